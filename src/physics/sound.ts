@@ -1,0 +1,89 @@
+import type { Decibels, Millimetres, Seconds } from '../units/canonical.ts';
+
+/** Where the source stands: free in space, or on a floor that reflects. */
+export type SoundField = 'free' | 'overPlane';
+
+const MILLIMETRES_PER_METRE = 1000;
+const WORKING_DAY: Seconds = 8 * 3600;
+
+/**
+ * Sound pressure level, in dB re 20 uPa, at a distance from a small source with a sound power level in dB re 1 pW:
+ * L_p = L_W - 10 lg(S/1 m2), with S = 4 pi r^2 in a free field and 2 pi r^2 over a reflecting plane.
+ * Source: ISO 3744, hemispherical measurement surface; ISO 11203.
+ */
+export function pressureLevelAtDistance(
+  powerLevel: Decibels,
+  distance: Millimetres,
+  field: SoundField,
+): Decibels {
+  return powerLevel - surfaceLevel(distance, field);
+}
+
+/** Sound power level, in dB re 1 pW, of a source with a sound pressure level (dB re 20 uPa) at a distance. Source: as `pressureLevelAtDistance`. */
+export function powerLevelFromPressure(
+  pressureLevel: Decibels,
+  distance: Millimetres,
+  field: SoundField,
+): Decibels {
+  return pressureLevel + surfaceLevel(distance, field);
+}
+
+/** Sound pressure level at another distance from the same small source: L - 20 lg(to/from). Source: as `pressureLevelAtDistance`. */
+export function levelAtOtherDistance(level: Decibels, from: Millimetres, to: Millimetres): Decibels {
+  return level - 20 * Math.log10(to / from);
+}
+
+/** Level of several sounds together, in dB, when they are not correlated: 10 lg sum 10^(L/10). No sound at all is -Infinity dB. Source: ISO 1996-1, energetic sum. */
+export function sumOfLevels(levels: readonly Decibels[]): Decibels {
+  return 10 * Math.log10(levels.reduce((sum, level) => sum + 10 ** (level / 10), 0));
+}
+
+/** Level, in dB, of a set of readings averaged by energy, as over microphone positions. -Infinity for none. Source: ISO 3744, mean level over the positions. */
+export function meanOfLevels(levels: readonly Decibels[]): Decibels {
+  return levels.length === 0
+    ? Number.NEGATIVE_INFINITY
+    : sumOfLevels(levels) - 10 * Math.log10(levels.length);
+}
+
+/**
+ * Background correction K1, in dB, to take off a level that exceeds the background by `difference` dB (> 0):
+ * K1 = -10 lg(1 - 10^(-0.1 difference)). Source: ISO 3744 and ISO 3746, background noise correction.
+ */
+export function backgroundCorrection(difference: Decibels): Decibels {
+  return -10 * Math.log10(1 - 10 ** (-difference / 10));
+}
+
+/** A background correction within the bounds of a survey. */
+export interface SurveyCorrection {
+  /** K1 in dB. */
+  readonly correction: Decibels;
+  /** True if the background is too loud for more than an upper bound of the level. */
+  readonly upperBoundOnly: boolean;
+}
+
+/**
+ * Background correction by the survey method: none needed where the source exceeds the background by more than 10 dB;
+ * held at 3 dB below 3 dB, where the corrected level is only an upper bound.
+ * Source: ISO 3746:2010, background noise correction (limits from memory).
+ */
+export function surveyBackgroundCorrection(difference: Decibels): SurveyCorrection {
+  if (difference > 10) {
+    return { correction: 0, upperBoundOnly: false };
+  }
+  return difference < 3
+    ? { correction: 3, upperBoundOnly: true }
+    : { correction: backgroundCorrection(difference), upperBoundOnly: false };
+}
+
+/**
+ * Daily noise exposure level L_EX,8h, in dB(A), of a steady A-weighted level heard for a time: L + 10 lg(T/8 h).
+ * Source: Directive 2003/10/EC, article 2, with ISO 1999.
+ */
+export function dailyExposureLevel(level: Decibels, exposure: Seconds): Decibels {
+  return level + 10 * Math.log10(exposure / WORKING_DAY);
+}
+
+function surfaceLevel(distance: Millimetres, field: SoundField): Decibels {
+  const solidAngle = (field === 'free' ? 4 : 2) * Math.PI;
+  return 10 * Math.log10(solidAngle * (distance / MILLIMETRES_PER_METRE) ** 2);
+}
