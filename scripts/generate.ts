@@ -1,0 +1,34 @@
+import { readFileSync } from 'node:fs';
+import { mkdir } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
+import writeFileAtomic from 'write-file-atomic';
+import { documentTypesModule } from './generate/document-types.ts';
+import { quantitySchema } from './generate/quantity-schema.ts';
+import { schemaPath } from './generate/schema-files.ts';
+import { shapesModule } from './generate/shapes.ts';
+import { statementSchema } from './generate/statement-schema.ts';
+import { validatorsModule } from './generate/validators.ts';
+
+const generated = fileURLToPath(new URL('../src/registry/generated/', import.meta.url));
+
+/** Writes only what differs, so that a build with nothing new touches nothing. */
+async function keepCurrent(path: string, text: string): Promise<void> {
+  if (existing(path) !== text) await writeFileAtomic(path, text);
+}
+
+function existing(path: string): string | null {
+  try {
+    return readFileSync(path, 'utf8');
+  } catch {
+    return null;
+  }
+}
+
+const json = (value: object) => `${JSON.stringify(value, null, 2)}\n`;
+
+await mkdir(generated, { recursive: true });
+await keepCurrent(schemaPath('quantity'), json(quantitySchema()));
+await keepCurrent(schemaPath('statement'), json(statementSchema()));
+await keepCurrent(`${generated}documents.ts`, await documentTypesModule());
+await keepCurrent(`${generated}shapes.ts`, shapesModule());
+await keepCurrent(`${generated}validators.js`, await validatorsModule());

@@ -1,0 +1,150 @@
+import { type Dimension, dimensionInfo, dimensions } from '../../src/units/dimension.ts';
+
+const common = (definition: string) => ({ $ref: `common.schema.json#/definitions/${definition}` });
+const quantity = (definition: string) => ({ $ref: `quantity.schema.json#/definitions/${definition}` });
+
+const conditions = {
+  type: 'object',
+  additionalProperties: false,
+  minProperties: 1,
+  description: 'Conditions under which the value holds; absent means that it holds in general.',
+  examples: [{ machine: 'brackwater/lantern', nozzle: 'hs-0.6', nozzleTemperature: '230 Cel' }],
+  properties: {
+    machine: { ...common('machineRef'), description: 'On this machine.', examples: ['brackwater/lantern'] },
+    nozzle: {
+      ...common('nozzleRef'),
+      description: 'With this nozzle of the machine.',
+      examples: ['hs-0.6'],
+    },
+    filament: {
+      ...common('filamentRef'),
+      description: 'With this filament.',
+      examples: ['ashgrove/stagecraft-pla'],
+    },
+    polymer: {
+      ...common('polymerRef'),
+      description: 'With filaments of this family.',
+      examples: ['PLA'],
+    },
+    nozzleTemperature: {
+      ...quantity('temperature'),
+      description: 'At this nozzle temperature.',
+      examples: ['230 Cel'],
+    },
+    layerHeight: {
+      ...quantity('length'),
+      description: 'At this layer height.',
+      examples: ['0.2 mm'],
+    },
+    acceleration: {
+      ...quantity('acceleration'),
+      description: 'At this acceleration.',
+      examples: ['8000 mm/s2'],
+    },
+  },
+};
+
+function statement(dimension: Dimension, form: 'single' | 'range'): object {
+  const valueDefinition = form === 'range' ? `${dimension}Range` : dimension;
+  const example = form === 'range' ? dimensionInfo[dimension].exampleRange : dimensionInfo[dimension].example;
+  return {
+    type: 'object',
+    additionalProperties: false,
+    required: ['value', 'basis'],
+    description: `A ${dimensionInfo[dimension].description} with its provenance.`,
+    examples: [{ value: example, basis: 'claimed', source: 'brackwater-lantern-sheet' }],
+    properties: {
+      value: { ...quantity(valueDefinition), description: 'The value.', examples: [example] },
+      ...(form === 'single' && {
+        interval: {
+          ...quantity(`${dimension}Range`),
+          description: '95 % coverage interval of the value (JCGM 101).',
+          examples: [dimensionInfo[dimension].exampleRange],
+        },
+      }),
+      basis: {
+        ...common('basis'),
+        description:
+          'What the value rests on. measured needs evidence, published and claimed a source, derived and assumed a reason.',
+        examples: ['claimed'],
+      },
+      source: {
+        ...common('sourceRef'),
+        description: 'The source that states it.',
+        examples: ['brackwater-lantern-sheet'],
+      },
+      evidence: {
+        ...common('trialRef'),
+        description: 'The trial whose readings show it.',
+        examples: ['lantern-stagecraft-pla-230'],
+      },
+      reason: {
+        ...common('longText'),
+        description: 'How a derived value was calculated, or why an assumed one is reasonable.',
+        examples: ['Shop habit for a 0.4 mm nozzle'],
+      },
+      locator: {
+        ...common('shortText'),
+        description: 'Where in the source it stands: table, section, page.',
+        examples: ['Table 1.8'],
+      },
+      fromMemory: {
+        type: 'boolean',
+        const: true,
+        description: 'The figure is remembered; the source named is where it should be looked up.',
+        examples: [true],
+      },
+      at: conditions,
+      date: {
+        ...common('date'),
+        description: 'Day on which it was measured or read.',
+        examples: ['2026-03-12'],
+      },
+      note: {
+        ...common('longText'),
+        description: 'More about it.',
+        examples: ['Second reading with a fresh spool'],
+      },
+    },
+  };
+}
+
+function statements(dimension: Dimension, form: 'single' | 'range'): object {
+  return {
+    type: 'array',
+    minItems: 1,
+    maxItems: 200,
+    description: `Statements of one ${dimensionInfo[dimension].description}, one entry a source and condition; different sources are compared, never averaged.`,
+    examples: [
+      [
+        {
+          value: form === 'range' ? dimensionInfo[dimension].exampleRange : dimensionInfo[dimension].example,
+          basis: 'claimed',
+          source: 'brackwater-lantern-sheet',
+        },
+      ],
+    ],
+    items: {
+      $ref: `#/definitions/${dimension}${form === 'range' ? 'Range' : ''}Statement`,
+    },
+  };
+}
+
+/** The schema of statements: for each dimension a single value and a range, alone and as a list. */
+export function statementSchema(): object {
+  const definitions: Record<string, object> = { conditions };
+  for (const dimension of dimensions) {
+    for (const form of ['single', 'range'] as const) {
+      const name = form === 'range' ? `${dimension}Range` : dimension;
+      definitions[`${name}Statement`] = statement(dimension, form);
+      definitions[`${name}Statements`] = statements(dimension, form);
+    }
+  }
+  return {
+    $schema: 'http://json-schema.org/draft-07/schema#',
+    $id: 'https://meltbounds.example/schema/statement.schema.json',
+    title: 'Statements',
+    description: 'Quantities with their provenance. Generated from the table of dimensions; do not edit.',
+    definitions,
+  };
+}

@@ -1,0 +1,52 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
+import { Ajv } from 'ajv';
+import standaloneCode from 'ajv/dist/standalone/index.js';
+import formatsPlugin from 'ajv-formats';
+import { build } from 'esbuild';
+import { kindNames, readSchema, schemaFolder, schemaPath, sharedNames } from './schema-files.ts';
+
+// Both packages are CommonJS whose callable stands under `default` when imported from an ES module.
+const addFormats = formatsPlugin.default;
+const standalone = standaloneCode.default;
+
+/** SHA-256 of all schema files, by which a test sees that the compiled validators are current. */
+export function schemaDigest(): string {
+  const hash = createHash('sha256');
+  for (const name of [...sharedNames, ...kindNames]) hash.update(readFileSync(schemaPath(name)));
+  return hash.digest('hex');
+}
+
+/** Source text of an ES module that exports one validator a kind and the digest of the schemas. */
+export async function validatorsModule(): Promise<string> {
+  const ajv = new Ajv({
+    allErrors: true,
+    verbose: true,
+    strict: true,
+    inlineRefs: false,
+    code: { source: true, esm: true },
+  });
+  addFormats(ajv);
+  for (const name of [...sharedNames, ...kindNames]) ajv.addSchema(readSchema(name));
+  const ids = Object.fromEntries(
+    kindNames.map((kind) => [kind, `https://meltbounds.example/schema/${kind}.schema.json`]),
+  );
+  const bundled = await build({
+    stdin: {
+      contents: `${standalone(ajv, ids)}\nexport const validators = { ${kindNames.join(', ')} };`,
+      resolveDir: schemaFolder,
+      loader: 'js',
+    },
+    bundle: true,
+    format: 'esm',
+    platform: 'neutral',
+    mainFields: ['main'],
+    write: false,
+    minify: true,
+    banner: { js: '// Compiled from schema/ by `npm run generate`; do not edit.' },
+    footer: { js: `export const schemaDigest = '${schemaDigest()}';` },
+  });
+  const [file] = bundled.outputFiles;
+  if (file === undefined) throw new Error('the bundler returned no file');
+  return file.text;
+}

@@ -1,0 +1,31 @@
+const multiplicationSigns = ['·', '⋅', '.', '*'];
+
+/** `W/m/K` as printed with one stroke: `W/(m·K)`. UCUM reads strictly left to right, print uses brackets. */
+function withOneStroke(code: string): string[] {
+  const [numerator, ...denominators] = code.split('/');
+  if (numerator === undefined || denominators.length < 2) return [];
+  return multiplicationSigns.map((sign) => `${numerator}/(${denominators.join(sign)})`);
+}
+
+/** Heat per kelvin is often printed per degree Celsius; as a difference the two are one (BIPM SI Brochure, 2.3.1). */
+function perDegree(code: string): string[] {
+  return code.endsWith('/K') ? [`${code.slice(0, -1)}°C`] : [];
+}
+
+function raised(code: string): string {
+  return code.replace(/(?<=[a-z])[23](?![0-9])/g, (digit) => (digit === '2' ? '²' : '³'));
+}
+
+/**
+ * The spellings of a code that people type or paste from print: raised exponents, the Greek letter of micro
+ * (U+00B5 and U+03BC), one stroke with a bracket, degree signs. The code itself is not among them.
+ */
+export function printSymbols(code: string): readonly string[] {
+  const degrees = [code, ...perDegree(code)];
+  const spellings = degrees.flatMap((spelling) => [spelling, ...withOneStroke(spelling)]);
+  const micro = code.startsWith('um')
+    ? spellings.flatMap((s) => [`\u00b5${s.slice(1)}`, `\u03bc${s.slice(1)}`])
+    : [];
+  const all = [...spellings, ...micro].flatMap((spelling) => [spelling, raised(spelling)]);
+  return [...new Set(all)].filter((spelling) => spelling !== code);
+}
