@@ -1,0 +1,1371 @@
+// Generated from schema/ by `npm run generate`; do not edit.
+import type { Count, CubicMillimetresPerSecond, Decibels, DegreesCelsius, Fraction, Grams, GramsPerCubicMillimetre, Millimetres, MillimetresPerSecond, MillimetresPerSecondSquared, Money, Range, Seconds, Watts } from '../../units/canonical.ts';
+
+/**
+ * A volume flow with its provenance.
+ */
+export interface Statement<Value> {
+  /**
+   * The value.
+   */
+  value: Value;
+  /**
+   * 95 % coverage interval of the value (JCGM 101).
+   */
+  interval?: Range;
+  /**
+   * What the value rests on. measured needs evidence, published and claimed a source, derived and assumed a reason.
+   */
+  basis: 'measured' | 'published' | 'derived' | 'claimed' | 'assumed';
+  /**
+   * The source that states it.
+   */
+  source?: string;
+  /**
+   * The trial whose readings show it.
+   */
+  evidence?: string;
+  /**
+   * How a derived value was calculated, or why an assumed one is reasonable.
+   */
+  reason?: string;
+  /**
+   * Where in the source it stands: table, section, page.
+   */
+  locator?: string;
+  /**
+   * The figure is remembered; the source named is where it should be looked up.
+   */
+  fromMemory?: true;
+  /**
+   * Conditions under which the value holds; absent means that it holds in general.
+   */
+  at?: {
+    /**
+     * On this machine.
+     */
+    machine?: string;
+    /**
+     * With this nozzle of the machine.
+     */
+    nozzle?: string;
+    /**
+     * With this filament.
+     */
+    filament?: string;
+    /**
+     * With filaments of this family.
+     */
+    polymer?: string;
+    /**
+     * At this nozzle temperature.
+     */
+    nozzleTemperature?: DegreesCelsius;
+    /**
+     * At this layer height.
+     */
+    layerHeight?: Millimetres;
+    /**
+     * At this acceleration.
+     */
+    acceleration?: MillimetresPerSecondSquared;
+  };
+  /**
+   * Day on which it was measured or read.
+   */
+  date?: string;
+  /**
+   * More about it.
+   */
+  note?: string;
+}
+
+/**
+ * One note.
+ */
+export interface FieldNote {
+  /**
+   * When it happened.
+   */
+  date: string;
+  /**
+   * What happened.
+   */
+  what: string;
+  /**
+   * What it did to the print or the bench run.
+   */
+  effect: string;
+  /**
+   * How to avoid it or live with it.
+   */
+  wayRound?: string;
+}
+
+/**
+ * One accepted finding.
+ */
+export interface Acknowledgement {
+  /**
+   * Code of the rule.
+   */
+  rule: string;
+  /**
+   * JSON pointer (RFC 6901) to the value.
+   */
+  at: string;
+  /**
+   * Why it is accepted.
+   */
+  reason: string;
+  /**
+   * Last day on which it is accepted.
+   */
+  until: string;
+}
+
+/**
+ * A material-extrusion machine: what it is built of and what its sheet claims or a bench has measured.
+ */
+export interface Machine {
+  /**
+   * What this document is.
+   */
+  kind: 'machine';
+  /**
+   * Identifier; the path of the file follows from it.
+   */
+  id: string;
+  /**
+   * Version of this profile (semantic versioning).
+   */
+  version: string;
+  /**
+   * Name of the model.
+   */
+  name: string;
+  /**
+   * Name of the maker.
+   */
+  maker: string;
+  /**
+   * Source of the facts below that carry no source of their own.
+   */
+  sheet: string;
+  /**
+   * How the axes move: the bed along one of them, a gantry above a bed that only lifts, or parallel arms.
+   */
+  layout: 'movingBed' | 'gantry' | 'parallelArm';
+  /**
+   * Build envelope: the largest part that fits (ISO/ASTM 52900).
+   */
+  envelope: {
+    /**
+     * Width.
+     */
+    x: Millimetres;
+    /**
+     * Depth.
+     */
+    y: Millimetres;
+    /**
+     * Height.
+     */
+    z: Millimetres;
+  };
+  /**
+   * Version of the controller software that the statements refer to.
+   */
+  firmware?: string;
+  /**
+   * Highest speed of the print head along a line.
+   */
+  topSpeed: readonly Statement<MillimetresPerSecond>[];
+  /**
+   * Acceleration that the axes hold.
+   */
+  acceleration: readonly Statement<MillimetresPerSecondSquared>[];
+  /**
+   * Highest contour speed whose surface still passes.
+   */
+  contourSpeed?: readonly Statement<MillimetresPerSecond>[];
+  /**
+   * Hot ends, each with the nozzles that fit it.
+   *
+   * @minItems 1
+   * @maxItems 200
+   *
+   * Items: A hot end.
+   */
+  hotEnds: {
+    /**
+     * Identifier, unique within the machine.
+     */
+    id: string;
+    /**
+     * Nominal diameter of the filament that it takes.
+     */
+    filamentDiameter: Millimetres;
+    /**
+     * Electrical power of the heater.
+     */
+    heaterPower?: readonly Statement<Watts>[];
+    /**
+     * Length of the heated channel in which the filament melts.
+     */
+    meltZoneLength?: readonly Statement<Millimetres>[];
+    /**
+     * Highest temperature that the hot end may be set to.
+     */
+    temperatureLimit?: readonly Statement<DegreesCelsius>[];
+    /**
+     * What lines the filament path in the heated zone: metal only, or a polymer tube that must stay cooler.
+     */
+    liner?: 'allMetal' | 'polymer';
+    /**
+     * Nozzles that fit the hot end.
+     *
+     * @minItems 1
+     * @maxItems 200
+     *
+     * Items: A nozzle.
+     */
+    nozzles: {
+      /**
+       * Identifier, unique within the machine.
+       */
+      id: string;
+      /**
+       * Diameter of the bore.
+       */
+      diameter: Millimetres;
+      /**
+       * Material of the tip.
+       */
+      material: 'brass' | 'stainlessSteel' | 'hardenedSteel' | 'carbide' | 'ruby';
+    }[];
+    /**
+     * Highest flow of melt, as claimed or measured, with the conditions under which it holds.
+     */
+    meltFlow?: readonly Statement<CubicMillimetresPerSecond>[];
+  }[];
+  /**
+   * The build platform.
+   */
+  bed: {
+    /**
+     * Highest temperature of the bed.
+     */
+    temperatureLimit: readonly Statement<DegreesCelsius>[];
+  };
+  /**
+   * The build chamber.
+   */
+  chamber: {
+    /**
+     * Whether walls and a door keep draughts out.
+     */
+    enclosed: boolean;
+    /**
+     * Whether a heater warms the chamber.
+     */
+    heated: boolean;
+    /**
+     * Whether a sensor reads the temperature of the chamber.
+     */
+    sensed: boolean;
+    /**
+     * Highest temperature of the chamber.
+     */
+    temperatureLimit?: readonly Statement<DegreesCelsius>[];
+  };
+  /**
+   * Fans that cool the fresh bead.
+   */
+  partCooling?: {
+    /**
+     * Whether the fan speed can be set.
+     */
+    adjustable: boolean;
+    /**
+     * Air speed at the nozzle with the fans at full speed.
+     */
+    airSpeed?: readonly Statement<MillimetresPerSecond>[];
+  };
+  /**
+   * A built-in dryer for the filament.
+   */
+  dryer?: {
+    /**
+     * Whether its temperature can be set.
+     */
+    setting: 'fixed' | 'adjustable';
+    /**
+     * The temperature of a fixed dryer.
+     */
+    temperature?: DegreesCelsius;
+    /**
+     * The range of an adjustable dryer.
+     */
+    range?: Range;
+  };
+  /**
+   * The largest spool that the holder takes.
+   */
+  spool?: {
+    /**
+     * Net mass of filament.
+     */
+    mass: Grams;
+    /**
+     * Outer diameter of the spool.
+     */
+    diameter?: Millimetres;
+    /**
+     * Width of the spool.
+     */
+    width?: Millimetres;
+  };
+  /**
+   * What the machine watches.
+   *
+   * @minItems 1
+   * @maxItems 200
+   *
+   * Items: A sensor.
+   */
+  sensors?: (
+    'filamentPresence' | 'clogDetection' | 'chamberTemperature' | 'doorOpen' | 'nozzleContact' | 'vibration'
+  )[];
+  /**
+   * A-weighted sound pressure level at 1 m while it prints.
+   */
+  soundLevel?: readonly Statement<Decibels>[];
+  /**
+   * Price of the machine without tax.
+   */
+  price?: readonly Statement<Money>[];
+  /**
+   * What a reader must know about the document as a whole, for instance that it is invented.
+   */
+  notice?: string;
+  /**
+   * Dated notes from use: what happened, its effect, the way round it.
+   */
+  fieldNotes?: readonly FieldNote[];
+  /**
+   * Findings that a reviewer has accepted, each until a date.
+   */
+  acknowledged?: readonly Acknowledgement[];
+}
+
+/**
+ * A filament: what it is made of, the temperatures it wants, and the limits that benches have found for it on machines.
+ */
+export interface Filament {
+  /**
+   * What this document is.
+   */
+  kind: 'filament';
+  /**
+   * Identifier; the path of the file follows from it.
+   */
+  id: string;
+  /**
+   * Version of this profile (semantic versioning).
+   */
+  version: string;
+  /**
+   * Name of the product.
+   */
+  name: string;
+  /**
+   * Name of the maker.
+   */
+  maker: string;
+  /**
+   * Source of the facts below that carry no source of their own.
+   */
+  sheet: string;
+  /**
+   * Family of the base polymer.
+   */
+  polymer: string;
+  /**
+   * Material by ISO 1043: polymer, then fillers with their mass fraction in per cent.
+   */
+  designation: string;
+  /**
+   * Fillers and reinforcements.
+   *
+   * @minItems 1
+   * @maxItems 200
+   *
+   * Items: A filler.
+   */
+  fillers?: {
+    /**
+     * Symbol by ISO 1043-2: material, then form.
+     */
+    symbol: string;
+    /**
+     * Mass fraction in the filament.
+     */
+    massFraction: Fraction;
+  }[];
+  /**
+   * Nominal diameter of the strand.
+   */
+  diameter: Millimetres;
+  /**
+   * Stated deviation of the diameter to either side.
+   */
+  diameterTolerance?: Millimetres;
+  /**
+   * Density of the solid filament.
+   */
+  density: readonly Statement<GramsPerCubicMillimetre>[];
+  /**
+   * Colours that the statements hold for.
+   *
+   * @minItems 1
+   * @maxItems 200
+   *
+   * Items: One line of text, at most 200 characters.
+   */
+  colours?: string[];
+  /**
+   * Net mass of filament on a full spool.
+   */
+  spoolMass?: Grams;
+  /**
+   * Temperature at which the strand softens: glass transition of an amorphous grade.
+   */
+  softening?: readonly Statement<DegreesCelsius>[];
+  /**
+   * Window of nozzle temperatures.
+   */
+  nozzleTemperature: readonly Statement<Range>[];
+  /**
+   * Nozzle temperature of the first layer.
+   */
+  firstLayerNozzleTemperature?: readonly Statement<DegreesCelsius>[];
+  /**
+   * Window of bed temperatures.
+   */
+  bedTemperature: readonly Statement<Range>[];
+  /**
+   * Window of chamber temperatures.
+   */
+  chamberTemperature?: readonly Statement<Range>[];
+  /**
+   * Window of part-cooling fan settings, as a share of full speed.
+   */
+  fan?: readonly Statement<Range>[];
+  /**
+   * Shortest time for a layer in which it still holds its shape.
+   */
+  shortestLayerTime?: readonly Statement<Seconds>[];
+  /**
+   * Air temperature for drying the spool.
+   */
+  dryingTemperature?: readonly Statement<DegreesCelsius>[];
+  /**
+   * Time in the dryer from a spool in equilibrium with room air.
+   */
+  dryingTime?: readonly Statement<Seconds>[];
+  /**
+   * Highest flow that a machine and nozzle deliver within the accepted deficit.
+   */
+  meltFlow?: readonly Statement<CubicMillimetresPerSecond>[];
+  /**
+   * Highest contour speed whose surface still passes.
+   */
+  contourSpeed?: readonly Statement<MillimetresPerSecond>[];
+  /**
+   * What a reader must know about the document as a whole, for instance that it is invented.
+   */
+  notice?: string;
+  /**
+   * Dated notes from use: what happened, its effect, the way round it.
+   */
+  fieldNotes?: readonly FieldNote[];
+  /**
+   * Findings that a reviewer has accepted, each until a date.
+   */
+  acknowledged?: readonly Acknowledgement[];
+}
+
+/**
+ * A polymer family: published ranges against which filaments of the family are judged.
+ */
+export interface Polymer {
+  /**
+   * What this document is.
+   */
+  kind: 'polymer';
+  /**
+   * Identifier; the path of the file follows from it.
+   */
+  id: string;
+  /**
+   * Version of this profile (semantic versioning).
+   */
+  version: string;
+  /**
+   * Chemical name.
+   */
+  name: string;
+  /**
+   * Whether the solid crystallises under the usual conditions of the process.
+   */
+  structure: 'amorphous' | 'semiCrystalline';
+  /**
+   * Whether a filament of the family may be used at all; false for families that give off dangerous gas.
+   */
+  feedstock: boolean;
+  /**
+   * Density of the unfilled solid at room temperature.
+   */
+  density: readonly Statement<Range>[];
+  /**
+   * Glass transition.
+   */
+  glassTransition: readonly Statement<Range>[];
+  /**
+   * Melting of the crystals.
+   */
+  melting?: readonly Statement<Range>[];
+  /**
+   * Specific heat of the solid at 20 Cel to 25 Cel.
+   */
+  specificHeatSolid?: readonly Statement<Range>[];
+  /**
+   * Specific heat of the melt.
+   */
+  specificHeatMelt?: readonly Statement<Range>[];
+  /**
+   * Thermal conductivity.
+   */
+  thermalConductivity?: readonly Statement<Range>[];
+  /**
+   * Heat of fusion of the fully crystalline polymer.
+   */
+  heatOfFusion?: readonly Statement<Range>[];
+  /**
+   * Thermal decomposition in the laboratory; not a process limit.
+   */
+  decomposition?: readonly Statement<Range>[];
+  /**
+   * Moisture in equilibrium with air at 23 Cel and 50 % relative humidity, by mass.
+   */
+  moistureEquilibrium?: readonly Statement<Range>[];
+  /**
+   * Moisture when saturated, by mass.
+   */
+  moistureSaturated?: readonly Statement<Range>[];
+  /**
+   * Air temperature for drying on the spool.
+   */
+  dryingTemperature?: readonly Statement<Range>[];
+  /**
+   * Drying time.
+   */
+  dryingTime?: readonly Statement<Range>[];
+  /**
+   * Usual nozzle temperatures in material extrusion.
+   */
+  nozzleTemperature?: readonly Statement<Range>[];
+  /**
+   * Nozzle temperature not to exceed in practice.
+   */
+  nozzleTemperatureLimit?: readonly Statement<DegreesCelsius>[];
+  /**
+   * Substances that the hot polymer is known to give off.
+   *
+   * @minItems 1
+   * @maxItems 200
+   *
+   * Items: A substance.
+   */
+  emissions?: (
+    | 'lactide'
+    | 'acetaldehyde'
+    | 'styrene'
+    | 'acrylonitrile'
+    | 'butadiene'
+    | 'acrylates'
+    | 'hydrogenCyanide'
+    | 'caprolactam'
+    | 'cyclopentanone'
+    | 'laurolactam'
+    | 'bisphenolA'
+    | 'phenol'
+    | 'aldehydes'
+    | 'isocyanates'
+    | 'aceticAcid'
+    | 'methylMethacrylate'
+    | 'formaldehyde'
+    | 'hydrogenChloride'
+    | 'ultrafineParticles'
+  )[];
+  /**
+   * Cautions for whoever handles it.
+   *
+   * @minItems 1
+   * @maxItems 200
+   *
+   * Items: Text of one or more paragraphs, at most 4000 characters.
+   */
+  cautions?: string[];
+  /**
+   * What a reader must know about the document as a whole, for instance that it is invented.
+   */
+  notice?: string;
+  /**
+   * Dated notes from use: what happened, its effect, the way round it.
+   */
+  fieldNotes?: readonly FieldNote[];
+  /**
+   * Findings that a reviewer has accepted, each until a date.
+   */
+  acknowledged?: readonly Acknowledgement[];
+}
+
+/**
+ * One bench run: the pairing, the conditions, the instruments and the raw readings. A record: its readings are never changed.
+ */
+export interface Trial {
+  /**
+   * What this document is.
+   */
+  kind: 'trial';
+  /**
+   * Identifier; the path of the file follows from it.
+   */
+  id: string;
+  /**
+   * Bench method that the run followed.
+   */
+  method: 'flowLadder';
+  /**
+   * Whether the readings come from a bench or from a simulation.
+   */
+  origin: 'bench' | 'simulated';
+  /**
+   * Day of the run.
+   */
+  date: string;
+  /**
+   * Who ran it.
+   */
+  operator?: string;
+  /**
+   * Machine.
+   */
+  machine: string;
+  /**
+   * Nozzle of that machine.
+   */
+  nozzle: string;
+  /**
+   * Filament.
+   */
+  filament: string;
+  /**
+   * Batch printed on the spool.
+   */
+  batch?: string;
+  /**
+   * Version of the controller software during the run.
+   */
+  firmware?: string;
+  /**
+   * Conditions during the run.
+   */
+  conditions: {
+    /**
+     * Set temperature of the nozzle.
+     */
+    nozzleTemperature: DegreesCelsius;
+    /**
+     * Temperature of the bed.
+     */
+    bedTemperature?: DegreesCelsius;
+    /**
+     * Temperature of the chamber.
+     */
+    chamberTemperature?: DegreesCelsius;
+    /**
+     * Temperature of the room.
+     */
+    ambientTemperature?: DegreesCelsius;
+    /**
+     * Relative humidity of the room.
+     */
+    relativeHumidity?: Fraction;
+  };
+  /**
+   * Share of the flow that may be missing at the limit.
+   */
+  acceptedDeficit?: Fraction;
+  /**
+   * The scale that weighed the extruded pieces.
+   */
+  scale?: {
+    /**
+     * Smallest step of its display.
+     */
+    resolution: Grams;
+    /**
+     * What it is.
+     */
+    description?: string;
+  };
+  /**
+   * Relative standard uncertainty of the fed length.
+   */
+  feedLengthUncertainty?: Fraction;
+  /**
+   * The raw readings: written here as columns and rows, or in a CSV file beside the trial.
+   */
+  observations: {
+    /**
+     * Columns in the order of the rows, each with its unit.
+     */
+    columns?: {
+      /**
+       * Flow that the machine was told to deliver.
+       */
+      commandedFlow?: string;
+      /**
+       * Length of filament fed in the step.
+       */
+      feedLength?: string;
+      /**
+       * Mass of what came out.
+       */
+      extrudedMass?: string;
+    };
+    /**
+     * Readings, one row a step and repeat, in the order of the columns.
+     *
+     * @minItems 1
+     * @maxItems 2000
+     */
+    rows?: number[][];
+    /**
+     * Name of a CSV file (RFC 4180, headers `name [unit]`) in the same folder.
+     */
+    file?: string;
+  };
+  /**
+   * What interrupted the run.
+   *
+   * @minItems 1
+   * @maxItems 200
+   *
+   * Items: One event.
+   */
+  events?: {
+    /**
+     * What happened: the machine stopped, or the drive ground the strand.
+     */
+    event: 'halted' | 'stripped';
+    /**
+     * Commanded flow at that moment.
+     */
+    commandedFlow: CubicMillimetresPerSecond;
+    /**
+     * More about it.
+     */
+    note?: string;
+  }[];
+  /**
+   * What a reader must know about the document as a whole, for instance that it is invented.
+   */
+  notice?: string;
+  /**
+   * Dated notes from use: what happened, its effect, the way round it.
+   */
+  fieldNotes?: readonly FieldNote[];
+  /**
+   * Findings that a reviewer has accepted, each until a date.
+   */
+  acknowledged?: readonly Acknowledgement[];
+}
+
+/**
+ * House rules that turn limits into settings: accepted deficit, margins, fractions by feature, rounding.
+ */
+export interface Policy {
+  /**
+   * What this document is.
+   */
+  kind: 'policy';
+  /**
+   * Identifier; the path of the file follows from it.
+   */
+  id: string;
+  /**
+   * Version of this profile (semantic versioning).
+   */
+  version: string;
+  /**
+   * Name of the policy.
+   */
+  name: string;
+  /**
+   * Share of the flow that may be missing at the limit.
+   */
+  acceptedDeficit: Fraction;
+  /**
+   * Share of the measured flow limit that is held back.
+   */
+  flowMargin: Fraction;
+  /**
+   * Share of the top speed of a path that each feature uses.
+   */
+  fractions: {
+    /**
+     * Share of the top speed for firstLayer.
+     */
+    firstLayer: Fraction;
+    /**
+     * Share of the top speed for outerContour.
+     */
+    outerContour: Fraction;
+    /**
+     * Share of the top speed for innerContour.
+     */
+    innerContour: Fraction;
+    /**
+     * Share of the top speed for infill.
+     */
+    infill: Fraction;
+    /**
+     * Share of the top speed for topSurface.
+     */
+    topSurface: Fraction;
+    /**
+     * Share of the top speed for bridge.
+     */
+    bridge: Fraction;
+    /**
+     * Share of the top speed for overhang.
+     */
+    overhang: Fraction;
+    /**
+     * Share of the top speed for travel.
+     */
+    travel: Fraction;
+  };
+  /**
+   * Share of the acceleration of the machine that each feature uses.
+   */
+  accelerationFractions: {
+    /**
+     * Share of the acceleration for firstLayer.
+     */
+    firstLayer: Fraction;
+    /**
+     * Share of the acceleration for outerContour.
+     */
+    outerContour: Fraction;
+    /**
+     * Share of the acceleration for innerContour.
+     */
+    innerContour: Fraction;
+    /**
+     * Share of the acceleration for infill.
+     */
+    infill: Fraction;
+    /**
+     * Share of the acceleration for topSurface.
+     */
+    topSurface: Fraction;
+    /**
+     * Share of the acceleration for bridge.
+     */
+    bridge: Fraction;
+    /**
+     * Share of the acceleration for overhang.
+     */
+    overhang: Fraction;
+    /**
+     * Share of the acceleration for travel.
+     */
+    travel: Fraction;
+  };
+  /**
+   * Typical length between two stops, by feature: what motion can reach depends on it.
+   */
+  typicalSegments: {
+    /**
+     * Typical segment of firstLayer.
+     */
+    firstLayer: Millimetres;
+    /**
+     * Typical segment of outerContour.
+     */
+    outerContour: Millimetres;
+    /**
+     * Typical segment of innerContour.
+     */
+    innerContour: Millimetres;
+    /**
+     * Typical segment of infill.
+     */
+    infill: Millimetres;
+    /**
+     * Typical segment of topSurface.
+     */
+    topSurface: Millimetres;
+    /**
+     * Typical segment of bridge.
+     */
+    bridge: Millimetres;
+    /**
+     * Typical segment of overhang.
+     */
+    overhang: Millimetres;
+    /**
+     * Typical segment of travel.
+     */
+    travel: Millimetres;
+  };
+  /**
+   * Length of path in the smallest layer that the tables shall serve: with the shortest layer time it bounds the speed.
+   */
+  layerPath: Millimetres;
+  /**
+   * Layer heights, as shares of the nozzle diameter.
+   *
+   * @minItems 1
+   * @maxItems 12
+   *
+   * Items: A layer height.
+   */
+  layerHeights: Fraction[];
+  /**
+   * Line widths, as shares of the nozzle diameter.
+   *
+   * @minItems 1
+   * @maxItems 12
+   *
+   * Items: A line width.
+   */
+  lineWidths: Fraction[];
+  /**
+   * Steps to which table values are rounded, always to the safe side.
+   */
+  rounding: {
+    /**
+     * Step of speeds.
+     */
+    speed: MillimetresPerSecond;
+    /**
+     * Step of flows.
+     */
+    flow: CubicMillimetresPerSecond;
+    /**
+     * Step of accelerations.
+     */
+    acceleration: MillimetresPerSecondSquared;
+    /**
+     * Step of run-up lengths.
+     */
+    runUp: Millimetres;
+  };
+  /**
+   * What a reader must know about the document as a whole, for instance that it is invented.
+   */
+  notice?: string;
+  /**
+   * Dated notes from use: what happened, its effect, the way round it.
+   */
+  fieldNotes?: readonly FieldNote[];
+  /**
+   * Findings that a reviewer has accepted, each until a date.
+   */
+  acknowledged?: readonly Acknowledgement[];
+}
+
+/**
+ * What a part asks for: for each feature the length of path, the length between stops and the bead.
+ */
+export interface Job {
+  /**
+   * What this document is.
+   */
+  kind: 'job';
+  /**
+   * Identifier; the path of the file follows from it.
+   */
+  id: string;
+  /**
+   * Version of this profile (semantic versioning).
+   */
+  version: string;
+  /**
+   * Name of the part.
+   */
+  name: string;
+  /**
+   * Number of layers.
+   */
+  layers: Count;
+  /**
+   * The paths of the part, by feature.
+   */
+  features: {
+    /**
+     * Paths of firstLayer.
+     */
+    firstLayer?: {
+      /**
+       * Total length of the paths.
+       */
+      pathLength: Millimetres;
+      /**
+       * Mean length between two stops or sharp corners.
+       */
+      meanSegment: Millimetres;
+      /**
+       * Layer height.
+       */
+      layerHeight: Millimetres;
+      /**
+       * Line width.
+       */
+      lineWidth: Millimetres;
+    };
+    /**
+     * Paths of outerContour.
+     */
+    outerContour?: {
+      /**
+       * Total length of the paths.
+       */
+      pathLength: Millimetres;
+      /**
+       * Mean length between two stops or sharp corners.
+       */
+      meanSegment: Millimetres;
+      /**
+       * Layer height.
+       */
+      layerHeight: Millimetres;
+      /**
+       * Line width.
+       */
+      lineWidth: Millimetres;
+    };
+    /**
+     * Paths of innerContour.
+     */
+    innerContour?: {
+      /**
+       * Total length of the paths.
+       */
+      pathLength: Millimetres;
+      /**
+       * Mean length between two stops or sharp corners.
+       */
+      meanSegment: Millimetres;
+      /**
+       * Layer height.
+       */
+      layerHeight: Millimetres;
+      /**
+       * Line width.
+       */
+      lineWidth: Millimetres;
+    };
+    /**
+     * Paths of infill.
+     */
+    infill?: {
+      /**
+       * Total length of the paths.
+       */
+      pathLength: Millimetres;
+      /**
+       * Mean length between two stops or sharp corners.
+       */
+      meanSegment: Millimetres;
+      /**
+       * Layer height.
+       */
+      layerHeight: Millimetres;
+      /**
+       * Line width.
+       */
+      lineWidth: Millimetres;
+    };
+    /**
+     * Paths of topSurface.
+     */
+    topSurface?: {
+      /**
+       * Total length of the paths.
+       */
+      pathLength: Millimetres;
+      /**
+       * Mean length between two stops or sharp corners.
+       */
+      meanSegment: Millimetres;
+      /**
+       * Layer height.
+       */
+      layerHeight: Millimetres;
+      /**
+       * Line width.
+       */
+      lineWidth: Millimetres;
+    };
+    /**
+     * Paths of bridge.
+     */
+    bridge?: {
+      /**
+       * Total length of the paths.
+       */
+      pathLength: Millimetres;
+      /**
+       * Mean length between two stops or sharp corners.
+       */
+      meanSegment: Millimetres;
+      /**
+       * Layer height.
+       */
+      layerHeight: Millimetres;
+      /**
+       * Line width.
+       */
+      lineWidth: Millimetres;
+    };
+    /**
+     * Paths of overhang.
+     */
+    overhang?: {
+      /**
+       * Total length of the paths.
+       */
+      pathLength: Millimetres;
+      /**
+       * Mean length between two stops or sharp corners.
+       */
+      meanSegment: Millimetres;
+      /**
+       * Layer height.
+       */
+      layerHeight: Millimetres;
+      /**
+       * Line width.
+       */
+      lineWidth: Millimetres;
+    };
+    /**
+     * Moves without extrusion.
+     */
+    travel?: {
+      /**
+       * Total length of the moves.
+       */
+      pathLength: Millimetres;
+      /**
+       * Mean length of a move.
+       */
+      meanSegment: Millimetres;
+    };
+  };
+  /**
+   * What a reader must know about the document as a whole, for instance that it is invented.
+   */
+  notice?: string;
+  /**
+   * Dated notes from use: what happened, its effect, the way round it.
+   */
+  fieldNotes?: readonly FieldNote[];
+  /**
+   * Findings that a reviewer has accepted, each until a date.
+   */
+  acknowledged?: readonly Acknowledgement[];
+}
+
+/**
+ * A citation. The bibliographic keys are the variables of CSL-JSON, so that sources export to reference managers.
+ */
+export interface Source {
+  /**
+   * What this document is.
+   */
+  kind: 'source';
+  /**
+   * Identifier; the path of the file follows from it.
+   */
+  id: string;
+  /**
+   * Type of the item, by CSL-JSON.
+   */
+  type:
+    | 'article'
+    | 'article-journal'
+    | 'book'
+    | 'chapter'
+    | 'dataset'
+    | 'document'
+    | 'legislation'
+    | 'paper-conference'
+    | 'patent'
+    | 'report'
+    | 'software'
+    | 'standard'
+    | 'thesis'
+    | 'webpage';
+  /**
+   * Title.
+   */
+  title: string;
+  /**
+   * Authors.
+   *
+   * @minItems 1
+   * @maxItems 200
+   *
+   * Items: A person by family and given name, or an organisation as literal.
+   */
+  author?: {
+    /**
+     * Family name.
+     */
+    family?: string;
+    /**
+     * Given names or initials.
+     */
+    given?: string;
+    /**
+     * Name of an organisation.
+     */
+    literal?: string;
+  }[];
+  /**
+   * Editors.
+   *
+   * @minItems 1
+   * @maxItems 200
+   *
+   * Items: A person by family and given name, or an organisation as literal.
+   */
+  editor?: {
+    /**
+     * Family name.
+     */
+    family?: string;
+    /**
+     * Given names or initials.
+     */
+    given?: string;
+    /**
+     * Name of an organisation.
+     */
+    literal?: string;
+  }[];
+  /**
+   * When it was issued.
+   */
+  issued?: {
+    /**
+     * The date as CSL-JSON writes it.
+     *
+     * @minItems 1
+     * @maxItems 1
+     */
+    'date-parts': number[][];
+  };
+  /**
+   * When it was read.
+   */
+  accessed?: {
+    /**
+     * The date as CSL-JSON writes it.
+     *
+     * @minItems 1
+     * @maxItems 1
+     */
+    'date-parts': number[][];
+  };
+  /**
+   * Edition.
+   */
+  edition?: string;
+  /**
+   * Publisher.
+   */
+  publisher?: string;
+  /**
+   * Place of the publisher.
+   */
+  'publisher-place'?: string;
+  /**
+   * Journal or collection in which it stands.
+   */
+  'container-title'?: string;
+  /**
+   * Volume.
+   */
+  volume?: string;
+  /**
+   * Issue.
+   */
+  issue?: string;
+  /**
+   * Pages.
+   */
+  page?: string;
+  /**
+   * Number of a report or standard.
+   */
+  number?: string;
+  /**
+   * Digital object identifier.
+   */
+  DOI?: string;
+  /**
+   * International standard book number.
+   */
+  ISBN?: string;
+  /**
+   * International standard serial number.
+   */
+  ISSN?: string;
+  /**
+   * Where it can be read.
+   */
+  URL?: string;
+  /**
+   * Part of the item that is meant: table, section, page.
+   */
+  locator?: string;
+  /**
+   * Licence under which its data may be used.
+   */
+  license?: string;
+  /**
+   * More about it.
+   */
+  note?: string;
+  /**
+   * How the registry knows it: read in full or in part, read as quoted by another, or recalled and still to be looked up.
+   */
+  standing: 'read' | 'secondary' | 'recalled';
+  /**
+   * What a reader must know about the document as a whole, for instance that it is invented.
+   */
+  notice?: string;
+  /**
+   * Findings that a reviewer has accepted, each until a date.
+   */
+  acknowledged?: readonly Acknowledgement[];
+}

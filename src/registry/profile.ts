@@ -1,0 +1,36 @@
+import type { Filament, Job, Machine, Policy, Polymer, Source, Trial } from './generated/documents.ts';
+import type { Kind } from './kind.ts';
+import type { ReadFile } from './registry-files.ts';
+import type { SourceText } from './source-text.ts';
+import type { YamlDocument } from './yaml-document.ts';
+
+/** Type of the normalised document of each kind. */
+export interface DocumentOfKind {
+  readonly machine: Machine;
+  readonly filament: Filament;
+  readonly polymer: Polymer;
+  readonly trial: Trial;
+  readonly policy: Policy;
+  readonly job: Job;
+  readonly source: Source;
+}
+
+/** A file whose YAML could be read and whose kind is known, whether or not its content fits the schema. */
+export interface ReadDocument {
+  readonly kind: Kind;
+  readonly id: string;
+  /** The plain value as written: nothing about it is certain. */
+  readonly written: unknown;
+  readonly source: SourceText;
+  readonly yaml: YamlDocument;
+}
+
+/** A document of a registry: its data in canonical units, and the text that it was read from. */
+export interface Profile<OfKind extends Kind> extends ReadDocument {
+  readonly kind: OfKind;
+  readonly data: DocumentOfKind[OfKind];
+  /** For a trial whose readings stand in a CSV file: that file. */
+  readonly attachment: ReadFile | null;
+}
+
+export type AnyProfile = { readonly [OfKind in Kind]: Profile<OfKind> }[Kind];

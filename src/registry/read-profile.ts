@@ -1,0 +1,119 @@
+import { checkShape } from './check-shape.ts';
+import { fileRules } from './file-rule.ts';
+import { compareFindings, type Finding, wholeFile } from './finding.ts';
+import type { Hit } from './hit.ts';
+import { identityOfPath, isKind, type Kind, kindFolders, kinds } from './kind.ts';
+import type { AnyProfile, ReadDocument } from './profile.ts';
+import type { ReadFile } from './registry-files.ts';
+import { isObject, toPointer } from './shape.ts';
+import type { SourceText } from './source-text.ts';
+import { locate, plainValue, readYaml, type YamlDocument } from './yaml-document.ts';
+
+/** What became of one file: its profile if it can be used, and everything that is wrong with it so far. */
+export interface ReadProfile {
+  readonly document: ReadDocument | null;
+  readonly profile: AnyProfile | null;
+  readonly findings: readonly Finding[];
+  /** What the file stands for, by its content or else by its path; null when neither tells. */
+  readonly identity: { readonly kind: Kind; readonly id: string } | null;
+}
+
+/** Reads the trial data file that a document names. */
+export type ReadAttachment = (name: string) => ReadFile;
+
+/** Parses one file, holds it against its schema and turns its quantities into canonical units. */
+export function readProfile(file: ReadFile, readAttachment: ReadAttachment): ReadProfile {
+  const fromPath = identityOfPath(file.ok ? file.source.relativePath : file.relativePath);
+  if (!file.ok) {
+    const { rule, message, help } = fileRules[file.problem];
+    const finding: Finding = {
+      ...blank,
+      ...wholeFile,
+      rule,
+      severity: 'error',
+      message,
+      help,
+      file: file.path,
+    };
+    return { ...nothing, findings: [finding], identity: fromPath };
+  }
+  const { document, problems } = readYaml(file.source.text);
+  const findings = problems.map(
+    ({ rule, span, message, help }): Finding => ({
+      ...blank,
+      ...span,
+      rule,
+      severity: 'error',
+      message,
+      help,
+      file: file.source.path,
+    }),
+  );
+  if (document === null) return { ...nothing, findings, identity: fromPath };
+  const judged = judge(file.source, document, fromPath, readAttachment);
+  return { ...judged, findings: [...findings, ...judged.findings].sort(compareFindings) };
+}
+
+const nothing = { document: null, profile: null } as const;
+const blank = { pointer: '', found: null, allowed: null, source: null, help: null } as const;
+
+function judge(
+  source: SourceText,
+  yaml: YamlDocument,
+  fromPath: { kind: Kind; id: string } | null,
+  readAttachment: ReadAttachment,
+): ReadProfile {
+  const value = plainValue(yaml);
+  const written = isObject(value) ? value : {};
+  const kind = isKind(written.kind) ? written.kind : (fromPath?.kind ?? null);
+  if (kind === null) {
+    const finding = placeHit(unknownKind, source, yaml, 'shape/not-a-choice', 'error');
+    return { ...nothing, findings: [finding], identity: null };
+  }
+  const { hits, data } = checkShape(kind, value);
+  const findings = hits.map((hit) =>
+    placeHit({ source: `schema/${kind}.schema.json`, ...hit }, source, yaml, hit.rule, 'error'),
+  );
+  const id = typeof written.id === 'string' ? written.id : (fromPath?.id ?? '');
+  const identity = { kind, id };
+  const document: ReadDocument = { kind, id, written: value, source, yaml };
+  if (data === null) return { document, profile: null, findings, identity };
+  // The schema has accepted the data and normalising has followed its shape: this is where the type begins.
+  const profile = { ...document, data, attachment: null } as AnyProfile;
+  return { document, profile: withAttachment(profile, readAttachment), findings, identity };
+}
+
+const unknownKind: Hit = {
+  path: ['kind'],
+  part: 'value',
+  message: 'Neither the key "kind" nor the folder says what kind of document this is',
+  allowed: kinds.join(', '),
+  help: `Write \`kind:\` first, and put the file under ${Object.values(kindFolders).join(', ')}.`,
+};
+
+function withAttachment(profile: AnyProfile, readAttachment: ReadAttachment): AnyProfile {
+  if (profile.kind !== 'trial' || profile.data.observations.file === undefined) return profile;
+  return { ...profile, attachment: readAttachment(profile.data.observations.file) };
+}
+
+/** Gives a hit the file and the place in its text. */
+export function placeHit(
+  hit: Hit,
+  source: SourceText,
+  yaml: YamlDocument,
+  rule: string,
+  severity: Finding['severity'],
+): Finding {
+  return {
+    rule,
+    severity,
+    message: hit.message,
+    file: source.path,
+    ...locate(yaml, hit.path, hit.part),
+    pointer: toPointer(hit.path),
+    found: hit.found ?? null,
+    allowed: hit.allowed ?? null,
+    source: hit.source ?? null,
+    help: hit.help ?? null,
+  };
+}

@@ -1,0 +1,53 @@
+import type { Kind } from './kind.ts';
+import type { AnyProfile, Profile, ReadDocument } from './profile.ts';
+
+export type ProfilesOfKind = { readonly [OfKind in Kind]: ReadonlyMap<string, Profile<OfKind>> };
+
+/** The documents of one or several folders, linked by kind and id. */
+export interface Registry extends ProfilesOfKind {
+  /** Every document that could be read, whether or not it fits its schema, in the order of the files. */
+  readonly documents: readonly ReadDocument[];
+  /** Every document that fits its schema, in the order of the files. */
+  readonly profiles: readonly AnyProfile[];
+  /** `KIND ID` of files that exist but whose content could not be used; a reference to one is not dangling. */
+  readonly broken: ReadonlySet<string>;
+}
+
+export function brokenKey(kind: Kind, id: string): string {
+  return `${kind} ${id}`;
+}
+
+/** Links documents; where an id stands twice the first one counts. */
+export function linkRegistry(
+  documents: readonly ReadDocument[],
+  profiles: readonly AnyProfile[],
+  broken: ReadonlySet<string>,
+): Registry {
+  const maps = {
+    machine: new Map<string, Profile<'machine'>>(),
+    filament: new Map<string, Profile<'filament'>>(),
+    polymer: new Map<string, Profile<'polymer'>>(),
+    trial: new Map<string, Profile<'trial'>>(),
+    policy: new Map<string, Profile<'policy'>>(),
+    job: new Map<string, Profile<'job'>>(),
+    source: new Map<string, Profile<'source'>>(),
+  } satisfies { [OfKind in Kind]: Map<string, Profile<OfKind>> };
+  for (const profile of profiles) addFirst(maps, profile);
+  return { ...maps, documents, profiles, broken };
+}
+
+function addFirst(maps: { [OfKind in Kind]: Map<string, Profile<OfKind>> }, profile: AnyProfile): void {
+  // The map of a kind takes profiles of that kind only; the compiler cannot follow the two unions together.
+  const map = maps[profile.kind] as Map<string, AnyProfile>;
+  if (!map.has(profile.id)) map.set(profile.id, profile);
+}
+
+/** Whether a document of that kind and id exists, usable or not. */
+export function exists(registry: Registry, kind: Kind, id: string): boolean {
+  return registry[kind].has(id) || registry.broken.has(brokenKey(kind, id));
+}
+
+/** All ids of a kind, for suggestions. */
+export function idsOf(registry: Registry, kind: Kind): string[] {
+  return [...registry[kind].keys()];
+}

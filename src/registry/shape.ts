@@ -1,0 +1,91 @@
+import type { Dimension } from '../units/dimension.ts';
+import type { Kind } from './kind.ts';
+
+/** What a reference may point at: a document of a kind, or a nozzle of the machine named beside it. */
+export type ReferenceTarget = Kind | 'nozzle';
+
+export interface ObjectShape {
+  readonly type: 'object';
+  readonly properties: Readonly<Record<string, Shape>>;
+}
+
+export interface QuantityShape {
+  readonly type: 'quantity';
+  readonly dimension: Dimension;
+  readonly form: 'single' | 'range' | 'unit';
+}
+
+/** What stands at a place in a document: derived from the schemas, see `generated/shapes.ts`. */
+export type Shape =
+  | ObjectShape
+  | QuantityShape
+  | { readonly type: 'list'; readonly items: Shape }
+  | { readonly type: 'reference'; readonly to: ReferenceTarget }
+  | { readonly type: 'date' }
+  | { readonly type: 'plain' };
+
+/** Keys and list positions from the root of a document to a place in it. */
+export type Path = readonly (string | number)[];
+
+/** Shape at a path, or null where the schema knows no such place. */
+export function shapeAt(shape: Shape, path: Path): Shape | null {
+  let current: Shape | undefined = shape;
+  for (const step of path) {
+    if (current?.type === 'list' && typeof step === 'number') current = current.items;
+    else if (current?.type === 'object' && Object.hasOwn(current.properties, step)) {
+      current = current.properties[step];
+    } else return null;
+  }
+  return current ?? null;
+}
+
+export interface Leaf<LeafShape extends Shape> {
+  readonly path: Path;
+  readonly shape: LeafShape;
+  readonly value: unknown;
+}
+
+/** All places of one type of shape that a document fills. */
+export function* leavesOf<Type extends Shape['type']>(
+  type: Type,
+  shape: Shape,
+  value: unknown,
+  path: Path = [],
+): Generator<Leaf<Extract<Shape, { type: Type }>>> {
+  if (isOfType(shape, type)) yield { path, shape, value };
+  if (shape.type === 'list' && Array.isArray(value)) {
+    for (const [index, item] of value.entries()) yield* leavesOf(type, shape.items, item, [...path, index]);
+  }
+  if (shape.type === 'object' && isObject(value)) {
+    for (const [key, property] of Object.entries(value)) {
+      const inner = Object.hasOwn(shape.properties, key) ? shape.properties[key] : undefined;
+      if (inner !== undefined) yield* leavesOf(type, inner, property, [...path, key]);
+    }
+  }
+}
+
+function isOfType<Type extends Shape['type']>(
+  shape: Shape,
+  type: Type,
+): shape is Extract<Shape, { type: Type }> {
+  return shape.type === type;
+}
+
+/** Whether a value is a mapping, as opposed to a list, a scalar or nothing. */
+export function isObject(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+/** JSON pointer (RFC 6901) of a path. */
+export function toPointer(path: Path): string {
+  return path.map((step) => `/${String(step).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('');
+}
+
+/** Path of a JSON pointer (RFC 6901); digits are taken as list positions. */
+export function fromPointer(pointer: string): Path {
+  return pointer
+    .split('/')
+    .slice(1)
+    .map((step) => step.replaceAll('~1', '/').replaceAll('~0', '~'))
+    .map((step) => (/^(?:0|[1-9][0-9]*)$/.test(step) ? Number(step) : step));
+}

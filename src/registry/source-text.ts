@@ -1,0 +1,19 @@
+import { createHash } from 'node:crypto';
+
+/** Text of a file with the names by which it is known. */
+export interface SourceText {
+  /** Path as the user would type it, with `/` between folders. */
+  readonly path: string;
+  /** Path from the root of its registry, with `/` between folders. */
+  readonly relativePath: string;
+  /** The text, without a byte-order mark; line ends as they stand in the file. */
+  readonly text: string;
+  /** SHA-256 of the text with LF line ends, so that a checkout with CRLF has the same digest. */
+  readonly digest: string;
+}
+
+export function sourceText(path: string, relativePath: string, raw: string): SourceText {
+  const text = raw.startsWith('\uFEFF') ? raw.slice(1) : raw;
+  const digest = createHash('sha256').update(text.replaceAll('\r\n', '\n'), 'utf8').digest('hex');
+  return { path, relativePath, text, digest };
+}
