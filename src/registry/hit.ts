@@ -1,5 +1,5 @@
-import type { Severity } from './finding.ts';
 import type { Path } from './shape.ts';
+import type { SourceText } from './source-text.ts';
 
 /** What a rule has found, before it is given a file and a place in the text. */
 export interface Hit {
@@ -11,10 +11,6 @@ export interface Hit {
   readonly allowed?: string;
   readonly source?: string;
   readonly help?: string;
-}
-
-/** A hit with the code and severity of its rule. */
-export interface RuledHit extends Hit {
-  readonly rule: string;
-  readonly severity: Severity;
+  /** Where the cause stands in another file than the document itself: a line of a CSV file beside it. */
+  readonly elsewhere?: { readonly source: SourceText; readonly line: number };
 }

@@ -1,6 +1,6 @@
 import { checkShape } from './check-shape.ts';
 import { fileRules } from './file-rule.ts';
-import { compareFindings, type Finding, wholeFile } from './finding.ts';
+import { compareFindings, type Finding, type Span, wholeFile } from './finding.ts';
 import type { Hit } from './hit.ts';
 import { identityOfPath, isKind, type Kind, kindFolders, kinds } from './kind.ts';
 import type { AnyProfile, ReadDocument } from './profile.ts';
@@ -108,12 +108,17 @@ export function placeHit(
     rule,
     severity,
     message: hit.message,
-    file: source.path,
-    ...locate(yaml, hit.path, hit.part),
+    ...(hit.elsewhere === undefined
+      ? { file: source.path, ...locate(yaml, hit.path, hit.part) }
+      : { file: hit.elsewhere.source.path, ...startOfLine(hit.elsewhere.line) }),
     pointer: toPointer(hit.path),
     found: hit.found ?? null,
     allowed: hit.allowed ?? null,
     source: hit.source ?? null,
     help: hit.help ?? null,
   };
+}
+
+function startOfLine(line: number): Span {
+  return { line, column: 1, endLine: line, endColumn: 2 };
 }

@@ -10,11 +10,12 @@ import {
   type Node,
   type ParsedNode,
   parseDocument,
-  visit,
-  type YAMLError,
 } from 'yaml';
 import { type Span, wholeFile } from './finding.ts';
 import type { Path } from './shape.ts';
+import { tooDeepAt } from './yaml-nesting.ts';
+import { type YamlProblem, yamlProblems } from './yaml-problem.ts';
+import { spanOfNode } from './yaml-span.ts';
 
 /** A YAML file with its tree, its plain value and a way from a path to a place in the text. */
 export interface YamlDocument {
@@ -22,63 +23,27 @@ export interface YamlDocument {
   readonly lines: LineCounter;
 }
 
-export interface YamlProblem {
-  readonly rule: 'syntax/yaml' | 'syntax/duplicate-key' | 'syntax/alias' | 'syntax/depth' | 'syntax/empty';
-  readonly span: Span;
-  readonly message: string;
-  readonly help: string;
-}
-
 /** Deepest nesting that any kind of document needs is 7; more is a mistake or an attack. */
 const deepestNesting = 24;
 
-const problemOfCode: Readonly<Record<string, { message: string; help: string }>> = {
-  TAB_AS_INDENT: {
-    message: 'A tab stands where YAML wants spaces',
-    help: 'Indent with spaces, two a level; most editors can convert tabs.',
-  },
-  MULTIPLE_DOCS: {
-    message: 'The file holds more than one document',
-    help: 'Keep one document a file; remove the line `---` and move the rest to a file of its own.',
-  },
-  BAD_INDENT: {
-    message: 'The indentation does not fit the lines around it',
-    help: 'Indent keys of one mapping alike, two spaces a level.',
-  },
-  MISSING_CHAR: {
-    message: 'A character is missing',
-    help: 'Check the quotes, brackets and the colon of this line and the one before.',
-  },
-  TAG_RESOLVE_FAILED: {
-    message: 'Tags (`!name`) are not read',
-    help: 'Remove the tag; write text, numbers, true or false as they are.',
-  },
-  NON_STRING_KEY: { message: 'A key must be text', help: 'Write the key as a plain word.' },
-};
-
 /** Reads a text as one YAML 1.2 document; problems are returned, never thrown. */
 export function readYaml(text: string): { document: YamlDocument | null; problems: readonly YamlProblem[] } {
+  const tooDeep = tooDeepAt(text, deepestNesting);
+  if (tooDeep !== null) return { document: null, problems: [depthProblem(tooDeep)] };
   const lines = new LineCounter();
-  try {
-    const tree = parseDocument(text, {
-      lineCounter: lines,
-      version: '1.2',
-      schema: 'core',
-      merge: false,
-      prettyErrors: false,
-      stringKeys: true,
-      uniqueKeys: true,
-    });
-    const problems = [...tree.errors, ...tree.warnings].map((error) => syntaxProblem(error, lines, text));
-    problems.push(...treeProblems(tree, lines));
-    if (problems.length === 0 && tree.contents === null) problems.push(emptyProblem);
-    const unusable = problems.some(({ rule }) => rule !== 'syntax/duplicate-key');
-    return { document: unusable ? null : { tree, lines }, problems };
-  } catch (error) {
-    // The parser recurses, so hostile nesting ends in an exhausted stack; anything else is a bug.
-    if (!(error instanceof RangeError)) throw error;
-    return { document: null, problems: [depthProblem(wholeFile)] };
-  }
+  const tree = parseDocument(text, {
+    lineCounter: lines,
+    version: '1.2',
+    schema: 'core',
+    merge: false,
+    prettyErrors: false,
+    stringKeys: true,
+    uniqueKeys: false,
+  });
+  const problems = yamlProblems(tree, lines);
+  if (problems.length === 0 && tree.contents === null) problems.push(emptyProblem);
+  const unusable = problems.some(({ rule }) => rule !== 'syntax/duplicate-key');
+  return { document: unusable ? null : { tree, lines }, problems };
 }
 
 const emptyProblem: YamlProblem = {
@@ -95,51 +60,6 @@ function depthProblem(span: Span): YamlProblem {
     message: `The document is nested deeper than ${deepestNesting} levels`,
     help: 'No kind of profile needs more than 7; flatten it.',
   };
-}
-
-function syntaxProblem(error: YAMLError, lines: LineCounter, text: string): YamlProblem {
-  const span = spanOf(error.pos[0], Math.max(error.pos[1], error.pos[0]), lines);
-  if (error.code === 'DUPLICATE_KEY') {
-    const key = text.slice(error.pos[0], error.pos[1]).split(':')[0]?.trim() ?? '';
-    return {
-      rule: 'syntax/duplicate-key',
-      span,
-      message: `The key "${key}" stands twice in the same mapping`,
-      help: 'Keep one of them; to state several values, list them as statements under one key.',
-    };
-  }
-  const tabbed = error.message.toLowerCase().includes('tab');
-  const known = problemOfCode[tabbed ? 'TAB_AS_INDENT' : error.code];
-  return {
-    rule: 'syntax/yaml',
-    span,
-    message: known?.message ?? `This is not valid YAML: ${firstLine(error.message)}`,
-    help: known?.help ?? 'Compare the line with its neighbours: indentation, quotes, brackets, colons.',
-  };
-}
-
-function firstLine(message: string): string {
-  return message.split('\n')[0] ?? message;
-}
-
-function treeProblems(tree: Document.Parsed, lines: LineCounter): YamlProblem[] {
-  const problems: YamlProblem[] = [];
-  visit(tree, {
-    Alias(_, node) {
-      problems.push({
-        rule: 'syntax/alias',
-        span: spanOfNode(node, lines),
-        message: 'Aliases (`*name`) are not read',
-        help: 'Write the value out; profiles stay readable one line at a time.',
-      });
-    },
-    Collection(_, node, ancestors) {
-      if (ancestors.length <= 2 * deepestNesting) return undefined;
-      problems.push(depthProblem(spanOfNode(node, lines)));
-      return visit.BREAK;
-    },
-  });
-  return problems;
 }
 
 /** Plain value of a document: mappings, lists, text, numbers, true, false, null. */
@@ -179,20 +99,4 @@ export function placeAt(document: YamlDocument, path: Path): { key: Node | null;
     } else return null;
   }
   return { key, value: isNode(value) && !isAlias(value) ? value : null };
-}
-
-function spanOfNode(node: Node, lines: LineCounter): Span {
-  const [start, end] = node.range ?? [0, 0];
-  return spanOf(start, end, lines);
-}
-
-function spanOf(start: number, end: number, lines: LineCounter): Span {
-  const from = lines.linePos(start);
-  const to = lines.linePos(Math.max(start, end));
-  return {
-    line: Math.max(1, from.line),
-    column: Math.max(1, from.col),
-    endLine: Math.max(1, to.line),
-    endColumn: Math.max(1, to.col),
-  };
 }

@@ -1,0 +1,51 @@
+import { existsSync, statSync } from 'node:fs';
+import { basename, dirname, resolve } from 'node:path';
+import { kindOfFolder } from '../registry/kind.ts';
+import { failure, type Result, success } from '../result.ts';
+import { registryFolder, registryFolders } from './registry-folders.ts';
+
+/** What `check` was asked to look at. */
+export interface CheckTarget {
+  /** Absolute folders of the registries to read. */
+  readonly folders: readonly string[];
+  /** Absolute paths of single files that belong to no registry folder. */
+  readonly loose: readonly string[];
+  /** Absolute paths whose findings are wanted; null for all. */
+  readonly only: readonly string[] | null;
+}
+
+/** Finds the registry that each path belongs to; with no path it is `profiles` in the working directory. */
+export function checkTarget(
+  paths: readonly string[],
+  registries: readonly string[],
+  cwd: string,
+): Result<CheckTarget, string> {
+  if (paths.length === 0) {
+    const folders = registryFolders(registries, cwd);
+    return folders.ok ? success({ folders: folders.value, loose: [], only: null }) : folders;
+  }
+  const named = registries.length === 0 ? success([]) : registryFolders(registries, cwd);
+  if (!named.ok) return named;
+  const missing = paths.find((path) => !existsSync(resolve(cwd, path)));
+  if (missing !== undefined) return failure(`There is no file or folder ${missing}.`);
+  const owners = paths.map((path) => ownerOf(resolve(cwd, path)));
+  const folders = new Set([...named.value, ...owners.flatMap(({ root }) => (root === null ? [] : [root]))]);
+  const loose = owners.flatMap(({ root, only }) => (root === null ? [only] : []));
+  if (folders.size === 0) {
+    // A file that belongs to no registry is judged beside the one in the working directory, if there is one.
+    const here = registryFolder('.', cwd);
+    if (here.ok) folders.add(here.value);
+  }
+  return success({ folders: [...folders], loose, only: owners.map(({ only }) => only) });
+}
+
+/** The registry that a path belongs to, if any, and the path whose findings are then wanted. */
+function ownerOf(absolute: string): { readonly root: string | null; readonly only: string } {
+  const isFolder = statSync(absolute).isDirectory();
+  const below = isFolder ? registryFolder(absolute, absolute) : null;
+  if (below?.ok) return { root: below.value, only: below.value };
+  for (let path = absolute; dirname(path) !== path; path = dirname(path)) {
+    if (kindOfFolder(basename(path)) !== null) return { root: dirname(path), only: absolute };
+  }
+  return { root: isFolder ? absolute : null, only: absolute };
+}

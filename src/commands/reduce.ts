@@ -1,0 +1,143 @@
+import { existsSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { Command, Option } from 'commander';
+import writeFileAtomic from 'write-file-atomic';
+import { adoptLimit } from '../bench/adopt-limit.ts';
+import type { BenchProblem } from '../bench/bench-problem.ts';
+import { reduceTrial } from '../bench/reduce-trial.ts';
+import type { Reduction } from '../bench/reduction.ts';
+import { loadRegistry } from '../registry/load-registry.ts';
+import { nearestWord } from '../registry/nearest-word.ts';
+import type { Profile } from '../registry/profile.ts';
+import { quote } from '../registry/quote.ts';
+import { idsOf, type Registry } from '../registry/registry.ts';
+import { jsonReduction } from '../report/json-reduction.ts';
+import { type ReductionHeading, textReduction } from '../report/text-reduction.ts';
+import { failure, type Result, success } from '../result.ts';
+import type { Finish } from './finish.ts';
+import { reduceSheet, type SheetOptions, sheetOptions } from './reduce-sheet.ts';
+import { registryFolders } from './registry-folders.ts';
+import { registryOption } from './shared-options.ts';
+import { exitStatus, type Surroundings } from './surroundings.ts';
+
+interface ReduceOptions extends SheetOptions {
+  readonly format: 'text' | 'json';
+  readonly adopt?: boolean;
+  readonly registry: readonly string[];
+}
+
+export function reduceCommand(surroundings: Surroundings, finish: Finish): Command {
+  const command = new Command('reduce')
+    .summary('reduce a bench trial to a limit with its 95 % interval')
+    .description(
+      'Turns the readings of a trial, or of a bare CSV bench sheet, into a limit with its 95 % coverage interval.',
+    )
+    .argument('<trial>', 'id of a trial of the registry, or path of a CSV bench sheet')
+    .addOption(
+      new Option('--format <format>', 'form of the result').choices(['text', 'json']).default('text'),
+    )
+    .option('--adopt', 'write the limit into the filament profile of the trial')
+    .addOption(registryOption());
+  for (const option of sheetOptions()) command.addOption(option);
+  return command
+    .addHelpText(
+      'after',
+      `
+Examples:
+  meltbounds reduce lantern-stagecraft-pla-230
+  meltbounds reduce lantern-stagecraft-pla-230 --adopt
+  meltbounds reduce ladder.csv --method flowLadder --diameter "1.75 mm" --density "1.24 g/cm3" --tolerance "5 %" --resolution "0.01 g" --format json
+
+Exit status: 0 reduced, 1 the readings cannot be reduced, 2 it cannot run.`,
+    )
+    .action((trial: string, options: ReduceOptions) =>
+      isSheet(trial, surroundings.cwd)
+        ? runSheet(trial, options, surroundings, finish)
+        : runTrial(trial, options, surroundings, finish),
+    );
+}
+
+function isSheet(trial: string, cwd: string): boolean {
+  return /\.csv$/i.test(trial) || (trial.includes('/') && existsSync(resolve(cwd, trial)));
+}
+
+function runSheet(path: string, options: ReduceOptions, surroundings: Surroundings, finish: Finish): void {
+  if (options.adopt) {
+    finish.cannotRun(
+      'A bare sheet names no filament to adopt the limit for.',
+      'Add it to the registry as a trial and give the id of the trial.',
+    );
+    return;
+  }
+  const reduced = reduceSheet(path, options, surroundings.cwd);
+  if (!reduced.ok) {
+    finish.cannotRun(reduced.error.reason, reduced.error.help);
+    return;
+  }
+  report(reduced.value, { title: path, subject: null }, options, surroundings, finish);
+}
+
+async function runTrial(
+  id: string,
+  options: ReduceOptions,
+  surroundings: Surroundings,
+  finish: Finish,
+): Promise<void> {
+  const folders = registryFolders(options.registry, surroundings.cwd);
+  if (!folders.ok) return finish.cannotRun(folders.error);
+  const { registry } = loadRegistry(folders.value, surroundings.cwd);
+  const trial = registry.trial.get(id);
+  if (trial === undefined) return finish.cannotRun(unknownTrial(registry, id));
+  const reduced = reduceTrial(registry, id);
+  report(reduced, { title: id, subject: trial.data }, options, surroundings, finish);
+  if (!options.adopt || !reduced.ok) return;
+  const adopted = await adopt(registry, trial, reduced.value, surroundings);
+  if (adopted.ok) surroundings.err(`${adopted.value}\n`);
+  else finish.cannotRun(adopted.error);
+}
+
+function unknownTrial(registry: Registry, id: string): string {
+  const nearest = nearestWord(id, idsOf(registry, 'trial'));
+  const hint =
+    nearest === null ? '`meltbounds check` lists files that cannot be used.' : `Did you mean "${nearest}"?`;
+  return `There is no trial "${quote(id)}" in the registry, and no such CSV file. ${hint}`;
+}
+
+function report(
+  reduced: Result<Reduction, readonly BenchProblem[]>,
+  heading: ReductionHeading,
+  options: ReduceOptions,
+  surroundings: Surroundings,
+  finish: Finish,
+): void {
+  if (reduced.ok) {
+    surroundings.out(
+      options.format === 'json'
+        ? jsonReduction(reduced.value)
+        : textReduction(reduced.value, heading, surroundings.colour),
+    );
+    return;
+  }
+  for (const { message, help, row } of reduced.error) {
+    surroundings.err(`${heading.title}${row === undefined ? '' : `:${row}`}: ${message}; ${help}\n`);
+  }
+  finish.with(exitStatus.findings);
+}
+
+async function adopt(
+  registry: Registry,
+  trial: Profile<'trial'>,
+  reduction: Reduction,
+  surroundings: Surroundings,
+): Promise<Result<string, string>> {
+  const filament = registry.filament.get(trial.data.filament);
+  const limit = reduction.results.find(({ quantity }) => quantity === 'meltFlow');
+  if (filament === undefined || limit === undefined)
+    return failure('The trial has no filament to adopt a limit for.');
+  const text = adoptLimit(filament, trial, limit);
+  if (!text.ok) return text;
+  const { path } = filament.source;
+  if (text.value === filament.source.text) return success(`${path} states this limit already.`);
+  await writeFileAtomic(resolve(surroundings.cwd, path), text.value);
+  return success(`Wrote the limit into ${path}.`);
+}

@@ -1,0 +1,33 @@
+import { existsSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { kindFolders } from '../registry/kind.ts';
+import { failure, type Result, success } from '../result.ts';
+
+/** Folder of the registry at a path: the path itself, or `profiles` below it. */
+export function registryFolder(path: string, cwd: string): Result<string, string> {
+  const absolute = resolve(cwd, path);
+  if (!existsSync(absolute)) return failure(`There is no folder ${path}.`);
+  if (holdsKinds(absolute)) return success(absolute);
+  const below = join(absolute, 'profiles');
+  if (holdsKinds(below)) return success(below);
+  const folders = Object.values(kindFolders).join(', ');
+  const where = path === '.' ? 'this folder' : path;
+  return failure(
+    `There is no registry in ${where}: neither it nor its folder "profiles" holds any of ${folders}.`,
+  );
+}
+
+/** Folders of the registries that the user named, or of the one in the working directory. */
+export function registryFolders(named: readonly string[], cwd: string): Result<string[], string> {
+  const folders: string[] = [];
+  for (const path of named.length === 0 ? ['.'] : named) {
+    const found = registryFolder(path, cwd);
+    if (!found.ok) return found;
+    folders.push(found.value);
+  }
+  return success(folders);
+}
+
+function holdsKinds(folder: string): boolean {
+  return Object.values(kindFolders).some((name) => existsSync(join(folder, name)));
+}

@@ -1,0 +1,46 @@
+import { Command, CommanderError } from 'commander';
+import { type Finish, rememberFinish } from './finish.ts';
+import { type ExitStatus, exitStatus, type Surroundings } from './surroundings.ts';
+
+type MakeCommand = (surroundings: Surroundings, finish: Finish) => Command;
+
+/** The commands in the order of the help; each is loaded only when it is asked for. */
+const commands: Readonly<Record<string, () => Promise<MakeCommand>>> = {
+  check: async () => (await import('./check.ts')).checkCommand,
+  reduce: async () => (await import('./reduce.ts')).reduceCommand,
+  tables: async () => (await import('./tables.ts')).tablesCommand,
+};
+
+/** Runs the command line `meltbounds ARGUMENTS…` and returns its exit status. */
+export async function run(
+  args: readonly string[],
+  version: string,
+  surroundings: Surroundings,
+): Promise<ExitStatus> {
+  const { finish, status } = rememberFinish(surroundings);
+  const program = new Command('meltbounds')
+    .description(
+      'A registry of measured limits of material-extrusion machines and filaments: checks profiles, reduces bench trials to limits, derives speed and temperature tables.',
+    )
+    .version(version);
+  for (const make of await Promise.all(wanted(args).map((load) => load()))) {
+    program.addCommand(make(surroundings, finish));
+  }
+  for (const command of [program, ...program.commands]) {
+    command.exitOverride().configureOutput({ writeOut: surroundings.out, writeErr: surroundings.err });
+  }
+  try {
+    await program.parseAsync([...args], { from: 'user' });
+    return status();
+  } catch (error) {
+    // Commander reports `--help`, `--version` and wrong usage this way, and has printed its message already.
+    if (error instanceof CommanderError) return error.exitCode === 0 ? exitStatus.clean : exitStatus.cannotRun;
+    throw error;
+  }
+}
+
+/** Only the command that is named; all of them where none is, for the help and for suggestions. */
+function wanted([name = '']: readonly string[]): (() => Promise<MakeCommand>)[] {
+  const named = Object.hasOwn(commands, name) ? commands[name] : undefined;
+  return named === undefined ? Object.values(commands) : [named];
+}

@@ -1,0 +1,25 @@
+import { InvalidArgumentError, Option } from 'commander';
+
+/** `--registry DIR`, repeatable: later registries add to earlier ones. */
+export function registryOption(): Option {
+  return new Option(
+    '--registry <folder>',
+    'registry to read, may be repeated: later ones add to earlier ones',
+  )
+    .argParser((folder: string, earlier: readonly string[]) => [...earlier, folder])
+    .default([], 'profiles in this folder');
+}
+
+/** `--today DATE`, for a report that does not depend on the clock. */
+export function todayOption(): Option {
+  return new Option(
+    '--today <date>',
+    'date to judge dates by, YYYY-MM-DD (default: the date of the clock, UTC)',
+  ).argParser((text: string) => {
+    const day = new Date(`${text}T00:00:00Z`);
+    if (Number.isNaN(day.getTime()) || day.toISOString().slice(0, 10) !== text) {
+      throw new InvalidArgumentError('write a date as YYYY-MM-DD, for instance 2026-11-25.');
+    }
+    return text;
+  });
+}

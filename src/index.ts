@@ -1,0 +1,27 @@
+export type { BenchProblem } from './bench/bench-problem.ts';
+export { reduceTrial } from './bench/reduce-trial.ts';
+export type { ReducedResult, Reduction } from './bench/reduction.ts';
+export type { Finding, Severity } from './registry/finding.ts';
+export type {
+  Filament,
+  Job,
+  Machine,
+  Policy,
+  Polymer,
+  Source,
+  Statement,
+  Trial,
+} from './registry/generated/documents.ts';
+export type { Kind } from './registry/kind.ts';
+export { type LoadedRegistry, loadRegistry } from './registry/load-registry.ts';
+export type { AnyProfile, Profile, ReadDocument } from './registry/profile.ts';
+export type { Registry } from './registry/registry.ts';
+export type { Result } from './result.ts';
+export { type CheckOptions, checkRegistry } from './rules/check-registry.ts';
+export { deriveTables } from './tables/derive-tables.ts';
+export type { PairingRequest } from './tables/pairing.ts';
+export type { SpeedRow, SpeedTable, TableInput } from './tables/speed-table.ts';
+export { writeCsv } from './tables/write-csv.ts';
+export { writeCsvMetadata } from './tables/write-csv-metadata.ts';
+export { writeJson } from './tables/write-json.ts';
+export { writeMarkdown } from './tables/write-markdown.ts';

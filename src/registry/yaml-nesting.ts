@@ -1,0 +1,23 @@
+import { Lexer, LineCounter, Parser } from 'yaml';
+import type { Span } from './finding.ts';
+import { spanOf } from './yaml-span.ts';
+
+const collections: readonly string[] = ['block-map', 'block-seq', 'flow-collection'];
+
+/**
+ * Where a YAML text first nests deeper than so many levels, or null. The parser of tokens keeps its levels on a
+ * list, while the composer of the tree calls itself: it must never see hostile nesting, since a stack that runs
+ * out inside of a regular expression ends the whole process.
+ */
+export function tooDeepAt(text: string, deepest: number): Span | null {
+  const lines = new LineCounter();
+  lines.addNewLine(0);
+  const parser = new Parser(lines.addNewLine);
+  for (const lexeme of new Lexer().lex(text)) {
+    const start = parser.offset;
+    for (const _ of parser.next(lexeme));
+    const depth = parser.stack.filter(({ type }) => collections.includes(type)).length;
+    if (depth > deepest) return spanOf(start, parser.offset, lines);
+  }
+  return null;
+}

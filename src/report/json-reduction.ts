@@ -1,0 +1,13 @@
+import type { ReducedResult, Reduction } from '../bench/reduction.ts';
+import { dimensionInfo } from '../units/dimension.ts';
+
+/** What a reduction found, for programs: quantities in the canonical unit of their dimension. */
+export function jsonReduction({ method, results, warnings }: Reduction): string {
+  return `${JSON.stringify({ method, results: results.map(jsonResult), warnings }, null, 2)}\n`;
+}
+
+function jsonResult({ quantity, dimension, value, interval, censored }: ReducedResult) {
+  const unit = dimensionInfo[dimension].canonicalUnit;
+  const { low, high, coverage } = interval;
+  return { quantity, value: { value, unit }, interval: { low, high, unit, coverage }, censored };
+}

@@ -1,0 +1,45 @@
+import { reduceTrial } from '../bench/reduce-trial.ts';
+import { compareFindings, type Finding } from '../registry/finding.ts';
+import type { Hit } from '../registry/hit.ts';
+import type { LoadedRegistry } from '../registry/load-registry.ts';
+import type { ReadDocument } from '../registry/profile.ts';
+import { placeHit } from '../registry/read-profile.ts';
+import type { Registry } from '../registry/registry.ts';
+import type { Rule, RuleContext } from './rule.ts';
+import { rules } from './rules.ts';
+
+export interface CheckOptions {
+  /** Today's date, YYYY-MM-DD: nothing may lie after it. */
+  readonly today: string;
+}
+
+/**
+ * Everything that is wrong with a registry: what reading it has shown, and what the rules find.
+ * Ordered by file and place.
+ */
+export function checkRegistry(loaded: LoadedRegistry, { today }: CheckOptions): Finding[] {
+  const context: RuleContext = { registry: loaded.registry, today, reduce: reduceOnce(loaded.registry) };
+  const found = rules.flatMap((rule) =>
+    rule.judges === 'document'
+      ? loaded.registry.documents.flatMap((document) => placed(rule, document, rule.check(document, context)))
+      : loaded.registry.profiles.flatMap((profile) => placed(rule, profile, rule.check(profile, context))),
+  );
+  return [...loaded.findings, ...found].sort(compareFindings);
+}
+
+function placed(rule: Rule, { source, yaml }: ReadDocument, hits: Iterable<Hit>): Finding[] {
+  return [...hits].map((hit) =>
+    placeHit({ source: rule.source, ...hit }, source, yaml, rule.code, rule.severity),
+  );
+}
+
+function reduceOnce(registry: Registry): RuleContext['reduce'] {
+  const done = new Map<string, ReturnType<RuleContext['reduce']>>();
+  return (trial) => {
+    const known = done.get(trial);
+    if (known !== undefined) return known;
+    const reduced = reduceTrial(registry, trial);
+    done.set(trial, reduced);
+    return reduced;
+  };
+}

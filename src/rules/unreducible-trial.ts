@@ -1,0 +1,40 @@
+import type { BenchProblem } from '../bench/bench-problem.ts';
+import type { Hit } from '../registry/hit.ts';
+import type { Profile } from '../registry/profile.ts';
+import type { Path } from '../registry/shape.ts';
+import type { ProfileRule } from './rule.ts';
+
+export const unreducibleTrial: ProfileRule = {
+  judges: 'profile',
+  code: 'evidence/unreducible',
+  severity: 'error',
+  statement: 'The readings of a trial can be reduced by its method.',
+  rationale:
+    'Readings from which nothing follows cannot back a limit; usually a unit, a column or a digit is off.',
+  source: 'JCGM 101:2008, clause 5: the inputs of a propagation must be known.',
+  *check(profile, { reduce }) {
+    if (profile.kind !== 'trial') return;
+    const reduced = reduce(profile.id);
+    if (reduced.ok) return;
+    for (const problem of reduced.error) yield problemHit(profile, problem);
+  },
+};
+
+function problemHit(trial: Profile<'trial'>, problem: BenchProblem): Hit {
+  const { attachment } = trial;
+  return {
+    path: placeOf(trial, problem),
+    part: 'value',
+    message: `The readings cannot be reduced: ${problem.message}`,
+    ...(problem.found !== undefined && { found: problem.found }),
+    help: problem.help,
+    ...(attachment?.ok &&
+      problem.row !== undefined && { elsewhere: { source: attachment.source, line: problem.row } }),
+  };
+}
+
+function placeOf(trial: Profile<'trial'>, { row }: BenchProblem): Path {
+  if (trial.data.observations.rows !== undefined && row !== undefined)
+    return ['observations', 'rows', row - 1];
+  return ['observations'];
+}

@@ -1,0 +1,48 @@
+import { tableCautions } from './cautions.ts';
+import { headingOf, tableColumns } from './columns.ts';
+import type { SpeedRow, SpeedTable } from './speed-table.ts';
+import { alignedCells, type GridColumn } from './text-grid.ts';
+import { tableTitle } from './write-json.ts';
+
+/** The table as Markdown that also lines up as plain text. */
+export function writeMarkdown(table: SpeedTable): string {
+  const sections = [
+    `# ${escapeMarkdown(tableTitle(table))}`,
+    grid(table.rows),
+    ...(table.warnings.length > 0 ? [list(table.warnings)] : []),
+    list(tableCautions),
+    '## Derived from',
+    list(
+      table.inputs.map(
+        ({ kind, id, version, digest }) =>
+          `${kind} ${id}${version === null ? '' : ` ${version}`}, sha256 ${digest}`,
+      ),
+    ),
+  ];
+  return `${sections.join('\n\n')}\n`;
+}
+
+function grid(rows: readonly SpeedRow[]): string {
+  const columns = tableColumns.map(
+    (column): GridColumn => ({
+      heading: headingOf(column),
+      align: column.unit === null ? 'left' : 'right',
+    }),
+  );
+  const cells = rows.map((row) => tableColumns.map(({ key }) => escapeMarkdown(String(row[key]))));
+  const [heading = [], ...body] = alignedCells(columns, cells);
+  const rule = heading.map((text, index) => {
+    const dashes = '-'.repeat(Math.max(3, text.length) - (columns[index]?.align === 'right' ? 1 : 0));
+    return columns[index]?.align === 'right' ? `${dashes}:` : dashes;
+  });
+  return [heading, rule, ...body].map((row) => `| ${row.join(' | ')} |`).join('\n');
+}
+
+function list(items: readonly string[]): string {
+  return items.map((item) => `- ${escapeMarkdown(item)}`).join('\n');
+}
+
+/** Text in which Markdown and HTML see nothing but text. */
+function escapeMarkdown(text: string): string {
+  return text.replace(/[\\`*_[\]<>|#~&]/g, (character) => `\\${character}`);
+}
