@@ -44,7 +44,7 @@ const upTo = (first: number, last: number, step: number): readonly number[] =>
   Array.from({ length: Math.round((last - first) / step) + 1 }, (_, index) => first + index * step);
 
 const fine = { repeats: 2, feedLength: 400, decimals: 3 } as const;
-const pocket = { repeats: 2, feedLength: 800, decimals: 2 } as const;
+const pocket = { repeats: 2, feedLength: 1000, decimals: 2 } as const;
 const lanternPla = { ...fine, strand: 'pla', sharpness: 18, offset: 1.006, flows: upTo(20, 56, 4) } as const;
 
 // The four limits of the series stand in the ratio of Q = pi a L/Fo with the core at 150 Cel on leaving the melt zone and

@@ -1,0 +1,65 @@
+import type { Result } from '../result.ts';
+import type { Dimension } from '../units/dimension.ts';
+import type { BenchProblem } from './bench-problem.ts';
+import type { Observations } from './observations.ts';
+
+/** What a bench method finds out. */
+export type ReducedQuantity = 'meltFlow';
+
+/** On which side of the tested range a limit lies that the readings do not bracket. */
+export type Censoring = 'above' | 'below';
+
+/** A number that a method drew from readings, in the canonical unit of its dimension. */
+export interface ReducedResult {
+  readonly quantity: ReducedQuantity;
+  readonly dimension: Dimension;
+  /** The median of what the readings leave possible; for a censored result the bound that they do support. */
+  readonly value: number;
+  /** The 95 % coverage interval, probabilistically symmetric (JCGM 101:2008, 3.15); no ends when censored. */
+  readonly interval: { readonly low: number | null; readonly high: number | null; readonly coverage: 0.95 };
+  readonly censored: Censoring | null;
+}
+
+/** One axis of a plot. */
+export interface CurveAxis {
+  /** Name of the quantity, such as `commandedFlow`. */
+  readonly quantity: string;
+  readonly dimension: Dimension;
+}
+
+/** What a plot of the reduction shows, all numbers in the canonical units of the axes. */
+export interface ReductionCurve {
+  readonly x: CurveAxis;
+  readonly y: CurveAxis;
+  readonly readings: readonly { readonly x: number; readonly y: number }[];
+  /** The fitted curve. */
+  readonly fit: readonly { readonly x: number; readonly y: number }[];
+  /** Pointwise 95 % coverage band of the curve. */
+  readonly band: readonly { readonly x: number; readonly low: number; readonly high: number }[];
+  /** The level on the y axis that decides. */
+  readonly threshold: number;
+  /** Where the curve crosses the threshold, unless that lies outside of the tested range. */
+  readonly limit: { readonly value: number; readonly low: number; readonly high: number } | null;
+}
+
+/** What a method makes of a trial's readings. */
+export interface Reduction {
+  /** Name of the method, as trials write it. */
+  readonly method: string;
+  readonly results: readonly ReducedResult[];
+  readonly curve: ReductionCurve;
+  /** What a reader should know before relying on the results; each a sentence that says what would help. */
+  readonly warnings: readonly string[];
+}
+
+/** A bench method: which columns it reads, and how it turns readings into a reduction. */
+export interface Method<Settings> {
+  /** Name of the method, as trials write it. */
+  readonly method: string;
+  /** The columns that its observations must have, with the dimension of each. */
+  readonly columns: Readonly<Record<string, Dimension>>;
+  readonly reduce: (
+    observations: Observations,
+    settings: Settings,
+  ) => Result<Reduction, readonly BenchProblem[]>;
+}

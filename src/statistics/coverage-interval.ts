@@ -1,0 +1,46 @@
+/** An interval that contains the quantity with a stated probability. */
+export interface CoverageInterval {
+  readonly low: number;
+  readonly high: number;
+  /** Probability, 0 to 1. */
+  readonly coverage: number;
+}
+
+/** Draws in ascending order, ready for the functions below. */
+export function sortedDraws(draws: Iterable<number>): Float64Array {
+  return Float64Array.from(draws).sort();
+}
+
+/**
+ * The quantile of sorted draws at a probability in [0, 1], interpolated between neighbours
+ * (Hyndman and Fan, "Sample quantiles in statistical packages", The American Statistician 50 (1996) 361, definition 7).
+ */
+export function quantile(sorted: Float64Array, probability: number): number {
+  const last = sorted.length - 1;
+  const position = Math.min(last, Math.max(0, probability * last));
+  const below = Math.floor(position);
+  const low = sorted[below] ?? Number.NaN;
+  const high = sorted[Math.min(last, below + 1)] ?? Number.NaN;
+  return low + (high - low) * (position - below);
+}
+
+/** The probabilistically symmetric coverage interval: equal tails on both sides (JCGM 101:2008, 3.15 and 7.7). */
+export function symmetricInterval(sorted: Float64Array, coverage: number): CoverageInterval {
+  const tail = (1 - coverage) / 2;
+  return { low: quantile(sorted, tail), high: quantile(sorted, 1 - tail), coverage };
+}
+
+/** The shortest interval that holds the stated share of the draws (JCGM 101:2008, 3.16 and 7.7.4). */
+export function shortestInterval(sorted: Float64Array, coverage: number): CoverageInterval {
+  const span = Math.min(sorted.length - 1, Math.round(coverage * sorted.length));
+  let start = 0;
+  let width = Number.POSITIVE_INFINITY;
+  for (let index = 0; index + span < sorted.length; index++) {
+    const candidate = (sorted[index + span] ?? Number.NaN) - (sorted[index] ?? Number.NaN);
+    if (candidate < width) {
+      width = candidate;
+      start = index;
+    }
+  }
+  return { low: sorted[start] ?? Number.NaN, high: sorted[start + span] ?? Number.NaN, coverage };
+}

@@ -1,0 +1,69 @@
+/** A matrix with at least as many rows as columns as Q times an upper triangle. */
+export interface QrDecomposition {
+  /** The square upper triangle R. */
+  readonly upper: readonly (readonly number[])[];
+  /** False when a column depends on the ones before it within rounding. */
+  readonly fullRank: boolean;
+  /** The leading entries of Qᵀ times a vector of as many entries as the matrix has rows. */
+  applyTranspose(vector: readonly number[]): number[];
+}
+
+interface Reflector {
+  readonly column: number;
+  readonly vector: readonly number[];
+}
+
+/** QR decomposition by Householder reflections (Golub and Van Loan, Matrix Computations, 4th ed., algorithm 5.2.1). */
+export function householderQr(matrix: readonly (readonly number[])[]): QrDecomposition {
+  const columns = matrix[0]?.length ?? 0;
+  const work = Array.from({ length: columns }, (_, column) => matrix.map((row) => row[column] ?? 0));
+  const norms = work.map((column) => Math.hypot(...column));
+  const reflectors: Reflector[] = [];
+  for (let column = 0; column < columns; column++) {
+    const reflector = reflectorFor(work[column] ?? [], column);
+    reflectors.push(reflector);
+    for (let other = column; other < columns; other++) {
+      work[other] = reflect(work[other] ?? [], reflector);
+    }
+  }
+  const upper = Array.from({ length: columns }, (_, row) => work.map((column) => column[row] ?? 0));
+  return {
+    upper,
+    fullRank: upper.every((row, index) => Math.abs(row[index] ?? 0) > 1e-14 * (norms[index] ?? 0)),
+    applyTranspose: (vector) => reflectors.reduce(reflect, [...vector]).slice(0, columns),
+  };
+}
+
+/** Solves R x = b for an upper triangle R by back substitution. */
+export function solveUpper(upper: readonly (readonly number[])[], right: readonly number[]): number[] {
+  const solution = [...right];
+  for (let row = upper.length - 1; row >= 0; row--) {
+    const cells = upper[row] ?? [];
+    let rest = solution[row] ?? 0;
+    for (let column = row + 1; column < upper.length; column++) {
+      rest -= (cells[column] ?? 0) * (solution[column] ?? 0);
+    }
+    solution[row] = rest / (cells[row] ?? Number.NaN);
+  }
+  return solution;
+}
+
+/** The unit vector whose reflection zeroes a column below its diagonal; the sign avoids cancellation. */
+function reflectorFor(cells: readonly number[], column: number): Reflector {
+  const tail = cells.slice(column);
+  const norm = Math.hypot(...tail);
+  const head = tail[0] ?? 0;
+  tail[0] = head + (head < 0 ? -norm : norm);
+  const length = Math.hypot(...tail);
+  return { column, vector: length === 0 ? tail : tail.map((cell) => cell / length) };
+}
+
+function reflect(cells: readonly number[], { column, vector }: Reflector): number[] {
+  let projection = 0;
+  for (let index = 0; index < vector.length; index++) {
+    projection += (vector[index] ?? 0) * (cells[column + index] ?? 0);
+  }
+  return cells.map((cell, row) =>
+    row < column ? cell : cell - 2 * projection * (vector[row - column] ?? 0),
+  );
+}

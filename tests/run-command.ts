@@ -1,0 +1,64 @@
+import { spawnSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+import { run } from '../src/commands/run.ts';
+import type { Finding } from '../src/registry/finding.ts';
+import type { Summary } from '../src/report/summary.ts';
+
+/** The day on which all tests run. */
+export const testDay = '2026-06-01';
+
+export interface Outcome {
+  readonly status: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Runs a command line inside of this process, on the test day. */
+export async function runCommand(
+  cwd: string,
+  args: readonly string[],
+  options: { readonly colour?: boolean; readonly today?: string } = {},
+): Promise<Outcome> {
+  const written = { out: '', err: '' };
+  const status = await run(args, '0.0.0', {
+    cwd,
+    out: (text) => {
+      written.out += text;
+    },
+    err: (text) => {
+      written.err += text;
+    },
+    colour: options.colour ?? false,
+    today: () => options.today ?? testDay,
+  });
+  return { status, ...written };
+}
+
+export interface JsonReport {
+  readonly findings: readonly Finding[];
+  readonly summary: Summary;
+}
+
+/** Runs `check` and reads its JSON report. */
+export async function checked(cwd: string, ...args: string[]): Promise<JsonReport> {
+  const { out } = await runCommand(cwd, ['check', '--format', 'json', ...args]);
+  return JSON.parse(out) as JsonReport;
+}
+
+const tsx = import.meta.resolve('tsx');
+const cli = fileURLToPath(new URL('../src/cli.ts', import.meta.url));
+
+/** Runs a command line in a process of its own, as a user would. */
+export function spawnCommand(
+  cwd: string,
+  args: readonly string[],
+  env: Readonly<Record<string, string>> = {},
+): Outcome {
+  const { NO_COLOR: _, FORCE_COLOR: __, ...inherited } = process.env;
+  const { status, stdout, stderr } = spawnSync(process.execPath, ['--import', tsx, cli, ...args], {
+    cwd,
+    env: { ...inherited, ...env },
+    encoding: 'utf8',
+  });
+  return { status, out: stdout, err: stderr };
+}

@@ -1,0 +1,57 @@
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { onTestFinished } from 'vitest';
+
+const original = fileURLToPath(new URL('./fixtures/registry', import.meta.url));
+
+/** A copy of the sample registry in a folder of its own, which goes when the test is over. */
+export interface SampleRegistry {
+  /** The folder that holds `profiles/`: the working directory of a user. */
+  readonly cwd: string;
+  /** Absolute path of a file, given from the root of the registry. */
+  readonly path: (file: string) => string;
+  readonly read: (file: string) => string;
+  readonly write: (file: string, text: string) => void;
+  /** Replaces one stretch of a file, which must stand there exactly once. */
+  readonly edit: (file: string, from: string, to: string) => void;
+  readonly remove: (file: string) => void;
+  /** Copies a folder over the registry. */
+  readonly overlay: (folder: string) => void;
+}
+
+/** To be called inside of a test. */
+export function sampleRegistry(): SampleRegistry {
+  const cwd = temporaryFolder();
+  const path = (file: string) => join(cwd, 'profiles', file);
+  const read = (file: string) => readFileSync(path(file), 'utf8');
+  const write = (file: string, text: string) => {
+    mkdirSync(dirname(path(file)), { recursive: true });
+    writeFileSync(path(file), text);
+  };
+  cpSync(original, join(cwd, 'profiles'), { recursive: true });
+  return {
+    cwd,
+    path,
+    read,
+    write,
+    edit: (file, from, to) => write(file, replacedOnce(read(file), from, to)),
+    remove: (file) => rmSync(path(file)),
+    overlay: (folder) => cpSync(folder, join(cwd, 'profiles'), { recursive: true }),
+  };
+}
+
+/** An empty folder, which goes when the test is over. */
+export function temporaryFolder(): string {
+  // The folder for temporary files may itself be a link, and reports show real paths.
+  const folder = realpathSync(mkdtempSync(join(tmpdir(), 'meltbounds-')));
+  onTestFinished(() => rmSync(folder, { recursive: true, force: true }));
+  return folder;
+}
+
+function replacedOnce(text: string, from: string, to: string): string {
+  const pieces = text.split(from);
+  if (pieces.length !== 2) throw new Error(`"${from}" stands ${pieces.length - 1} times in the file`);
+  return pieces.join(to);
+}
