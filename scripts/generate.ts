@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync } from 'node:fs';
 import { mkdir } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import writeFileAtomic from 'write-file-atomic';
@@ -10,6 +10,7 @@ import { statementSchema } from './generate/statement-schema.ts';
 import { validatorsModule } from './generate/validators.ts';
 
 const generated = fileURLToPath(new URL('../src/registry/generated/', import.meta.url));
+const docs = fileURLToPath(new URL('../docs/rules/', import.meta.url));
 
 /** Writes only what differs, so that a build with nothing new touches nothing. */
 async function keepCurrent(path: string, text: string): Promise<void> {
@@ -32,3 +33,10 @@ await keepCurrent(schemaPath('statement'), json(statementSchema()));
 await keepCurrent(`${generated}documents.ts`, await documentTypesModule());
 await keepCurrent(`${generated}shapes.ts`, shapesModule());
 await keepCurrent(`${generated}validators.js`, await validatorsModule());
+
+// The rules read by what has just been written, so they cannot be loaded before.
+const { rulePages } = await import('./generate/rule-pages.ts');
+const pages = rulePages();
+await mkdir(docs, { recursive: true });
+for (const [name, text] of pages) await keepCurrent(`${docs}${name}`, text);
+for (const name of readdirSync(docs)) if (!pages.has(name)) rmSync(`${docs}${name}`);

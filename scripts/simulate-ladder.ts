@@ -16,6 +16,8 @@ export interface SimulatedLadder {
   readonly nominalDensity: number;
   /** The flow at which the delivered share has fallen by the tolerance below its value at the lowest step, mm3/s. */
   readonly limit: number;
+  /** The same against the share at no flow at all, as another reader of "the lowest steps" might have it, mm3/s. */
+  readonly limitAgainstNoFlow: number;
   readonly traits: LadderTraits;
 }
 
@@ -51,17 +53,17 @@ const onsets = {
   }),
   /** Many small slips, each at its own flow: an S-curve without a threshold. */
   scatteredSlips: stretched((random) => {
-    const top = 0.4 + 0.6 * random.uniform();
+    const top = 0.4 + 0.5 * random.uniform();
     return (excess) => top / (1 + Math.exp(-4 * (excess - 0.6)));
   }),
   /** A heavy-tailed S-curve in the excess. */
   arcTangent: stretched((random) => {
-    const top = 0.5 + 0.5 * random.uniform();
+    const top = 0.5 + 0.4 * random.uniform();
     return (excess) => (excess <= 0 ? 0 : (top * 2 * Math.atan(excess * excess)) / Math.PI);
   }),
   /** Two straight lines with rounded corners. */
   brokenLine: stretched((random) => {
-    const top = 0.5 + 0.5 * random.uniform();
+    const top = 0.5 + 0.4 * random.uniform();
     const corner = 0.03 + 0.1 * random.uniform();
     const ramp = (excess: number) => corner * Math.log1p(Math.exp(excess / corner));
     return (excess) => top * (ramp(excess) - ramp(excess - 1));
@@ -124,7 +126,7 @@ export function simulateLadder(seed: string): SimulatedLadder {
   const onset = pick(random, onsetNames);
   const tolerance = pick(random, [0.03, 0.05, 0.07, 0.1]);
   const repeats = pick(random, [1, 2, 3]);
-  const relativeWidth = 0.06 * (0.35 / 0.06) ** random.uniform();
+  const relativeWidth = 0.035 * (0.35 / 0.035) ** random.uniform();
   const place = 12 * 8 ** random.uniform();
   const missing = onsets[onset](relativeWidth, place, random);
   const bend = pick(random, [1, 1, 2]);
@@ -132,17 +134,21 @@ export function simulateLadder(seed: string): SimulatedLadder {
   const share = (flow: number) => (1 - drift * (flow / place) ** bend) * (1 - missing(flow));
   const { flows, step } = layOut(place, random);
   const lowest = share(flows[0] ?? 0);
-  const limit = solve((flow) => 1 - share(flow) / lowest, tolerance, flows[0] ?? 0, 5 * place);
+  const limitAgainst = (reference: number) =>
+    solve((flow) => 1 - share(flow) / reference, tolerance, flows[0] ?? 0, 5 * place);
+  const limit = limitAgainst(lowest);
   const feedLength = pick(random, [300, 400, 500, 800]);
   const scaleResolution = pick(random, [0.01, 0.001]);
   const offset = 1 + 0.02 * random.normal();
   const repeatability = 0.002 + 0.007 * random.uniform();
+  const heavyTailed = random.uniform() < 0.25;
+  const deviate = () => (heavyTailed ? Math.sqrt(0.6) * random.studentT(5) : random.normal());
   const density = 1.24e-3;
   const diameter = 1.75;
   const fed = feedLength * density * Math.PI * (diameter / 2) ** 2 * offset;
   const rows = flows.flatMap((flow) =>
     Array.from({ length: repeats }, (): readonly [number, number, number] => {
-      const mass = fed * share(flow) * (1 + repeatability * random.normal());
+      const mass = fed * share(flow) * (1 + repeatability * deviate());
       return [flow, feedLength, Math.round(mass / scaleResolution) * scaleResolution];
     }),
   );
@@ -153,6 +159,7 @@ export function simulateLadder(seed: string): SimulatedLadder {
     nominalDiameter: diameter,
     nominalDensity: density,
     limit,
+    limitAgainstNoFlow: limitAgainst(1),
     traits: { onset, repeats, relativeStep: step / limit, relativeWidth },
   };
 }

@@ -1,4 +1,13 @@
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -17,6 +26,10 @@ export interface SampleRegistry {
   /** Replaces one stretch of a file, which must stand there exactly once. */
   readonly edit: (file: string, from: string, to: string) => void;
   readonly remove: (file: string) => void;
+  /** Line and column at which a stretch of a file begins, which must stand there exactly once. */
+  readonly placeOf: (file: string, stretch: string) => { readonly line: number; readonly column: number };
+  /** How many profiles it holds. */
+  readonly size: () => number;
   /** Copies a folder over the registry. */
   readonly overlay: (folder: string) => void;
 }
@@ -38,6 +51,8 @@ export function sampleRegistry(): SampleRegistry {
     write,
     edit: (file, from, to) => write(file, replacedOnce(read(file), from, to)),
     remove: (file) => rmSync(path(file)),
+    placeOf: (file, stretch) => placeIn(read(file), stretch),
+    size: () => profilesIn(join(cwd, 'profiles')),
     overlay: (folder) => cpSync(folder, join(cwd, 'profiles'), { recursive: true }),
   };
 }
@@ -50,8 +65,26 @@ export function temporaryFolder(): string {
   return folder;
 }
 
+function profilesIn(folder: string): number {
+  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' });
+  return files.filter((file) => /\.ya?ml$/.test(file)).length;
+}
+
+function placeIn(text: string, stretch: string): { readonly line: number; readonly column: number } {
+  const [before] = aroundOnly(text, stretch);
+  const lines = before.split('\n');
+  return { line: lines.length, column: (lines.at(-1) ?? '').length + 1 };
+}
+
 function replacedOnce(text: string, from: string, to: string): string {
-  const pieces = text.split(from);
-  if (pieces.length !== 2) throw new Error(`"${from}" stands ${pieces.length - 1} times in the file`);
-  return pieces.join(to);
+  return aroundOnly(text, from).join(to);
+}
+
+/** What stands before and after a stretch of a text. */
+function aroundOnly(text: string, stretch: string): readonly [string, string] {
+  const [before, after, ...more] = text.split(stretch);
+  if (before === undefined || after === undefined || more.length > 0) {
+    throw new Error(`"${stretch}" stands ${more.length + (after === undefined ? 0 : 1)} times in the file`);
+  }
+  return [before, after];
 }

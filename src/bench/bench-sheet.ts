@@ -5,7 +5,8 @@ import { quote } from '../units/quantity-problem.ts';
 import type { BenchProblem } from './bench-problem.ts';
 import type { Observations } from './observations.ts';
 import { readColumnHeads } from './sheet-columns.ts';
-import { type SheetRow, sheetNumbers } from './sheet-rows.ts';
+import type { SheetRow } from './sheet-row.ts';
+import { sheetNumbers } from './sheet-rows.ts';
 
 /** More readings than a bench run can hold, small enough to refuse a wrong file at once; in characters. */
 export const largestSheet = 1_000_000;

@@ -27,7 +27,7 @@ const driftDeviation = 0.01;
  * No family of curves is the truth and extrusion past the onset is unsteady, so a predicted deficit is trusted to
  * this part of itself. Chosen by coverage over simulated ladders of foreign families.
  */
-const modelDoubt = 0.035;
+const modelDoubt = 0.025;
 
 /**
  * The likelihood of the step means and of the scatter within steps, given an onset curve with its limit (mm3/s) and

@@ -5,7 +5,7 @@ import { parseUnit } from '../units/parse-quantity.ts';
 import { quote } from '../units/quantity-problem.ts';
 import type { Unit } from '../units/unit-table.ts';
 import type { BenchProblem } from './bench-problem.ts';
-import type { SheetRow } from './sheet-rows.ts';
+import type { SheetRow } from './sheet-row.ts';
 
 /** A column of a sheet: what it holds and the unit its numbers are in. */
 export interface ColumnHead {

@@ -4,12 +4,7 @@ import { quote } from '../units/quantity-problem.ts';
 import type { BenchProblem } from './bench-problem.ts';
 import type { Observations } from './observations.ts';
 import type { ColumnHead } from './sheet-columns.ts';
-
-/** One row of a sheet as text, and the line it stands on. */
-export interface SheetRow {
-  readonly cells: readonly string[];
-  readonly row: number;
-}
+import type { SheetRow } from './sheet-row.ts';
 
 /** Reads rows of text cells below their column heads as numbers in canonical units. */
 export function sheetNumbers(

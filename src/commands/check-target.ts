@@ -1,5 +1,5 @@
 import { existsSync, statSync } from 'node:fs';
-import { basename, dirname, resolve } from 'node:path';
+import { basename, dirname, resolve, sep } from 'node:path';
 import { kindOfFolder } from '../registry/kind.ts';
 import { failure, type Result, success } from '../result.ts';
 import { registryFolder, registryFolders } from './registry-folders.ts';
@@ -36,16 +36,22 @@ export function checkTarget(
     const here = registryFolder('.', cwd);
     if (here.ok) folders.add(here.value);
   }
-  return success({ folders: [...folders], loose, only: owners.map(({ only }) => only) });
+  const outside = loose.filter((file) => ![...folders].some((folder) => file.startsWith(folder + sep)));
+  return success({ folders: [...folders], loose: outside, only: owners.map(({ only }) => only) });
 }
+
+/** A kind folder is at most two folders above its profiles; one further up has its name by chance. */
+const kindFolderAbove = 2;
 
 /** The registry that a path belongs to, if any, and the path whose findings are then wanted. */
 function ownerOf(absolute: string): { readonly root: string | null; readonly only: string } {
   const isFolder = statSync(absolute).isDirectory();
   const below = isFolder ? registryFolder(absolute, absolute) : null;
   if (below?.ok) return { root: below.value, only: below.value };
-  for (let path = absolute; dirname(path) !== path; path = dirname(path)) {
+  let path = absolute;
+  for (let up = 0; up <= kindFolderAbove; up++) {
     if (kindOfFolder(basename(path)) !== null) return { root: dirname(path), only: absolute };
+    path = dirname(path);
   }
   return { root: isFolder ? absolute : null, only: absolute };
 }

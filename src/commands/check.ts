@@ -1,40 +1,45 @@
-import { resolve, sep } from 'node:path';
 import { Command, Option } from 'commander';
-import type { Finding, Severity } from '../registry/finding.ts';
+import { isAtLeast, type Severity, severities } from '../registry/finding.ts';
 import { loadRegistryWith } from '../registry/load-registry.ts';
-import { jsonReport } from '../report/json-report.ts';
+import { type ReportFormat, reportFormats, writeReport } from '../report/check-report.ts';
 import { summarise } from '../report/summary.ts';
-import { textReport } from '../report/text-report.ts';
 import { checkRegistry } from '../rules/check-registry.ts';
+import { checkScope } from './check-scope.ts';
 import { checkTarget } from './check-target.ts';
 import type { Finish } from './finish.ts';
+import { fixFiles } from './fix-files.ts';
 import { registryOption, todayOption } from './shared-options.ts';
 import { exitStatus, type Surroundings } from './surroundings.ts';
 
 interface CheckOptions {
-  readonly format: 'text' | 'json';
+  readonly format: ReportFormat;
   readonly failOn: Severity;
+  readonly quiet?: boolean;
+  readonly changed?: string;
+  readonly fix?: boolean;
   readonly registry: readonly string[];
   readonly today?: string;
 }
 
-const severities: readonly Severity[] = ['error', 'warning', 'note'];
-
 export function checkCommand(surroundings: Surroundings, finish: Finish): Command {
   return new Command('check')
-    .summary('check profiles: form, units, references, provenance, evidence')
+    .summary('check profiles: form, units, references, provenance, evidence, physics')
     .description(
       'Checks profiles and prints what is wrong, where, and how to mend it. Without a path it checks the registry in this folder.',
     )
     .argument('[paths...]', 'files or folders to check')
-    .addOption(
-      new Option('--format <format>', 'form of the report').choices(['text', 'json']).default('text'),
-    )
+    .addOption(new Option('--format <format>', 'form of the report').choices(reportFormats).default('text'))
     .addOption(
       new Option('--fail-on <severity>', 'lowest severity that makes the exit status 1')
         .choices(severities)
         .default('error'),
     )
+    .option('--quiet', 'report errors only; the summary counts all')
+    .option(
+      '--changed <commit>',
+      'report only what git sees changed since a commit or branch, and what depends on it',
+    )
+    .option('--fix', 'first mend spelling of units and numbers and order of keys in the files')
     .addOption(registryOption())
     .addOption(todayOption())
     .addHelpText(
@@ -43,38 +48,57 @@ export function checkCommand(surroundings: Surroundings, finish: Finish): Comman
 Examples:
   meltbounds check
   meltbounds check profiles/filaments/ashgrove/stagecraft-pla.yaml
+  meltbounds check --fix
+  meltbounds check --changed main --fail-on warning
   meltbounds check --format json profiles > findings.json
+  meltbounds check --format sarif > findings.sarif
 
 Exit status: 0 nothing to mend, 1 findings, 2 nothing found to check or it cannot be read.`,
     )
-    .action((paths: string[], options: CheckOptions) => {
-      const target = checkTarget(paths, options.registry, surroundings.cwd);
-      if (!target.ok) return finish.cannotRun(target.error);
-      const { folders, loose, only } = target.value;
-      const loaded = loadRegistryWith(folders, loose, surroundings.cwd);
-      const wanted = (file: string) => only === null || isWithin(resolve(surroundings.cwd, file), only);
-      const profiles = loaded.files.filter(wanted).length;
-      if (profiles === 0) return finish.cannotRun('There is no profile (.yaml) to check here.');
-      const today = options.today ?? surroundings.today();
-      const findings = checkRegistry(loaded, { today }).filter(({ file }) => wanted(file));
-      const summary = summarise(findings, profiles);
-      surroundings.out(
-        options.format === 'json'
-          ? jsonReport(findings, summary)
-          : textReport(findings, summary, {
-              colour: surroundings.colour,
-              textOf: (file) => loaded.texts.get(file),
-            }),
-      );
-      finish.with(fails(findings, options.failOn) ? exitStatus.findings : exitStatus.clean);
+    .action(async (paths: string[], options: CheckOptions, command: Command) => {
+      const version = command.parent?.version() ?? '';
+      await check(paths, options, version, surroundings, finish);
     });
 }
 
-function isWithin(file: string, folders: readonly string[]): boolean {
-  return folders.some((folder) => file === folder || file.startsWith(folder + sep));
-}
-
-function fails(findings: readonly Finding[], failOn: Severity): boolean {
-  const worst = severities.slice(0, severities.indexOf(failOn) + 1);
-  return findings.some(({ severity }) => worst.includes(severity));
+async function check(
+  paths: readonly string[],
+  options: CheckOptions,
+  version: string,
+  surroundings: Surroundings,
+  finish: Finish,
+): Promise<void> {
+  const { cwd } = surroundings;
+  const target = checkTarget(paths, options.registry, cwd);
+  if (!target.ok) return finish.cannotRun(target.error);
+  const { folders, loose } = target.value;
+  const read = () => loadRegistryWith(folders, loose, cwd);
+  let loaded = read();
+  const scope = await checkScope(loaded, target.value, options.changed, cwd);
+  if (!scope.ok) return finish.cannotRun(scope.error);
+  const { wantsFile, wantsFinding } = scope.value;
+  const files = loaded.files.filter(wantsFile);
+  // That nothing has changed is an answer; that there is nothing at all is a slip.
+  if (files.length === 0 && options.changed === undefined)
+    return finish.cannotRun('There is no profile (.yaml) to check here.');
+  if (options.fix) {
+    const fixed = await fixFiles(loaded, wantsFile, cwd);
+    if (!fixed.ok) return finish.cannotRun(fixed.error);
+    for (const line of fixed.value) surroundings.err(`${line}\n`);
+    loaded = read();
+  }
+  const today = options.today ?? surroundings.today();
+  const findings = checkRegistry(loaded, { today }).filter(wantsFinding);
+  const report = writeReport[options.format]({
+    findings: options.quiet ? findings.filter(({ severity }) => severity === 'error') : findings,
+    summary: summarise(findings, files.length),
+    files,
+    failOn: options.failOn,
+    version,
+    colour: surroundings.colour,
+    textOf: (file) => loaded.texts.get(file),
+  });
+  surroundings.out(report);
+  const fails = findings.some(({ severity }) => isAtLeast(severity, options.failOn));
+  finish.with(fails ? exitStatus.findings : exitStatus.clean);
 }

@@ -74,7 +74,8 @@ function runSheet(path: string, options: ReduceOptions, surroundings: Surroundin
     finish.cannotRun(reduced.error.reason, reduced.error.help);
     return;
   }
-  report(reduced.value, { title: path, subject: null }, options, surroundings, finish);
+  const place = (row: number) => `${path}:${row}`;
+  report(reduced.value, { title: path, subject: null, place }, options, surroundings, finish);
 }
 
 async function runTrial(
@@ -89,11 +90,23 @@ async function runTrial(
   const trial = registry.trial.get(id);
   if (trial === undefined) return finish.cannotRun(unknownTrial(registry, id));
   const reduced = reduceTrial(registry, id);
-  report(reduced, { title: id, subject: trial.data }, options, surroundings, finish);
+  report(reduced, { title: id, subject: trial.data, place: placeIn(trial) }, options, surroundings, finish);
   if (!options.adopt || !reduced.ok) return;
   const adopted = await adopt(registry, trial, reduced.value, surroundings);
   if (adopted.ok) surroundings.err(`${adopted.value}\n`);
   else finish.cannotRun(adopted.error);
+}
+
+/** Readings stand on the lines of a CSV file, or as numbered rows in the trial. */
+function placeIn({ source, attachment }: Profile<'trial'>): (row: number) => string {
+  return attachment?.ok
+    ? (row) => `${attachment.source.path}:${row}`
+    : (row) => `${source.path}, row ${row} of the readings`;
+}
+
+interface ReportHeading extends ReductionHeading {
+  /** Where a row of the readings stands. */
+  readonly place: (row: number) => string;
 }
 
 function unknownTrial(registry: Registry, id: string): string {
@@ -105,7 +118,7 @@ function unknownTrial(registry: Registry, id: string): string {
 
 function report(
   reduced: Result<Reduction, readonly BenchProblem[]>,
-  heading: ReductionHeading,
+  heading: ReportHeading,
   options: ReduceOptions,
   surroundings: Surroundings,
   finish: Finish,
@@ -119,7 +132,8 @@ function report(
     return;
   }
   for (const { message, help, row } of reduced.error) {
-    surroundings.err(`${heading.title}${row === undefined ? '' : `:${row}`}: ${message}; ${help}\n`);
+    const place = row === undefined ? heading.title : heading.place(row);
+    surroundings.err(`${place}: ${message}; ${help}\n`);
   }
   finish.with(exitStatus.findings);
 }

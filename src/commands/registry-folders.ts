@@ -25,7 +25,7 @@ export function registryFolders(named: readonly string[], cwd: string): Result<s
     if (!found.ok) return found;
     folders.push(found.value);
   }
-  return success(folders);
+  return success([...new Set(folders)]);
 }
 
 function holdsKinds(folder: string): boolean {

@@ -9,6 +9,7 @@ const commands: Readonly<Record<string, () => Promise<MakeCommand>>> = {
   check: async () => (await import('./check.ts')).checkCommand,
   reduce: async () => (await import('./reduce.ts')).reduceCommand,
   tables: async () => (await import('./tables.ts')).tablesCommand,
+  rules: async () => (await import('./rules.ts')).rulesCommand,
 };
 
 /** Runs the command line `meltbounds ARGUMENTS…` and returns its exit status. */
@@ -34,7 +35,8 @@ export async function run(
     return status();
   } catch (error) {
     // Commander reports `--help`, `--version` and wrong usage this way, and has printed its message already.
-    if (error instanceof CommanderError) return error.exitCode === 0 ? exitStatus.clean : exitStatus.cannotRun;
+    if (error instanceof CommanderError)
+      return error.exitCode === 0 ? exitStatus.clean : exitStatus.cannotRun;
     throw error;
   }
 }

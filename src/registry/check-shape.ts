@@ -50,18 +50,38 @@ function unreadableQuantities(shape: ObjectShape, value: unknown): ShapeStageHit
   return hits;
 }
 
-/** A misspelled key is unknown and leaves its right name missing: one slip, so one finding. */
+/** Of what is said about one value, the first of these tells most. */
+const mostTelling: readonly ShapeRule[] = [
+  'shape/not-a-choice',
+  'shape/wrong-type',
+  'shape/size',
+  'shape/date-form',
+  'shape/text-form',
+];
+
+/** One slip, one finding: a misspelled key also leaves its right name missing, a wrong value often breaks two rules. */
 function withoutEchoes(hits: readonly ShapeHit[]): ShapeHit[] {
-  const unknown = hits.filter((hit) => hit.rule === 'shape/unknown-key');
-  return hits.filter(
-    (hit) =>
-      hit.rule !== 'shape/missing-key' ||
-      !unknown.some(
-        ({ path }) =>
-          toPointer(path.slice(0, -1)) === toPointer(hit.path) &&
-          nearestWord(String(path.at(-1)), [hit.allowed ?? '']) !== null,
-      ),
+  const unknown = hits.filter(({ rule }) => rule === 'shape/unknown-key');
+  const first = new Map<string, ShapeHit>();
+  for (const hit of hits.filter(({ rule }) => mostTelling.includes(rule)).sort(byTelling)) {
+    const pointer = toPointer(hit.path);
+    if (!first.has(pointer)) first.set(pointer, hit);
+  }
+  return hits.filter((hit) => {
+    if (hit.rule === 'shape/missing-key') return !unknown.some((other) => isMisspelled(other, hit));
+    return hit.rule === 'shape/unknown-key' || first.get(toPointer(hit.path)) === hit;
+  });
+}
+
+function isMisspelled(unknown: ShapeHit, missing: ShapeHit): boolean {
+  return (
+    toPointer(unknown.path.slice(0, -1)) === toPointer(missing.path) &&
+    nearestWord(String(unknown.path.at(-1)), [missing.allowed ?? '']) !== null
   );
+}
+
+function byTelling(a: ShapeHit, b: ShapeHit): number {
+  return mostTelling.indexOf(a.rule) - mostTelling.indexOf(b.rule);
 }
 
 /** Place whose removal mends an error: the unknown key itself, else the value that does not fit. */

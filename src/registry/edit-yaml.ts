@@ -1,10 +1,15 @@
-import { isCollection, isScalar, isSeq } from 'yaml';
+import { isCollection, isScalar, isSeq, stringify } from 'yaml';
 import { failure, type Result, success } from '../result.ts';
 import type { Path } from './shape.ts';
 import { placeAt, readYaml } from './yaml-document.ts';
 
 /** Why a text could not be edited without touching more than it should. */
-export type EditFailure = 'unreadable' | 'noSuchPlace' | 'flowList';
+export type EditFailure = 'unreadable' | 'noSuchPlace' | 'flowList' | 'noRoom';
+
+/** A word as a YAML scalar that reads back as text: quoted where it would be a number, true or null. */
+export function scalarText(word: string): string {
+  return stringify(word, { lineWidth: 0, singleQuote: true }).trimEnd();
+}
 
 /** Replaces one scalar of a YAML text and nothing else. */
 export function replaceScalar(text: string, path: Path, scalar: string): Result<string, EditFailure> {
@@ -30,7 +35,14 @@ export function appendToList(
   const place = placeAt(document, [key]);
   if (place === null) {
     const block = [`${key}:`, ...listEntry(entry, 2)].map((line) => line + newline).join('');
-    return success(insertLines(text, keyOffset(document, before) ?? text.length, block, newline));
+    const offset = keyOffset(document, before);
+    const edited = insertLines(
+      text,
+      offset === null ? text.length : aboveComments(text, offset),
+      block,
+      newline,
+    );
+    return whole(edited, key, 1);
   }
   const list = place.value;
   if (list === null || !isSeq(list) || list.flow || !list.range) return failure('flowList');
@@ -40,7 +52,14 @@ export function appendToList(
     .join('');
   const last = list.items.at(-1);
   const end = isCollection(last) || isScalar(last) ? (last.range?.[1] ?? list.range[1]) : list.range[1];
-  return success(insertLines(text, lineEnd(text, end), block, newline));
+  return whole(insertLines(text, lineEnd(text, end), block, newline), key, list.items.length + 1);
+}
+
+/** The text, if it is still one document in which the list has that many entries. */
+function whole(text: string, key: string, entries: number): Result<string, EditFailure> {
+  const { document } = readYaml(text);
+  const list = document === null ? null : placeAt(document, [key])?.value;
+  return isSeq(list) && list.items.length === entries ? success(text) : failure('noRoom');
 }
 
 function listEntry(lines: readonly string[], indent: number): string[] {
@@ -50,6 +69,12 @@ function listEntry(lines: readonly string[], indent: number): string[] {
 function keyOffset(document: Parameters<typeof placeAt>[0], keys: readonly string[]): number | null {
   const offsets = keys.flatMap((key) => placeAt(document, [key])?.key?.range?.[0] ?? []);
   return offsets.length === 0 ? null : Math.min(...offsets);
+}
+
+/** Start of the comment lines that stand right above a line, which belong to it; else the line itself. */
+function aboveComments(text: string, offset: number): number {
+  const start = offset === 0 ? 0 : lineStart(text, offset - 1);
+  return offset > 0 && text[start] === '#' ? aboveComments(text, start) : offset;
 }
 
 function insertLines(text: string, offset: number, block: string, newline: string): string {

@@ -1,5 +1,12 @@
-/** error: impossible or contradictory; warning: unusual; note: a matter of style. */
-export type Severity = 'error' | 'warning' | 'note';
+/** From the gravest: error is impossible or contradictory, warning unusual, note a matter of style. */
+export const severities = ['error', 'warning', 'note'] as const;
+
+export type Severity = (typeof severities)[number];
+
+/** Whether a severity is as grave as another one, or graver. */
+export function isAtLeast(severity: Severity, other: Severity): boolean {
+  return severities.indexOf(severity) <= severities.indexOf(other);
+}
 
 /** Part of a text, lines and columns counted from 1; columns in UTF-16 code units; the end is exclusive. */
 export interface Span {

@@ -37,6 +37,7 @@ export function readRegistryFiles(root: RegistryRoot): ReadFile[] {
 
 function readFolder(root: RegistryRoot, relative: string, depth: number): ReadFile[] {
   const names = listFolder(join(root.folder, relative));
+  if (names === null) return [refused(root, relative, 'unreadable')];
   return names.flatMap((name): ReadFile[] => {
     const path = relative === '' ? name : `${relative}/${name}`;
     const stat = lstatSync(join(root.folder, path));
@@ -48,14 +49,19 @@ function readFolder(root: RegistryRoot, relative: string, depth: number): ReadFi
   });
 }
 
-function listFolder(path: string): string[] {
+/** Names in a folder; none where there is no folder, null where it cannot be read: that is no empty registry. */
+function listFolder(path: string): string[] | null {
   try {
     return readdirSync(path)
       .filter((name) => !name.startsWith('.') && name !== 'node_modules')
       .sort(compareText);
-  } catch {
-    return [];
+  } catch (error) {
+    return isMissing(error) ? [] : null;
   }
+}
+
+function isMissing(error: unknown): boolean {
+  return error instanceof Error && 'code' in error && error.code === 'ENOENT';
 }
 
 /** Reads one file of a registry; links are not followed, since they may lead out of it. */
@@ -70,8 +76,7 @@ export function readRegistryFile(root: RegistryRoot, relativePath: string): Read
     if (raw === null) return refused(root, relativePath, 'notUtf8');
     return { ok: true, source: sourceText(shown(root, relativePath), relativePath, raw) };
   } catch (error) {
-    const missing = error instanceof Error && 'code' in error && error.code === 'ENOENT';
-    return refused(root, relativePath, missing ? 'missing' : 'unreadable');
+    return refused(root, relativePath, isMissing(error) ? 'missing' : 'unreadable');
   }
 }
 

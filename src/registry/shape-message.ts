@@ -46,9 +46,8 @@ export function placeName(path: Path): string {
     const owner = path.findLast((step) => typeof step === 'string' && step !== last);
     return owner === undefined ? `"${last}"` : `the ${last} of "${owner}"`;
   }
-  return typeof last === 'number'
-    ? `item ${last + 1} of "${String(path.at(-2) ?? 'the list')}"`
-    : `"${quote(last)}"`;
+  if (typeof last === 'string') return `"${quote(last)}"`;
+  return `item ${last + 1} of ${path.length === 1 ? 'the list' : placeName(path.slice(0, -1))}`;
 }
 
 function exampleText(schema: SchemaPart | undefined): string | null {
@@ -77,11 +76,12 @@ function unknownKey(error: ShapeError, path: Path): ShapeHit {
 function missingKey(key: string, schema: SchemaPart, path: Path): ShapeHit {
   const property = schema.properties?.[key];
   const example = exampleText(property);
+  const meaning = lower(property?.description ?? key);
   return {
     rule: 'shape/missing-key',
     path,
     part: 'key',
-    message: `${path.length === 0 ? 'This document' : capital(placeName(path))} lacks "${key}"${property?.description ? `: ${lower(property.description)}` : ''}`,
+    message: `${path.length === 0 ? 'This document' : capital(placeName(path))} lacks "${key}"${meaning === key ? '' : `: ${meaning}`}`,
     allowed: key,
     help: example === null ? `Add "${key}".` : `Add it, for instance: ${key}: ${example}`,
   };
@@ -150,26 +150,31 @@ function dateForm(error: ShapeError, path: Path): ShapeHit {
   };
 }
 
-const sizeLimits: Readonly<Record<string, string>> = {
-  minItems: 'at least LIMIT entries',
-  maxItems: 'at most LIMIT entries',
-  minLength: 'at least LIMIT characters',
-  maxLength: 'at most LIMIT characters',
-  minProperties: 'at least LIMIT keys',
-  minimum: 'at least LIMIT',
-  maximum: 'at most LIMIT',
+const sizeLimits: Readonly<Record<string, (limit: number) => string>> = {
+  minItems: (limit) => `have at least ${counted(limit, 'entry', 'entries')}`,
+  maxItems: (limit) => `have at most ${counted(limit, 'entry', 'entries')}`,
+  minLength: (limit) => `have at least ${counted(limit, 'character', 'characters')}`,
+  maxLength: (limit) => `have at most ${counted(limit, 'character', 'characters')}`,
+  minProperties: (limit) => `have at least ${counted(limit, 'key', 'keys')}`,
+  minimum: (limit) => `be at least ${limit}`,
+  maximum: (limit) => `be at most ${limit}`,
+  uniqueItems: () => 'have no entry twice',
 };
 
+function counted(count: number, one: string, many: string): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
 function wrongSize(error: ShapeError, path: Path): ShapeHit {
-  const limit = sizeLimits[error.keyword]?.replace('LIMIT', String(error.params.limit)) ?? 'no entry twice';
+  const limit = sizeLimits[error.keyword]?.(Number(error.params.limit)) ?? 'be different';
   return {
     rule: 'shape/size',
     path,
     part: 'value',
-    message: `${capital(placeName(path))} must have ${limit}`,
+    message: `${capital(placeName(path))} must ${limit}`,
     found: quote(error.data),
-    allowed: limit,
-    help: `Change it so that it has ${limit}.`,
+    allowed: limit.replace(/^(?:have|be) /, ''),
+    help: `Change it: it must ${limit}.`,
   };
 }
 

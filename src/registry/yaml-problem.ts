@@ -67,9 +67,8 @@ const problemOfCode: Readonly<Record<string, { message: string; help: string }>>
 
 /** What makes a parsed text unfit for a registry; of several complaints of the parser about one line, the first. */
 export function yamlProblems(tree: Tree, lines: LineCounter): YamlProblem[] {
-  const complaints = [...tree.errors, ...tree.warnings].map((error) => syntaxProblem(error, tree, lines));
   const seen = new Set<number>();
-  return [...complaints, ...treeProblems(tree, lines)].filter(({ rule, span }) => {
+  return [...parserProblems(tree, lines), ...treeProblems(tree, lines)].filter(({ rule, span }) => {
     if (rule !== 'syntax/yaml') return true;
     const first = !seen.has(span.line);
     seen.add(span.line);
@@ -77,17 +76,24 @@ export function yamlProblems(tree: Tree, lines: LineCounter): YamlProblem[] {
   });
 }
 
-function syntaxProblem(error: YAMLError, tree: Tree, lines: LineCounter): YamlProblem {
-  const opening = openingOf(error, tree);
-  if (opening !== null)
-    return { rule: 'syntax/yaml', span: spanOf(opening, opening + 1, lines), ...unclosed };
-  const known = problemOfCode[error.code];
-  return {
-    rule: 'syntax/yaml',
-    span: spanOf(...error.pos, lines),
-    message: known?.message ?? `This is not valid YAML: ${error.message}`,
-    help: known?.help ?? 'Compare the line with its neighbours: indentation, quotes, brackets, colons.',
-  };
+/** The complaints of the parser in our words, up to a quote or bracket left open: whatever follows is its echo. */
+function parserProblems(tree: Tree, lines: LineCounter): YamlProblem[] {
+  const problems: YamlProblem[] = [];
+  for (const error of [...tree.warnings, ...tree.errors]) {
+    const opening = openingOf(error, tree);
+    if (opening !== null) {
+      problems.push({ rule: 'syntax/yaml', span: spanOf(opening, opening + 1, lines), ...unclosed });
+      return problems;
+    }
+    const known = problemOfCode[error.code];
+    problems.push({
+      rule: 'syntax/yaml',
+      span: spanOf(...error.pos, lines),
+      message: known?.message ?? `This is not valid YAML: ${error.message}`,
+      help: known?.help ?? 'Compare the line with its neighbours: indentation, quotes, brackets, colons.',
+    });
+  }
+  return problems;
 }
 
 /** Where the quote or bracket stands that the parser has found open at the end of its text; null for other errors. */

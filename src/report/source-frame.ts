@@ -2,6 +2,7 @@ import stringWidth from 'string-width';
 import type { Span } from '../registry/finding.ts';
 import { printable } from '../units/printable.ts';
 
+/** Widest line that is shown, in columns of a terminal. */
 const widest = 100;
 
 /** The line of a text that a span points at, and a second one that marks the place; null when there is no such line. */
@@ -14,20 +15,44 @@ export function sourceFrame(
   const from = Math.min(span.column - 1, line.length);
   const to =
     span.endLine === span.line ? Math.min(Math.max(span.endColumn - 1, from + 1), line.length) : line.length;
-  const start = windowStart(line, from);
-  const before = `${start > 0 ? '…' : ''}${printable(line.slice(start, from))}`;
-  const marked = printable(line.slice(from, to));
-  const shown = trimmed(`${before}${marked}${printable(line.slice(to))}`);
-  const indent = stringWidth(before);
-  const length = Math.max(1, Math.min(stringWidth(marked), widest - indent));
-  return { line: shown, marker: `${' '.repeat(indent)}${'~'.repeat(length)}` };
+  const before = visible(line.slice(0, from));
+  const marked = visible(line.slice(from, to));
+  const after = visible(line.slice(to));
+  const all = [...before, ...marked, ...after];
+  // A long line is cut so that the marked place stays in sight, with some of what stands before it.
+  const head = width(all) <= widest ? before.join('') : cutBefore(before, widest / 2);
+  const room = widest - stringWidth(head);
+  const length = Math.max(1, Math.min(width(marked), room));
+  return {
+    line: head + cutAfter([...marked, ...after], room),
+    marker: `${' '.repeat(stringWidth(head))}${'~'.repeat(length)}`,
+  };
 }
 
-/** A long line is cut so that the marked place stays in sight, with some of what stands before it. */
-function windowStart(line: string, from: number): number {
-  return line.length <= widest ? 0 : Math.max(0, from - widest / 2);
+/** The characters of a text as a terminal may show them. */
+function visible(text: string): string[] {
+  return [...text].map(printable);
 }
 
-function trimmed(text: string): string {
-  return text.length <= widest ? text : `${text.slice(0, widest - 1)}…`;
+function width(characters: readonly string[]): number {
+  return characters.reduce((sum, character) => sum + stringWidth(character), 0);
+}
+
+function cutBefore(characters: readonly string[], room: number): string {
+  let start = characters.length;
+  for (let left = room - 1; start > 0; start--) {
+    left -= stringWidth(characters[start - 1] ?? '');
+    if (left < 0) break;
+  }
+  return `${start > 0 ? '…' : ''}${characters.slice(start).join('')}`;
+}
+
+function cutAfter(characters: readonly string[], room: number): string {
+  if (width(characters) <= room) return characters.join('');
+  let end = 0;
+  for (let left = room - 1; end < characters.length; end++) {
+    left -= stringWidth(characters[end] ?? '');
+    if (left < 0) break;
+  }
+  return `${characters.slice(0, end).join('')}…`;
 }

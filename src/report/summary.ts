@@ -24,6 +24,7 @@ export function summaryText({ profiles, errors, warnings, notes }: Summary): str
   return `${counted(profiles, 'profile')}: ${found}.`;
 }
 
-function counted(count: number, word: string): string {
+/** A number with its word: `1 error`, `2 errors`. */
+export function counted(count: number, word: string): string {
   return `${count} ${word}${count === 1 ? '' : 's'}`;
 }

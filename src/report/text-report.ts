@@ -1,5 +1,6 @@
 import { createColors } from 'picocolors';
 import type { Finding, Severity } from '../registry/finding.ts';
+import { printable } from '../units/printable.ts';
 import { sourceFrame } from './source-frame.ts';
 import { type Summary, summaryText } from './summary.ts';
 
@@ -23,7 +24,7 @@ export function textReport(
 }
 
 function block(finding: Finding, options: TextReportOptions, colours: Colours): string {
-  const place = colours.bold(`${finding.file}:${finding.line}:${finding.column}`);
+  const place = colours.bold(`${printable(finding.file)}:${finding.line}:${finding.column}`);
   const heading = `${place}  ${severityText(finding.severity, colours)}  ${colours.dim(finding.rule)}`;
   return [heading, ...frameLines(finding, options, colours), ...prose(finding), ''].join('\n');
 }
@@ -52,7 +53,7 @@ function prose(finding: Finding): string[] {
     ['because', finding.source],
     ['mend', finding.help],
   ];
-  return lines.flatMap(([label, text]) => (text === null ? [] : [`  ${label.padEnd(8)} ${text}`]));
+  return lines.flatMap(([label, text]) => (text === null ? [] : [`  ${label.padEnd(8)} ${printable(text)}`]));
 }
 
 function summaryLine(summary: Summary, colours: Colours): string {

@@ -5,6 +5,7 @@ import type { LoadedRegistry } from '../registry/load-registry.ts';
 import type { ReadDocument } from '../registry/profile.ts';
 import { placeHit } from '../registry/read-profile.ts';
 import type { Registry } from '../registry/registry.ts';
+import { acknowledge, type JudgedFinding } from './acknowledge.ts';
 import type { Rule, RuleContext } from './rule.ts';
 import { rules } from './rules.ts';
 
@@ -14,8 +15,8 @@ export interface CheckOptions {
 }
 
 /**
- * Everything that is wrong with a registry: what reading it has shown, and what the rules find.
- * Ordered by file and place.
+ * Everything that is wrong with a registry: what reading it has shown, and what the rules find that no profile
+ * acknowledges. Ordered by file and place.
  */
 export function checkRegistry(loaded: LoadedRegistry, { today }: CheckOptions): Finding[] {
   const context: RuleContext = { registry: loaded.registry, today, reduce: reduceOnce(loaded.registry) };
@@ -24,13 +25,16 @@ export function checkRegistry(loaded: LoadedRegistry, { today }: CheckOptions): 
       ? loaded.registry.documents.flatMap((document) => placed(rule, document, rule.check(document, context)))
       : loaded.registry.profiles.flatMap((profile) => placed(rule, profile, rule.check(profile, context))),
   );
-  return [...loaded.findings, ...found].sort(compareFindings);
+  const misread = new Set(loaded.findings.map(({ file }) => file));
+  const left = acknowledge(loaded.registry.documents, found, { today, misread });
+  return [...loaded.findings, ...left].sort(compareFindings);
 }
 
-function placed(rule: Rule, { source, yaml }: ReadDocument, hits: Iterable<Hit>): Finding[] {
-  return [...hits].map((hit) =>
-    placeHit({ source: rule.source, ...hit }, source, yaml, rule.code, rule.severity),
-  );
+function placed(rule: Rule, { source, yaml }: ReadDocument, hits: Iterable<Hit>): JudgedFinding[] {
+  return [...hits].map((hit) => ({
+    document: source,
+    finding: placeHit({ source: rule.source, ...hit }, source, yaml, rule.code, rule.severity),
+  }));
 }
 
 function reduceOnce(registry: Registry): RuleContext['reduce'] {

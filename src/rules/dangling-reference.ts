@@ -1,6 +1,6 @@
 import { shapes } from '../registry/generated/shapes.ts';
 import type { Hit } from '../registry/hit.ts';
-import { kindFolders } from '../registry/kind.ts';
+import { identityOfPath, type Kind, kindFolders } from '../registry/kind.ts';
 import { nearestWord } from '../registry/nearest-word.ts';
 import { nozzleIds } from '../registry/nozzle.ts';
 import type { ReadDocument } from '../registry/profile.ts';
@@ -25,6 +25,11 @@ export const danglingReference: DocumentRule = {
   statement: 'Everything that a document refers to is in the registry.',
   rationale: 'A limit whose trial or source cannot be found cannot be checked by anybody.',
   source: 'Format of the registry: references are ids of documents.',
+  example: {
+    kind: 'filament',
+    bad: 'sheet: oakhollow-clover-petg-shet',
+    good: 'sheet: oakhollow-clover-petg-sheet',
+  },
   *check(document, { registry }) {
     for (const leaf of leavesOf('reference', shapes[document.kind], document.written)) {
       const hit =
@@ -36,7 +41,8 @@ export const danglingReference: DocumentRule = {
 
 function documentHit(registry: Registry, leaf: ReferenceLeaf): Hit | null {
   const kind = leaf.shape.to;
-  if (kind === 'nozzle' || typeof leaf.value !== 'string' || exists(registry, kind, leaf.value)) return null;
+  if (kind === 'nozzle' || typeof leaf.value !== 'string') return null;
+  if (exists(registry, kind, leaf.value) || standsAtPath(registry, kind, leaf.value)) return null;
   const folder = `${kindFolders[kind]}/`;
   return dangling(
     leaf.path,
@@ -45,6 +51,14 @@ function documentHit(registry: Registry, leaf: ReferenceLeaf): Hit | null {
     idsOf(registry, kind),
     `Add it under ${folder}, or correct the id.`,
   );
+}
+
+/** A file at the path of the id that calls itself otherwise has its own finding; every reference to it is an echo. */
+function standsAtPath({ documents }: Registry, kind: Kind, id: string): boolean {
+  return documents.some(({ source }) => {
+    const identity = identityOfPath(source.relativePath);
+    return identity?.kind === kind && identity.id === id;
+  });
 }
 
 function nozzleHit(document: ReadDocument, registry: Registry, leaf: ReferenceLeaf): Hit | null {

@@ -9,9 +9,16 @@ export const futureDate: DocumentRule = {
   statement: 'Nothing has been measured, read or noted after today.',
   rationale: 'The newest statement counts; a date with a mistyped year would outrank all that come after it.',
   source: 'ISO 8601 calendar dates compare as text.',
+  example: {
+    kind: 'filament',
+    bad: `density:
+  - {value: 1.27 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet, date: 2062-03-12}`,
+    good: `density:
+  - {value: 1.27 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet, date: 2026-03-12}`,
+  },
   *check(document, { today }) {
     for (const { path, value } of leavesOf('date', shapes[document.kind], document.written)) {
-      if (typeof value !== 'string' || value <= today || path.at(-1) === 'until') continue;
+      if (!isDay(value) || value <= today || path.at(-1) === 'until') continue;
       yield {
         path,
         part: 'value',
@@ -23,3 +30,8 @@ export const futureDate: DocumentRule = {
     }
   },
 };
+
+/** Other texts are the concern of the schema. */
+function isDay(value: unknown): value is string {
+  return typeof value === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(value);
+}

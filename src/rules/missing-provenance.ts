@@ -25,6 +25,11 @@ export const missingProvenance: DocumentRule = {
     'A measured value names its trial, a published or claimed one its source, a derived or assumed one its reason.',
   rationale: 'A number whose origin nobody knows can neither be checked nor be trusted more than a guess.',
   source: 'JCGM 200 (VIM) 2.9: a measurement result carries what is needed to use it; here, its provenance.',
+  example: {
+    kind: 'filament',
+    bad: 'density:\n  - {value: 1.27 g/cm3, basis: claimed}',
+    good: 'density:\n  - {value: 1.27 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet}',
+  },
   *check(document) {
     for (const { path, statement } of writtenStatements(document)) {
       const basis = basesByStrength.find((known) => known === statement.basis);

@@ -9,6 +9,28 @@ export const observationsPlace: ProfileRule = {
     'The readings of a trial stand in the trial or in a CSV file beside it, not in both, not in neither.',
   rationale: 'A limit can only be recomputed from readings that are there and that are the only ones.',
   source: 'Format of the registry: raw readings accompany every measured limit.',
+  example: {
+    kind: 'trial',
+    bad: `observations:
+  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
+  rows:
+    - [8, 400, 1.223]
+    - [12, 400, 1.225]
+    - [16, 400, 1.220]
+    - [18, 400, 1.205]
+    - [20, 400, 1.158]
+    - [22, 400, 1.109]
+  file: wren-daisy-pla-230.csv`,
+    good: `observations:
+  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
+  rows:
+    - [8, 400, 1.223]
+    - [12, 400, 1.225]
+    - [16, 400, 1.220]
+    - [18, 400, 1.205]
+    - [20, 400, 1.158]
+    - [22, 400, 1.109]`,
+  },
   *check(profile) {
     if (profile.kind !== 'trial') return;
     const { columns, file } = profile.data.observations;

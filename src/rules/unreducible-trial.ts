@@ -12,8 +12,27 @@ export const unreducibleTrial: ProfileRule = {
   rationale:
     'Readings from which nothing follows cannot back a limit; usually a unit, a column or a digit is off.',
   source: 'JCGM 101:2008, clause 5: the inputs of a propagation must be known.',
-  *check(profile, { reduce }) {
+  example: {
+    kind: 'trial',
+    bad: `observations:
+  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
+  rows:
+    - [8, 400, 1.223]`,
+    good: `observations:
+  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
+  rows:
+    - [8, 400, 1.223]
+    - [12, 400, 1.225]
+    - [16, 400, 1.220]
+    - [18, 400, 1.205]
+    - [20, 400, 1.158]
+    - [22, 400, 1.109]`,
+  },
+  *check(profile, { registry, reduce }) {
     if (profile.kind !== 'trial') return;
+    const { data, attachment } = profile;
+    // A filament that cannot be used has a finding of its own, and so has a file of readings that is not there.
+    if (!registry.filament.has(data.filament) || attachment?.ok === false) return;
     const reduced = reduce(profile.id);
     if (reduced.ok) return;
     for (const problem of reduced.error) yield problemHit(profile, problem);

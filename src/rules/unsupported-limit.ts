@@ -17,11 +17,26 @@ export const unsupportedLimit: ProfileRule = {
     'Tables are printed by this number: above what the bench has shown, the hot end starves or jams.',
   source:
     'JCGM 101:2008, clause 7: estimate and coverage interval, recomputed from the readings of the trial.',
+  example: {
+    kind: 'filament',
+    bad: `meltFlow:
+  - value: 24 mm3/s
+    basis: measured
+    evidence: wren-clover-petg-245
+    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}`,
+    good: `meltFlow:
+  - value: 19 mm3/s
+    basis: measured
+    evidence: wren-clover-petg-245
+    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}`,
+  },
   *check(profile, { registry, reduce }) {
     for (const { path, statement } of statementsOf(profile)) {
       if (!path.includes('meltFlow') || statement.basis !== 'measured' || statement.evidence === undefined)
         continue;
-      if (!registry.trial.has(statement.evidence)) continue;
+      const trial = registry.trial.get(statement.evidence);
+      // What is missing or cannot be used has a finding of its own.
+      if (trial === undefined || !registry.filament.has(trial.data.filament)) continue;
       const reduced = reduce(statement.evidence);
       const result = reduced.ok
         ? reduced.value.results.find(({ quantity }) => quantity === 'meltFlow')

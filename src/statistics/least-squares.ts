@@ -17,6 +17,9 @@ export interface LinearFit {
 /** Why a linear fit has no answer. */
 export type LinearFitProblem = 'tooFewObservations' | 'dependentColumns';
 
+/** Below this a column differs from a combination of the others by rounding alone. */
+const leastIndependence = 1e-14;
+
 /**
  * Ordinary or weighted linear least squares by Householder QR (Golub and Van Loan, Matrix Computations, 4th ed., 5.3.2).
  * `design` holds one row an observation, weights are inverse variances up to a common factor.
@@ -33,7 +36,7 @@ export function leastSquares(
   const scaled = design.map((row, index) => row.map((cell) => cell * (scales[index] ?? 1)));
   const target = response.map((value, index) => value * (scales[index] ?? 1));
   const qr = householderQr(scaled);
-  if (!qr.fullRank) return failure('dependentColumns');
+  if (qr.independence < leastIndependence) return failure('dependentColumns');
   const coefficients = solveUpper(qr.upper, qr.applyTranspose(target));
   const residuals = target.map(
     (value, row) =>

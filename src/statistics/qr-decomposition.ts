@@ -2,8 +2,8 @@
 export interface QrDecomposition {
   /** The square upper triangle R. */
   readonly upper: readonly (readonly number[])[];
-  /** False when a column depends on the ones before it within rounding. */
-  readonly fullRank: boolean;
+  /** The smallest part of a column, relative to its length, that the columns before it do not explain; 0 to 1. */
+  readonly independence: number;
   /** The leading entries of Qᵀ times a vector of as many entries as the matrix has rows. */
   applyTranspose(vector: readonly number[]): number[];
 }
@@ -29,7 +29,7 @@ export function householderQr(matrix: readonly (readonly number[])[]): QrDecompo
   const upper = Array.from({ length: columns }, (_, row) => work.map((column) => column[row] ?? 0));
   return {
     upper,
-    fullRank: upper.every((row, index) => Math.abs(row[index] ?? 0) > 1e-14 * (norms[index] ?? 0)),
+    independence: Math.min(...upper.map((row, index) => Math.abs(row[index] ?? 0) / (norms[index] || 1))),
     applyTranspose: (vector) => reflectors.reduce(reflect, [...vector]).slice(0, columns),
   };
 }

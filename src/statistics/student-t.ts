@@ -65,12 +65,12 @@ function betaFraction(x: number, a: number, b: number): number {
 
 /**
  * The beta function of a and 1/2 as √π divided by Γ(a + 1/2)/Γ(a): the ratio's asymptotic series
- * (DLMF 5.11.13) after raising a above 30 by the recurrence of Γ, so that no large logarithms cancel.
+ * (DLMF 5.11.13) after raising a above 200 by the recurrence of Γ, so that no large logarithms cancel.
  */
 function betaOfHalf(a: number): number {
   let factor = 1;
   let argument = a;
-  while (argument < 30) {
+  while (argument < 200) {
     factor *= argument / (argument + 0.5);
     argument += 1;
   }

@@ -10,6 +10,7 @@ import { type MeltLimit, meltLimits } from './melt-limit.ts';
 import { conditionsOf, findPairing, type Pairing, type PairingRequest } from './pairing.ts';
 import { clean, roundDown, roundUp } from './rounding.ts';
 import type { Bound, SpeedRow, SpeedTable, TableInput } from './speed-table.ts';
+import { policyFault } from './usable-policy.ts';
 
 /**
  * Speeds, flows and temperatures for every feature, layer height and line width of a pairing: each the least of its
@@ -20,6 +21,8 @@ export function deriveTables(registry: Registry, request: PairingRequest): Resul
   const found = findPairing(registry, request);
   if (!found.ok) return found;
   const pairing = found.value;
+  const fault = policyFault(pairing.policy.id, pairing.policy.data);
+  if (fault !== null) return failure(fault);
   const limits = meltLimits(pairing);
   const strongest = largest(limits);
   if (strongest === null) return failure(noLimit(pairing));
@@ -30,6 +33,9 @@ export function deriveTables(registry: Registry, request: PairingRequest): Resul
   const rows = features.flatMap((feature) =>
     beads.feasible.flatMap((bead) => rowOf(pairing, feature, bead, limits, strongest, acceleration)),
   );
+  if (rows.some(({ speed, runUp }) => !(speed > 0 && Number.isFinite(runUp)))) {
+    return failure(nothingLeft(pairing));
+  }
   return success({
     machine: pairing.machine.id,
     nozzle: pairing.nozzle.id,
@@ -44,6 +50,10 @@ export function deriveTables(registry: Registry, request: PairingRequest): Resul
 
 function noLimit({ machine, nozzle, filament }: Pairing): string {
   return `No melt flow is known for ${filament.id} on ${machine.id} with nozzle ${nozzle.id}: run a flow ladder, reduce it and adopt its limit.`;
+}
+
+function nothingLeft({ machine, filament }: Pairing): string {
+  return `No speed above 0 follows for ${filament.id} on ${machine.id}: look for a speed, acceleration or flow that is 0 or negative in their profiles.`;
 }
 
 function largest(limits: readonly MeltLimit[]): MeltLimit | null {

@@ -146,6 +146,11 @@ test('the interval of a statement is named with its owner', () => {
   expect(finding?.message).toMatch(/^The interval of "meltFlow": 46\.1\.\.42\.8 mm3\/s runs backwards/);
 });
 
+test('a statement deep in a document is named by its nearest key', () => {
+  const [finding] = readText('machine', changed('machine', '300 Cel', '300')).findings;
+  expect(finding?.message).toMatch(/^The value of "temperatureLimit": 300 has no unit/);
+});
+
 test('conditions of a statement are quantities too', () => {
   const [finding] = readText(
     'filament',

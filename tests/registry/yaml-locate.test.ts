@@ -70,6 +70,11 @@ test('a block item ends with its last value, not with the next one', () => {
   );
 });
 
+test('a byte-order mark takes no column', () => {
+  expect(seen('\uFEFFkind: machine\n', ['kind'], 'key')).toBe('1:1 kind');
+  expect(seen('\uFEFFkind: machine\n', ['kind'], 'value')).toBe('1:7 machine');
+});
+
 describe('text of several bytes before the place', () => {
   test('columns count UTF-16 code units, as editors do', () => {
     expect(seen('{name: Prüfstand, size: 3}\n', ['size'], 'key')).toBe('1:19 size');

@@ -1,0 +1,11 @@
+import { rulePageName } from '../../src/report/rule-address.ts';
+import { ruleIndex, rulePage } from '../../src/report/rule-page.ts';
+import { documentedRules, rulesByClass } from '../../src/rules/documented-rules.ts';
+
+/** The pages of docs/rules by file name: one a rule, and the list of all. */
+export function rulePages(): ReadonlyMap<string, string> {
+  return new Map([
+    ['README.md', ruleIndex(rulesByClass())],
+    ...documentedRules.map((rule) => [rulePageName(rule.code), rulePage(rule)] as const),
+  ]);
+}

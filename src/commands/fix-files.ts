@@ -1,0 +1,43 @@
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import writeFileAtomic from 'write-file-atomic';
+import { type FixedProfile, fixProfile } from '../registry/fix-profile.ts';
+import type { LoadedRegistry } from '../registry/load-registry.ts';
+import { failure, type Result, success } from '../result.ts';
+
+/**
+ * Mends the style of the wanted profiles in their files, each replaced as a whole or not at all, and returns a line
+ * for each. Files with errors of syntax are left alone. Error: a file that cannot be written.
+ */
+export async function fixFiles(
+  { registry, findings }: LoadedRegistry,
+  wantsFile: (file: string) => boolean,
+  cwd: string,
+): Promise<Result<readonly string[], string>> {
+  const broken = new Set(findings.filter(({ rule }) => rule.startsWith('syntax/')).map(({ file }) => file));
+  const lines: string[] = [];
+  for (const document of registry.documents) {
+    const { path } = document.source;
+    if (!wantsFile(path) || broken.has(path)) continue;
+    const fixed = fixProfile(document);
+    if (fixed === null) continue;
+    try {
+      await replaceText(resolve(cwd, path), fixed.text);
+    } catch (error) {
+      return failure(`${path} cannot be written: ${error instanceof Error ? error.message : String(error)}`);
+    }
+    lines.push(`Mended ${path}: ${editsText(fixed)}.`);
+  }
+  return success(lines);
+}
+
+/** A byte-order mark is no part of the text that is read, and stays. */
+async function replaceText(path: string, text: string): Promise<void> {
+  const mark = readFileSync(path, 'utf8').startsWith('\uFEFF') ? '\uFEFF' : '';
+  await writeFileAtomic(path, mark + text);
+}
+
+function editsText({ respelled, reordered }: FixedProfile): string {
+  const spellings = respelled === 0 ? [] : [respelled === 1 ? '1 spelling' : `${respelled} spellings`];
+  return [...spellings, ...(reordered ? ['the order of its keys'] : [])].join(', ');
+}

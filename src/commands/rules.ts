@@ -1,0 +1,56 @@
+import { Command, Option } from 'commander';
+import { nearestWord } from '../registry/nearest-word.ts';
+import { quote } from '../registry/quote.ts';
+import { jsonRules } from '../report/json-rules.ts';
+import { ruleList } from '../report/rule-list.ts';
+import { rulePage } from '../report/rule-page.ts';
+import { documentedRules, rulesByClass } from '../rules/documented-rules.ts';
+import type { Finish } from './finish.ts';
+import type { Surroundings } from './surroundings.ts';
+
+interface RulesOptions {
+  readonly format: 'text' | 'json';
+}
+
+export function rulesCommand(surroundings: Surroundings, finish: Finish): Command {
+  return new Command('rules')
+    .summary('list what is checked, or explain one rule')
+    .description(
+      'Lists every rule with its severity and what must hold, or explains one: why, by which source, with an example.',
+    )
+    .argument('[code]', 'code of a rule, such as units/bare-number, or of a class, such as units')
+    .addOption(
+      new Option('--format <format>', 'form of the answer').choices(['text', 'json']).default('text'),
+    )
+    .addHelpText(
+      'after',
+      `
+Examples:
+  meltbounds rules
+  meltbounds rules evidence
+  meltbounds rules evidence/unsupported
+  meltbounds rules --format json
+
+Exit status: 0 printed, 2 there is no such rule.`,
+    )
+    .action((code: string | undefined, { format }: RulesOptions) => {
+      const { out, colour } = surroundings;
+      const classes = [...rulesByClass()].filter(([name]) => code === undefined || name === code);
+      if (classes.length > 0) {
+        const listed = new Map(classes);
+        return out(format === 'json' ? jsonRules([...listed.values()].flat()) : ruleList(listed, colour));
+      }
+      const rule = documentedRules.find((documented) => documented.code === code);
+      if (rule === undefined) return finish.cannotRun(...unknownRule(code));
+      out(format === 'json' ? jsonRules([rule]) : rulePage(rule));
+    });
+}
+
+function unknownRule(code = ''): [reason: string, help: string] {
+  const codes = documentedRules.map((rule) => rule.code);
+  const nearest = nearestWord(code, codes) ?? codes.find((known) => known.includes(code)) ?? null;
+  return [
+    `There is no rule "${quote(code)}".`,
+    nearest === null ? '`meltbounds rules` lists them all.' : `Did you mean "${nearest}"?`,
+  ];
+}

@@ -1,0 +1,18 @@
+import type { ReadingRuleText } from '../rules/rule.ts';
+
+/** Rules for programs: the keys of each always all present, null where there is nothing to say. */
+export function jsonRules(rules: readonly ReadingRuleText[]): string {
+  return `${JSON.stringify({ rules: rules.map(described) }, null, 2)}\n`;
+}
+
+function described({ code, severity, statement, rationale, formula, source, example }: ReadingRuleText) {
+  return {
+    code,
+    severity,
+    statement,
+    rationale,
+    formula: formula ?? null,
+    source,
+    example: example === undefined ? null : { kind: example.kind, bad: example.bad, good: example.good },
+  };
+}

@@ -1,0 +1,61 @@
+import { abrasionOfNozzle } from '../physics/abrasion.ts';
+import { fillerMaterials, readFillerSymbol } from '../physics/filler-symbol.ts';
+import { nozzleHardness } from '../physics/hardness.ts';
+import type { Filament } from '../registry/generated/documents.ts';
+import type { Nozzle } from '../registry/nozzle.ts';
+import { pairingOfTrial } from './pairing-of-trial.ts';
+import type { ProfileRule } from './rule.ts';
+
+export const abrasiveFiller: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/abrasive-filler',
+  severity: 'warning',
+  statement: 'A filament with hard fillers is tried with a nozzle that is not much softer than they are.',
+  rationale:
+    'Glass and carbon fibre widen a brass nozzle within a spool: the limit drifts while it is measured.',
+  source:
+    'Richardson, Wear 11 (1968) 245-275; Zum Gahr, Microstructure and Wear of Materials (1987); both from memory: abrasion is severe from a hardness ratio of about 1.2.',
+  formula: 'H_filler/H_nozzle > 1.2, Vickers hardness',
+  example: {
+    kind: 'filament',
+    bad: `
+designation: PET-G-QD15
+fillers:
+  - {symbol: QD, massFraction: 15 %}`,
+    good: `
+designation: PET-G-WD15
+fillers:
+  - {symbol: WD, massFraction: 15 %}`,
+  },
+  *check(profile, { registry }) {
+    if (profile.kind !== 'trial') return;
+    const { nozzle, filament } = pairingOfTrial(profile.data, registry);
+    if (nozzle === null || filament === null) return;
+    const grinding = grindingFillers(filament, nozzle);
+    if (grinding.length === 0) return;
+    yield {
+      path: ['nozzle'],
+      part: 'value',
+      message: `${filament.id} holds ${grinding.join(' and ')}, which grinds a nozzle of ${nozzle.material}`,
+      found: nozzle.material,
+      allowed: harderThan(nozzle),
+      help: 'Run it with a harder nozzle; measure the bore before and after if it has to be this one.',
+    };
+  },
+};
+
+function grindingFillers({ fillers = [] }: Filament, { material }: Nozzle): string[] {
+  return fillers.flatMap(({ symbol }) => {
+    const filler = readFillerSymbol(symbol);
+    if (filler === undefined || abrasionOfNozzle(filler.material, material) !== 'severe') return [];
+    return `${fillerMaterials[filler.material]} (${symbol})`;
+  });
+}
+
+function harderThan({ material }: Nozzle): string {
+  const floor = nozzleHardness[material].high;
+  return Object.entries(nozzleHardness)
+    .filter(([, { low }]) => low > floor)
+    .map(([name]) => name)
+    .join(', ');
+}

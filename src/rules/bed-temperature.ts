@@ -1,0 +1,66 @@
+import type { Filament, Polymer } from '../registry/generated/documents.ts';
+import { fahrenheitSlip } from './fahrenheit-slip.ts';
+import { familiesOf, widest } from './families.ts';
+import type { ProfileRule } from './rule.ts';
+import { type Softening, softeningOf } from './softening.ts';
+import { stated } from './stated.ts';
+import { shown } from './wording.ts';
+
+/** A part stands on a bed that is a little above its softening; so far above it sinks (common practice, no source). */
+const aboveSoftening = 30;
+
+export const bedTemperature: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/bed-temperature',
+  severity: 'error',
+  statement: 'The bed stays below what melts the part: 30 K above softening if amorphous, the melting else.',
+  rationale: 'On a hotter bed the lowest layers flow away, and the part lifts or sinks.',
+  source: `Polymer profile of the family, glassTransition and melting; the ${aboveSoftening} K are common practice, no source.`,
+  formula: `T_bed <= T_softening + ${aboveSoftening} K (amorphous) or T_bed <= T_m (semi-crystalline)`,
+  example: {
+    kind: 'filament',
+    bad: `
+bedTemperature:
+  - {value: 70..140 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+    good: `
+bedTemperature:
+  - {value: 70..90 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+  },
+  *check(profile, { registry }) {
+    if (profile.kind !== 'filament') return;
+    const bound = bedBound(profile.data, familiesOf(profile.data, registry));
+    if (bound === null) return;
+    for (const { path, value } of stated(profile.data.bedTemperature, ['bedTemperature'])) {
+      if (value.high <= bound.value) continue;
+      yield {
+        path,
+        part: 'value',
+        message: `A bed at ${shown(value.high, 'temperature')} melts the part away: it lies above ${bound.text}`,
+        found: shown(value.high, 'temperature'),
+        allowed: `up to ${shown(bound.value, 'temperature')}`,
+        source: bound.source,
+        help:
+          fahrenheitSlip(value, { low: 20, high: bound.value }) ??
+          'Check the digits and the unit against the sheet.',
+      };
+    }
+  },
+};
+
+function bedBound(filament: Filament, families: readonly Polymer[]): Softening | null {
+  const melting = families.some(({ structure }) => structure === 'semiCrystalline')
+    ? widest(families, 'melting')
+    : null;
+  if (melting !== null) {
+    return {
+      value: melting.high,
+      text: `${shown(melting.high, 'temperature')}, where the polymer melts`,
+      source: melting.source,
+    };
+  }
+  if (!families.some(({ structure }) => structure === 'amorphous')) return null;
+  const softening = softeningOf(filament, families);
+  if (softening === null) return null;
+  const value = softening.value + aboveSoftening;
+  return { ...softening, value, text: `${aboveSoftening} K above ${softening.text}` };
+}

@@ -1,0 +1,56 @@
+import { beadArea, flowAtSpeed } from '../physics/bead.ts';
+import type { Machine } from '../registry/generated/documents.ts';
+import { nozzlesOf } from '../registry/nozzle.ts';
+import type { ProfileRule } from './rule.ts';
+import { highestStated, stated } from './stated.ts';
+import { shown } from './wording.ts';
+
+/** The smallest bead in use, as shares of the nozzle's diameter (common practice, no source). */
+const smallestLayer = 0.25;
+const usualWidth = 1.1;
+
+export const claimedFlow: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/claimed-flow',
+  severity: 'note',
+  statement: 'The claimed flow feeds the claimed top speed at least for the smallest usual bead.',
+  rationale: 'Else the top speed is one of travel only: no printed path of the machine ever runs at it.',
+  source: 'Continuity; the smallest bead is common practice, no source.',
+  formula:
+    'Q = v [h(w - h) + pi h^2/4] with h = 0.25 d and w = 1.1 d, d smallest nozzle, v top speed, Q claimed flow',
+  example: {
+    kind: 'machine',
+    bad: `
+topSpeed:
+  - {value: 900 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
+    good: `
+topSpeed:
+  - {value: 700 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
+  },
+  *check(profile) {
+    if (profile.kind !== 'machine') return;
+    const claims = profile.data.hotEnds.flatMap(({ meltFlow }) => meltFlow ?? []);
+    const flow = highestStated(claims.filter(({ basis }) => basis === 'claimed'));
+    const area = smallestBead(profile.data);
+    if (flow === null || area === null) return;
+    for (const { path, value, statement } of stated(profile.data.topSpeed, ['topSpeed'])) {
+      const needed = flowAtSpeed(value, area);
+      if (statement.basis !== 'claimed' || needed <= flow) continue;
+      yield {
+        path,
+        part: 'value',
+        message: `${shown(value, 'speed')} is a speed of travel only: the smallest usual bead would need ${shown(needed, 'volumeFlow')} at it, and ${shown(flow, 'volumeFlow')} is claimed`,
+        found: shown(value, 'speed'),
+        allowed: `up to ${shown(flow / area, 'speed')} while printing`,
+        help: 'Check the digits of both; if the sheet says so, acknowledge it.',
+      };
+    }
+  },
+};
+
+function smallestBead(machine: Machine): number | null {
+  const diameters = nozzlesOf(machine).map(({ nozzle }) => nozzle.diameter);
+  if (diameters.length === 0) return null;
+  const diameter = Math.min(...diameters);
+  return beadArea(smallestLayer * diameter, usualWidth * diameter);
+}

@@ -1,0 +1,56 @@
+import { fillerDensity } from '../physics/filler-density.ts';
+import { readFillerSymbol } from '../physics/filler-symbol.ts';
+import { densityOfMixture, type MixturePart } from '../physics/mixture.ts';
+import type { Filament } from '../registry/generated/documents.ts';
+import type { Registry } from '../registry/registry.ts';
+import type { Fraction, GramsPerCubicMillimetre } from '../units/canonical.ts';
+import { type Envelope, familiesOf, widest } from './families.ts';
+
+/** Pigments and additives shift the density of a family by so much (common practice, no source). */
+export const pigmentAllowance: Fraction = 0.03;
+/** Strands with fillers hold voids, which make them lighter than the mixing rule says (common practice, no source). */
+export const voidAllowance: Fraction = 0.08;
+
+/** The densities, in g/mm³, that a filament of known families and fillers can have. */
+export interface DensityEnvelope extends Envelope {
+  /** How far below and above a good profile may lie, as a fraction. */
+  readonly slack: { readonly below: Fraction; readonly above: Fraction };
+  readonly filled: boolean;
+}
+
+/**
+ * The density of a filament by its families and fillers: 1/rho = sum of w_i/rho_i, with the lightest and the
+ * heaviest of each. Null where a family or a filler is not known well enough.
+ * Source: additivity of volumes, see `densityOfMixture`.
+ */
+export function densityEnvelope(filament: Filament, registry: Registry): DensityEnvelope | null {
+  const matrix = widest(familiesOf(filament, registry), 'density');
+  if (matrix === null) return null;
+  const fillers = filament.fillers ?? [];
+  const densities = fillers.map(({ symbol }) => {
+    const filler = readFillerSymbol(symbol);
+    return filler && fillerDensity(filler);
+  });
+  const filled = fillers.reduce((sum, { massFraction }) => sum + massFraction, 0);
+  if (filled >= 1 || densities.includes(undefined)) return null;
+  const mixture = (end: 'low' | 'high'): GramsPerCubicMillimetre => {
+    const parts = fillers.map(({ massFraction }, index): MixturePart => {
+      return { massFraction, density: densities[index]?.[end] ?? matrix[end] };
+    });
+    return densityOfMixture([{ massFraction: 1 - filled, density: matrix[end] }, ...parts]);
+  };
+  const below = fillers.length > 0 ? voidAllowance : pigmentAllowance;
+  return {
+    low: mixture('low'),
+    high: mixture('high'),
+    slack: { below, above: pigmentAllowance },
+    filled: fillers.length > 0,
+    source: [matrix.source, ...new Set(densities.flatMap((known) => known?.source ?? []))].join('; '),
+  };
+}
+
+/** By what fraction a density lies below or above an envelope; 0 inside of it. */
+export function densityOff(density: GramsPerCubicMillimetre, { low, high }: DensityEnvelope): Fraction {
+  if (density < low) return density / low - 1;
+  return density > high ? density / high - 1 : 0;
+}

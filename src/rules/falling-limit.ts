@@ -1,0 +1,90 @@
+import type { Reduction } from '../bench/reduction.ts';
+import type { Profile } from '../registry/profile.ts';
+import { groupedBy } from './grouped-by.ts';
+import { oncePerRegistry } from './once-per-registry.ts';
+import type { ProfileRule, RuleContext } from './rule.ts';
+import { shown } from './wording.ts';
+
+export const fallingLimit: ProfileRule = {
+  judges: 'profile',
+  code: 'evidence/falling-limit',
+  severity: 'warning',
+  statement: 'The flow limit of a filament on one nozzle does not fall when the nozzle gets hotter.',
+  rationale:
+    'More heat melts faster; where the limit falls beyond its interval, two trials differ in something else.',
+  source:
+    'Mackay et al., J. Rheology 61 (2017) 229-236: the highest feed velocity rises with the set temperature.',
+  formula: 'Q_high(hotter) >= Q_low(colder), ends of the 95 % coverage intervals of the flow limits',
+  example: {
+    kind: 'trial',
+    copied: true,
+    bad: `
+id: wren-clover-petg-260
+conditions: {nozzleTemperature: 260 Cel}
+observations:
+  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
+  rows:
+    - [4, 400, 1.223]
+    - [5, 400, 1.228]
+    - [6, 400, 1.225]
+    - [7, 400, 1.225]
+    - [8, 400, 1.220]
+    - [9, 400, 1.205]
+    - [10, 400, 1.158]
+    - [11, 400, 1.109]
+    - [12, 400, 1.042]`,
+    good: `
+id: wren-clover-petg-260
+conditions: {nozzleTemperature: 260 Cel}`,
+  },
+  *check(profile, context) {
+    if (profile.kind !== 'trial') return;
+    const own = boundsOf(profile, context);
+    if (own === null) return;
+    for (const colder of colderTrials(profile, context)) {
+      const bounds = boundsOf(colder, context);
+      if (bounds === null || own.high >= bounds.low) continue;
+      yield {
+        path: ['conditions', 'nozzleTemperature'],
+        part: 'value',
+        message: `The limit falls: the trial "${colder.id}" gives ${shown(bounds.low, 'volumeFlow')} or more at ${temperatureOf(colder)}, this one ${shown(own.high, 'volumeFlow')} or less at ${temperatureOf(profile)}`,
+        found: `up to ${shown(own.high, 'volumeFlow')}`,
+        allowed: `from ${shown(bounds.low, 'volumeFlow')}`,
+        help: 'Look for what differs between the two: spool, moisture, fan, a worn drive; check flows, units and temperature.',
+      };
+      return;
+    }
+  },
+};
+
+const pairings = oncePerRegistry((registry) => groupedBy(registry.trial.values(), pairingKey));
+
+function pairingKey({ data: { machine, nozzle, filament } }: Profile<'trial'>): string {
+  return [machine, nozzle, filament].join(' ');
+}
+
+/** The trials of the same pairing at lower temperatures. */
+function colderTrials(trial: Profile<'trial'>, { registry }: RuleContext): Profile<'trial'>[] {
+  const { nozzleTemperature } = trial.data.conditions;
+  const all = pairings(registry).get(pairingKey(trial)) ?? [];
+  return all.filter(({ data }) => data.conditions.nozzleTemperature < nozzleTemperature);
+}
+
+/** What the readings leave possible for the flow limit, in mm³/s; open where the ladder does not bracket it. */
+function boundsOf({ id }: Profile<'trial'>, { reduce }: RuleContext): { low: number; high: number } | null {
+  const reduced = reduce(id);
+  const result = reduced.ok ? meltFlowOf(reduced.value) : undefined;
+  if (result === undefined) return null;
+  const { value, censored, interval } = result;
+  if (censored === 'above') return { low: value, high: Number.POSITIVE_INFINITY };
+  if (censored === 'below') return { low: 0, high: value };
+  return { low: interval.low ?? value, high: interval.high ?? value };
+}
+
+function meltFlowOf({ results }: Reduction): Reduction['results'][number] | undefined {
+  return results.find(({ quantity }) => quantity === 'meltFlow');
+}
+
+function temperatureOf({ data }: Profile<'trial'>): string {
+  return shown(data.conditions.nozzleTemperature, 'temperature');
+}

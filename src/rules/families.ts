@@ -1,0 +1,69 @@
+import { parsePlasticsDesignation } from '../physics/plastics-designation.ts';
+import type { Filament, Polymer, Statement } from '../registry/generated/documents.ts';
+import type { Registry } from '../registry/registry.ts';
+import type { Range } from '../units/canonical.ts';
+
+/** Properties of a family that are stated as ranges. */
+export type FamilyRange = {
+  [Key in keyof Polymer]-?: NonNullable<Polymer[Key]> extends readonly Statement<Range>[] ? Key : never;
+}[keyof Polymer];
+
+/** The widest range that the sources of one or more families leave, and where it comes from. */
+export interface Envelope extends Range {
+  readonly source: string;
+}
+
+/**
+ * The polymer families that a filament is made of: its base polymer, and for a blend the others of its designation.
+ * None at all if one of them is not in the registry, since nothing can then be said about the blend.
+ */
+export function familiesOf(filament: Filament, registry: Registry): readonly Polymer[] {
+  const base = registry.polymer.get(filament.polymer)?.data;
+  if (base === undefined) return [];
+  const designation = parsePlasticsDesignation(filament.designation);
+  const others = designation.ok
+    ? designation.value.polymers.filter((symbol) => !isOfFamily(symbol, filament.polymer))
+    : [];
+  const known = others.map((symbol) => registry.polymer.get(symbol)?.data);
+  const found = known.filter((polymer) => polymer !== undefined);
+  return found.length === known.length ? [base, ...found] : [];
+}
+
+/** Whether a polymer symbol is that of a family or of one of its kinds: `TPU-ARES` is of the family `TPU`. */
+export function isOfFamily(symbol: string, family: string): boolean {
+  return symbol === family || symbol.startsWith(`${family}-`);
+}
+
+/** The widest range that the statements of some families give for a property; null where none is stated. */
+export function widest(families: readonly Polymer[], property: FamilyRange): Envelope | null {
+  const statements = families.flatMap((family) => family[property] ?? []);
+  if (statements.length === 0) return null;
+  return {
+    low: Math.min(...statements.map(({ value }) => value.low)),
+    high: Math.max(...statements.map(({ value }) => value.high)),
+    source: sourceOf(families, statements),
+  };
+}
+
+/** The highest nozzle temperature, in degrees Celsius, that some families may see; null where none is stated. */
+export function nozzleLimit(
+  families: readonly Polymer[],
+): { readonly value: number; readonly source: string } | null {
+  const statements = families.flatMap((family) => family.nozzleTemperatureLimit ?? []);
+  if (statements.length === 0) return null;
+  return {
+    value: Math.max(...statements.map(({ value }) => value)),
+    source: sourceOf(families, statements),
+  };
+}
+
+/** `PC and ABS`: the families as messages name them. */
+export function familyNames(families: readonly Polymer[]): string {
+  return families.map(({ id }) => id).join(' and ');
+}
+
+function sourceOf(families: readonly Polymer[], statements: readonly Statement<unknown>[]): string {
+  const files = families.map(({ id }) => `polymers/${id}.yaml`).join(', ');
+  const sources = [...new Set(statements.flatMap(({ source }) => source ?? []))].join(', ');
+  return sources === '' ? files : `${files} (${sources})`;
+}

@@ -1,0 +1,43 @@
+import { readBenchSheet } from '../bench/bench-sheet.ts';
+import { flowLadder } from '../bench/flow-ladder.ts';
+import { readInlineObservations } from '../bench/inline-observations.ts';
+import { usualMassResolution } from '../bench/reduce-trial.ts';
+import type { Profile } from '../registry/profile.ts';
+import type { SourceText } from '../registry/source-text.ts';
+import type { CubicMillimetresPerSecond, Grams } from '../units/canonical.ts';
+
+/** One reading of a ladder as a rule judges it. */
+export interface LadderReading {
+  readonly flow: CubicMillimetresPerSecond;
+  readonly mass: Grams;
+  /** The line of the file, or the place in the list counted from 1. */
+  readonly row: number;
+}
+
+/** The readings of a ladder in the order in which they were written; none where they cannot be read. */
+export function ladderReadings({ data, attachment }: Profile<'trial'>): readonly LadderReading[] {
+  const { columns, rows } = data.observations;
+  const read = attachment?.ok
+    ? readBenchSheet(attachment.source.text, flowLadder.columns)
+    : readInlineObservations({ columns: columns ?? {}, rows: rows ?? [] }, flowLadder.columns);
+  if (!read.ok) return [];
+  const { commandedFlow = [], extrudedMass = [] } = read.value.columns;
+  return read.value.rows.map((row, index) => {
+    return { flow: commandedFlow[index] ?? Number.NaN, mass: extrudedMass[index] ?? Number.NaN, row };
+  });
+}
+
+/** Step of the scale, in g, that a trial was weighed with; the usual one where it names none. */
+export function massResolution({ data }: Profile<'trial'>): Grams {
+  return data.scale?.resolution ?? usualMassResolution;
+}
+
+/** Where a reading stands: a place in the trial, or a line of the sheet beside it. */
+export function placeOfReading(
+  { data, attachment }: Profile<'trial'>,
+  { row }: LadderReading,
+): { path: (string | number)[]; elsewhere?: { source: SourceText; line: number } } {
+  if (data.observations.rows !== undefined) return { path: ['observations', 'rows', row - 1] };
+  const path = ['observations', 'file'];
+  return attachment?.ok ? { path, elsewhere: { source: attachment.source, line: row } } : { path };
+}

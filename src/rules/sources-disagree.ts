@@ -1,0 +1,96 @@
+import type { Statement } from '../registry/generated/documents.ts';
+import { shapes } from '../registry/generated/shapes.ts';
+import type { Hit } from '../registry/hit.ts';
+import type { AnyProfile } from '../registry/profile.ts';
+import { type Path, shapeAt, toPointer } from '../registry/shape.ts';
+import { statementsOf } from '../registry/statement.ts';
+import type { Range } from '../units/canonical.ts';
+import type { Dimension } from '../units/dimension.ts';
+import { endsOf } from './figure-outside.ts';
+import { groupedBy } from './grouped-by.ts';
+import type { ProfileRule } from './rule.ts';
+import { shown, shownRange } from './wording.ts';
+
+/** Between ranges of two sources, grades and methods explain so much (common practice, no source). */
+const largestFactor = 1.6;
+const largestGap = 40;
+/** Decomposition depends on heating rate and gas: old tables lie 100 K below thermogravimetry. */
+const largestDecompositionGap = 120;
+
+export const sourcesDisagree: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/sources-disagree',
+  severity: 'warning',
+  statement: 'Two sources of one property under the same conditions do not contradict each other.',
+  rationale:
+    'Sources are compared, never averaged: where they are far apart, one of them was mistyped or misread.',
+  source: `Common practice, no source: ranges apart by a factor of ${largestFactor}, temperatures by ${largestGap} K, decomposition by ${largestDecompositionGap} K.`,
+  example: {
+    kind: 'polymer',
+    bad: `
+specificHeatSolid:
+  - {value: 1.1..1.3 J/g/K, basis: published, source: invented-plastics-tables}
+  - {value: 2.4..2.6 J/g/K, basis: published, source: plumstead-wren-sheet}`,
+    good: `
+specificHeatSolid:
+  - {value: 1.1..1.3 J/g/K, basis: published, source: invented-plastics-tables}
+  - {value: 1.4..1.6 J/g/K, basis: published, source: plumstead-wren-sheet}`,
+  },
+  *check(profile) {
+    const groups = groupedBy(sourcedStatements(profile), ({ key }) => key);
+    for (const group of groups.values()) {
+      for (const [index, one] of group.entries()) {
+        const other = group.slice(0, index).find((earlier) => contradict(earlier, one));
+        if (other !== undefined) yield disagreement(one, other);
+      }
+    }
+  },
+};
+
+interface SourcedStatement {
+  /** Property and conditions in one text. */
+  readonly key: string;
+  readonly path: Path;
+  readonly range: Range;
+  readonly dimension: Dimension;
+  readonly source: string;
+}
+
+function sourcedStatements(profile: AnyProfile): SourcedStatement[] {
+  return [...statementsOf(profile)].flatMap(({ path, statement }) => {
+    const shape = shapeAt(shapes[profile.kind], [...path, 'value']);
+    const [low, high = low] = endsOf(statement.value);
+    const { basis, source } = statement;
+    if (shape?.type !== 'quantity' || low === undefined || high === undefined) return [];
+    // A claim that a bench has refuted is no slip, but what the registry is for.
+    if (source === undefined || (basis !== 'published' && basis !== 'claimed')) return [];
+    const key = `${toPointer(path.slice(0, -1))} ${conditionText(statement)}`;
+    return [{ key, path, range: { low, high }, dimension: shape.dimension, source }];
+  });
+}
+
+function conditionText({ at = {} }: Statement<unknown>): string {
+  return JSON.stringify(Object.entries(at).sort(([a], [b]) => (a < b ? -1 : 1)));
+}
+
+function contradict(one: SourcedStatement, other: SourcedStatement): boolean {
+  if (one.source === other.source) return false;
+  const [lower, upper] = one.range.high <= other.range.low ? [one, other] : [other, one];
+  const [end, start] = [lower.range.high, upper.range.low];
+  if (one.dimension !== 'temperature') return end > 0 && start > largestFactor * end;
+  return start - end > (one.path.includes('decomposition') ? largestDecompositionGap : largestGap);
+}
+
+function disagreement(one: SourcedStatement, other: SourcedStatement): Hit {
+  return {
+    path: [...one.path, 'value'],
+    part: 'value',
+    message: `${textOf(one)} of ${one.source} is far from ${textOf(other)} of ${other.source}, under the same conditions`,
+    found: textOf(one),
+    help: 'Read both sources again: digits, units, conditions. If both are true, say in a `note` why, and acknowledge the finding.',
+  };
+}
+
+function textOf({ range, dimension }: SourcedStatement): string {
+  return range.low === range.high ? shown(range.low, dimension) : shownRange(range, dimension);
+}

@@ -1,0 +1,164 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { isBuiltin } from 'node:module';
+import { posix } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, test } from 'vitest';
+
+/** From the top to the bottom: a file imports from its own folder and from those above it. */
+const layers = [
+  ...['units', 'physics', 'statistics', 'registry', 'bench', 'rules'],
+  ...['tables', 'decisions', 'report', 'site', 'commands'],
+];
+
+/** Outside of the layers: one that everybody may import, and those that may import everything. */
+const shared = 'result.ts';
+const entrances = ['index.ts', 'cli.ts'];
+
+const root = fileURLToPath(new URL('../src/', import.meta.url));
+const text = (file: string) => readFileSync(root + file, 'utf8');
+const code = (file: string) => text(file).replace(/\/\*.*?\*\/|^\s*\/\/.*?$/gms, '');
+const files = readdirSync(root, { recursive: true, encoding: 'utf8' })
+  .map((file) => file.replaceAll('\\', '/'))
+  .filter((file) => /\.[jt]s$/.test(file))
+  .sort();
+const written = files.filter((file) => !file.includes('/generated/'));
+
+const importPattern = /^(?:import|export)\s(?:[^;']*?\sfrom\s)?'([^']+)'|\bimport\(\s*'([^']+)'/gm;
+
+/** Everything that a file imports: paths from `src/` for its own files, names for packages. */
+const importsOf: ReadonlyMap<string, readonly string[]> = new Map(
+  files.map((file) => [
+    file,
+    [...text(file).matchAll(importPattern)].map(([, statically, dynamically]) => {
+      const target = statically ?? dynamically ?? '';
+      return target.startsWith('.') ? posix.join(posix.dirname(file), target) : target;
+    }),
+  ]),
+);
+
+/** `FILE → TARGET` of the imports that a test is about. */
+function importsWhere(wanted: (target: string, file: string) => boolean): string[] {
+  return [...importsOf].flatMap(([file, targets]) =>
+    targets.filter((target) => wanted(target, file)).map((target) => `${file} → ${target}`),
+  );
+}
+
+/** The files whose code, without its comments, is of the kind that a test is about. */
+function filesWhere(wanted: (content: string) => boolean): string[] {
+  return written.filter((file) => wanted(code(file)));
+}
+
+function folderOf(path: string): string {
+  return path.split('/')[0] ?? '';
+}
+
+/** Imports of files of the project, as opposed to packages. */
+function isOwn(target: string): boolean {
+  return /\.(?:ts|js|json)$/.test(target);
+}
+
+test('the imports are found', () => {
+  expect(importsOf.get('registry/load-registry.ts')).toEqual(
+    expect.arrayContaining(['node:path', 'registry/finding.ts', 'registry/registry-files.ts']),
+  );
+  expect(importsWhere((target) => isOwn(target) && !files.includes(target))).toEqual([]);
+});
+
+describe('the layers', () => {
+  test('each file stands in one of them, or is an entrance', () => {
+    const strays = files.filter(
+      (file) => !layers.includes(folderOf(file)) && ![shared, ...entrances].includes(file),
+    );
+    expect(strays).toEqual([]);
+  });
+
+  test('no file imports from a layer below its own', () => {
+    const downwards = importsWhere((target, file) => {
+      if (!isOwn(target) || target === shared || entrances.includes(file)) return false;
+      const layer = layers.indexOf(folderOf(target));
+      return layer < 0 || layer > layers.indexOf(folderOf(file));
+    });
+    expect(downwards).toEqual([]);
+  });
+
+  test('no file leads back to itself', () => {
+    expect([...importsOf.keys()].flatMap((file) => cycleFrom(file))).toEqual([]);
+  });
+});
+
+/** A way from a file back to it, or nothing. */
+function cycleFrom(start: string): string[] {
+  const seen = new Set<string>();
+  const ways = (importsOf.get(start) ?? []).map((target) => [start, target]);
+  for (let way = ways.pop(); way !== undefined; way = ways.pop()) {
+    const last = way.at(-1) ?? '';
+    if (last === start) return [way.join(' → ')];
+    if (seen.has(last)) continue;
+    seen.add(last);
+    for (const target of importsOf.get(last) ?? []) ways.push([...way, target]);
+  }
+  return [];
+}
+
+/** The files that may touch other files and programs. */
+function isAtTheEdge(file: string): boolean {
+  return file === 'cli.ts' || file === 'registry/registry-files.ts' || folderOf(file) === 'commands';
+}
+
+describe('effects stay at the edge:', () => {
+  test('files are read and written, and programs run, by the registry, by commands and at the entrance', () => {
+    const pure = ['node:path', 'node:crypto', 'node:util', 'node:url'];
+    const touching = importsWhere(
+      (target, file) =>
+        (target === 'write-file-atomic' || (isBuiltin(target) && !pure.includes(target))) &&
+        !isAtTheEdge(file),
+    );
+    expect(touching).toEqual([]);
+  });
+
+  test('nothing uses the network', () => {
+    expect(
+      importsWhere((target) => /^(?:node:)?(?:https?|http2|net|tls|dgram|dns)(?:\/|$)/.test(target)),
+    ).toEqual([]);
+    expect(filesWhere((content) => /\bfetch\(|\bWebSocket\b/.test(content))).toEqual([]);
+  });
+
+  test('the clock is read at the entrance', () => {
+    expect(
+      filesWhere((content) => /\bnew Date\(\)|\bDate\.now\b|\bperformance\.now\b/.test(content)),
+    ).toEqual(['cli.ts']);
+  });
+
+  test('the process is touched at the entrance, but for the folder that relative paths start from', () => {
+    expect(
+      filesWhere((content) => /\bprocess\./.test(content.replaceAll('base: string = process.cwd()', ''))),
+    ).toEqual(['cli.ts']);
+  });
+
+  test('chance comes from seeded generators only', () => {
+    expect(filesWhere((content) => /Math\.random|randomBytes|randomUUID|randomInt/.test(content))).toEqual(
+      [],
+    );
+  });
+});
+
+describe('files', () => {
+  test('have at most 300 lines', () => {
+    expect(written.filter((file) => text(file).split('\n').length > 301)).toEqual([]);
+  });
+
+  test('are named after a concept, in kebab-case', () => {
+    const names = written.map((file) => posix.basename(file));
+    expect(names.filter((name) => !/^[a-z0-9]+(?:-[a-z0-9]+)*\.ts$/.test(name))).toEqual([]);
+    expect(names.filter((name) => /\b(?:utils?|helpers?|misc|common|lib)\b/.test(name))).toEqual([]);
+  });
+
+  test('import packages that a user gets with this one', () => {
+    const manifest = JSON.parse(readFileSync(`${root}../package.json`, 'utf8')) as { dependencies: object };
+    const packageOf = (target: string) => /^(?:@[^/]+\/)?[^/]+/.exec(target)?.[0] ?? '';
+    const missing = importsWhere(
+      (target) => !isOwn(target) && !isBuiltin(target) && !(packageOf(target) in manifest.dependencies),
+    );
+    expect(missing).toEqual([]);
+  });
+});

@@ -1,0 +1,224 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { runCommand } from '../run-command.ts';
+import { sampleRegistry } from '../sample-registry.ts';
+
+const pairing = ['plumstead/wren', 'oakhollow/daisy-pla'];
+
+function tables(cwd: string, ...args: string[]) {
+  return runCommand(cwd, ['tables', ...args]);
+}
+
+describe('on standard output', () => {
+  it('is Markdown unless asked otherwise', async () => {
+    const { status, out, err } = await tables(sampleRegistry().cwd, ...pairing);
+    expect({ status, err }).toEqual({ status: 0, err: '' });
+    expect(out).toMatch(
+      /^# oakhollow\/daisy-pla on plumstead\/wren, nozzle hs-0\.6, policy house\n\n\| feature /,
+    );
+  });
+
+  it('is CSV with --format csv', async () => {
+    const { status, out } = await tables(sampleRegistry().cwd, ...pairing, '--format', 'csv');
+    expect(status).toBe(0);
+    expect(out).toMatch(/^feature,layerHeight \[mm\],/);
+  });
+
+  it('is JSON with --format json', async () => {
+    const { status, out } = await tables(sampleRegistry().cwd, ...pairing, '--format', 'json');
+    expect(status).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({
+      machine: 'plumstead/wren',
+      nozzle: { id: 'hs-0.6' },
+      policy: 'house',
+    });
+  });
+
+  it('names what it was derived from, with version and digest', async () => {
+    const { out } = await tables(sampleRegistry().cwd, ...pairing, '--format', 'json');
+    expect(
+      JSON.parse(out).inputs.map(({ kind, id }: { kind: string; id: string }) => `${kind} ${id}`),
+    ).toEqual([
+      'machine plumstead/wren',
+      'filament oakhollow/daisy-pla',
+      'policy house',
+      'trial wren-daisy-pla-215',
+      'trial wren-daisy-pla-230',
+    ]);
+    for (const { sha256 } of JSON.parse(out).inputs) expect(sha256).toMatch(/^[0-9a-f]{64}$/);
+  });
+
+  it('carries the caution', async () => {
+    const { out } = await tables(sampleRegistry().cwd, ...pairing);
+    expect(out).toContain('never a licence to exceed a limit of the maker');
+  });
+
+  it('is the same for a checkout with other line ends', async () => {
+    const registry = sampleRegistry();
+    const before = await tables(registry.cwd, ...pairing);
+    for (const file of [
+      'machines/plumstead/wren.yaml',
+      'filaments/oakhollow/daisy-pla.yaml',
+      'policies/house.yaml',
+    ]) {
+      registry.write(file, registry.read(file).replaceAll('\n', '\r\n'));
+    }
+    expect(await tables(registry.cwd, ...pairing)).toEqual(before);
+  });
+});
+
+describe('--out', () => {
+  const name = 'plumstead-wren--hs-0.6--oakhollow-daisy-pla--house';
+
+  it('writes every form and names the files', async () => {
+    const { cwd } = sampleRegistry();
+    const { status, out } = await tables(cwd, ...pairing, '--out', 'made/here');
+    const files = [`${name}.csv`, `${name}.csv-metadata.json`, `${name}.json`, `${name}.md`];
+    expect(status).toBe(0);
+    expect(out).toBe(files.map((file) => `made/here/${file}\n`).join(''));
+    expect(readdirSync(join(cwd, 'made/here')).sort()).toEqual(files);
+  });
+
+  it('writes what standard output would show', async () => {
+    const { cwd } = sampleRegistry();
+    await tables(cwd, ...pairing, '--out', '.');
+    for (const [format, ending] of [
+      ['csv', 'csv'],
+      ['json', 'json'],
+      ['markdown', 'md'],
+    ] as const) {
+      const { out } = await tables(cwd, ...pairing, '--format', format);
+      expect(readFileSync(join(cwd, `${name}.${ending}`), 'utf8')).toBe(out);
+    }
+  });
+
+  it('writes nothing where no table can be derived', async () => {
+    const { cwd } = sampleRegistry();
+    expect((await tables(cwd, 'plumstead/wern', 'oakhollow/daisy-pla', '--out', 'made')).status).toBe(2);
+    expect(existsSync(join(cwd, 'made'))).toBe(false);
+  });
+});
+
+describe('which nozzle', () => {
+  it('is the one that has a measured limit', async () => {
+    const { out } = await tables(sampleRegistry().cwd, ...pairing);
+    expect(out).toContain('nozzle hs-0.6');
+  });
+
+  it('is the one that is named, on claims where nothing better is known', async () => {
+    const registry = sampleRegistry();
+    registry.edit(
+      'machines/plumstead/wren.yaml',
+      'at: {nozzle: hs-0.6, polymer: PLA, ',
+      'at: {polymer: PLA, ',
+    );
+    const { out } = await tables(registry.cwd, ...pairing, '--nozzle', 'hs-0.4', '--format', 'json');
+    expect(JSON.parse(out).nozzle).toEqual({ id: 'hs-0.4', diameter: { value: 0.4, unit: 'mm' } });
+    const melting = JSON.parse(out).rows.filter(({ bound }: { bound: string }) => bound === 'melt');
+    expect(new Set(melting.map(({ basis }: { basis: string }) => basis))).toEqual(new Set(['claimed']));
+  });
+});
+
+describe('it cannot be derived, and says why', () => {
+  const cases: [string, string[], string][] = [
+    [
+      'an unknown machine',
+      ['plumstead/wern', 'oakhollow/daisy-pla'],
+      'There is no machine "plumstead/wern". Did you mean "plumstead/wren"?',
+    ],
+    [
+      'an unknown filament',
+      ['plumstead/wren', 'oakhollow/dasy-pla'],
+      'There is no filament "oakhollow/dasy-pla". Did you mean "oakhollow/daisy-pla"?',
+    ],
+    [
+      'an unknown filament that is like no other',
+      ['plumstead/wren', 'x'],
+      'There is no filament "x". There are: oakhollow/clover-petg, oakhollow/daisy-pla.',
+    ],
+    [
+      'an unknown nozzle',
+      [...pairing, '--nozzle', 'hs-0.7'],
+      'There is no nozzle "hs-0.7". Did you mean "hs-0.4"?',
+    ],
+    [
+      'an unknown policy',
+      [...pairing, '--policy', 'hause'],
+      'There is no policy "hause". Did you mean "house"?',
+    ],
+    [
+      'a pairing with no limit',
+      [...pairing, '--nozzle', 'hs-0.4'],
+      'No melt flow is known for oakhollow/daisy-pla on plumstead/wren with nozzle hs-0.4: run a flow ladder, reduce it and adopt its limit.',
+    ],
+  ];
+
+  it.each(cases)('for %s', async (_, args, message) => {
+    const { status, out, err } = await tables(sampleRegistry().cwd, ...args);
+    expect({ status, out, err }).toEqual({ status: 2, out: '', err: `${message}\n` });
+  });
+
+  it('for a strand that does not fit the hot end', async () => {
+    const registry = sampleRegistry();
+    registry.edit('machines/plumstead/wren.yaml', 'filamentDiameter: 1.75 mm', 'filamentDiameter: 2.85 mm');
+    const { status, err } = await tables(registry.cwd, ...pairing);
+    expect(status).toBe(2);
+    expect(err).toBe('oakhollow/daisy-pla is a strand of 1.75 mm, but plumstead/wren takes 2.85 mm there.\n');
+  });
+
+  it('for a registry with no policy', async () => {
+    const registry = sampleRegistry();
+    registry.remove('policies/house.yaml');
+    const { status, err } = await tables(registry.cwd, ...pairing);
+    expect({ status, err }).toEqual({
+      status: 2,
+      err: 'The registry holds no policy; add one under policies/.\n',
+    });
+  });
+
+  it('for a registry with several policies of which none is named', async () => {
+    const registry = sampleRegistry();
+    registry.write(
+      'policies/rush.yaml',
+      registry.read('policies/house.yaml').replace('id: house', 'id: rush'),
+    );
+    const { status, err } = await tables(registry.cwd, ...pairing);
+    expect({ status, err }).toEqual({
+      status: 2,
+      err: 'The registry holds several policies; name one with --policy: house, rush.\n',
+    });
+  });
+
+  it.each([
+    ['flowMargin: 10 %', 'flowMargin: 100 %', '`flowMargin` must be at least 0 % and below 100 %'],
+    ['rounding: {speed: 1 mm/s,', 'rounding: {speed: -1 mm/s,', '`rounding.speed` must be above 0'],
+    ['rounding: {speed: 1 mm/s,', 'rounding: {speed: 0 mm/s,', '`rounding.speed` must be above 0'],
+    ['layerPath: 1.5 m', 'layerPath: 0 m', '`layerPath` must be above 0'],
+    [
+      '  outerContour: 75 %',
+      '  outerContour: 750 %',
+      '`fractions.outerContour` must be above 0 % and at most 100 %',
+    ],
+  ])('for a policy with %j written as %j', async (from, to, message) => {
+    const registry = sampleRegistry();
+    registry.edit('policies/house.yaml', from, to);
+    const { status, out, err } = await tables(registry.cwd, ...pairing);
+    expect({ status, out }).toEqual({ status: 2, out: '' });
+    expect(err).toContain(`The policy "house" cannot be used: ${message}`);
+  });
+
+  it.each(['0 mm/s2', '-10000 mm/s2'])('for an acceleration of %s', async (acceleration) => {
+    const registry = sampleRegistry();
+    registry.edit('machines/plumstead/wren.yaml', '10000 mm/s2', acceleration);
+    const { status, out, err } = await tables(registry.cwd, ...pairing);
+    expect({ status, out }).toEqual({ status: 2, out: '' });
+    expect(err).toContain('No speed above 0 follows');
+  });
+
+  it('without a machine and a filament', async () => {
+    const { status, err } = await tables(sampleRegistry().cwd, 'plumstead/wren');
+    expect(status).toBe(2);
+    expect(err).toContain("missing required argument 'filament'");
+  });
+});

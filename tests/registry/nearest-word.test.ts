@@ -1,0 +1,32 @@
+import { describe, expect, test } from 'vitest';
+import { nearestWord } from '../../src/registry/nearest-word.ts';
+
+const keys = ['nozzleTemperature', 'bedTemperature', 'density', 'id', 'at'];
+
+describe('the word that was meant', () => {
+  test.each([
+    ['nozzleTemprature', 'nozzleTemperature'],
+    ['nozzletemperature', 'nozzleTemperature'],
+    ['nozzle_temperature', 'nozzleTemperature'],
+    ['bedtemp', null],
+    ['desity', 'density'],
+    ['dexxity', 'density'],
+    ['dexxxty', null],
+    ['colour', null],
+    ['ID', 'id'],
+    ['ix', 'id'],
+    ['xy', null],
+  ])('%s: %s', (written, meant) => {
+    expect(nearestWord(written, keys)).toBe(meant);
+  });
+
+  test('is the first of several that are equally near', () => {
+    expect(nearestWord('cat', ['bat', 'rat'])).toBe('bat');
+  });
+
+  test('is null where there are no words, or the text is no word', () => {
+    expect(nearestWord('id', [])).toBeNull();
+    expect(nearestWord('a'.repeat(61), ['a'.repeat(61)])).toBeNull();
+    expect(nearestWord('a'.repeat(60), ['a'.repeat(60)])).toBe('a'.repeat(60));
+  });
+});

@@ -1,0 +1,22 @@
+import { expect, it } from 'vitest';
+import { jsonReport } from '../../src/report/json-report.ts';
+import { summarise } from '../../src/report/summary.ts';
+import { finding } from './findings.ts';
+
+it('holds every key of a finding in its order, null where there is nothing to say', () => {
+  const findings = [finding({ found: null, allowed: null, source: null, help: null })];
+  expect(jsonReport(findings, summarise(findings, 2))).toMatchInlineSnapshot();
+});
+
+it('is the same document whatever the order of the keys it was given', () => {
+  const one = finding();
+  const other = Object.fromEntries(Object.entries(one).reverse()) as unknown as typeof one;
+  expect(jsonReport([other], summarise([other], 1))).toBe(jsonReport([one], summarise([one], 1)));
+});
+
+it('holds an empty list where there is nothing to mend', () => {
+  expect(JSON.parse(jsonReport([], summarise([], 5)))).toEqual({
+    findings: [],
+    summary: { profiles: 5, errors: 0, warnings: 0, notes: 0 },
+  });
+});

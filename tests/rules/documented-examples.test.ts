@@ -1,0 +1,61 @@
+import { describe, expect, test, vi } from 'vitest';
+import { loadRegistry } from '../../src/registry/load-registry.ts';
+import { checkRegistry } from '../../src/rules/check-registry.ts';
+import { documentedRules } from '../../src/rules/documented-rules.ts';
+import { exampleRegistry } from '../example-registry.ts';
+import { testDay } from '../run-command.ts';
+
+// Most examples leave the trials as they are.
+vi.mock('../../src/bench/reduce-trial.ts', async (original) =>
+  (await import('../reduce-once.ts')).reducingOnce(await original()),
+);
+
+function codesFoundIn(cwd: string): string[] {
+  return checkRegistry(loadRegistry(['profiles'], cwd), { today: testDay }).map(
+    ({ rule, file, line, message }) => `${rule} ${file}:${line} ${message}`,
+  );
+}
+
+const examples = documentedRules.flatMap(({ code, example }) =>
+  example === undefined ? [] : [{ code, example }],
+);
+
+describe.each(examples)('the documented example of $code', ({ code, example }) => {
+  test('raises this finding and no other', () => {
+    expect(codesFoundIn(exampleRegistry(example, example.bad))).toEqual([
+      expect.stringContaining(`${code} `),
+    ]);
+  });
+
+  test('raises none once it is mended', () => {
+    expect(codesFoundIn(exampleRegistry(example, example.good))).toEqual([]);
+  });
+});
+
+test('every rule that judges readable profiles has an example', () => {
+  const without = documentedRules.filter(({ example }) => example === undefined).map(({ code }) => code);
+  expect(without.filter((code) => !/^(?:file|syntax)\//.test(code))).toEqual([]);
+});
+
+describe('every rule', () => {
+  test('has a code of its own, in the form CLASS/NAME', () => {
+    const codes = documentedRules.map(({ code }) => code);
+    expect(new Set(codes).size).toBe(codes.length);
+    expect(codes.filter((code) => !/^[a-z]+\/[a-z]+(?:-[a-z]+)*$/.test(code))).toEqual([]);
+  });
+
+  test.each(documentedRules.map((rule) => [rule.code, rule] as const))(
+    '%s says what, why and where from',
+    (_, rule) => {
+      for (const text of [rule.statement, rule.rationale, rule.source]) expect(text.trim()).toBe(text);
+      expect(rule.statement).toMatch(/^[^\n]{10,160}\.$/);
+      expect(rule.rationale).toMatch(/^[^\n]{20,}\.$/);
+      expect(rule.source.length).toBeGreaterThan(10);
+    },
+  );
+
+  test('says something that no other says', () => {
+    const statements = documentedRules.map(({ statement }) => statement);
+    expect(new Set(statements).size).toBe(statements.length);
+  });
+});

@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest';
+import {
+  quantile,
+  shortestInterval,
+  sortedDraws,
+  symmetricInterval,
+} from '../../src/statistics/coverage-interval.ts';
+
+const hundred = sortedDraws(Array.from({ length: 101 }, (_, index) => 100 - index));
+
+test('quantiles interpolate between draws', () => {
+  expect(quantile(hundred, 0.5)).toBe(50);
+  expect(quantile(hundred, 0.025)).toBeCloseTo(2.5, 12);
+  expect(quantile(hundred, 1)).toBe(100);
+});
+
+test('the symmetric interval leaves equal tails', () => {
+  const { low, high, coverage } = symmetricInterval(hundred, 0.9);
+  expect(low).toBeCloseTo(5, 12);
+  expect(high).toBeCloseTo(95, 12);
+  expect(coverage).toBe(0.9);
+});
+
+test('the shortest interval of a skewed distribution begins where the draws are dense', () => {
+  const skewed = sortedDraws(Array.from({ length: 1001 }, (_, index) => (index / 1000) ** 3));
+  const shortest = shortestInterval(skewed, 0.9);
+  expect(shortest.low).toBe(0);
+  expect(shortest.high).toBeLessThan(symmetricInterval(skewed, 0.9).high);
+});
