@@ -55,7 +55,9 @@ describe('the text of a reduction', () => {
   });
 
   it('differs with colour in nothing but colour', () => {
-    const [plain, coloured] = [false, true].map((colour) => textReduction(reduction({}, ['Few steps.']), sheet, colour));
+    const [plain, coloured] = [false, true].map((colour) =>
+      textReduction(reduction({}, ['Few steps.']), sheet, colour),
+    );
     // biome-ignore lint/suspicious/noControlCharactersInRegex: escape sequences of colours start with one.
     expect(coloured?.replaceAll(/\u001b\[\d+m/g, '')).toBe(plain);
     expect(coloured).not.toBe(plain);

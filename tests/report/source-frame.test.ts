@@ -13,7 +13,10 @@ function frameOf(text: string, stretch: string) {
 
 describe('the frame of a place', () => {
   it('shows the line and marks the place', () => {
-    expect(frameOf('kind: job\nid: hok\nname: Hook\n', 'hok')).toEqual({ line: 'id: hok', marker: '    ~~~' });
+    expect(frameOf('kind: job\nid: hok\nname: Hook\n', 'hok')).toEqual({
+      line: 'id: hok',
+      marker: '    ~~~',
+    });
   });
 
   it('shows no line end, also where lines end with CRLF', () => {

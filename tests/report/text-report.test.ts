@@ -42,7 +42,9 @@ describe('the report for people', () => {
   });
 
   it('shows nothing of a file name or message that a terminal would obey', () => {
-    const text = report([finding({ file: 'profiles/\u001b[2J.yaml', message: 'a\u001b]8;;x\u0007b', help: 'c\rd' })]);
+    const text = report([
+      finding({ file: 'profiles/\u001b[2J.yaml', message: 'a\u001b]8;;x\u0007b', help: 'c\rd' }),
+    ]);
     expect(text.replaceAll('\n', '')).not.toMatch(/\p{Cc}/u);
     expect(text).toContain('profiles/\\u{1b}[2J.yaml:2:8');
   });
