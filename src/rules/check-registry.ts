@@ -12,14 +12,23 @@ import { rules } from './rules.ts';
 export interface CheckOptions {
   /** Today's date, YYYY-MM-DD: nothing may lie after it. */
   readonly today: string;
+  /** Reduces a trial; a caller that checks many versions of one registry passes a function that remembers results. */
+  readonly reduce?: typeof reduceTrial;
 }
 
 /**
  * Everything that is wrong with a registry: what reading it has shown, and what the rules find that no profile
  * acknowledges. Ordered by file and place.
  */
-export function checkRegistry(loaded: LoadedRegistry, { today }: CheckOptions): Finding[] {
-  const context: RuleContext = { registry: loaded.registry, today, reduce: reduceOnce(loaded.registry) };
+export function checkRegistry(
+  loaded: LoadedRegistry,
+  { today, reduce = reduceTrial }: CheckOptions,
+): Finding[] {
+  const context: RuleContext = {
+    registry: loaded.registry,
+    today,
+    reduce: reduceOnce(loaded.registry, reduce),
+  };
   const found = rules.flatMap((rule) =>
     rule.judges === 'document'
       ? loaded.registry.documents.flatMap((document) => placed(rule, document, rule.check(document, context)))
@@ -37,12 +46,12 @@ function placed(rule: Rule, { source, yaml }: ReadDocument, hits: Iterable<Hit>)
   }));
 }
 
-function reduceOnce(registry: Registry): RuleContext['reduce'] {
+function reduceOnce(registry: Registry, reduce: typeof reduceTrial): RuleContext['reduce'] {
   const done = new Map<string, ReturnType<RuleContext['reduce']>>();
   return (trial) => {
     const known = done.get(trial);
     if (known !== undefined) return known;
-    const reduced = reduceTrial(registry, trial);
+    const reduced = reduce(registry, trial);
     done.set(trial, reduced);
     return reduced;
   };

@@ -16,7 +16,7 @@ export const familyNozzleWindow: ProfileRule = {
     kind: 'polymer',
     bad: `
 nozzleTemperature:
-  - {value: 120..260 Cel, basis: published, source: invented-plastics-tables}`,
+  - {value: 142..260 Cel, basis: published, source: invented-plastics-tables}`,
     good: `
 nozzleTemperature:
   - {value: 220..260 Cel, basis: published, source: invented-plastics-tables}`,

@@ -35,7 +35,6 @@ import { linerNearLimit } from './liner-near-limit.ts';
 import { meltZone } from './melt-zone.ts';
 import { missingProvenance } from './missing-provenance.ts';
 import { nearDuplicate } from './near-duplicate.ts';
-import { noRepeats } from './no-repeats.ts';
 import { notPositive } from './not-positive.ts';
 import { nozzleId } from './nozzle-id.ts';
 import { nozzleTemperature } from './nozzle-temperature.ts';
@@ -95,7 +94,6 @@ export const rules: readonly Rule[] = [
   farBelowInterval,
   fewSteps,
   lightSamples,
-  noRepeats,
   otherDate,
   staleFirmware,
   unorderedSteps,

@@ -32,7 +32,7 @@ hotEnds:
     nozzles:
       - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
     meltFlow:
-      - value: 20 mm3/s
+      - value: 30 mm3/s
         basis: claimed
         source: plumstead-wren-sheet
         at: {nozzle: hs-0.6, polymer: PS-HI, nozzleTemperature: 240 Cel}
@@ -44,7 +44,7 @@ hotEnds:
     nozzles:
       - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
     meltFlow:
-      - value: 20 mm3/s
+      - value: 30 mm3/s
         basis: claimed
         source: plumstead-wren-sheet
         at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}

@@ -30,11 +30,13 @@ it('names each class once', async () => {
 });
 
 it('lists one class', async () => {
-  const { status, out } = await rules('dates');
+  const { status, out } = await rules('acknowledgement');
   expect({ status, out }).toEqual({
     status: 0,
-    out: `dates
-  dates/future  error    Nothing has been measured, read or noted after today.
+    out: `acknowledgement
+  acknowledgement/unknown-rule  error    An acknowledgement names a rule that there is.
+  acknowledgement/unused        error    An acknowledgement accepts a finding that there is.
+  acknowledgement/expired       warning  An acknowledgement holds up to and including its date.
 
 One rule in full: meltbounds rules CODE
 `,

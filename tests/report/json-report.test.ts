@@ -5,7 +5,32 @@ import { finding } from './findings.ts';
 
 it('holds every key of a finding in its order, null where there is nothing to say', () => {
   const findings = [finding({ found: null, allowed: null, source: null, help: null })];
-  expect(jsonReport(findings, summarise(findings, 2))).toMatchInlineSnapshot();
+  expect(jsonReport(findings, summarise(findings, 2))).toMatchInlineSnapshot(`
+    "{
+      "findings": [
+        {
+          "rule": "units/bare-number",
+          "severity": "error",
+          "message": "The value of \\"meltFlow\\": 22 has no unit",
+          "file": "profiles/a.yaml",
+          "line": 2,
+          "column": 8,
+          "pointer": "/meltFlow/0/value",
+          "found": null,
+          "allowed": null,
+          "source": null,
+          "help": null
+        }
+      ],
+      "summary": {
+        "profiles": 2,
+        "errors": 1,
+        "warnings": 0,
+        "notes": 0
+      }
+    }
+    "
+  `);
 });
 
 it('is the same document whatever the order of the keys it was given', () => {

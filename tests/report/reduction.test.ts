@@ -28,7 +28,12 @@ const sheet = { title: 'ladder.csv', subject: null };
 
 describe('the text of a reduction', () => {
   it('shows the limit with its interval to three digits, and the caution', () => {
-    expect(textReduction(reduction(), sheet, false)).toMatchInlineSnapshot();
+    expect(textReduction(reduction(), sheet, false)).toMatchInlineSnapshot(`
+      "ladder.csv  flowLadder
+        limit     meltFlow 27.8 mm3/s, 95 % interval 27.3 mm3/s to 28.2 mm3/s
+      Caution: a starting point for supervised trials, never a licence to exceed a limit of the maker. Hot ends burn and fumes harm: follow the manual, local codes and qualified people.
+      "
+    `);
   });
 
   it('shows which pairing it holds for and whether the readings are real', () => {
@@ -36,7 +41,14 @@ describe('the text of a reduction', () => {
     const subject = registry.trial.get('wren-daisy-pla-230')!.data;
     expect(
       textReduction(reduction(), { title: 'wren-daisy-pla-230', subject }, false).split('\n').slice(0, 4),
-    ).toMatchInlineSnapshot();
+    ).toMatchInlineSnapshot(`
+      [
+        "wren-daisy-pla-230  flowLadder",
+        "  pairing   oakhollow/daisy-pla on plumstead/wren, nozzle hs-0.6, 230 Cel",
+        "  readings  simulated, 2026-02-11",
+        "  limit     meltFlow 27.8 mm3/s, 95 % interval 27.3 mm3/s to 28.2 mm3/s",
+      ]
+    `);
   });
 
   it('calls a ladder that ended early a lower bound', () => {
@@ -65,5 +77,29 @@ describe('the text of a reduction', () => {
 });
 
 it('the JSON of a reduction keeps all digits', () => {
-  expect(jsonReduction(reduction({}, ['Few steps.']))).toMatchInlineSnapshot();
+  expect(jsonReduction(reduction({}, ['Few steps.']))).toMatchInlineSnapshot(`
+    "{
+      "method": "flowLadder",
+      "results": [
+        {
+          "quantity": "meltFlow",
+          "value": {
+            "value": 27.8312,
+            "unit": "mm3/s"
+          },
+          "interval": {
+            "low": 27.3491,
+            "high": 28.2077,
+            "unit": "mm3/s",
+            "coverage": 0.95
+          },
+          "censored": null
+        }
+      ],
+      "warnings": [
+        "Few steps."
+      ]
+    }
+    "
+  `);
 });

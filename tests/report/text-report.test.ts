@@ -12,11 +12,30 @@ function report(findings: readonly Finding[], colour = false): string {
 
 describe('the report for people', () => {
   it('shows where, the line itself, what is wrong, what would do, why and what to do', () => {
-    expect(report([finding()])).toMatchInlineSnapshot();
+    expect(report([finding()])).toMatchInlineSnapshot(`
+      "profiles/a.yaml:2:8  error  units/bare-number
+        2 | value: 22
+          |        ~~
+        wrong    The value of "meltFlow": 22 has no unit
+        allowed  volume flow in mm3/s, cm3/s
+        because  UCUM
+        mend     if it is in mm3/s, write \`22 mm3/s\`
+
+      3 profiles: 1 error.
+      "
+    `);
   });
 
   it('leaves out what there is nothing to say about', () => {
-    expect(report([finding({ allowed: null, source: null, help: null })])).toMatchInlineSnapshot();
+    expect(report([finding({ allowed: null, source: null, help: null })])).toMatchInlineSnapshot(`
+      "profiles/a.yaml:2:8  error  units/bare-number
+        2 | value: 22
+          |        ~~
+        wrong    The value of "meltFlow": 22 has no unit
+
+      3 profiles: 1 error.
+      "
+    `);
   });
 
   it('does without the line where the file could not be read', () => {
