@@ -76,6 +76,20 @@ const breakages: readonly Breakage[] = [
     },
   },
   {
+    slip: 'a window in degrees Fahrenheit under the unit of Celsius',
+    file: filament,
+    from: '200..235 Cel',
+    to: '392..455 Cel',
+    at: '392..455 Cel',
+    finding: {
+      rule: 'plausibility/nozzle-temperature',
+      message:
+        'A nozzle temperature of 455 Cel is too hot: it lies above 250 Cel, which PLA is not to exceed (allowance 10 K)',
+      allowed: '175..255 Cel',
+      help: "If it was read in degrees Fahrenheit, write `'392..455 [degF]'`, which is 200..235 Cel.",
+    },
+  },
+  {
     slip: 'an id that is not that of the file, though others refer to it',
     file: filament,
     from: 'id: oakhollow/daisy-pla',
@@ -165,4 +179,11 @@ it.each(breakages)('says how to mend $slip', async ({ file, from, to, at, findin
 
 it('finds nothing in the registry before it is broken', async () => {
   expect((await checked(sampleRegistry().cwd)).findings).toEqual([]);
+});
+
+it('accepts what the finding about degrees Fahrenheit tells to write', async () => {
+  const registry = sampleRegistry();
+  registry.edit(filament, '200..235 Cel', "'392..455 [degF]'");
+  const { findings } = await checked(registry.cwd);
+  expect(findings).toEqual([]);
 });

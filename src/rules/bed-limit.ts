@@ -1,5 +1,8 @@
 import type { Hit } from '../registry/hit.ts';
 import type { Profile } from '../registry/profile.ts';
+import type { Registry } from '../registry/registry.ts';
+import { bedBound } from './bed-bound.ts';
+import { familiesOf } from './families.ts';
 import { pairingOfTrial, type TrialPairing } from './pairing-of-trial.ts';
 import type { ProfileRule } from './rule.ts';
 import { highestStated } from './stated.ts';
@@ -28,7 +31,7 @@ bed:
     const pairing = pairingOfTrial(profile.data, registry);
     const limit = highestStated(pairing.machine?.bed.temperatureLimit);
     if (limit === null) return;
-    const hit = settingHit(profile, limit) ?? windowHit(pairing, limit);
+    const hit = settingHit(profile, limit) ?? windowHit(pairing, limit, registry);
     if (hit !== null) yield hit;
   },
 };
@@ -46,11 +49,14 @@ function settingHit({ data }: Profile<'trial'>, limit: number): Hit | null {
   };
 }
 
-function windowHit({ machine, filament }: TrialPairing, limit: number): Hit | null {
-  const windows = filament?.bedTemperature ?? [];
-  if (windows.length === 0) return null;
-  const coldest = Math.min(...windows.map(({ value }) => value.low));
-  if (coldest <= limit) return null;
+function windowHit({ machine, filament }: TrialPairing, limit: number, registry: Registry): Hit | null {
+  if (filament === null) return null;
+  const windows = filament.bedTemperature.map(({ value }) => value);
+  const coldest = Math.min(...windows.map(({ low }) => low));
+  // A window that melts the part is found by its own rule.
+  const bound = bedBound(filament, familiesOf(filament, registry));
+  const sane = bound === null || windows.every(({ high }) => high <= bound.value);
+  if (windows.length === 0 || coldest <= limit || !sane) return null;
   return {
     path: ['filament'],
     part: 'value',

@@ -1,13 +1,9 @@
-import type { Filament, Polymer } from '../registry/generated/documents.ts';
+import { aboveSoftening, bedBound } from './bed-bound.ts';
 import { fahrenheitSlip } from './fahrenheit-slip.ts';
-import { familiesOf, widest } from './families.ts';
+import { familiesOf } from './families.ts';
 import type { ProfileRule } from './rule.ts';
-import { type Softening, softeningOf } from './softening.ts';
 import { stated } from './stated.ts';
 import { shown } from './wording.ts';
-
-/** A part stands on a bed that is a little above its softening; so far above it sinks (common practice, no source). */
-const aboveSoftening = 30;
 
 export const bedTemperature: ProfileRule = {
   judges: 'profile',
@@ -46,21 +42,3 @@ bedTemperature:
     }
   },
 };
-
-function bedBound(filament: Filament, families: readonly Polymer[]): Softening | null {
-  const melting = families.some(({ structure }) => structure === 'semiCrystalline')
-    ? widest(families, 'melting')
-    : null;
-  if (melting !== null) {
-    return {
-      value: melting.high,
-      text: `${shown(melting.high, 'temperature')}, where the polymer melts`,
-      source: melting.source,
-    };
-  }
-  if (!families.some(({ structure }) => structure === 'amorphous')) return null;
-  const softening = softeningOf(filament, families);
-  if (softening === null) return null;
-  const value = softening.value + aboveSoftening;
-  return { ...softening, value, text: `${aboveSoftening} K above ${softening.text}` };
-}

@@ -8,14 +8,27 @@ vi.mock('../../src/bench/reduce-trial.ts', async (original) =>
   (await import('../reduce-once.ts')).reducingOnce(await original()),
 );
 
-/** One stretch of one file of the sample registry, replaced by another; or keys added before the end of a profile. */
+/** A stretch of a file of the sample registry replaced by another, a line added below one, or a file copied and edited. */
 export type Edit =
   | { readonly in: string; readonly from: string; readonly to: string }
-  | { readonly in: string; readonly add: string }
-  | { readonly copy: string; readonly to: string; readonly with: readonly (readonly [string, string])[] };
+  | { readonly in: string; readonly below: string; readonly add: string }
+  | { readonly copy: string; readonly to: string; readonly edits: readonly (readonly [string, string])[] };
 
-/** Everything that is found in the sample registry after some edits: `SEVERITY CODE FILE | LINE`. */
-export function findingsAfter(...edits: Edit[]): string[] {
+/** A slip in the sample registry, and everything that is found then. */
+export interface Slip {
+  readonly slip: string;
+  readonly edits: readonly Edit[];
+  readonly found: readonly string[];
+}
+
+/** What comes near a slip and is none: nothing is found. */
+export interface NearMiss {
+  readonly nearMiss: string;
+  readonly edits: readonly Edit[];
+}
+
+/** Everything that is found in the sample registry after some edits: `SEVERITY CODE FILE | LINE`, the line without its indentation. */
+export function findingsAfter(edits: readonly Edit[]): string[] {
   const registry = sampleRegistry();
   for (const edit of edits) apply(edit, registry);
   const findings = checkRegistry(loadRegistry(['profiles'], registry.cwd), { today: testDay });
@@ -28,9 +41,9 @@ export function findingsAfter(...edits: Edit[]): string[] {
 function apply(edit: Edit, registry: SampleRegistry): void {
   if ('copy' in edit) {
     registry.write(edit.to, registry.read(edit.copy));
-    for (const [from, to] of edit.with) registry.edit(edit.to, from, to);
+    for (const [from, to] of edit.edits) registry.edit(edit.to, from, to);
   } else if ('add' in edit) {
-    registry.edit(edit.in, '\nnotice:', `\n${edit.add}\nnotice:`);
+    registry.edit(edit.in, `${edit.below}\n`, `${edit.below}\n${edit.add}\n`);
   } else {
     registry.edit(edit.in, edit.from, edit.to);
   }

@@ -1,0 +1,185 @@
+import { expect, it } from 'vitest';
+import {
+  clover,
+  cloverTrial,
+  daisy,
+  findingsAfter,
+  type NearMiss,
+  petg,
+  type Slip,
+  wren,
+} from './edited-sample.ts';
+
+const slips: readonly Slip[] = [
+  {
+    slip: 'a density of another polymer',
+    edits: [{ in: clover, from: 'value: 1.27 g/cm3', to: 'value: 1.04 g/cm3' }],
+    found: [
+      `warning plausibility/unusual-density ${clover} | - {value: 1.04 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+    ],
+  },
+  {
+    slip: 'a density that no such filament has',
+    edits: [{ in: clover, from: 'value: 1.27 g/cm3', to: 'value: 0.89 g/cm3' }],
+    found: [
+      `error plausibility/density ${clover} | - {value: 0.89 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+    ],
+  },
+  {
+    slip: 'a filler that is not in the density',
+    edits: [
+      {
+        in: clover,
+        from: 'designation: PET-G',
+        to: 'designation: PET-G-GF30\nfillers:\n  - {symbol: GF, massFraction: 30 %}',
+      },
+    ],
+    found: [
+      `warning plausibility/unusual-density ${clover} | - {value: 1.27 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+    ],
+  },
+  {
+    slip: 'a tolerance that lost a zero',
+    edits: [{ in: daisy, from: 'diameterTolerance: 0.03 mm', to: 'diameterTolerance: 0.3 mm' }],
+    found: [`warning plausibility/diameter-tolerance ${daisy} | diameterTolerance: 0.3 mm`],
+  },
+  {
+    slip: 'a tolerance of micrometres',
+    edits: [{ in: daisy, from: 'diameterTolerance: 0.03 mm', to: 'diameterTolerance: 0.003 mm' }],
+    found: [`warning plausibility/diameter-tolerance ${daisy} | diameterTolerance: 0.003 mm`],
+  },
+  {
+    slip: 'a diameter with swapped digits',
+    edits: [{ in: clover, from: 'diameter: 1.75 mm', to: 'diameter: 1.57 mm' }],
+    found: [`warning plausibility/strand-diameter ${clover} | diameter: 1.57 mm`],
+  },
+  {
+    slip: 'a polymer that must not be extruded',
+    edits: [{ in: petg, from: 'feedstock: true', to: 'feedstock: false' }],
+    found: [`error safety/feedstock ${clover} | polymer: PET-G`],
+  },
+  {
+    slip: 'a designation of another polymer',
+    edits: [{ in: clover, from: 'designation: PET-G', to: 'designation: PLA' }],
+    found: [`error consistency/designation ${clover} | designation: PLA`],
+  },
+  {
+    slip: 'a filler that the profile does not state',
+    edits: [{ in: clover, from: 'designation: PET-G', to: 'designation: PET-G-GF20' }],
+    found: [`error consistency/designation ${clover} | designation: PET-G-GF20`],
+  },
+  {
+    slip: 'another share of filler',
+    edits: [
+      {
+        in: clover,
+        from: 'designation: PET-G',
+        to: 'designation: PET-G-WD25\nfillers:\n  - {symbol: WD, massFraction: 15 %}',
+      },
+    ],
+    found: [`error consistency/designation ${clover} | designation: PET-G-WD25`],
+  },
+  {
+    slip: 'a trade writing for a designation',
+    edits: [{ in: clover, from: 'designation: PET-G', to: 'designation: PETG' }],
+    found: [`error consistency/designation ${clover} | designation: PETG`],
+  },
+  {
+    slip: 'a name that speaks of carbon',
+    edits: [{ in: clover, from: 'name: Clover PETG', to: 'name: Clover PETG Carbon' }],
+    found: [`warning consistency/name ${clover} | name: Clover PETG Carbon`],
+  },
+  {
+    slip: 'a name that speaks of another polymer',
+    edits: [{ in: clover, from: 'name: Clover PETG', to: 'name: Clover PLA' }],
+    found: [`warning consistency/name ${clover} | name: Clover PLA`],
+  },
+  {
+    slip: 'glass on brass',
+    edits: [
+      {
+        in: clover,
+        from: 'designation: PET-G',
+        to: 'designation: PET-G-GF15\nfillers:\n  - {symbol: GF, massFraction: 15 %}',
+      },
+      { in: clover, from: 'value: 1.27 g/cm3', to: 'value: 1.37 g/cm3' },
+      {
+        in: wren,
+        from: 'diameter: 0.6 mm, material: hardenedSteel',
+        to: 'diameter: 0.6 mm, material: brass',
+      },
+    ],
+    found: [`warning consistency/abrasive-filler ${cloverTrial} | nozzle: hs-0.6`],
+  },
+];
+
+const nearMisses: readonly NearMiss[] = [
+  {
+    nearMiss: 'a density within the allowance',
+    edits: [{ in: clover, from: 'value: 1.27 g/cm3', to: 'value: 1.33 g/cm3' }],
+  },
+  {
+    nearMiss: 'a filler that is in the density',
+    edits: [
+      {
+        in: clover,
+        from: 'designation: PET-G',
+        to: 'designation: PET-G-GF30\nfillers:\n  - {symbol: GF, massFraction: 30 %}',
+      },
+      { in: clover, from: 'value: 1.27 g/cm3', to: 'value: 1.5 g/cm3' },
+    ],
+  },
+  {
+    nearMiss: 'two fillers',
+    edits: [
+      {
+        in: clover,
+        from: 'designation: PET-G',
+        to: 'designation: PET-G-(GF10+WD5)\nfillers:\n  - {symbol: GF, massFraction: 10 %}\n  - {symbol: WD, massFraction: 5 %}',
+      },
+      { in: clover, from: 'value: 1.27 g/cm3', to: 'value: 1.35 g/cm3' },
+    ],
+  },
+  {
+    nearMiss: 'a designation that tells the kind of the family',
+    edits: [{ in: clover, from: 'designation: PET-G', to: 'designation: PET-G-HI' }],
+  },
+  {
+    nearMiss: 'a colour called carbon black',
+    edits: [{ in: clover, from: 'name: Clover PETG', to: 'name: Clover PETG Carbon Black' }],
+  },
+  {
+    nearMiss: 'wood on brass',
+    edits: [
+      {
+        in: clover,
+        from: 'designation: PET-G',
+        to: 'designation: PET-G-WD15\nfillers:\n  - {symbol: WD, massFraction: 15 %}',
+      },
+      {
+        in: wren,
+        from: 'diameter: 0.6 mm, material: hardenedSteel',
+        to: 'diameter: 0.6 mm, material: brass',
+      },
+    ],
+  },
+  {
+    nearMiss: 'glass on hardened steel',
+    edits: [
+      {
+        in: clover,
+        from: 'designation: PET-G',
+        to: 'designation: PET-G-GF15\nfillers:\n  - {symbol: GF, massFraction: 15 %}',
+      },
+      { in: clover, from: 'value: 1.27 g/cm3', to: 'value: 1.37 g/cm3' },
+    ],
+  },
+];
+
+it.each(slips)('finds $slip', ({ edits, found }) => {
+  expect(findingsAfter(edits)).toEqual(found);
+});
+
+it.each(nearMisses)('accepts $nearMiss', ({ edits }) => {
+  expect(findingsAfter(edits)).toEqual([]);
+});
