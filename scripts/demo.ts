@@ -8,6 +8,9 @@ import { alignedCells } from '../src/tables/text-grid.ts';
 const trial = 'lantern-stagecraft-pla-230-fine';
 const pairing = { machine: 'brackwater/lantern', filament: 'ashgrove/stagecraft-pla', policy: 'workshop' };
 
+// `npm run demo | head` closes the pipe before the end: no error.
+process.stdout.on('error', () => process.exit());
+
 const root = fileURLToPath(new URL('..', import.meta.url));
 const loaded = loadRegistry(['profiles'], root);
 const findings = checkRegistry(loaded, { today: new Date().toISOString().slice(0, 10) });

@@ -7,6 +7,12 @@ const manifest = JSON.parse(readFileSync(new URL('../package.json', import.meta.
   version: string;
 };
 
+// A reader that has seen enough, `head` for instance, closes the pipe: that is no error of ours.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+  process.exit(process.exitCode);
+});
+
 process.exitCode = await run(process.argv.slice(2), manifest.version, {
   cwd: process.cwd(),
   out: (text) => process.stdout.write(text),

@@ -2,8 +2,13 @@ import { abrasionOfNozzle } from '../physics/abrasion.ts';
 import { fillerMaterials, readFillerSymbol } from '../physics/filler-symbol.ts';
 import { nozzleHardness } from '../physics/hardness.ts';
 import type { Filament } from '../registry/generated/documents.ts';
-import type { Nozzle } from '../registry/nozzle.ts';
+import { findNozzle, type Nozzle } from '../registry/nozzle.ts';
+import type { AnyProfile } from '../registry/profile.ts';
+import type { Registry } from '../registry/registry.ts';
+import type { Path } from '../registry/shape.ts';
+import { statementsOf } from '../registry/statement.ts';
 import { pairingOfTrial } from './pairing-of-trial.ts';
+import { restsOnTrial } from './rests-on-trial.ts';
 import type { ProfileRule } from './rule.ts';
 
 export const abrasiveFiller: ProfileRule = {
@@ -28,21 +33,42 @@ fillers:
   - {symbol: WD, massFraction: 15 %}`,
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'trial') return;
-    const { nozzle, filament } = pairingOfTrial(profile.data, registry);
-    if (nozzle === null || filament === null) return;
-    const grinding = grindingFillers(filament, nozzle);
-    if (grinding.length === 0) return;
-    yield {
-      path: ['nozzle'],
-      part: 'value',
-      message: `${filament.id} holds ${grinding.join(' and ')}, which grinds a nozzle of ${nozzle.material}`,
-      found: nozzle.material,
-      allowed: harderThan(nozzle),
-      help: 'Run it with a harder nozzle; measure the bore before and after if it has to be this one.',
-    };
+    for (const { path, nozzle, filament } of fedNozzles(profile, registry)) {
+      const grinding = grindingFillers(filament, nozzle);
+      if (grinding.length === 0) continue;
+      yield {
+        path,
+        part: 'value',
+        message: `${filament.id} holds ${grinding.join(' and ')}, which grinds a nozzle of ${nozzle.material}`,
+        found: nozzle.material,
+        allowed: harderThan(nozzle),
+        help: 'Run it with a harder nozzle; measure the bore before and after if it has to be this one.',
+      };
+    }
   },
 };
+
+interface FedNozzle {
+  readonly path: Path;
+  readonly nozzle: Nozzle;
+  readonly filament: Filament;
+}
+
+/** The nozzles that a trial or a statement of a filament feeds with a known filament. */
+function fedNozzles(profile: AnyProfile, registry: Registry): FedNozzle[] {
+  if (profile.kind === 'trial') {
+    const { nozzle, filament } = pairingOfTrial(profile.data, registry);
+    return nozzle === null || filament === null ? [] : [{ path: ['nozzle'], nozzle, filament }];
+  }
+  if (profile.kind !== 'filament') return [];
+  return [...statementsOf(profile)].flatMap(({ path, statement }) => {
+    const { machine: id, nozzle = '' } = statement.at ?? {};
+    const machine = id === undefined ? undefined : registry.machine.get(id)?.data;
+    const fitted = machine && findNozzle(machine, nozzle);
+    if (!fitted || restsOnTrial(statement, registry)) return [];
+    return [{ path: [...path, 'at', 'nozzle'], nozzle: fitted.nozzle, filament: profile.data }];
+  });
+}
 
 function grindingFillers({ fillers = [] }: Filament, { material }: Nozzle): string[] {
   return fillers.flatMap(({ symbol }) => {

@@ -11,6 +11,9 @@ export const pigmentAllowance: Fraction = 0.03;
 /** Strands with fillers hold voids, which make them lighter than the mixing rule says (common practice, no source). */
 export const voidAllowance: Fraction = 0.08;
 
+/** No grade and no measurement is so far off (common practice, no source); between this and the allowance lies a warning. */
+export const impossiblyOff = 0.2;
+
 /** The densities, in g/mm³, that a filament of known families and fillers can have. */
 export interface DensityEnvelope extends Envelope {
   /** How far below and above a good profile may lie, as a fraction. */

@@ -1,10 +1,7 @@
-import { densityEnvelope, densityOff } from './density-envelope.ts';
+import { densityEnvelope, densityOff, impossiblyOff } from './density-envelope.ts';
 import { densityHit } from './density-hit.ts';
 import type { ProfileRule } from './rule.ts';
 import { stated } from './stated.ts';
-
-/** No grade and no measurement is so far off (common practice, no source); between this and the allowance lies a warning. */
-export const impossiblyOff = 0.2;
 
 export const impossibleDensity: ProfileRule = {
   judges: 'profile',

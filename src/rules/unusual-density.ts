@@ -1,6 +1,11 @@
-import { densityEnvelope, densityOff, pigmentAllowance, voidAllowance } from './density-envelope.ts';
+import {
+  densityEnvelope,
+  densityOff,
+  impossiblyOff,
+  pigmentAllowance,
+  voidAllowance,
+} from './density-envelope.ts';
 import { densityHit } from './density-hit.ts';
-import { impossiblyOff } from './impossible-density.ts';
 import type { ProfileRule } from './rule.ts';
 import { stated } from './stated.ts';
 

@@ -111,6 +111,30 @@ const slips: readonly Slip[] = [
     ],
     found: [`warning consistency/abrasive-filler ${cloverTrial} | nozzle: hs-0.6`],
   },
+  {
+    slip: 'a statement that feeds glass to brass',
+    edits: [
+      {
+        in: clover,
+        from: 'designation: PET-G',
+        to: 'designation: PET-G-GF15\nfillers:\n  - {symbol: GF, massFraction: 15 %}',
+      },
+      { in: clover, from: 'value: 1.27 g/cm3', to: 'value: 1.37 g/cm3' },
+      {
+        in: clover,
+        below: '  - {value: 8 s, basis: assumed, reason: Bench habit}',
+        add: 'meltFlow:\n  - {value: 15 mm3/s, basis: assumed, reason: A guess, at: {machine: plumstead/wren, nozzle: hs-0.4}}',
+      },
+      {
+        in: wren,
+        from: 'diameter: 0.4 mm, material: hardenedSteel',
+        to: 'diameter: 0.4 mm, material: brass',
+      },
+    ],
+    found: [
+      `warning consistency/abrasive-filler ${clover} | - {value: 15 mm3/s, basis: assumed, reason: A guess, at: {machine: plumstead/wren, nozzle: hs-0.4}}`,
+    ],
+  },
 ];
 
 const nearMisses: readonly NearMiss[] = [
