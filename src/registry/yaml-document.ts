@@ -6,7 +6,7 @@ import {
   isPair,
   isScalar,
   isSeq,
-  LineCounter,
+  type LineCounter,
   type Node,
   type ParsedNode,
   parseDocument,
@@ -15,7 +15,7 @@ import { type Span, wholeFile } from './finding.ts';
 import type { Path } from './shape.ts';
 import { tooDeepAt } from './yaml-nesting.ts';
 import { type YamlProblem, yamlProblems } from './yaml-problem.ts';
-import { spanOfNode } from './yaml-span.ts';
+import { linesOf, spanOfNode } from './yaml-span.ts';
 
 /** A YAML file with its tree, its plain value and a way from a path to a place in the text. */
 export interface YamlDocument {
@@ -30,9 +30,8 @@ const deepestNesting = 24;
 export function readYaml(text: string): { document: YamlDocument | null; problems: readonly YamlProblem[] } {
   const tooDeep = tooDeepAt(text, deepestNesting);
   if (tooDeep !== null) return { document: null, problems: [depthProblem(tooDeep)] };
-  const lines = new LineCounter();
+  const lines = linesOf(text);
   const tree = parseDocument(text, {
-    lineCounter: lines,
     version: '1.2',
     schema: 'core',
     merge: false,

@@ -1,6 +1,6 @@
-import { Lexer, LineCounter, Parser } from 'yaml';
+import { Lexer, Parser } from 'yaml';
 import type { Span } from './finding.ts';
-import { spanOf } from './yaml-span.ts';
+import { linesOf, spanOf } from './yaml-span.ts';
 
 const collections: readonly string[] = ['block-map', 'block-seq', 'flow-collection'];
 
@@ -10,14 +10,12 @@ const collections: readonly string[] = ['block-map', 'block-seq', 'flow-collecti
  * out inside of a regular expression ends the whole process.
  */
 export function tooDeepAt(text: string, deepest: number): Span | null {
-  const lines = new LineCounter();
-  lines.addNewLine(0);
-  const parser = new Parser(lines.addNewLine);
+  const parser = new Parser();
   for (const lexeme of new Lexer().lex(text)) {
     const start = parser.offset;
     for (const _ of parser.next(lexeme));
     const depth = parser.stack.filter(({ type }) => collections.includes(type)).length;
-    if (depth > deepest) return spanOf(start, parser.offset, lines);
+    if (depth > deepest) return spanOf(start, parser.offset, linesOf(text));
   }
   return null;
 }

@@ -1,5 +1,16 @@
-import type { LineCounter, Node } from 'yaml';
+import { LineCounter, type Node } from 'yaml';
 import type { Span } from './finding.ts';
+
+/**
+ * Where the lines of a text start. The parser counts lines itself, but misses some inside of text that it cannot
+ * make sense of, so the text is asked.
+ */
+export function linesOf(text: string): LineCounter {
+  const lines = new LineCounter();
+  lines.addNewLine(0);
+  for (let at = text.indexOf('\n'); at !== -1; at = text.indexOf('\n', at + 1)) lines.addNewLine(at + 1);
+  return lines;
+}
 
 /** Span of a node of a parsed text, without the space and comments after it. */
 export function spanOfNode(node: Node, lines: LineCounter): Span {
