@@ -1,5 +1,9 @@
-import { measuredFlows, siblingsOf } from './measured-flows.ts';
+import type { Profile } from '../registry/profile.ts';
+import type { Registry } from '../registry/registry.ts';
+import { groupedBy } from './grouped-by.ts';
+import { oncePerRegistry } from './once-per-registry.ts';
 import type { ProfileRule } from './rule.ts';
+import { trialLimit } from './trial-limit.ts';
 import { shown, shownNumber } from './wording.ts';
 
 /** Grades and temperatures of a family differ by less (common practice, no source). */
@@ -9,52 +13,63 @@ export const aboveSiblings: ProfileRule = {
   judges: 'profile',
   code: 'evidence/above-siblings',
   severity: 'warning',
-  statement: 'A measured flow is not far above the others of the same machine, nozzle and polymer family.',
+  statement: 'The limit of a trial is not far above the others of the same nozzle and polymer family.',
   rationale:
     'The hot end sets the limit more than the grade: one that is far above is a slip or another setup.',
   source:
     'Mackay et al., J. Rheology 61 (2017) 229-236: feed limits of all polymers fall on one curve; the factor is common practice, no source.',
-  formula: `Q > ${largestFactor} median(Q of the others)`,
+  formula: `Q > ${largestFactor} median(Q of the others), Q flow limits`,
   example: {
-    kind: 'filament',
+    kind: 'trial',
+    copied: true,
     bad: `
-meltFlow:
-  - value: 6 mm3/s
-    basis: measured
-    evidence: wren-clover-petg-245
-    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}
-  - value: 19 mm3/s
-    basis: measured
-    evidence: wren-clover-petg-245
-    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}`,
-    good: `
-meltFlow:
-  - value: 16 mm3/s
-    basis: measured
-    evidence: wren-clover-petg-245
-    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}
-  - value: 19 mm3/s
-    basis: measured
-    evidence: wren-clover-petg-245
-    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}`,
+id: wren-clover-petg-245-again
+observations:
+  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
+  rows:
+    - [24, 400, 1.223]
+    - [30, 400, 1.228]
+    - [36, 400, 1.225]
+    - [42, 400, 1.225]
+    - [48, 400, 1.220]
+    - [54, 400, 1.205]
+    - [60, 400, 1.158]
+    - [66, 400, 1.109]
+    - [72, 400, 1.042]
+events:
+  - {event: halted, commandedFlow: 84 mm3/s}`,
+    good: 'id: wren-clover-petg-245-again',
   },
-  *check(profile, { registry }) {
-    if (profile.kind !== 'filament') return;
-    for (const flow of measuredFlows(profile)) {
-      const others = siblingsOf(flow, registry).map(({ value }) => value);
-      const middle = median(others);
-      if (middle === null || flow.value <= largestFactor * middle) continue;
-      yield {
-        path: flow.path,
-        part: 'value',
-        message: `${shown(flow.value, 'volumeFlow')} is ${shownNumber(Number((flow.value / middle).toPrecision(2)))} times what other trials of ${flow.polymer} on ${flow.hotEnd} give (${shown(middle, 'volumeFlow')})`,
-        found: shown(flow.value, 'volumeFlow'),
-        allowed: `up to ${shown(largestFactor * middle, 'volumeFlow')}`,
-        help: 'Check digits, machine and nozzle; if it is true, repeat the ladder and say what was different.',
-      };
-    }
+  *check(profile, context) {
+    if (profile.kind !== 'trial') return;
+    const siblings = siblingsOf(profile, context.registry);
+    const own = siblings.length === 0 ? null : trialLimit(profile, context);
+    const middle = median(siblings.flatMap((trial) => trialLimit(trial, context)?.value ?? []));
+    if (own === null || middle === null || own.value <= largestFactor * middle) return;
+    const times = shownNumber(Number((own.value / middle).toPrecision(2)));
+    yield {
+      path: ['observations'],
+      part: 'key',
+      message: `The readings give ${shown(own.value, 'volumeFlow')}, ${times} times what other trials of this family on ${profile.data.nozzle} of ${profile.data.machine} give (${shown(middle, 'volumeFlow')})`,
+      found: shown(own.value, 'volumeFlow'),
+      allowed: `up to ${shown(largestFactor * middle, 'volumeFlow')}`,
+      help: 'Check flows and units, machine and nozzle; if it is true, repeat the ladder and note what was different.',
+    };
   },
 };
+
+const families = oncePerRegistry((registry) =>
+  groupedBy(registry.trial.values(), (trial) => familyKey(trial, registry)),
+);
+
+function familyKey({ data: { machine, nozzle, filament } }: Profile<'trial'>, registry: Registry): string {
+  return [machine, nozzle, registry.filament.get(filament)?.data.polymer].join(' ');
+}
+
+function siblingsOf(trial: Profile<'trial'>, registry: Registry): Profile<'trial'>[] {
+  const all = families(registry).get(familyKey(trial, registry)) ?? [];
+  return all.filter(({ id }) => id !== trial.id);
+}
 
 function median(values: readonly number[]): number | null {
   const sorted = values.toSorted((a, b) => a - b);

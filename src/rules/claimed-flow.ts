@@ -1,4 +1,5 @@
 import { beadArea, flowAtSpeed } from '../physics/bead.ts';
+import { lengthToTouchSpeed } from '../physics/motion.ts';
 import type { Machine } from '../registry/generated/documents.ts';
 import { nozzlesOf } from '../registry/nozzle.ts';
 import type { ProfileRule } from './rule.ts';
@@ -35,10 +36,14 @@ topSpeed:
     const claims = profile.data.hotEnds.flatMap(({ meltFlow }) => meltFlow ?? []);
     const flow = highestStated(claims.filter(({ basis }) => basis === 'claimed'));
     const area = smallestBead(profile.data);
-    if (flow === null || area === null) return;
+    const acceleration = highestStated(profile.data.acceleration);
+    if (flow === null || area === null || acceleration === null) return;
+    const { x, y } = profile.data.envelope;
     for (const { path, value, statement } of stated(profile.data.topSpeed, ['topSpeed'])) {
       const needed = flowAtSpeed(value, area);
       if (statement.basis !== 'claimed' || needed <= travelFactor * flow) continue;
+      // A speed that the axes cannot reach is found as such.
+      if (lengthToTouchSpeed(value, acceleration) > Math.hypot(x, y)) continue;
       yield {
         path,
         part: 'value',

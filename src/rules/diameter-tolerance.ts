@@ -1,4 +1,5 @@
 import type { ProfileRule } from './rule.ts';
+import { isStrand } from './strands.ts';
 import { shown, shownRange } from './wording.ts';
 
 /** As shares of the diameter: 5 um to 0.1 mm on 1.75 mm. */
@@ -19,7 +20,7 @@ export const diameterTolerance: ProfileRule = {
   *check(profile) {
     if (profile.kind !== 'filament') return;
     const { diameter, diameterTolerance: tolerance } = profile.data;
-    if (tolerance === undefined || tolerance <= 0) return;
+    if (tolerance === undefined || tolerance <= 0 || !isStrand(diameter)) return;
     const sane = { low: plausible.low * diameter, high: plausible.high * diameter };
     if (tolerance >= sane.low && tolerance <= sane.high) return;
     yield {

@@ -1,8 +1,8 @@
-import type { Reduction } from '../bench/reduction.ts';
 import type { Profile } from '../registry/profile.ts';
 import { groupedBy } from './grouped-by.ts';
 import { oncePerRegistry } from './once-per-registry.ts';
 import type { ProfileRule, RuleContext } from './rule.ts';
+import { trialLimit } from './trial-limit.ts';
 import { shown } from './wording.ts';
 
 export const fallingLimit: ProfileRule = {
@@ -32,17 +32,19 @@ observations:
     - [9, 400, 1.205]
     - [10, 400, 1.158]
     - [11, 400, 1.109]
-    - [12, 400, 1.042]`,
+    - [12, 400, 1.042]
+events:
+  - {event: halted, commandedFlow: 13 mm3/s}`,
     good: `
 id: wren-clover-petg-260
 conditions: {nozzleTemperature: 260 Cel}`,
   },
   *check(profile, context) {
     if (profile.kind !== 'trial') return;
-    const own = boundsOf(profile, context);
+    const own = trialLimit(profile, context);
     if (own === null) return;
     for (const colder of colderTrials(profile, context)) {
-      const bounds = boundsOf(colder, context);
+      const bounds = trialLimit(colder, context);
       if (bounds === null || own.high >= bounds.low) continue;
       yield {
         path: ['conditions', 'nozzleTemperature'],
@@ -68,21 +70,6 @@ function colderTrials(trial: Profile<'trial'>, { registry }: RuleContext): Profi
   const { nozzleTemperature } = trial.data.conditions;
   const all = pairings(registry).get(pairingKey(trial)) ?? [];
   return all.filter(({ data }) => data.conditions.nozzleTemperature < nozzleTemperature);
-}
-
-/** What the readings leave possible for the flow limit, in mm³/s; open where the ladder does not bracket it. */
-function boundsOf({ id }: Profile<'trial'>, { reduce }: RuleContext): { low: number; high: number } | null {
-  const reduced = reduce(id);
-  const result = reduced.ok ? meltFlowOf(reduced.value) : undefined;
-  if (result === undefined) return null;
-  const { value, censored, interval } = result;
-  if (censored === 'above') return { low: value, high: Number.POSITIVE_INFINITY };
-  if (censored === 'below') return { low: 0, high: value };
-  return { low: interval.low ?? value, high: interval.high ?? value };
-}
-
-function meltFlowOf({ results }: Reduction): Reduction['results'][number] | undefined {
-  return results.find(({ quantity }) => quantity === 'meltFlow');
 }
 
 function temperatureOf({ data }: Profile<'trial'>): string {

@@ -1,5 +1,10 @@
-import type { ProfileRule } from './rule.ts';
+import type { AnyProfile } from '../registry/profile.ts';
+import type { Path } from '../registry/shape.ts';
+import type { Dimension } from '../units/dimension.ts';
+import { limitsOf } from './flow-limits.ts';
+import type { ProfileRule, RuleContext } from './rule.ts';
 import { intervalStatements } from './statement-intervals.ts';
+import { trialLimit } from './trial-limit.ts';
 import { shown, shownRange } from './wording.ts';
 
 /** Caution takes off some per cent; half is no caution any more (common practice, no source). */
@@ -9,7 +14,7 @@ export const farBelowInterval: ProfileRule = {
   judges: 'profile',
   code: 'evidence/far-below',
   severity: 'warning',
-  statement: 'A value is not below half of the lower end of its interval.',
+  statement: 'A value is not below half of what its interval or its trial supports.',
   rationale: 'A limit far below what its readings support is a slip of a digit, and makes every table slow.',
   source: 'Common practice, no source.',
   example: {
@@ -21,17 +26,43 @@ contourSpeed:
 contourSpeed:
   - {value: 100 mm/s, interval: 110..130 mm/s, basis: assumed, reason: Bench habit}`,
   },
-  *check(profile) {
-    for (const { path, value, interval, dimension } of intervalStatements(profile)) {
-      if (value >= smallestShare * interval.low) continue;
+  *check(profile, context) {
+    for (const { path, value, low, dimension, text } of supports(profile, context)) {
+      if (value >= smallestShare * low) continue;
       yield {
         path: [...path, 'value'],
         part: 'value',
-        message: `${shown(value, dimension)} is less than half of what its interval ${shownRange(interval, dimension)} supports`,
+        message: `${shown(value, dimension)} is less than half of what ${text} supports`,
         found: shown(value, dimension),
-        allowed: `from ${shown(smallestShare * interval.low, dimension)}`,
+        allowed: `from ${shown(smallestShare * low, dimension)}`,
         help: 'Check the digits; a margin belongs into the policy, not into the limit.',
       };
     }
   },
 };
+
+interface Support {
+  readonly path: Path;
+  readonly value: number;
+  /** The least that is supported. */
+  readonly low: number;
+  readonly dimension: Dimension;
+  readonly text: string;
+}
+
+/** What supports the values of a profile: their intervals, and for flow limits without one their trials. */
+function supports(profile: AnyProfile, context: RuleContext): Support[] {
+  const intervals = [...intervalStatements(profile)].map(({ path, value, interval, dimension }) => {
+    const text = `its interval ${shownRange(interval, dimension)}`;
+    return { path, value, low: interval.low, dimension, text };
+  });
+  const limits = limitsOf(profile, context.registry).flatMap(({ path, value, statement }) => {
+    const trial = context.registry.trial.get(statement.evidence ?? '');
+    const measured = statement.basis === 'measured' && statement.interval === undefined;
+    const limit = trial === undefined || !measured ? null : trialLimit(trial, context);
+    if (trial === undefined || limit === null) return [];
+    const text = `the trial "${trial.id}" (${shown(limit.low, 'volumeFlow')} or more)`;
+    return [{ path: path.slice(0, -1), value, low: limit.low, dimension: 'volumeFlow' as const, text }];
+  });
+  return [...intervals, ...limits];
+}

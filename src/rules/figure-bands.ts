@@ -19,9 +19,12 @@ const speed = band('20..2000 mm/s', '5..10000 mm/s');
 const acceleration = band('100..100000 mm/s2', '10..1000000 mm/s2');
 const flow = band('0.5..500 mm3/s', '0.05..5000 mm3/s', publishedFlows);
 const soft = band('35..300 Cel', '20..400 Cel', handbook);
-const chamber = band('0..250 Cel', '-20..350 Cel');
+const chamber = band('10..250 Cel', '-20..350 Cel');
 const bed = band('15..250 Cel', '-20..400 Cel');
 const nozzle = band('140..500 Cel', '60..600 Cel');
+
+/** Band of nozzle temperatures anywhere. */
+export const nozzleTemperatureBand = nozzle;
 
 /** Bands that hold for the conditions of statements in any kind of profile, by the place within `at`. */
 export const conditionBands: Readonly<Record<string, FigureBand>> = {
@@ -52,7 +55,7 @@ export const figureBands: Readonly<Partial<Record<Kind, Readonly<Record<string, 
     'contourSpeed/*/value': band('5..1000 mm/s', '1..5000 mm/s'),
     'hotEnds/*/filamentDiameter': band('1..4 mm', '0.5..15 mm'),
     'hotEnds/*/heaterPower/*/value': band('10..500 W', '3..5000 W'),
-    'hotEnds/*/meltZoneLength/*/value': band('3..200 mm', '1..1000 mm'),
+    'hotEnds/*/meltZoneLength/*/value': band('3..120 mm', '1..500 mm'),
     'hotEnds/*/temperatureLimit/*/value': band('150..550 Cel', '100..800 Cel'),
     'hotEnds/*/nozzles/*/diameter': band('0.1..2.5 mm', '0.05..10 mm'),
     'hotEnds/*/meltFlow/*/value': flow,
@@ -67,9 +70,9 @@ export const figureBands: Readonly<Partial<Record<Kind, Readonly<Record<string, 
     'soundLevel/*/value': band('20..100 dB[SPL]{A}', '0..140 dB[SPL]{A}'),
   },
   filament: {
-    'fillers/*/massFraction': band('1..70 %', '0.01..95 %'),
+    'fillers/*/massFraction': band('1..92 %', '0.01..98 %'),
     diameter: band('1..4 mm', '0.5..15 mm'),
-    'density/*/value': band('0.7..6 g/cm3', '0.2..15 g/cm3', handbook),
+    'density/*/value': band('0.2..15 g/cm3', '0.2..15 g/cm3', handbook),
     spoolMass: band('0.05..25 kg', '0.005..200 kg'),
     'softening/*/value': soft,
     'nozzleTemperature/*/value': nozzle,
@@ -103,7 +106,7 @@ export const figureBands: Readonly<Partial<Record<Kind, Readonly<Record<string, 
     'conditions/bedTemperature': bed,
     'conditions/chamberTemperature': chamber,
     'conditions/ambientTemperature': band('5..40 Cel', '-20..60 Cel'),
-    'conditions/relativeHumidity': band('3..95 %', '0.5..100 %'),
+    'conditions/relativeHumidity': band('10..95 %', '0.5..100 %'),
     acceptedDeficit: band('0.5..20 %', '0.01..50 %'),
     'scale/resolution': band('0.0001..1 g', '0.000001..10 g'),
     feedLengthUncertainty: band('0..5 %', '0..50 %'),

@@ -42,6 +42,11 @@ export function endsOf(value: unknown): number[] {
     : [];
 }
 
+/** Whether a value in the canonical unit of a dimension lies outside of what is possible in a band. */
+export function isImpossible(value: number, dimension: Dimension, band: FigureBand): boolean {
+  return !within(value, readBand(band.possible, dimension));
+}
+
 /** Counting a value such as 0.3 + 0.6 in doubles must not throw it out of its band. */
 const roundOff = 1e-9;
 

@@ -4,6 +4,9 @@ import type { AnyProfile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { CubicMillimetresPerSecond, DegreesCelsius } from '../units/canonical.ts';
 import { familiesOf } from './families.ts';
+import { isSupported } from './is-supported.ts';
+import { isNozzleTemperature } from './nozzle-temperature-figure.ts';
+import type { RuleContext } from './rule.ts';
 import { type Stated, stated } from './stated.ts';
 
 /** A flow that a hot end is said to deliver, with what is known of the conditions. */
@@ -16,8 +19,20 @@ export interface FlowLimit extends Stated<CubicMillimetresPerSecond> {
   readonly nozzleTemperature: DegreesCelsius | null;
 }
 
-/** Every flow limit of a machine or a filament whose hot end is known. */
-export function flowLimits(profile: AnyProfile, registry: Registry): FlowLimit[] {
+/**
+ * Every flow limit of a machine or a filament whose hot end is known. A measured one that its trial does not support
+ * is left out, and so is one at an impossible temperature: other rules have said so, and one slip gives one finding.
+ */
+export function flowLimits(profile: AnyProfile, context: RuleContext): FlowLimit[] {
+  return limitsOf(profile, context.registry).filter(
+    ({ statement, nozzleTemperature }) =>
+      isSupported(statement, context) &&
+      (nozzleTemperature === null || isNozzleTemperature(nozzleTemperature)),
+  );
+}
+
+/** Every flow limit of a machine or a filament whose hot end is known, supported or not. */
+export function limitsOf(profile: AnyProfile, registry: Registry): FlowLimit[] {
   if (profile.kind === 'machine') return limitsOfMachine(profile.data, registry);
   return profile.kind === 'filament' ? limitsOfFilament(profile.data, registry) : [];
 }

@@ -43,8 +43,8 @@ hotEnds:
         source: plumstead-wren-sheet
         at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}`,
   },
-  *check(profile, { registry }) {
-    for (const limit of flowLimits(profile, registry)) {
+  *check(profile, context) {
+    for (const limit of flowLimits(profile, context)) {
       const power = highestStated(limit.hotEnd.heaterPower);
       const { perVolume, assumptions, source } = leastHeat(limit);
       if (power === null || power <= 0 || perVolume * limit.value <= power) continue;

@@ -5,6 +5,7 @@ import type { Registry } from '../registry/registry.ts';
 import type { Path } from '../registry/shape.ts';
 import { type Conditions, statementsOf } from '../registry/statement.ts';
 import type { DegreesCelsius } from '../units/canonical.ts';
+import { isNozzleTemperature } from './nozzle-temperature-figure.ts';
 import { restsOnTrial } from './rests-on-trial.ts';
 import type { ProfileRule } from './rule.ts';
 import { highestStated } from './stated.ts';
@@ -40,7 +41,7 @@ hotEnds:
   *check(profile, { registry }) {
     for (const { path, value, hotEnd, machine } of hotEndTemperatures(profile, registry)) {
       const limit = highestStated(hotEnd.temperatureLimit);
-      if (limit === null || value <= limit) continue;
+      if (limit === null || value <= limit || !isNozzleTemperature(value)) continue;
       yield {
         path,
         part: 'value',

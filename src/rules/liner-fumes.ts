@@ -1,4 +1,5 @@
 import { linerLimits, linerTemperatures } from './liner-places.ts';
+import { isNozzleTemperature } from './nozzle-temperature-figure.ts';
 import type { ProfileRule } from './rule.ts';
 import { shown } from './wording.ts';
 
@@ -34,7 +35,7 @@ hotEnds:
   },
   *check(profile, { registry }) {
     for (const { path, value, hotEnd } of linerTemperatures(profile, registry)) {
-      if (value <= linerLimits.high) continue;
+      if (value <= linerLimits.high || !isNozzleTemperature(value)) continue;
       yield {
         path,
         part: 'value',

@@ -49,8 +49,8 @@ hotEnds:
         source: plumstead-wren-sheet
         at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}`,
   },
-  *check(profile, { registry }) {
-    for (const limit of flowLimits(profile, registry)) {
+  *check(profile, context) {
+    for (const limit of flowLimits(profile, context)) {
       const length = highestStated(limit.hotEnd.meltZoneLength);
       const bound = length === null ? null : plainTubeFlow(limit, length);
       if (length === null || bound === null || limit.value <= bound.flow) continue;

@@ -5,6 +5,7 @@ import type { Path } from '../registry/shape.ts';
 import { type Conditions, statementsOf } from '../registry/statement.ts';
 import type { Range } from '../units/canonical.ts';
 import { familiesOf } from './families.ts';
+import { isNozzleTemperature } from './nozzle-temperature-figure.ts';
 import { restsOnTrial } from './rests-on-trial.ts';
 import { stated } from './stated.ts';
 
@@ -21,10 +22,13 @@ export interface NozzleTemperaturePlace {
  * Every nozzle temperature of a profile that belongs to a material: windows, first layers, conditions of statements
  * and of trials. A measured value is left to its trial, so that one slip gives one finding.
  */
-export function* nozzleTemperatures(
-  profile: AnyProfile,
-  registry: Registry,
-): Generator<NozzleTemperaturePlace> {
+export function nozzleTemperatures(profile: AnyProfile, registry: Registry): NozzleTemperaturePlace[] {
+  return [...placesOf(profile, registry)].filter(
+    ({ range }) => isNozzleTemperature(range.low) && isNozzleTemperature(range.high),
+  );
+}
+
+function* placesOf(profile: AnyProfile, registry: Registry): Generator<NozzleTemperaturePlace> {
   if (profile.kind === 'filament') {
     const material = materialOf({ filament: profile.id }, registry);
     if (material === null) return;

@@ -15,7 +15,7 @@ export const polymerOrder: ProfileRule = {
   source:
     'Osswald & Menges, Materials Science of Polymers for Engineers (from memory): the order of the thermal transitions; saturated is at least as wet as in equilibrium by definition.',
   formula:
-    'T_g < T_m; T_dry <= T_g (amorphous); T_nozzle and its limit <= T_decomposition; w_saturated >= w_equilibrium',
+    'T_g < T_m; T_dry <= T_g (amorphous) or T_m (semi-crystalline); T_nozzle and its limit <= T_decomposition; w_saturated >= w_equilibrium',
   example: {
     kind: 'polymer',
     bad: `
@@ -55,7 +55,7 @@ decomposition:
       'ratio',
       equilibrium && { ...equilibrium, name: 'the moisture in equilibrium with room air', end: 'high' },
     );
-    if (data.structure === 'amorphous') yield* dryAboveGlass(data, glass);
+    yield* driedTooHot(data, data.structure === 'amorphous' ? glass : widest(families, 'melting'));
   },
 };
 
@@ -87,16 +87,16 @@ function* atLeast(
   }
 }
 
-function* dryAboveGlass(polymer: Polymer, glass: Envelope | null): Generator<Hit> {
+function* driedTooHot(polymer: Polymer, transition: Envelope | null): Generator<Hit> {
   for (const { path, value } of stated(polymer.dryingTemperature, ['dryingTemperature'])) {
-    if (glass === null || value.high <= glass.high) continue;
+    if (transition === null || value.high <= transition.high) continue;
     yield {
       path,
       part: 'value',
-      message: `Drying at ${shownRange(value, 'temperature')} fuses amorphous strands: the glass transition is ${shownRange(glass, 'temperature')}`,
+      message: `Drying at ${shownRange(value, 'temperature')} fuses the strands: they soften at ${shownRange(transition, 'temperature')}`,
       found: shownRange(value, 'temperature'),
-      allowed: `up to ${shown(glass.high, 'temperature')}`,
-      source: glass.source,
+      allowed: `up to ${shown(transition.high, 'temperature')}`,
+      source: transition.source,
       help: 'State what spools are dried at; granules in a stirred dryer may bear more.',
     };
   }

@@ -16,6 +16,7 @@ import { dryerSetting } from './dryer-setting.ts';
 import { dryerTooHot } from './dryer-too-hot.ts';
 import { dryingTemperature } from './drying-temperature.ts';
 import { duplicateId } from './duplicate-id.ts';
+import { eventOutsideLadder } from './event-outside-ladder.ts';
 import { fallingLimit } from './falling-limit.ts';
 import { familyNozzleWindow } from './family-nozzle-window.ts';
 import { farBelowInterval } from './far-below-interval.ts';
@@ -90,6 +91,7 @@ export const rules: readonly Rule[] = [
   calendarDate,
   sourceOrder,
   aboveSiblings,
+  eventOutsideLadder,
   fallingLimit,
   farBelowInterval,
   fewSteps,

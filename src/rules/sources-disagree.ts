@@ -6,7 +6,7 @@ import { type Path, shapeAt, toPointer } from '../registry/shape.ts';
 import { statementsOf } from '../registry/statement.ts';
 import type { Range } from '../units/canonical.ts';
 import type { Dimension } from '../units/dimension.ts';
-import { endsOf } from './figure-outside.ts';
+import { endsOf, figuresOutside } from './figure-outside.ts';
 import { groupedBy } from './grouped-by.ts';
 import type { ProfileRule } from './rule.ts';
 import { shown, shownRange } from './wording.ts';
@@ -37,15 +37,23 @@ specificHeatSolid:
   - {value: 1.4..1.6 J/g/K, basis: published, source: plumstead-wren-sheet}`,
   },
   *check(profile) {
-    const groups = groupedBy(sourcedStatements(profile), ({ key }) => key);
-    for (const group of groups.values()) {
-      for (const [index, one] of group.entries()) {
-        const other = group.slice(0, index).find((earlier) => contradict(earlier, one));
-        if (other !== undefined) yield disagreement(one, other);
-      }
+    for (const group of groupedBy(sourcedStatements(profile), ({ key }) => key).values()) {
+      const worst = mostDisputed(group);
+      if (worst !== null) yield disagreement(worst.one, worst.other);
     }
   },
 };
+
+/** The statement that most others contradict, of several the last, with the first that contradicts it. */
+function mostDisputed(
+  group: readonly SourcedStatement[],
+): { one: SourcedStatement; other: SourcedStatement } | null {
+  const disputes = group.map((one) => ({ one, others: group.filter((other) => contradict(one, other)) }));
+  const most = Math.max(...disputes.map(({ others }) => others.length));
+  const worst = disputes.findLast(({ others }) => others.length === most);
+  const [other] = worst?.others ?? [];
+  return worst === undefined || other === undefined ? null : { one: worst.one, other };
+}
 
 interface SourcedStatement {
   /** Property and conditions in one text. */
@@ -57,7 +65,12 @@ interface SourcedStatement {
 }
 
 function sourcedStatements(profile: AnyProfile): SourcedStatement[] {
+  // An impossible figure is found as such, and its statement contradicts all others.
+  const impossible = new Set(
+    [...figuresOutside(profile)].flatMap((figure) => (figure.impossible ? toPointer(figure.path) : [])),
+  );
   return [...statementsOf(profile)].flatMap(({ path, statement }) => {
+    if (impossible.has(toPointer([...path, 'value']))) return [];
     const shape = shapeAt(shapes[profile.kind], [...path, 'value']);
     const [low, high = low] = endsOf(statement.value);
     const { basis, source } = statement;

@@ -2,13 +2,12 @@ import type { AnyProfile } from '../registry/profile.ts';
 import type { Path } from '../registry/shape.ts';
 import type { Millimetres } from '../units/canonical.ts';
 import type { ProfileRule } from './rule.ts';
+import { isStrand } from './strands.ts';
 import { shown } from './wording.ts';
 
 const nominalDiameters: readonly Millimetres[] = [1.75, 2.85, 3];
 /** Between two strands of 1.75 mm at the ends of the widest tolerance. */
 const allowance: Millimetres = 0.1;
-/** What a strand can have at all; further out the figure itself is judged. */
-const strands = { low: 1, high: 4 };
 
 export const strandDiameter: ProfileRule = {
   judges: 'profile',
@@ -26,7 +25,7 @@ export const strandDiameter: ProfileRule = {
   *check(profile) {
     for (const { path, diameter } of diametersOf(profile)) {
       const near = nominalDiameters.some((nominal) => Math.abs(diameter - nominal) <= allowance);
-      if (near || diameter < strands.low || diameter > strands.high) continue;
+      if (near || !isStrand(diameter)) continue;
       yield {
         path,
         part: 'value',

@@ -40,8 +40,8 @@ hotEnds:
         source: plumstead-wren-sheet
         at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}`,
   },
-  *check(profile, { registry }) {
-    for (const { path, value, hotEnd, filament } of flowLimits(profile, registry)) {
+  *check(profile, context) {
+    for (const { path, value, hotEnd, filament } of flowLimits(profile, context)) {
       const diameter = filament?.diameter ?? hotEnd.filamentDiameter;
       if (diameter <= 0 || feedOfFlow(value, diameter) <= fastestFeed) continue;
       yield {

@@ -1,5 +1,6 @@
 import { pairingOfTrial } from './pairing-of-trial.ts';
 import type { ProfileRule } from './rule.ts';
+import { isStrand } from './strands.ts';
 import { shown } from './wording.ts';
 
 /** Half of the step between the thinnest and the next nominal diameters is more; two strands of one nominal are nearer. */
@@ -22,6 +23,7 @@ export const strandMismatch: ProfileRule = {
     if (profile.kind !== 'trial') return;
     const { hotEnd, filament } = pairingOfTrial(profile.data, registry);
     if (hotEnd === null || filament === null) return;
+    if (!isStrand(hotEnd.filamentDiameter) || !isStrand(filament.diameter)) return;
     if (Math.abs(hotEnd.filamentDiameter - filament.diameter) <= allowance) return;
     yield {
       path: ['filament'],

@@ -1,19 +1,26 @@
-import type { Filament } from '../registry/generated/documents.ts';
+import type { Filament, Statement } from '../registry/generated/documents.ts';
+import type { Hit } from '../registry/hit.ts';
+import type { Profile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
-import type { Range } from '../units/canonical.ts';
+import type { DegreesCelsius, Range } from '../units/canonical.ts';
+import { bedBound } from './bed-bound.ts';
 import { familiesOf } from './families.ts';
 import { impossibleEnd, nozzleEnvelope, unquestioned, usualAllowance } from './nozzle-envelope.ts';
 import type { ProfileRule } from './rule.ts';
 import { shown, shownRange } from './wording.ts';
 
+/** In degrees Celsius. */
+const coldestRoom = 15;
+
 export const trialOutsideWindow: ProfileRule = {
   judges: 'profile',
   code: 'consistency/trial-outside-window',
   severity: 'warning',
-  statement: 'A trial is run within the nozzle temperatures that its filament is made for.',
+  statement:
+    'A trial is run within the temperatures of nozzle, bed and chamber that its filament is made for.',
   rationale:
     'Tables use limits inside of the window only; a temperature far from it is often a slip or the wrong spool.',
-  source: `Filament profile, nozzleTemperature; ${usualAllowance} K of allowance are common practice, no source.`,
+  source: `Filament profile, nozzleTemperature, bedTemperature, chamberTemperature; ${usualAllowance} K of allowance are common practice, no source.`,
   example: {
     kind: 'filament',
     bad: `
@@ -26,32 +33,61 @@ nozzleTemperature:
   *check(profile, { registry }) {
     if (profile.kind !== 'trial') return;
     const filament = registry.filament.get(profile.data.filament)?.data;
-    const window = filament === undefined ? null : saneWindow(filament, registry);
-    if (filament === undefined || window === null) return;
-    const value = profile.data.conditions.nozzleTemperature;
-    const sane = { low: window.low - usualAllowance, high: window.high + usualAllowance };
-    if (isQuestioned(value, filament, registry) || (value >= sane.low && value <= sane.high)) return;
-    yield {
-      path: ['conditions', 'nozzleTemperature'],
-      part: 'value',
-      message: `The trial runs at ${shown(value, 'temperature')}, and ${filament.id} is made for ${shownRange(window, 'temperature')}`,
-      found: shown(value, 'temperature'),
-      allowed: shownRange(sane, 'temperature'),
-      help: 'Check the temperature and the spool; a ladder outside of the window says so in its notes.',
-    };
+    if (filament === undefined) return;
+    const { nozzleTemperature, bedTemperature, chamberTemperature } = profile.data.conditions;
+    if (!isQuestioned(nozzleTemperature, filament, registry))
+      yield* outside('nozzleTemperature', nozzleTemperature, saneNozzleWindow(filament, registry), filament);
+    yield* outside('bedTemperature', bedTemperature, saneBedWindow(filament, registry), filament);
+    yield* outside('chamberTemperature', chamberTemperature, chamberWindow(filament), filament);
   },
 };
 
-/** The widest window that the filament states; null where a slip in it is found by its own rules. */
-function saneWindow(filament: Filament, registry: Registry): Range | null {
-  const windows = filament.nozzleTemperature.map(({ value }) => value);
+function* outside(
+  name: keyof Profile<'trial'>['data']['conditions'],
+  value: DegreesCelsius | undefined,
+  window: Range | null,
+  filament: Filament,
+): Generator<Hit> {
+  if (value === undefined || window === null) return;
+  const sane = { low: window.low - usualAllowance, high: window.high + usualAllowance };
+  if (value >= sane.low && value <= sane.high) return;
+  yield {
+    path: ['conditions', name],
+    part: 'value',
+    message: `The trial runs at ${shown(value, 'temperature')}, and ${filament.id} is made for ${shownRange(window, 'temperature')}`,
+    found: shown(value, 'temperature'),
+    allowed: shownRange(sane, 'temperature'),
+    help: 'Check the temperature and the spool; a ladder outside of the window says so in its notes.',
+  };
+}
+
+function widestOf(statements: readonly Statement<Range>[] | undefined): Range | null {
+  const windows = (statements ?? []).map(({ value }) => value);
   if (windows.length === 0) return null;
-  const window = {
+  return {
     low: Math.min(...windows.map(({ low }) => low)),
     high: Math.max(...windows.map(({ high }) => high)),
   };
+}
+
+/** The widest window that the filament states; null where a slip in it is found by its own rules. */
+function saneNozzleWindow(filament: Filament, registry: Registry): Range | null {
+  const window = widestOf(filament.nozzleTemperature);
   const envelope = nozzleEnvelope(familiesOf(filament, registry));
-  return impossibleEnd(window, envelope) === null ? window : null;
+  return window === null || impossibleEnd(window, envelope) !== null ? null : window;
+}
+
+/** As `saneNozzleWindow`, for the bed. */
+function saneBedWindow(filament: Filament, registry: Registry): Range | null {
+  const window = widestOf(filament.bedTemperature);
+  const bound = bedBound(filament, familiesOf(filament, registry));
+  return window === null || (bound !== null && window.high > bound.value) ? null : window;
+}
+
+/** A chamber that is colder than the window is what an open door gives, and no slip. */
+function chamberWindow(filament: Filament): Range | null {
+  const window = widestOf(filament.chamberTemperature);
+  return window && { low: Math.min(window.low, coldestRoom), high: window.high };
 }
 
 /** Whether the rules on the family already question the temperature. */

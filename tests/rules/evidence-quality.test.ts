@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest';
 import {
-  clover,
   cloverTrial,
   daisy,
+  daisyTrial,
   findingsAfter,
   type NearMiss,
   type Slip,
@@ -86,15 +86,30 @@ const slips: readonly Slip[] = [
     ],
   },
   {
-    slip: 'a limit far above those of its siblings',
+    slip: 'a limit far below what its trial supports',
+    edits: [{ in: daisy, from: 'value: 26 mm3/s', to: 'value: 2.6 mm3/s' }],
+    found: [`warning evidence/far-below ${daisy} | - value: 2.6 mm3/s`],
+  },
+  {
+    slip: 'flows in another unit than those of a sibling',
     edits: [
       {
-        in: clover,
-        below: '  - {value: 8 s, basis: assumed, reason: Bench habit}',
-        add: 'meltFlow:\n  - value: 6 mm3/s\n    basis: measured\n    evidence: wren-clover-petg-245\n    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}\n  - value: 19 mm3/s\n    basis: measured\n    evidence: wren-clover-petg-245\n    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}',
+        in: daisyTrial.replace('.yaml', '.csv'),
+        from: 'commandedFlow [mm3/s]',
+        to: 'commandedFlow [cm3/min]',
       },
     ],
-    found: [`warning evidence/above-siblings ${clover} | - value: 19 mm3/s`],
+    found: [
+      `warning evidence/far-below ${daisy} | - value: 26 mm3/s`,
+      `warning evidence/above-siblings ${daisyTrial} | observations:`,
+    ],
+  },
+  {
+    slip: 'a halt at a flow that lost its decimal point',
+    edits: [{ in: cloverTrial, from: 'commandedFlow: 28 mm3/s', to: 'commandedFlow: 280 mm3/s' }],
+    found: [
+      `warning evidence/event-outside-ladder ${cloverTrial} | - {event: halted, commandedFlow: 280 mm3/s, note: Clog detection}`,
+    ],
   },
 ];
 
@@ -133,14 +148,8 @@ const nearMisses: readonly NearMiss[] = [
     ],
   },
   {
-    nearMiss: 'a limit near those of its siblings',
-    edits: [
-      {
-        in: clover,
-        below: '  - {value: 8 s, basis: assumed, reason: Bench habit}',
-        add: 'meltFlow:\n  - value: 16 mm3/s\n    basis: measured\n    evidence: wren-clover-petg-245\n    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}\n  - value: 19 mm3/s\n    basis: measured\n    evidence: wren-clover-petg-245\n    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}',
-      },
-    ],
+    nearMiss: 'a halt at the next step of the ladder',
+    edits: [{ in: cloverTrial, from: 'commandedFlow: 28 mm3/s', to: 'commandedFlow: 30 mm3/s' }],
   },
 ];
 

@@ -38,13 +38,10 @@ const slips: readonly Slip[] = [
   {
     slip: 'a bed that is set hotter than it gets',
     edits: [
-      {
-        in: cloverTrial,
-        from: '  ambientTemperature',
-        to: '  bedTemperature: 120 Cel\n  ambientTemperature',
-      },
+      { in: wren, from: 'value: 100 Cel', to: 'value: 85 Cel' },
+      { in: cloverTrial, from: '  ambientTemperature', to: '  bedTemperature: 90 Cel\n  ambientTemperature' },
     ],
-    found: [`warning consistency/bed-limit ${cloverTrial} | bedTemperature: 120 Cel`],
+    found: [`warning consistency/bed-limit ${cloverTrial} | bedTemperature: 90 Cel`],
   },
   {
     slip: 'a trial outside of the window of its filament',
@@ -100,6 +97,18 @@ const slips: readonly Slip[] = [
       },
     ],
     found: [`warning evidence/falling-limit ${cloverTrial} | nozzleTemperature: 245 Cel`],
+  },
+  {
+    slip: 'a bed far above the window of the filament',
+    edits: [
+      { in: wren, from: 'value: 100 Cel', to: 'value: 130 Cel' },
+      {
+        in: cloverTrial,
+        from: '  ambientTemperature',
+        to: '  bedTemperature: 120 Cel\n  ambientTemperature',
+      },
+    ],
+    found: [`warning consistency/trial-outside-window ${cloverTrial} | bedTemperature: 120 Cel`],
   },
 ];
 

@@ -1,0 +1,11 @@
+import type { DegreesCelsius } from '../units/canonical.ts';
+import { nozzleTemperatureBand } from './figure-bands.ts';
+import { isImpossible } from './figure-outside.ts';
+
+/**
+ * Whether a nozzle temperature is one that a machine can have at all. Others are found as figures; held against
+ * polymers, hot ends and liners they would be found again.
+ */
+export function isNozzleTemperature(value: DegreesCelsius): boolean {
+  return !isImpossible(value, 'temperature', nozzleTemperatureBand);
+}
