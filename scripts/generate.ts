@@ -10,7 +10,7 @@ import { statementSchema } from './generate/statement-schema.ts';
 import { validatorsModule } from './generate/validators.ts';
 
 const generated = fileURLToPath(new URL('../src/registry/generated/', import.meta.url));
-const docs = fileURLToPath(new URL('../docs/rules/', import.meta.url));
+const docs = fileURLToPath(new URL('../docs/', import.meta.url));
 
 /** Writes only what differs, so that a build with nothing new touches nothing. */
 async function keepCurrent(path: string, text: string): Promise<void> {
@@ -34,9 +34,16 @@ await keepCurrent(`${generated}documents.ts`, await documentTypesModule());
 await keepCurrent(`${generated}shapes.ts`, shapesModule());
 await keepCurrent(`${generated}validators.js`, await validatorsModule());
 
-// The rules read by what has just been written, so they cannot be loaded before.
+// The rules and kinds read by what has just been written, so they cannot be loaded before.
 const { rulePages } = await import('./generate/rule-pages.ts');
-const pages = rulePages();
-await mkdir(docs, { recursive: true });
-for (const [name, text] of pages) await keepCurrent(`${docs}${name}`, text);
-for (const name of readdirSync(docs)) if (!pages.has(name)) rmSync(`${docs}${name}`);
+const { kindPages } = await import('./generate/kind-pages.ts');
+await keepFolder('rules', rulePages());
+await keepFolder('kinds', kindPages());
+
+/** Makes a folder of docs/ hold these pages and no other. */
+async function keepFolder(name: string, pages: ReadonlyMap<string, string>): Promise<void> {
+  const folder = `${docs}${name}/`;
+  await mkdir(folder, { recursive: true });
+  for (const [file, text] of pages) await keepCurrent(`${folder}${file}`, text);
+  for (const file of readdirSync(folder)) if (!pages.has(file)) rmSync(`${folder}${file}`);
+}
