@@ -1,5 +1,3 @@
-import { abrasionOfNozzle } from '../physics/abrasion.ts';
-import { fillerMaterials, readFillerSymbol } from '../physics/filler-symbol.ts';
 import { nozzleHardness } from '../physics/hardness.ts';
 import type { Filament } from '../registry/generated/documents.ts';
 import { findNozzle, type Nozzle } from '../registry/nozzle.ts';
@@ -7,6 +5,7 @@ import type { AnyProfile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { Path } from '../registry/shape.ts';
 import { statementsOf } from '../registry/statement.ts';
+import { grindingFillers } from './grinding-fillers.ts';
 import { pairingOfTrial } from './pairing-of-trial.ts';
 import { restsOnTrial } from './rests-on-trial.ts';
 import type { ProfileRule } from './rule.ts';
@@ -67,14 +66,6 @@ function fedNozzles(profile: AnyProfile, registry: Registry): FedNozzle[] {
     const fitted = machine && findNozzle(machine, nozzle);
     if (!fitted || restsOnTrial(statement, registry)) return [];
     return [{ path: [...path, 'at', 'nozzle'], nozzle: fitted.nozzle, filament: profile.data }];
-  });
-}
-
-function grindingFillers({ fillers = [] }: Filament, { material }: Nozzle): string[] {
-  return fillers.flatMap(({ symbol }) => {
-    const filler = readFillerSymbol(symbol);
-    if (filler === undefined || abrasionOfNozzle(filler.material, material) !== 'severe') return [];
-    return `${fillerMaterials[filler.material]} (${symbol})`;
   });
 }
 

@@ -1,14 +1,10 @@
-import { beadArea, flowAtSpeed } from '../physics/bead.ts';
+import { flowAtSpeed } from '../physics/bead.ts';
 import { lengthToTouchSpeed } from '../physics/motion.ts';
-import type { Machine } from '../registry/generated/documents.ts';
-import { nozzlesOf } from '../registry/nozzle.ts';
 import type { ProfileRule } from './rule.ts';
+import { smallestBead } from './smallest-bead.ts';
 import { highestStated, stated } from './stated.ts';
 import { shown } from './wording.ts';
 
-/** The smallest bead in use, as shares of the nozzle's diameter (common practice, no source). */
-const smallestLayer = 0.25;
-const usualWidth = 1.1;
 /** Top speeds are claimed for travel too: twice what can be printed is no contradiction yet (common practice, no source). */
 const travelFactor = 2;
 
@@ -55,10 +51,3 @@ topSpeed:
     }
   },
 };
-
-function smallestBead(machine: Machine): number | null {
-  const diameters = nozzlesOf(machine).map(({ nozzle }) => nozzle.diameter);
-  if (diameters.length === 0) return null;
-  const diameter = Math.min(...diameters);
-  return beadArea(smallestLayer * diameter, usualWidth * diameter);
-}

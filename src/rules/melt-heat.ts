@@ -21,7 +21,10 @@ export interface LeastHeat {
 }
 
 /** The least heat, in J, that a cubic millimetre of the feedstock takes up: everything unknown taken as favourable. */
-export function leastHeat({ families, nozzleTemperature }: FlowLimit): LeastHeat {
+export function leastHeat({
+  families,
+  nozzleTemperature,
+}: Pick<FlowLimit, 'families' | 'nozzleTemperature'>): LeastHeat {
   const density = widest(families, 'density');
   const heat = widest(families, 'specificHeatMelt');
   const heating: Heating = {
@@ -42,7 +45,10 @@ export function leastHeat({ families, nozzleTemperature }: FlowLimit): LeastHeat
 }
 
 /** The highest diffusivity, in mm²/s, that the feedstock of a flow limit can have. */
-export function highestDiffusivity({ families, filament }: FlowLimit): SquareMillimetresPerSecond {
+export function highestDiffusivity({
+  families,
+  filament,
+}: Pick<FlowLimit, 'families' | 'filament'>): SquareMillimetresPerSecond {
   const conductivity = widest(families, 'thermalConductivity');
   const density = widest(families, 'density');
   const heat = widest(families, 'specificHeatSolid');

@@ -3,8 +3,8 @@ import { flowLimits } from './flow-limits.ts';
 import type { ProfileRule } from './rule.ts';
 import { shown } from './wording.ts';
 
-/** Twice the highest feed published; drives lose their grip on the way there (common practice, no source). */
-const fastestFeed = 60;
+/** In mm/s: twice the highest feed published; drives lose their grip on the way there (common practice, no source). */
+export const fastestFeed = 60;
 
 export const strandFeed: ProfileRule = {
   judges: 'profile',

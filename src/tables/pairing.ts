@@ -7,38 +7,52 @@ import type { Conditions } from '../registry/statement.ts';
 import { failure, type Result, success } from '../result.ts';
 import type { Millimetres } from '../units/canonical.ts';
 
-/** A machine with a nozzle and a filament, under the rules of a policy. */
-export interface Pairing extends FittedNozzle {
+/** A machine with a nozzle and a filament. */
+export interface FittedPairing extends FittedNozzle {
   readonly machine: Profile<'machine'>;
   readonly filament: Profile<'filament'>;
+}
+
+/** The same under the rules of a policy. */
+export interface Pairing extends FittedPairing {
   readonly policy: Profile<'policy'>;
 }
 
-export interface PairingRequest {
+export interface FittedRequest {
   readonly machine: string;
   readonly filament: string;
   /** Id of the nozzle; by default the one for which the filament has a measured limit, else the first that fits. */
   readonly nozzle?: string;
+}
+
+export interface PairingRequest extends FittedRequest {
   /** Id of the policy; by default the only one of the registry. */
   readonly policy?: string;
 }
 
 /** Finds what a request names, or says what there is instead. */
 export function findPairing(registry: Registry, request: PairingRequest): Result<Pairing, string> {
-  const machine = registry.machine.get(request.machine);
-  if (machine === undefined) return failure(unknown('machine', request.machine, idsOf(registry, 'machine')));
-  const filament = registry.filament.get(request.filament);
-  if (filament === undefined) {
-    return failure(unknown('filament', request.filament, idsOf(registry, 'filament')));
-  }
-  const fitted = chooseNozzle(machine, filament, request.nozzle);
+  const fitted = findFittedPairing(registry, request);
   if (!fitted.ok) return fitted;
   const policy = choosePolicy(registry, request.policy);
-  return policy.ok ? success({ machine, filament, policy: policy.value, ...fitted.value }) : policy;
+  return policy.ok ? success({ ...fitted.value, policy: policy.value }) : policy;
+}
+
+/** As `findPairing`, where no policy matters. */
+export function findFittedPairing(registry: Registry, request: FittedRequest): Result<FittedPairing, string> {
+  const machine = registry.machine.get(request.machine);
+  if (machine === undefined)
+    return failure(unknownId('machine', request.machine, idsOf(registry, 'machine')));
+  const filament = registry.filament.get(request.filament);
+  if (filament === undefined) {
+    return failure(unknownId('filament', request.filament, idsOf(registry, 'filament')));
+  }
+  const fitted = chooseNozzle(machine, filament, request.nozzle);
+  return fitted.ok ? success({ machine, filament, ...fitted.value }) : fitted;
 }
 
 /** Conditions of a pairing, against which statements are chosen. */
-export function conditionsOf({ machine, nozzle, filament }: Pairing): Conditions {
+export function conditionsOf({ machine, nozzle, filament }: FittedPairing): Conditions {
   return {
     machine: machine.id,
     nozzle: nozzle.id,
@@ -56,7 +70,7 @@ function chooseNozzle(
   const fitting = all.filter(({ hotEnd }) => takes(hotEnd, filament.data.diameter));
   if (asked !== undefined) {
     const found = all.find(({ nozzle }) => nozzle.id === asked);
-    if (found === undefined) return failure(unknown('nozzle', asked, nozzleIds(machine.data)));
+    if (found === undefined) return failure(unknownId('nozzle', asked, nozzleIds(machine.data)));
     if (!fitting.includes(found)) return failure(wrongDiameter(machine, filament, found));
     return success(found);
   }
@@ -68,7 +82,7 @@ function chooseNozzle(
 }
 
 /** Nominal diameters differ by a millimetre or so; a hundredth is a matter of notation. */
-function takes(hotEnd: HotEnd, diameter: Millimetres): boolean {
+export function takes(hotEnd: HotEnd, diameter: Millimetres): boolean {
   return Math.abs(hotEnd.filamentDiameter - diameter) < 0.01;
 }
 
@@ -90,10 +104,11 @@ function choosePolicy(registry: Registry, asked: string | undefined): Result<Pro
     );
   }
   const policy = registry.policy.get(asked ?? ids[0] ?? '');
-  return policy === undefined ? failure(unknown('policy', asked ?? '', ids)) : success(policy);
+  return policy === undefined ? failure(unknownId('policy', asked ?? '', ids)) : success(policy);
 }
 
-function unknown(what: string, id: string, known: readonly string[]): string {
+/** What is said of an id that the registry does not hold: the nearest one, or all that there are. */
+export function unknownId(what: string, id: string, known: readonly string[]): string {
   const nearest = nearestWord(id, known);
   const hint = nearest === null ? `There are: ${known.join(', ') || 'none'}.` : `Did you mean "${nearest}"?`;
   return `There is no ${what} "${quote(id)}". ${hint}`;
