@@ -4,6 +4,7 @@ import type {
   MillimetresPerSecondSquared,
   Seconds,
 } from '../units/canonical.ts';
+import { speedProfile } from './speed-profile.ts';
 
 /**
  * Distance, in mm, in which a constant acceleration (mm/s²) brings an axis from rest to a speed: s = v^2/2a.
@@ -49,11 +50,12 @@ export function moveDuration(
   acceleration: MillimetresPerSecondSquared,
   endSpeed: MillimetresPerSecond = 0,
 ): Seconds {
-  const end = Math.min(endSpeed, speed);
-  const peak = peakSpeedOfMove(length, acceleration, end);
-  if (peak <= speed) {
-    return (2 * (peak - end)) / acceleration;
-  }
-  const ramps = (speed ** 2 - end ** 2) / acceleration;
-  return (2 * (speed - end)) / acceleration + (length - ramps) / speed;
+  const { cruise, ramps } = speedProfile({
+    length,
+    speed,
+    acceleration,
+    entrySpeed: endSpeed,
+    exitSpeed: endSpeed,
+  });
+  return cruise + ramps;
 }
