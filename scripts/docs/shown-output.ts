@@ -1,0 +1,28 @@
+const leftOut = '…';
+
+/** Whether a block of a document still shows what its commands print; a line `…` stands for any lines left out. */
+export function stillShows(shown: string, printed: string): boolean {
+  return refreshed(shown, printed) === shown;
+}
+
+/** The block as it should stand today: as many lines before and after a line `…` as it has now. */
+export function refreshed(shown: string, printed: string): string {
+  const lines = linesOf(shown);
+  const now = linesOf(printed);
+  const gap = lines.indexOf(leftOut);
+  if (gap === -1) return joined(now);
+  const tail = lines.length - gap - 1;
+  if (now.length <= gap + tail) return joined(now);
+  return joined([...now.slice(0, gap), leftOut, ...(tail === 0 ? [] : now.slice(-tail))]);
+}
+
+function linesOf(text: string): string[] {
+  return text
+    .trimEnd()
+    .split('\n')
+    .map((line) => line.trimEnd());
+}
+
+function joined(lines: readonly string[]): string {
+  return `${lines.join('\n')}\n`;
+}
