@@ -1,6 +1,9 @@
 export type { BenchProblem } from './bench/bench-problem.ts';
 export { reduceTrial } from './bench/reduce-trial.ts';
 export type { ReducedResult, Reduction } from './bench/reduction.ts';
+export { drawPlot } from './plots/draw-plot.ts';
+export { drawTextPlot, type TextPlotSize } from './plots/draw-text-plot.ts';
+export type { Plot, PlotAxis, PlotMark, PlotPoint } from './plots/plot.ts';
 export type { Finding, Severity } from './registry/finding.ts';
 export type {
   Filament,

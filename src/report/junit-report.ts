@@ -1,5 +1,5 @@
+import { xmlAttribute, xmlContent } from '../plots/xml-text.ts';
 import { compareText, type Finding, isAtLeast, type Severity } from '../registry/finding.ts';
-import { xmlAttribute, xmlContent } from './xml-text.ts';
 
 /**
  * Findings as JUnit XML, the form in which build servers read test results: one test case a file. It fails where a
