@@ -1,6 +1,6 @@
 /**
  * How many slips of the pen the validator catches: plants them one at a time into the demo registry and checks it.
- * Usage: tsx scripts/slips.ts [--seed TEXT] [--limit SLIPS_OF_A_KIND] [--list-missed]
+ * Usage: tsx scripts/slips.ts [--seed TEXT] [--limit SLIPS_OF_A_KIND] [--kind KIND]... [--list-missed]
  */
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
@@ -16,21 +16,24 @@ const { values } = parseArgs({
   options: {
     seed: { type: 'string', default: 'slips' },
     limit: { type: 'string', default: '1000000' },
+    kind: { type: 'string', multiple: true, default: [...slipKinds] },
     'list-missed': { type: 'boolean', default: false },
   },
 });
 
 /** As many of the slips as the limit allows, of each kind, drawn without replacement. */
 function sampled(slips: readonly Slip[], limit: number, seed: string): Slip[] {
-  return slipKinds.flatMap((kind) => {
-    const random = randomSource(`${seed} ${kind}`);
-    return slips
-      .filter((slip) => slip.kind === kind)
-      .map((slip) => ({ slip, lot: random.uniform() }))
-      .sort((a, b) => a.lot - b.lot)
-      .slice(0, limit)
-      .map(({ slip }) => slip);
-  });
+  return slipKinds
+    .filter((kind) => values.kind.includes(kind))
+    .flatMap((kind) => {
+      const random = randomSource(`${seed} ${kind}`);
+      return slips
+        .filter((slip) => slip.kind === kind)
+        .map((slip) => ({ slip, lot: random.uniform() }))
+        .sort((a, b) => a.lot - b.lot)
+        .slice(0, limit)
+        .map(({ slip }) => slip);
+    });
 }
 
 const folder = fileURLToPath(new URL('../profiles', import.meta.url));

@@ -4,11 +4,12 @@ import { readInlineObservations } from '../bench/inline-observations.ts';
 import { usualMassResolution } from '../bench/reduce-trial.ts';
 import type { Profile } from '../registry/profile.ts';
 import type { SourceText } from '../registry/source-text.ts';
-import type { CubicMillimetresPerSecond, Grams } from '../units/canonical.ts';
+import type { CubicMillimetresPerSecond, Grams, Millimetres } from '../units/canonical.ts';
 
 /** One reading of a ladder as a rule judges it. */
 export interface LadderReading {
   readonly flow: CubicMillimetresPerSecond;
+  readonly feedLength: Millimetres;
   readonly mass: Grams;
   /** The line of the file, or the place in the list counted from 1. */
   readonly row: number;
@@ -21,10 +22,13 @@ export function ladderReadings({ data, attachment }: Profile<'trial'>): readonly
     ? readBenchSheet(attachment.source.text, flowLadder.columns)
     : readInlineObservations({ columns: columns ?? {}, rows: rows ?? [] }, flowLadder.columns);
   if (!read.ok) return [];
-  const { commandedFlow = [], extrudedMass = [] } = read.value.columns;
-  return read.value.rows.map((row, index) => {
-    return { flow: commandedFlow[index] ?? Number.NaN, mass: extrudedMass[index] ?? Number.NaN, row };
-  });
+  const { commandedFlow = [], feedLength = [], extrudedMass = [] } = read.value.columns;
+  return read.value.rows.map((row, index) => ({
+    flow: commandedFlow[index] ?? Number.NaN,
+    feedLength: feedLength[index] ?? Number.NaN,
+    mass: extrudedMass[index] ?? Number.NaN,
+    row,
+  }));
 }
 
 /** Step of the scale, in g, that a trial was weighed with; the usual one where it names none. */

@@ -43,6 +43,7 @@ import { observationsPlace } from './observations-place.ts';
 import { otherConditions } from './other-conditions.ts';
 import { otherDate } from './other-date.ts';
 import { polymerOrder } from './polymer-order.ts';
+import { readingOffTrend } from './reading-off-trend.ts';
 import type { Rule } from './rule.ts';
 import { runUp } from './run-up.ts';
 import { sameProduct } from './same-product.ts';
@@ -97,6 +98,7 @@ export const rules: readonly Rule[] = [
   fewSteps,
   lightSamples,
   otherDate,
+  readingOffTrend,
   staleFirmware,
   unorderedSteps,
   valueAboveInterval,

@@ -1,0 +1,67 @@
+import { expect, it } from 'vitest';
+import { cloverTrial, findingsAfter, type NearMiss, type Slip } from './edited-sample.ts';
+
+const sheet = 'trials/2026/wren-daisy-pla-230.csv';
+
+const slips: readonly Slip[] = [
+  {
+    slip: 'a piece of the plateau that weighs a sixth too little',
+    edits: [{ in: cloverTrial, from: '[12, 400, 1.226]', to: '[12, 400, 1.029]' }],
+    found: [`warning evidence/reading-off-trend ${cloverTrial} | - [12, 400, 1.029]`],
+  },
+  {
+    slip: 'a piece of the last step that weighs a fifth too little: its repeat lies on the curve',
+    edits: [{ in: cloverTrial, from: '[26, 400, 0.985]', to: '[26, 400, 0.788]' }],
+    found: [`warning evidence/reading-off-trend ${cloverTrial} | - [26, 400, 0.788]`],
+  },
+  {
+    slip: 'a piece fed with another length than the sheet says',
+    edits: [{ in: cloverTrial, from: '[8, 400, 1.223]', to: '[8, 350, 1.223]' }],
+    found: [`warning evidence/reading-off-trend ${cloverTrial} | - [8, 350, 1.223]`],
+  },
+  {
+    slip: 'two pieces of different steps',
+    edits: [
+      { in: cloverTrial, from: '[10, 400, 1.228]', to: '[10, 400, 1.082]' },
+      { in: cloverTrial, from: '[20, 400, 1.166]', to: '[20, 400, 1.280]' },
+    ],
+    found: [
+      `warning evidence/reading-off-trend ${cloverTrial} | - [10, 400, 1.082]`,
+      `warning evidence/reading-off-trend ${cloverTrial} | - [20, 400, 1.280]`,
+    ],
+  },
+];
+
+const nearMisses: readonly NearMiss[] = [
+  {
+    nearMiss: 'a piece that is 6 % light, as unsteady extrusion gives',
+    edits: [{ in: cloverTrial, from: '[26, 400, 0.985]', to: '[26, 400, 0.925]' }],
+  },
+  {
+    nearMiss: 'a ladder that falls steeply in all its repeats',
+    edits: [
+      { in: cloverTrial, from: '[26, 400, 0.979]', to: '[26, 400, 0.715]' },
+      { in: cloverTrial, from: '[26, 400, 0.985]', to: '[26, 400, 0.709]' },
+    ],
+  },
+  {
+    nearMiss: 'a light piece after the drive has slipped',
+    edits: [
+      { in: cloverTrial, from: '[26, 400, 0.985]', to: '[26, 400, 0.785]' },
+      { in: cloverTrial, from: 'event: halted, commandedFlow: 28', to: 'event: stripped, commandedFlow: 26' },
+    ],
+  },
+];
+
+it.each(slips)('finds $slip', ({ edits, found }) => {
+  expect(findingsAfter(edits)).toEqual(found);
+});
+
+it.each(nearMisses)('accepts $nearMiss', ({ edits }) => {
+  expect(findingsAfter(edits)).toEqual([]);
+});
+
+it('points at the line of the sheet', () => {
+  const [finding] = findingsAfter([{ in: sheet, from: '16,400,1.201', to: '16,400,1.391' }]);
+  expect(finding).toBe(`warning evidence/reading-off-trend ${sheet} | 16,400,1.391`);
+});
