@@ -6,7 +6,7 @@ import { shown, shownNumber } from './wording.ts';
 
 /** Below this share extrusion past its onset may scatter, whatever the others do (common practice, no source). */
 const leastDeviation = 0.08;
-const standardDeviations = 6;
+const standardDeviations = 4;
 /** More of them are no slips of a pen, but an unsteady ladder. */
 const mostSlips = 3;
 

@@ -22,12 +22,12 @@ const slips: readonly Slip[] = [
   {
     slip: 'two pieces of different steps',
     edits: [
-      { in: cloverTrial, from: '[10, 400, 1.228]', to: '[10, 400, 1.082]' },
-      { in: cloverTrial, from: '[20, 400, 1.166]', to: '[20, 400, 1.280]' },
+      { in: cloverTrial, from: '[10, 400, 1.228]', to: '[10, 400, 1.052]' },
+      { in: cloverTrial, from: '[20, 400, 1.166]', to: '[20, 400, 1.310]' },
     ],
     found: [
-      `warning evidence/reading-off-trend ${cloverTrial} | - [10, 400, 1.082]`,
-      `warning evidence/reading-off-trend ${cloverTrial} | - [20, 400, 1.280]`,
+      `warning evidence/reading-off-trend ${cloverTrial} | - [10, 400, 1.052]`,
+      `warning evidence/reading-off-trend ${cloverTrial} | - [20, 400, 1.310]`,
     ],
   },
 ];
