@@ -19,4 +19,9 @@ process.exitCode = await run(process.argv.slice(2), manifest.version, {
   err: (text) => process.stderr.write(text),
   colour: wantsColour(process.env, process.stdout.isTTY === true),
   today: () => new Date().toISOString().slice(0, 10),
+  ...(process.stdin.isTTY === true &&
+    process.stderr.isTTY === true && {
+      asker: async () =>
+        (await import('./commands/terminal-asker.ts')).terminalAsker(process.stdin, process.stderr),
+    }),
 });

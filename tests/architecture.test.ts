@@ -6,7 +6,7 @@ import { describe, expect, test } from 'vitest';
 
 /** From the top to the bottom: a file imports from its own folder and from those above it. */
 const layers = [
-  ...['units', 'physics', 'statistics', 'plots', 'registry', 'bench', 'rules'],
+  ...['units', 'physics', 'statistics', 'plots', 'registry', 'bench', 'rules', 'scaffold'],
   ...['tables', 'decisions', 'report', 'site', 'commands'],
 ];
 

@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
+import type { Asker } from '../src/commands/asker.ts';
 import { run } from '../src/commands/run.ts';
 import type { Finding } from '../src/registry/finding.ts';
 import type { Summary } from '../src/report/summary.ts';
@@ -17,7 +18,7 @@ export interface Outcome {
 export async function runCommand(
   cwd: string,
   args: readonly string[],
-  options: { readonly colour?: boolean; readonly today?: string } = {},
+  options: { readonly colour?: boolean; readonly today?: string; readonly asker?: Asker } = {},
 ): Promise<Outcome> {
   const written = { out: '', err: '' };
   const status = await run(args, '0.0.0', {
@@ -30,6 +31,7 @@ export async function runCommand(
     },
     colour: options.colour ?? false,
     today: () => options.today ?? testDay,
+    ...(options.asker !== undefined && { asker: async () => options.asker! }),
   });
   return { status, ...written };
 }

@@ -57,13 +57,14 @@ export function reduceSheet(
   }
   const settings = settingsFrom(options);
   if (!settings.ok) return settings;
-  const text = readSheet(resolve(cwd, path), path);
+  const text = readSheetText(resolve(cwd, path), path);
   if (!text.ok) return text;
   const observations = readBenchSheet(text.value, flowLadder.columns);
   return success(observations.ok ? flowLadder.reduce(observations.value, settings.value) : observations);
 }
 
-function readSheet(absolute: string, shown: string): Result<string, CannotReduce> {
+/** Text of a bench sheet, `shown` as the user calls it. */
+export function readSheetText(absolute: string, shown: string): Result<string, CannotReduce> {
   try {
     // Bytes never outnumber characters by more than four, so a file beyond that cannot be a bench sheet.
     if (statSync(absolute).size > 4 * largestSheet) {

@@ -9,6 +9,7 @@ const commands: Readonly<Record<string, () => Promise<MakeCommand>>> = {
   check: async () => (await import('./check.ts')).checkCommand,
   reduce: async () => (await import('./reduce.ts')).reduceCommand,
   tables: async () => (await import('./tables.ts')).tablesCommand,
+  new: async () => (await import('./new.ts')).newCommand,
   rules: async () => (await import('./rules.ts')).rulesCommand,
 };
 

@@ -1,3 +1,5 @@
+import type { Asker } from './asker.ts';
+
 /** What a command may touch outside of itself, so that tests can give it a world of their own. */
 export interface Surroundings {
   readonly cwd: string;
@@ -6,6 +8,8 @@ export interface Surroundings {
   readonly colour: boolean;
   /** Today's date, YYYY-MM-DD, in UTC. */
   readonly today: () => string;
+  /** Somebody to ask; absent where nobody sits at a terminal. */
+  readonly asker?: () => Promise<Asker>;
 }
 
 /** Exit statuses of every command. */

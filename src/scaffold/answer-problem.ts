@@ -1,0 +1,22 @@
+import { checkShape } from '../registry/check-shape.ts';
+import type { Kind } from '../registry/kind.ts';
+import { type Path, toPointer } from '../registry/shape.ts';
+import { withValue } from './answers.ts';
+
+/**
+ * What is wrong with a value at a place of a new document, in the words of `check`, with what would do; null for
+ * nothing. What the place lacks is no problem: it may come yet.
+ */
+export function answerProblem(kind: Kind, path: Path, value: unknown): string | null {
+  const { hits } = checkShape(kind, withValue({ kind }, path, value));
+  const place = toPointer(path);
+  const hit = hits.find(
+    ({ rule, path: at }) => rule !== 'shape/missing-key' && isWithin(toPointer(at), place),
+  );
+  if (hit === undefined) return null;
+  return `${hit.message}${hit.allowed === undefined ? '' : ` (what would do: ${hit.allowed})`}. ${hit.help ?? ''}`.trim();
+}
+
+function isWithin(pointer: string, place: string): boolean {
+  return pointer === place || pointer.startsWith(`${place}/`);
+}
