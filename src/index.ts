@@ -1,4 +1,14 @@
 export type { BenchProblem } from './bench/bench-problem.ts';
+export { fitLimitLine, type LimitLine, type LimitLineProblem, type LimitPoint } from './bench/limit-line.ts';
+export {
+  type BeyondTested,
+  type Extrapolation,
+  type LimitAnswer,
+  limitAt,
+  type TemperatureAnswer,
+  type TemperatureSide,
+  temperatureForFlow,
+} from './bench/limit-line-answers.ts';
 export { reduceTrial } from './bench/reduce-trial.ts';
 export type { ReducedResult, Reduction } from './bench/reduction.ts';
 export { drawPlot } from './plots/draw-plot.ts';

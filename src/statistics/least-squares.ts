@@ -8,6 +8,13 @@ export interface LinearFit {
   readonly standardErrors: readonly number[];
   /** Covariance of the coefficients. */
   readonly covariance: readonly (readonly number[])[];
+  /**
+   * (XᵀWX)⁻¹: the covariance for a residual variance of one. Where the weights are inverse squares of known standard
+   * uncertainties it is the covariance that follows from those alone (ISO/TS 28037:2010, clause 6).
+   */
+  readonly cofactors: readonly (readonly number[])[];
+  /** Sum of the weighted squares of the residuals. */
+  readonly residualSquares: number;
   readonly residualStandardDeviation: number;
   readonly degreesOfFreedom: number;
   /** Share of the variation explained: about the mean if the design has a constant column, else about zero. */
@@ -44,11 +51,14 @@ export function leastSquares(
   );
   const residualSquares = compensatedSum(residuals.map((residual) => residual * residual));
   const variance = residualSquares / degreesOfFreedom;
-  const covariance = inverseGram(qr.upper).map((row) => row.map((cell) => cell * variance));
+  const cofactors = inverseGram(qr.upper);
+  const covariance = cofactors.map((row) => row.map((cell) => cell * variance));
   return success({
     coefficients,
     standardErrors: covariance.map((row, index) => Math.sqrt(row[index] ?? Number.NaN)),
     covariance,
+    cofactors,
+    residualSquares,
     residualStandardDeviation: Math.sqrt(variance),
     degreesOfFreedom,
     rSquared: 1 - residualSquares / totalSquares(design, response, weights),
