@@ -11,6 +11,10 @@ export {
 } from './bench/limit-line-answers.ts';
 export { reduceTrial } from './bench/reduce-trial.ts';
 export type { ReducedResult, Reduction } from './bench/reduction.ts';
+export type { ProfileDiff } from './decisions/diff-profile.ts';
+export { diffRegistries, type RegistryDiff } from './decisions/diff-registries.ts';
+export type { CellMove, TablesDiff } from './decisions/diff-tables.ts';
+export type { ProfileChange } from './decisions/profile-changes.ts';
 export { drawPlot } from './plots/draw-plot.ts';
 export { drawTextPlot, type TextPlotSize } from './plots/draw-text-plot.ts';
 export type { Plot, PlotAxis, PlotMark, PlotPoint } from './plots/plot.ts';

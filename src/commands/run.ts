@@ -10,6 +10,7 @@ const commands: Readonly<Record<string, () => Promise<MakeCommand>>> = {
   reduce: async () => (await import('./reduce.ts')).reduceCommand,
   tables: async () => (await import('./tables.ts')).tablesCommand,
   new: async () => (await import('./new.ts')).newCommand,
+  diff: async () => (await import('./diff.ts')).diffCommand,
   rules: async () => (await import('./rules.ts')).rulesCommand,
 };
 

@@ -21,7 +21,7 @@ export interface LoadedRegistry {
  * one broken file hides no other. Relative folders are taken from `base` (the working directory by default).
  */
 export function loadRegistry(folders: readonly string[], base: string = process.cwd()): LoadedRegistry {
-  return load(folders.map((folder) => rootOf(folder, base)).flatMap(filesOfRoot));
+  return loadFiles(folders.map((folder) => rootOf(folder, base)).flatMap(filesOfRoot));
 }
 
 /** Like `loadRegistry`, with single files from outside of the folders added. */
@@ -32,29 +32,40 @@ export function loadRegistryWith(
 ): LoadedRegistry {
   const looseFiles = loose.map((path) => {
     const root = rootOf(dirname(path), base);
-    return { root, file: readRegistryFile(root, relative(root.folder, resolve(base, path))) };
+    return withSiblings(root, readRegistryFile(root, relative(root.folder, resolve(base, path))));
   });
-  return load([...folders.map((folder) => rootOf(folder, base)).flatMap(filesOfRoot), ...looseFiles]);
+  return loadFiles([...folders.map((folder) => rootOf(folder, base)).flatMap(filesOfRoot), ...looseFiles]);
 }
 
-interface FileOfRoot {
-  readonly root: RegistryRoot;
+/** A profile file, and how a file beside it is read: from a folder, or from the same commit. */
+export interface FileWithSiblings {
   readonly file: ReadFile;
+  readonly readSibling: (relativePath: string) => ReadFile;
 }
 
-function filesOfRoot(root: RegistryRoot): FileOfRoot[] {
-  return readRegistryFiles(root).map((file) => ({ root, file }));
+function filesOfRoot(root: RegistryRoot): FileWithSiblings[] {
+  return readRegistryFiles(root).map((file) => withSiblings(root, file));
+}
+
+function withSiblings(root: RegistryRoot, file: ReadFile): FileWithSiblings {
+  return { file, readSibling: (relativePath) => readRegistryFile(root, relativePath) };
 }
 
 /** Folders inside the base are shown relative to it, whatever the user typed, so that reports are the same anywhere. */
-function rootOf(folder: string, base: string): RegistryRoot {
+export function rootOf(folder: string, base: string): RegistryRoot {
   const absolute = resolve(base, folder);
   const inside = relative(base, absolute);
   return { folder: absolute, shown: inside.startsWith('..') || isAbsolute(inside) ? absolute : inside };
 }
 
-function load(files: readonly FileOfRoot[]): LoadedRegistry {
-  const read = files.map(({ root, file }) => readOne(root, file));
+/** The profile files of a folder, with what stands beside them. */
+export function filesOfFolder(folder: string, base: string): FileWithSiblings[] {
+  return filesOfRoot(rootOf(folder, base));
+}
+
+/** Like `loadRegistry`, from files that have been read already. */
+export function loadFiles(files: readonly FileWithSiblings[]): LoadedRegistry {
+  const read = files.map(readOne);
   const profiles = read.flatMap(({ profile }) => (profile === null ? [] : [profile]));
   const documents = read.flatMap(({ document }) => (document === null ? [] : [document]));
   const broken = read.flatMap(({ profile, identity }) =>
@@ -68,9 +79,9 @@ function load(files: readonly FileOfRoot[]): LoadedRegistry {
   };
 }
 
-function readOne(root: RegistryRoot, file: ReadFile): ReadProfile {
+function readOne({ file, readSibling }: FileWithSiblings): ReadProfile {
   const folder = dirname(file.ok ? file.source.relativePath : file.relativePath);
-  return readProfile(file, (name) => readRegistryFile(root, `${folder}/${name}`));
+  return readProfile(file, (name) => readSibling(`${folder}/${name}`));
 }
 
 function textOf(file: ReadFile): (readonly [string, string])[] {

@@ -4,7 +4,7 @@ import { compareText } from './finding.ts';
 import { type SourceText, sourceText } from './source-text.ts';
 
 /** Largest file that is read, in bytes: the biggest honest profile is a trial of some 100 kB. */
-const largestFile = 1_048_576;
+export const largestFile = 1_048_576;
 
 /** Deepest folder below the root of a registry: `machines/maker/model.yaml` needs two. */
 const deepestFolder = 4;
@@ -45,19 +45,33 @@ function readFolder(root: RegistryRoot, relative: string, depth: number): ReadFi
     if (stat.isDirectory()) {
       return depth < deepestFolder ? readFolder(root, path, depth + 1) : [refused(root, path, 'tooDeep')];
     }
-    return /\.ya?ml$/.test(name) ? [readRegistryFile(root, path)] : [];
+    return isProfileName(name) ? [readRegistryFile(root, path)] : [];
   });
 }
 
 /** Names in a folder; none where there is no folder, null where it cannot be read: that is no empty registry. */
 function listFolder(path: string): string[] | null {
   try {
-    return readdirSync(path)
-      .filter((name) => !name.startsWith('.') && name !== 'node_modules')
-      .sort(compareText);
+    return readdirSync(path).filter(isLookedAt).sort(compareText);
   } catch (error) {
     return isMissing(error) ? [] : null;
   }
+}
+
+/** Whether a file is a profile by its name. */
+function isProfileName(name: string): boolean {
+  return /\.ya?ml$/.test(name);
+}
+
+/** Whether a file or folder of that name belongs to a registry at all. */
+function isLookedAt(name: string): boolean {
+  return !name.startsWith('.') && name !== 'node_modules';
+}
+
+/** Whether a registry looks at a file at a path, by its folders and its name: what `readRegistryFiles` reads. */
+export function isProfilePath(relativePath: string): boolean {
+  const steps = relativePath.split('/');
+  return steps.every(isLookedAt) && steps.length <= deepestFolder + 1 && isProfileName(steps.at(-1) ?? '');
 }
 
 function isMissing(error: unknown): boolean {
@@ -72,12 +86,18 @@ export function readRegistryFile(root: RegistryRoot, relativePath: string): Read
     if (stat.isSymbolicLink()) return refused(root, relativePath, 'symlink');
     if (!stat.isFile()) return refused(root, relativePath, 'unreadable');
     if (stat.size > largestFile) return refused(root, relativePath, 'tooLarge');
-    const raw = decode(readFileSync(path));
-    if (raw === null) return refused(root, relativePath, 'notUtf8');
-    return { ok: true, source: sourceText(shown(root, relativePath), relativePath, raw) };
+    return fileOfBytes(root, relativePath, readFileSync(path));
   } catch (error) {
     return refused(root, relativePath, isMissing(error) ? 'missing' : 'unreadable');
   }
+}
+
+/** A file of a registry whose bytes are known already, those of a commit for instance. */
+export function fileOfBytes(root: RegistryRoot, relativePath: string, bytes: Uint8Array): ReadFile {
+  if (bytes.length > largestFile) return refused(root, relativePath, 'tooLarge');
+  const raw = decode(bytes);
+  if (raw === null) return refused(root, relativePath, 'notUtf8');
+  return { ok: true, source: sourceText(shown(root, relativePath), relativePath, raw) };
 }
 
 function decode(bytes: Uint8Array): string | null {
@@ -88,7 +108,8 @@ function decode(bytes: Uint8Array): string | null {
   }
 }
 
-function refused(root: RegistryRoot, relativePath: string, problem: FileProblem): ReadFile {
+/** A file that is not read, with the reason. */
+export function refused(root: RegistryRoot, relativePath: string, problem: FileProblem): ReadFile {
   return { ok: false, path: shown(root, relativePath), relativePath, problem };
 }
 

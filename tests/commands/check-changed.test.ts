@@ -1,6 +1,6 @@
-import { execFileSync } from 'node:child_process';
 import { renameSync } from 'node:fs';
 import { describe, expect, it, vi } from 'vitest';
+import { commitAll, git } from '../git-repository.ts';
 import { runCommand } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
 
@@ -14,25 +14,11 @@ const readings = 'trials/2026/wren-daisy-pla-230.csv';
 const hook = 'jobs/hook.yaml';
 const house = 'policies/house.yaml';
 
-function git(cwd: string, ...args: string[]): string {
-  const identity = ['-c', 'user.name=Bench', '-c', 'user.email=bench@meltbounds.example'];
-  return execFileSync(
-    'git',
-    [...identity, '-c', 'init.defaultBranch=main', '-c', 'commit.gpgsign=false', ...args],
-    {
-      cwd,
-      encoding: 'utf8',
-    },
-  );
-}
-
 /** The sample registry with a fault in the house rules, all of it committed. */
 function committed(): SampleRegistry {
   const registry = sampleRegistry();
   registry.edit(house, 'acceptedDeficit: 5 %', 'acceptedDeficit: 5');
-  git(registry.cwd, 'init', '--quiet');
-  git(registry.cwd, 'add', '.');
-  git(registry.cwd, 'commit', '--quiet', '--message', 'Start');
+  commitAll(registry.cwd, 'Start');
   return registry;
 }
 

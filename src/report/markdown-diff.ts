@@ -1,0 +1,114 @@
+import type { ProfileDiff } from '../decisions/diff-profile.ts';
+import type { CellMove, TablesDiff } from '../decisions/diff-tables.ts';
+import type { Finding } from '../registry/finding.ts';
+import { tableCautions } from '../tables/cautions.ts';
+import { printable } from '../units/printable.ts';
+import {
+  basisText,
+  cellMoveText,
+  cellText,
+  changeName,
+  moveText,
+  rowText,
+  sideText,
+  tableNameText,
+} from './change-text.ts';
+import {
+  biggestMoves,
+  headlineText,
+  shorten,
+  statusText,
+  tablesText,
+  tellingChanges,
+} from './diff-digest.ts';
+import type { DiffReport } from './diff-report.ts';
+import { counted } from './summary.ts';
+
+/** First line of every report, by which the comment that an earlier one was posted as is found again. */
+export const diffMarker = '<!-- meltbounds diff -->';
+
+/** A comment stays short: what is not shown is counted. */
+const most = { profiles: 20, changes: 10, moves: 10, findings: 20 } as const;
+
+/** A comparison as a comment on a pull request. Whatever profiles say is shown as text and nothing else. */
+export function markdownDiff({ diff, base, head }: DiffReport): string {
+  const { profiles, tables, bump, findings } = diff;
+  const listed = shorten(profiles, most.profiles);
+  const blocks = [
+    diffMarker,
+    `### ${text(base)} → ${text(head)}: ${headlineText(profiles, bump)}`,
+    ...(findings.length === 0 ? [] : [findingsBlock(findings)]),
+    ...listed.shown.map(profileBlock),
+    ...(listed.hidden === 0 ? [] : [`and ${counted(listed.hidden, 'profile')} more.`]),
+    ...(profiles.length === 0 ? [] : [tablesBlock(tables), tableCautions.map(text).join(' ')]),
+  ];
+  return `${blocks.join('\n\n')}\n`;
+}
+
+function findingsBlock(findings: readonly Finding[]): string {
+  const { shown, hidden } = shorten(findings, most.findings);
+  return [
+    `**${counted(findings.length, 'thing')} to mend**`,
+    '',
+    ...shown.map(({ file, line, message, help }) =>
+      `- ${text(file)}, line ${line}: ${text(message)}. ${text(help ?? '')}`.trimEnd(),
+    ),
+    ...(hidden === 0 ? [] : [`- and ${hidden} more`]),
+  ].join('\n');
+}
+
+function profileBlock(profile: ProfileDiff): string {
+  const { shown, hidden, notes } = tellingChanges(profile, most.changes);
+  const rows = shown.map((change) => [
+    changeName(change),
+    sideText(change.base, change.dimension),
+    sideText(change.head, change.dimension),
+    moveText(change),
+    basisText(change),
+    change.bump,
+  ]);
+  return [
+    `**${profile.kind} ${text(profile.id)}**: ${text(statusText(profile))}`,
+    ...(rows.length === 0 ? [] : [table(['what', 'old', 'new', 'by', 'basis', 'bump'], rows)]),
+    ...(hidden === 0 ? [] : [`and ${counted(hidden, 'change')} more.`]),
+    ...(profile.slowsTables ? ['Tables made by the old version are too fast, or gone.'] : []),
+    ...(notes === 0 ? [] : [`${counted(notes, 'change')} of notes, names, sources or intervals.`]),
+  ].join('\n\n');
+}
+
+function tablesBlock(tables: TablesDiff): string {
+  const { shown, hidden } = biggestMoves(tables, most.moves);
+  if (shown.length === 0) return `**Tables**: ${tablesText(tables)}`;
+  const rest = hidden === 0 ? [] : [`and ${counted(hidden, 'cell')} more.`];
+  const heading = `**Tables**: ${tablesText(tables)} The biggest move of each:`;
+  return [heading, table(['table', 'cell', 'old', 'new', 'by'], shown.map(moveCells)), ...rest].join('\n\n');
+}
+
+function moveCells(move: CellMove): string[] {
+  const { base, head } = move;
+  return [tableNameText(move), cellText(move), rowText(base, head), rowText(head, base), cellMoveText(move)];
+}
+
+function table(headings: readonly string[], rows: readonly (readonly string[])[]): string {
+  const lines = [headings, headings.map(() => '---'), ...rows.map((row) => row.map(cell))];
+  return lines.map((row) => `| ${row.join(' | ')} |`).join('\n');
+}
+
+/** Longest text of a stranger that a cell shows, in characters. */
+const longestCell = 120;
+
+function cell(value: string): string {
+  return text(value.length > longestCell ? `${value.slice(0, longestCell)}…` : value);
+}
+
+/**
+ * Text in which Markdown, HTML and the code host see nothing but text: no link, no mark-up, no mention of a person or
+ * an issue.
+ */
+function text(value: string): string {
+  return printable(value)
+    .replaceAll('->', '→')
+    .replace(/[\\`*_[\]<>#|~&@]/g, (character) => `&#${character.charCodeAt(0)};`)
+    .replace(/:\/\//g, '&#58;//')
+    .replace(/\bwww\./gi, 'www&#46;');
+}
