@@ -31,10 +31,18 @@ function unitPattern(dimension: Dimension): string {
   return digits.length === 0 ? free : `(?:${free}|${space}+${oneOf(digits)})`;
 }
 
+/** What editors complete: a number to be replaced, and each unit behind it. */
+function snippets(codes: readonly string[], example: string): object[] {
+  const [number = ''] = example.split(' ');
+  return codes.map((code) => ({ label: `… ${code}`, body: `\${1:${number}} ${code}` }));
+}
+
 function definitionsOf(dimension: Dimension): [string, object][] {
   const { description, canonicalUnit, usualUnit, example, exampleRange } = dimensionInfo[dimension];
   const quantity = aQuantityOf(dimension);
   const codes = unitsOf(dimension).map((unit) => unit.code);
+  const wanted = (form: string, sample: string) =>
+    `${quantity.charAt(0).toUpperCase()}${quantity.slice(1)} is written ${form} and a unit: ${codes.join(', ')}. For instance: ${sample}`;
   const units = `Units: ${codes.join(', ')}.`;
   const stored = canonicalUnit === undefined ? 'It is never converted.' : `Calculated in ${canonicalUnit}.`;
   const title = `${description.charAt(0).toUpperCase()}${description.slice(1)}`;
@@ -46,7 +54,9 @@ function definitionsOf(dimension: Dimension): [string, object][] {
         description: `${title}: a number, a space and a unit. ${units} ${stored}`,
         type: 'string',
         pattern: `^${space}*${numberPattern}${unitPattern(dimension)}${space}*$`,
+        patternErrorMessage: wanted('as a number, a space', example),
         examples: [example],
+        defaultSnippets: snippets(codes, example),
       },
     ],
     [
@@ -56,7 +66,9 @@ function definitionsOf(dimension: Dimension): [string, object][] {
         description: `Both ends of ${quantity}, the lower first, joined by two points; the one unit at the end serves both. ${units} ${stored}`,
         type: 'string',
         pattern: `^${space}*${numberPattern}${space}*\\.\\.${space}*${numberPattern}${unitPattern(dimension)}${space}*$`,
+        patternErrorMessage: wanted('as two numbers joined by two points, a space', exampleRange),
         examples: [exampleRange],
+        defaultSnippets: snippets(codes, exampleRange),
       },
     ],
     [

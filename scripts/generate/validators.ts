@@ -27,6 +27,8 @@ export async function validatorsModule(): Promise<string> {
     code: { source: true, esm: true },
   });
   addFormats(ajv);
+  // Words that language servers for YAML understand, and that say nothing about what is valid.
+  ajv.addVocabulary(['defaultSnippets', 'patternErrorMessage']);
   for (const name of [...sharedNames, ...kindNames]) ajv.addSchema(readSchema(name));
   const ids = Object.fromEntries(
     kindNames.map((kind) => [kind, `https://meltbounds.example/schema/${kind}.schema.json`]),

@@ -16,6 +16,8 @@ const everyNode = files.flatMap(({ name, schema }) =>
 const idOf = (name: string) => `https://meltbounds.example/schema/${name}.schema.json`;
 
 const ajv = new Ajv({ strict: true, strictRequired: true, allErrors: true });
+// What language servers for YAML read and validators pass over.
+ajv.addVocabulary(['defaultSnippets', 'patternErrorMessage']);
 formatsPlugin.default(ajv);
 for (const { schema } of files) ajv.addSchema(schema);
 
@@ -41,10 +43,11 @@ describe.each(files)('the schema $name', ({ name, schema }) => {
 
   test('uses no keyword but those that messages and editors can explain, so no untagged union either', () => {
     const known = new Set([
-      ...['$schema', '$id', '$ref', 'title', 'description', 'examples', 'definitions'],
+      ...['$schema', '$id', '$ref', 'title', 'description', 'examples', 'default', 'definitions'],
       ...['type', 'const', 'enum', 'format', 'pattern', 'minLength', 'maxLength', 'minimum', 'maximum'],
       ...['properties', 'additionalProperties', 'required', 'minProperties', 'dependencies'],
       ...['items', 'minItems', 'maxItems', 'uniqueItems'],
+      ...['defaultSnippets', 'patternErrorMessage'],
     ]);
     const unknown = [...nodesOf(schema)].flatMap((node) =>
       Object.keys(node.schema).filter((keyword) => !known.has(keyword)),

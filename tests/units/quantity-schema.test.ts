@@ -9,6 +9,8 @@ import { units } from '../../src/units/unit-table.ts';
 import { anyDimension, anyNumberText, anyScrap, anySpaces, anyUnit, spellingOf } from './texts.ts';
 
 const ajv = new Ajv({ strict: true });
+// What language servers for YAML read and validators pass over.
+ajv.addVocabulary(['defaultSnippets', 'patternErrorMessage']);
 const { $id } = quantitySchema() as { $id: string };
 ajv.addSchema(quantitySchema());
 
