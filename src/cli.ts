@@ -19,6 +19,7 @@ process.exitCode = await run(process.argv.slice(2), manifest.version, {
   err: (text) => process.stderr.write(text),
   colour: wantsColour(process.env, process.stdout.isTTY === true),
   today: () => new Date().toISOString().slice(0, 10),
+  ...(process.stdout.isTTY === true && { terminalColumns: process.stdout.columns }),
   ...(process.stdin.isTTY === true &&
     process.stderr.isTTY === true && {
       asker: async () =>

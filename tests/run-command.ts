@@ -18,7 +18,12 @@ export interface Outcome {
 export async function runCommand(
   cwd: string,
   args: readonly string[],
-  options: { readonly colour?: boolean; readonly today?: string; readonly asker?: Asker } = {},
+  options: {
+    readonly colour?: boolean;
+    readonly today?: string;
+    readonly asker?: Asker;
+    readonly terminalColumns?: number;
+  } = {},
 ): Promise<Outcome> {
   const written = { out: '', err: '' };
   const status = await run(args, '0.0.0', {
@@ -31,6 +36,7 @@ export async function runCommand(
     },
     colour: options.colour ?? false,
     today: () => options.today ?? testDay,
+    ...(options.terminalColumns !== undefined && { terminalColumns: options.terminalColumns }),
     ...(options.asker !== undefined && { asker: async () => options.asker! }),
   });
   return { status, ...written };

@@ -12,17 +12,21 @@ import type { Profile } from '../registry/profile.ts';
 import { quote } from '../registry/quote.ts';
 import { idsOf, type Registry } from '../registry/registry.ts';
 import { jsonReduction } from '../report/json-reduction.ts';
+import { type RunEvent, reductionPlot } from '../report/reduction-plot.ts';
 import { type ReductionHeading, textReduction } from '../report/text-reduction.ts';
 import { failure, type Result, success } from '../result.ts';
+import { parseQuantity } from '../units/parse-quantity.ts';
 import type { Finish } from './finish.ts';
 import { reduceSheet, type SheetOptions, sheetOptions } from './reduce-sheet.ts';
 import { registryFolders } from './registry-folders.ts';
 import { registryOption } from './shared-options.ts';
 import { exitStatus, type Surroundings } from './surroundings.ts';
+import { checkPlotRequest, type PlotChoice, plotOptions, showPlot } from './write-plot.ts';
 
 interface ReduceOptions extends SheetOptions {
   readonly format: 'text' | 'json';
   readonly adopt?: boolean;
+  readonly plot?: PlotChoice;
   readonly registry: readonly string[];
 }
 
@@ -38,7 +42,7 @@ export function reduceCommand(surroundings: Surroundings, finish: Finish): Comma
     )
     .option('--adopt', 'write the limit into the filament profile of the trial')
     .addOption(registryOption());
-  for (const option of sheetOptions()) command.addOption(option);
+  for (const option of [...plotOptions(), ...sheetOptions()]) command.addOption(option);
   return command
     .addHelpText(
       'after',
@@ -46,22 +50,31 @@ export function reduceCommand(surroundings: Surroundings, finish: Finish): Comma
 Examples:
   meltbounds reduce lantern-stagecraft-pla-230
   meltbounds reduce lantern-stagecraft-pla-230 --adopt
+  meltbounds reduce lantern-stagecraft-pla-230 --plot ladder.svg
+  meltbounds reduce lantern-stagecraft-pla-230 --plot -
   meltbounds reduce ladder.csv --method flowLadder --diameter "1.75 mm" --density "1.24 g/cm3" --tolerance "5 %" --resolution "0.01 g" --format json
 
 Exit status: 0 reduced, 1 the readings cannot be reduced, 2 it cannot run.`,
     )
-    .action((trial: string, options: ReduceOptions) =>
-      isSheet(trial, surroundings.cwd)
+    .action((trial: string, options: ReduceOptions) => {
+      const plot = checkPlotRequest(options, surroundings.cwd);
+      if (!plot.ok) return finish.cannotRun(plot.error);
+      return isSheet(trial, surroundings.cwd)
         ? runSheet(trial, options, surroundings, finish)
-        : runTrial(trial, options, surroundings, finish),
-    );
+        : runTrial(trial, options, surroundings, finish);
+    });
 }
 
 function isSheet(trial: string, cwd: string): boolean {
   return /\.csv$/i.test(trial) || (trial.includes('/') && existsSync(resolve(cwd, trial)));
 }
 
-function runSheet(path: string, options: ReduceOptions, surroundings: Surroundings, finish: Finish): void {
+async function runSheet(
+  path: string,
+  options: ReduceOptions,
+  surroundings: Surroundings,
+  finish: Finish,
+): Promise<void> {
   if (options.adopt) {
     finish.cannotRun(
       'A bare sheet names no filament to adopt the limit for.',
@@ -75,7 +88,14 @@ function runSheet(path: string, options: ReduceOptions, surroundings: Surroundin
     return;
   }
   const place = (row: number) => `${path}:${row}`;
-  report(reduced.value, { title: path, subject: null, place }, options, surroundings, finish);
+  const heading = { title: path, subject: null, place, events: eventsOf(options) };
+  await report(reduced.value, heading, options, surroundings, finish);
+}
+
+/** What the options say of how the run ended. */
+function eventsOf({ halted }: SheetOptions): RunEvent[] {
+  const flow = typeof halted === 'string' ? parseQuantity(halted, 'volumeFlow') : undefined;
+  return flow?.ok ? [{ event: 'halted', commandedFlow: flow.value.value }] : [];
 }
 
 async function runTrial(
@@ -90,7 +110,8 @@ async function runTrial(
   const trial = registry.trial.get(id);
   if (trial === undefined) return finish.cannotRun(unknownTrial(registry, id));
   const reduced = reduceTrial(registry, id);
-  report(reduced, { title: id, subject: trial.data, place: placeIn(trial) }, options, surroundings, finish);
+  const heading = { title: id, subject: trial.data, place: placeIn(trial), events: trial.data.events ?? [] };
+  await report(reduced, heading, options, surroundings, finish);
   if (!options.adopt || !reduced.ok) return;
   const adopted = await adopt(registry, trial, reduced.value, surroundings);
   if (adopted.ok) surroundings.err(`${adopted.value}\n`);
@@ -107,6 +128,7 @@ function placeIn({ source, attachment }: Profile<'trial'>): (row: number) => str
 interface ReportHeading extends ReductionHeading {
   /** Where a row of the readings stands. */
   readonly place: (row: number) => string;
+  readonly events: readonly RunEvent[];
 }
 
 function unknownTrial(registry: Registry, id: string): string {
@@ -116,19 +138,22 @@ function unknownTrial(registry: Registry, id: string): string {
   return `There is no trial "${quote(id)}" in the registry, and no such CSV file. ${hint}`;
 }
 
-function report(
+async function report(
   reduced: Result<Reduction, readonly BenchProblem[]>,
   heading: ReportHeading,
   options: ReduceOptions,
   surroundings: Surroundings,
   finish: Finish,
-): void {
+): Promise<void> {
   if (reduced.ok) {
     surroundings.out(
       options.format === 'json'
         ? jsonReduction(reduced.value)
         : textReduction(reduced.value, heading, surroundings.colour),
     );
+    const plot = reductionPlot(reduced.value, heading.title, heading.events);
+    const shown = await showPlot(plot, options, surroundings);
+    if (!shown.ok) finish.cannotRun(shown.error);
     return;
   }
   for (const { message, help, row } of reduced.error) {

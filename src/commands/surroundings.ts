@@ -8,6 +8,8 @@ export interface Surroundings {
   readonly colour: boolean;
   /** Today's date, YYYY-MM-DD, in UTC. */
   readonly today: () => string;
+  /** Columns of the terminal that standard output goes to; absent where it goes to a file or a pipe. */
+  readonly terminalColumns?: number;
   /** Somebody to ask; absent where nobody sits at a terminal. */
   readonly asker?: () => Promise<Asker>;
 }

@@ -35,6 +35,9 @@ export function markObstacles(mark: PlotMark, frame: PlotFrame): Obstacle[] {
       );
     }
     case 'band':
+      return (['low', 'high'] as const).flatMap((end) =>
+        along(mark.points.map((point) => place({ x: point.x, y: point[end] }))),
+      );
     case 'note':
       return [];
     default:

@@ -29,3 +29,18 @@ export function printSymbols(code: string): readonly string[] {
   const all = [...spellings, ...micro].flatMap((spelling) => [spelling, raised(spelling)]);
   return [...new Set(all)].filter((spelling) => spelling !== code);
 }
+
+/** How print writes a UCUM code where it differs by more than exponents and strokes. */
+const inPrint: Readonly<Record<string, string>> = {
+  Cel: '°C',
+  deg: '°',
+  'dB[SPL]{A}': 'dB(A)',
+  '{count}': '',
+  '1': '',
+};
+
+/** The unit of a UCUM code as figures print it: `mm³/s` for `mm3/s`, `J/(g·K)` for `J/g/K`, nothing for a count. */
+export function printedUnit(code: string): string {
+  const [oneStroke = code] = withOneStroke(code);
+  return inPrint[code] ?? raised(oneStroke).replace(/^um/, '\u00b5m');
+}
