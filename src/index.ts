@@ -11,9 +11,17 @@ export {
 } from './bench/limit-line-answers.ts';
 export { reduceTrial } from './bench/reduce-trial.ts';
 export type { ReducedResult, Reduction } from './bench/reduction.ts';
+export type { BenchPlan, PlanColumn, PlanRow, PlanSection, TrialDraft } from './decisions/bench-plan.ts';
 export type { ProfileDiff } from './decisions/diff-profile.ts';
 export { diffRegistries, type RegistryDiff } from './decisions/diff-registries.ts';
 export type { CellMove, TablesDiff } from './decisions/diff-tables.ts';
+export { writePlanCsv } from './decisions/plan-as-csv.ts';
+export { writePlanJson } from './decisions/plan-as-json.ts';
+export { writePlanMarkdown } from './decisions/plan-as-markdown.ts';
+export { writePlanText } from './decisions/plan-as-text.ts';
+export { type ReadingsPlace, writePlanTrial } from './decisions/plan-as-trial.ts';
+export type { PlanRequest } from './decisions/plan-request.ts';
+export { planTrial } from './decisions/plan-trial.ts';
 export type { ProfileChange } from './decisions/profile-changes.ts';
 export { drawPlot } from './plots/draw-plot.ts';
 export { drawTextPlot, type TextPlotSize } from './plots/draw-text-plot.ts';

@@ -11,6 +11,7 @@ const commands: Readonly<Record<string, () => Promise<MakeCommand>>> = {
   tables: async () => (await import('./tables.ts')).tablesCommand,
   new: async () => (await import('./new.ts')).newCommand,
   diff: async () => (await import('./diff.ts')).diffCommand,
+  plan: async () => (await import('./plan.ts')).planCommand,
   rules: async () => (await import('./rules.ts')).rulesCommand,
 };
 

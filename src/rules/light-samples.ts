@@ -2,8 +2,8 @@ import { ladderReadings, massResolution, placeOfReading } from './ladder-reading
 import type { ProfileRule } from './rule.ts';
 import { shown, shownNumber } from './wording.ts';
 
-/** Part of a mass that the step of the scale may cost. */
-const largestShare = 0.005;
+/** Part of a mass that the step of the scale may cost, as a fraction. */
+export const largestShare = 0.005;
 
 export const lightSamples: ProfileRule = {
   judges: 'profile',

@@ -43,6 +43,6 @@ function list(items: readonly string[]): string {
 }
 
 /** Text in which Markdown and HTML see nothing but text. */
-function escapeMarkdown(text: string): string {
+export function escapeMarkdown(text: string): string {
   return text.replace(/[\\`*_[\]<>|#~&]/g, (character) => `\\${character}`);
 }

@@ -1,0 +1,146 @@
+import { join, resolve } from 'node:path';
+import { Command, Option } from 'commander';
+import type { BenchPlan } from '../decisions/bench-plan.ts';
+import { writePlanCsv } from '../decisions/plan-as-csv.ts';
+import { writePlanJson } from '../decisions/plan-as-json.ts';
+import { writePlanMarkdown } from '../decisions/plan-as-markdown.ts';
+import { writePlanText } from '../decisions/plan-as-text.ts';
+import { writePlanTrial } from '../decisions/plan-as-trial.ts';
+import type { PlanRequest } from '../decisions/plan-request.ts';
+import { plannedMethods, planTrial } from '../decisions/plan-trial.ts';
+import { loadRegistry } from '../registry/load-registry.ts';
+import { failure, type Result, success } from '../result.ts';
+import type { Dimension } from '../units/dimension.ts';
+import { parseQuantity } from '../units/parse-quantity.ts';
+import type { Finish } from './finish.ts';
+import { registryFolders } from './registry-folders.ts';
+import { registryOption, todayOption } from './shared-options.ts';
+import type { Surroundings } from './surroundings.ts';
+import { writeFiles } from './write-files.ts';
+
+interface PlanOptions {
+  readonly nozzle?: string;
+  readonly method?: string;
+  readonly temperature?: string;
+  readonly resolution?: string;
+  readonly format: keyof typeof writers;
+  readonly out?: string;
+  readonly registry: readonly string[];
+  readonly today?: string;
+}
+
+const writers = {
+  text: writePlanText,
+  json: writePlanJson,
+  markdown: writePlanMarkdown,
+  csv: writePlanCsv,
+  trial: (plan: BenchPlan) => writePlanTrial(plan, { in: 'trial' }),
+} as const;
+
+export function planCommand(surroundings: Surroundings, finish: Finish): Command {
+  return new Command('plan')
+    .summary('lay out the next bench run of a machine and a filament')
+    .description(
+      'Lays out a bench run: what to expect and why, the settings step by step, what it takes, the cautions, and an empty trial to fill in.',
+    )
+    .argument('<machine>', 'id of the machine, such as brackwater/lantern')
+    .argument('<filament>', 'id of the filament, such as ashgrove/stagecraft-pla')
+    .option(
+      '--nozzle <id>',
+      'nozzle of the machine (default: one with a measured limit, else the first that fits)',
+    )
+    .option('--method <name>', `bench method: ${plannedMethods.join(', ')}`, 'flowLadder')
+    .option(
+      '--temperature <temperature>',
+      'nozzle temperature, such as "230 Cel" (default: that of the claimed flow, else the middle of the window)',
+    )
+    .option('--resolution <mass>', 'smallest step of the scale, such as "0.001 g" (default 0.01 g)')
+    .addOption(
+      new Option(
+        '--format <format>',
+        'form of the plan: text, a Markdown sheet to fill in by hand, the CSV sheet that reduce reads, the trial file',
+      )
+        .choices(Object.keys(writers))
+        .default('text'),
+    )
+    .option('--out <folder>', 'write bench sheet, CSV sheet and trial file there instead')
+    .addOption(registryOption())
+    .addOption(todayOption())
+    .addHelpText(
+      'after',
+      `
+Examples:
+  meltbounds plan brackwater/lantern ashgrove/stagecraft-petg
+  meltbounds plan brackwater/lantern ashgrove/stagecraft-pla --nozzle hs-0.8 --resolution "0.001 g"
+  meltbounds plan tollwick/steeple ashgrove/stagecraft-petg --temperature "250 Cel" --format markdown > sheet.md
+  meltbounds plan tollwick/steeple ashgrove/stagecraft-petg --out profiles/trials/2026
+
+Exit status: 0 planned, 2 it cannot be planned.`,
+    )
+    .action((machine: string, filament: string, options: PlanOptions) =>
+      plan(machine, filament, options, surroundings, finish),
+    );
+}
+
+async function plan(
+  machine: string,
+  filament: string,
+  options: PlanOptions,
+  surroundings: Surroundings,
+  finish: Finish,
+): Promise<void> {
+  const folders = registryFolders(options.registry, surroundings.cwd);
+  if (!folders.ok) return finish.cannotRun(folders.error);
+  const today = options.today ?? surroundings.today();
+  const request = requestFrom({ machine, filament, today }, options);
+  if (!request.ok) return finish.cannotRun(request.error);
+  const { registry } = loadRegistry(folders.value, surroundings.cwd);
+  const planned = planTrial(registry, request.value);
+  if (!planned.ok) return finish.cannotRun(planned.error);
+  if (options.out === undefined) return surroundings.out(writers[options.format](planned.value));
+  const paths = await writeFiles(filesOf(planned.value), resolve(surroundings.cwd, options.out));
+  for (const path of paths) surroundings.out(`${join(options.out, path)}\n`);
+}
+
+function requestFrom(
+  start: Pick<PlanRequest, 'machine' | 'filament' | 'today'>,
+  { nozzle, method, temperature, resolution }: PlanOptions,
+): Result<PlanRequest, string> {
+  const nozzleTemperature = measure('--temperature', temperature, 'temperature');
+  if (!nozzleTemperature.ok) return nozzleTemperature;
+  const step = measure('--resolution', resolution, 'mass');
+  if (!step.ok) return step;
+  if (step.value !== undefined && step.value <= 0) {
+    return failure(
+      '--resolution: a scale steps by more than 0 g; write the smallest step, such as "0.01 g".',
+    );
+  }
+  return success({
+    ...start,
+    ...(nozzle !== undefined && { nozzle }),
+    ...(method !== undefined && { method }),
+    ...(nozzleTemperature.value !== undefined && { nozzleTemperature: nozzleTemperature.value }),
+    ...(step.value !== undefined && { resolution: step.value }),
+  });
+}
+
+function measure(
+  option: string,
+  text: string | undefined,
+  dimension: Dimension,
+): Result<number | undefined, string> {
+  if (text === undefined) return success(undefined);
+  const parsed = parseQuantity(text, dimension);
+  return parsed.ok
+    ? success(parsed.value.value)
+    : failure(`${option}: ${parsed.error.message}; ${parsed.error.help}`);
+}
+
+function filesOf(bench: BenchPlan): (readonly [string, string])[] {
+  const { id } = bench.trial;
+  return [
+    [`${id}.yaml`, writePlanTrial(bench, { in: 'file', name: `${id}.csv` })],
+    [`${id}.csv`, writePlanCsv(bench)],
+    [`${id}.md`, writePlanMarkdown(bench)],
+  ];
+}

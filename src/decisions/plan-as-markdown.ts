@@ -1,0 +1,43 @@
+import { alignedCells, type GridColumn } from '../tables/text-grid.ts';
+import { escapeMarkdown } from '../tables/write-markdown.ts';
+import { type BenchPlan, planHeading } from './bench-plan.ts';
+
+/** Wide enough to write a reading by hand. */
+const emptyCell = ' '.repeat(10);
+
+/** A plan as a bench sheet to print and fill in by hand. */
+export function writePlanMarkdown(plan: BenchPlan): string {
+  const parts = [
+    `# ${escapeMarkdown(plan.title)}`,
+    `Planned ${plan.date} for the trial ${escapeMarkdown(plan.trial.id)}.`,
+    'Run by: ____________  On: ____________  Batch: ____________  Room: ______ °C, ______ % humidity',
+    ...plan.sections.flatMap(({ heading, items }) => [`## ${heading}`, list(items)]),
+    '## Readings',
+    sheet(plan),
+    'Stopped or ground at: ____________  Because of: ________________________',
+    '## Cautions',
+    list(plan.cautions),
+  ];
+  return `${parts.join('\n\n')}\n`;
+}
+
+function list(items: readonly string[]): string {
+  return items.map((item) => `- ${escapeMarkdown(item)}`).join('\n');
+}
+
+function sheet(plan: BenchPlan): string {
+  const repeats = Array.from({ length: plan.repeats }, (_, index) => index + 1);
+  const toRead = repeats.flatMap((number) =>
+    plan.read.map((column) => `${planHeading(column)}${plan.repeats > 1 ? ` ${number}` : ''}`),
+  );
+  const headings = [...plan.given.map(planHeading), ...plan.hints, ...toRead, 'seen'];
+  const columns = headings.map((heading): GridColumn => ({ heading, align: 'right' }));
+  const cells = plan.rows.map(({ given, hints }) => [
+    ...given.map(String),
+    ...hints,
+    ...[...toRead, 'seen'].map(() => emptyCell),
+  ]);
+  const [head = [], ...body] = alignedCells(columns, cells);
+  const rule = head.map((text) => `${'-'.repeat(Math.max(3, text.length) - 1)}:`);
+  return [head, rule, ...body].map((row) => `| ${row.join(' | ')} |`).join('\n');
+}

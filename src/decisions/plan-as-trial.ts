@@ -1,0 +1,34 @@
+import { type BenchPlan, plannedReadings } from './bench-plan.ts';
+
+/** Where the readings of a planned trial go: into the trial itself, or into a CSV file beside it. */
+export type ReadingsPlace = { readonly in: 'trial' } | { readonly in: 'file'; readonly name: string };
+
+/** A trial file for the registry, ready but for what the bench gives. */
+export function writePlanTrial(plan: BenchPlan, place: ReadingsPlace): string {
+  const { id, lines, afterwards } = plan.trial;
+  return `${[
+    '# yaml-language-server: $schema=../../../schema/trial.schema.json',
+    `# Belongs to trials/${plan.date.slice(0, 4)}/${id}.yaml of the registry. Fill in what was really set and read, then`,
+    `# \`meltbounds check\` and \`meltbounds reduce ${id}\`.`,
+    'kind: trial',
+    `id: ${id}`,
+    `method: ${plan.method}`,
+    'origin: bench',
+    `date: ${plan.date}`,
+    ...lines,
+    'observations:',
+    ...(place.in === 'file' ? [`  file: ${place.name}`] : inlineRows(plan)),
+    ...afterwards.map((line) => `# ${line}`),
+  ].join('\n')}\n`;
+}
+
+function inlineRows(plan: BenchPlan): string[] {
+  const columns = [...plan.given, ...plan.read].map(({ name, unit }) => `${name}: ${unit}`).join(', ');
+  const read = plan.read.map(({ name }) => name).join(', ');
+  return [
+    `  columns: {${columns}}`,
+    `  # Write ${read} behind the last comma of each row.`,
+    '  rows:',
+    ...plannedReadings(plan).map((given) => `    - [${given.join(', ')}, ]`),
+  ];
+}
