@@ -2,6 +2,7 @@ import { existsSync, statSync } from 'node:fs';
 import { basename, dirname, resolve, sep } from 'node:path';
 import { kindOfFolder } from '../registry/kind.ts';
 import { failure, type Result, success } from '../result.ts';
+import { configuredRegistries } from './configured-registries.ts';
 import { registryFolder, registryFolders } from './registry-folders.ts';
 
 /** What `check` was asked to look at. */
@@ -14,17 +15,23 @@ export interface CheckTarget {
   readonly only: readonly string[] | null;
 }
 
-/** Finds the registry that each path belongs to; with no path it is `profiles` in the working directory. */
+/**
+ * Finds the registry that each path belongs to. With no path it is the last of those that are named or configured,
+ * which rests on the others, or all of them.
+ */
 export function checkTarget(
   paths: readonly string[],
-  registries: readonly string[],
+  { registry: registries, all }: { readonly registry: readonly string[]; readonly all?: boolean },
   cwd: string,
 ): Result<CheckTarget, string> {
   if (paths.length === 0) {
     const folders = registryFolders(registries, cwd);
-    return folders.ok ? success({ folders: folders.value, loose: [], only: null }) : folders;
+    if (!folders.ok) return folders;
+    return success({ folders: folders.value, loose: [], only: all ? null : folders.value.slice(-1) });
   }
-  const named = registries.length === 0 ? success([]) : registryFolders(registries, cwd);
+  const configured = registries.length > 0 ? success(registries) : configuredRegistries(cwd);
+  if (!configured.ok) return configured;
+  const named = configured.value === null ? success([]) : registryFolders(configured.value, cwd);
   if (!named.ok) return named;
   const missing = paths.find((path) => !existsSync(resolve(cwd, path)));
   if (missing !== undefined) return failure(`There is no file or folder ${missing}.`);

@@ -17,6 +17,7 @@ interface CheckOptions {
   readonly quiet?: boolean;
   readonly changed?: string;
   readonly fix?: boolean;
+  readonly all?: boolean;
   readonly registry: readonly string[];
   readonly today?: string;
 }
@@ -40,6 +41,7 @@ export function checkCommand(surroundings: Surroundings, finish: Finish): Comman
       'report only what git sees changed since a commit or branch, and what depends on it',
     )
     .option('--fix', 'first mend spelling of units and numbers and order of keys in the files')
+    .option('--all', 'report on every registry that is read, not only on the last, which rests on the others')
     .addOption(registryOption())
     .addOption(todayOption())
     .addHelpText(
@@ -50,6 +52,7 @@ Examples:
   meltbounds check profiles/filaments/ashgrove/stagecraft-pla.yaml
   meltbounds check --fix
   meltbounds check --changed main --fail-on warning
+  meltbounds check --registry meltbounds --registry profiles
   meltbounds check --format json profiles > findings.json
   meltbounds check --format sarif > findings.sarif
 
@@ -69,7 +72,7 @@ async function check(
   finish: Finish,
 ): Promise<void> {
   const { cwd } = surroundings;
-  const target = checkTarget(paths, options.registry, cwd);
+  const target = checkTarget(paths, options, cwd);
   if (!target.ok) return finish.cannotRun(target.error);
   const { folders, loose } = target.value;
   const read = () => loadRegistryWith(folders, loose, cwd);

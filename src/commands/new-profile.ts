@@ -56,7 +56,7 @@ export async function startProfile(
   }
   const folders = registryFolders(options.registry, surroundings.cwd);
   if (!folders.ok) return folders;
-  const [folder = surroundings.cwd] = folders.value;
+  const folder = folders.value.at(-1) ?? surroundings.cwd;
   const { registry } = loadRegistry(folders.value, surroundings.cwd);
   const fields = fieldsOf(schemaFileOf(kind), readSchemaFiles());
   const flags = answersFromFlags(kind, fields, id, options.set);

@@ -1,13 +1,13 @@
 import { InvalidArgumentError, Option } from 'commander';
 
-/** `--registry DIR`, repeatable: later registries add to earlier ones. */
+/** `--registry DIR`, repeatable: later registries rest on earlier ones, the last is the team's own. */
 export function registryOption(): Option {
   return new Option(
     '--registry <folder>',
-    'registry to read, may be repeated: later ones add to earlier ones',
+    'folder or installed package with a registry, may be repeated: later ones rest on earlier ones',
   )
     .argParser((folder: string, earlier: readonly string[]) => [...earlier, folder])
-    .default([], 'profiles in this folder');
+    .default([], 'those that package.json names, else profiles in this folder');
 }
 
 /** `--today DATE`, for a report that does not depend on the clock. */

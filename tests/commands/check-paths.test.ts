@@ -107,7 +107,8 @@ describe('what is checked', () => {
       join(own, 'profiles/filaments/oakhollow/sage-petg.yaml'),
     );
     const alone = await checked(own);
-    const both = await checked(own, '--registry', join(shared.cwd, 'profiles'), '--registry', 'profiles');
+    const named = ['--registry', join(shared.cwd, 'profiles'), '--registry', 'profiles'];
+    const both = await checked(own, '--all', ...named);
 
     expect(placesOf(alone.findings)).toContain(
       'profiles/filaments/oakhollow/sage-petg.yaml references/dangling',

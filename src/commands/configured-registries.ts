@@ -1,0 +1,50 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { dirname, isAbsolute, join } from 'node:path';
+import { isObject } from '../registry/shape.ts';
+import { failure, type Result, success } from '../result.ts';
+
+const example = '"meltbounds": {"registries": ["meltbounds", "profiles"]}';
+
+/**
+ * The registries that package.json in a folder names under `meltbounds`, the team's own last; null where it names
+ * none. Errors: a file that is no JSON, names that are no list of words, or a path that leads out of the folder.
+ */
+export function configuredRegistries(cwd: string): Result<readonly string[] | null, string> {
+  const path = join(cwd, 'package.json');
+  if (!existsSync(path)) return success(null);
+  const config = readConfig(path);
+  if (!config.ok) return config;
+  if (config.value === undefined) return success(null);
+  const { registries } = isObject(config.value) ? config.value : { registries: undefined };
+  if (!Array.isArray(registries) || registries.length === 0 || !registries.every(isName)) {
+    return failure(`package.json: "meltbounds" names no registries. Write it like this: ${example}`);
+  }
+  const outside = registries.find((name) => isAbsolute(name) || name.split(/[\\/]/).includes('..'));
+  if (outside === undefined) return success(registries);
+  return failure(
+    `package.json: the registry "${outside}" lies outside of this folder. Name a folder inside it, or an installed package.`,
+  );
+}
+
+function readConfig(path: string): Result<unknown, string> {
+  try {
+    const manifest: unknown = JSON.parse(readFileSync(path, 'utf8'));
+    return success(isObject(manifest) ? manifest.meltbounds : undefined);
+  } catch {
+    return failure('package.json cannot be read as JSON; mend it, or name registries with --registry.');
+  }
+}
+
+function isName(value: unknown): value is string {
+  return typeof value === 'string' && value !== '';
+}
+
+/** Folder of an installed package, looked for as Node does: in `node_modules` here and in the folders above. */
+export function packageFolder(name: string, cwd: string): string | null {
+  if (!/^(?:@[a-z0-9][a-z0-9._-]*\/)?[a-z0-9][a-z0-9._-]*$/.test(name)) return null;
+  for (let folder = cwd; ; folder = dirname(folder)) {
+    const place = join(folder, 'node_modules', name);
+    if (existsSync(place)) return place;
+    if (folder === dirname(folder)) return null;
+  }
+}
