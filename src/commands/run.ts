@@ -12,6 +12,7 @@ const commands: Readonly<Record<string, () => Promise<MakeCommand>>> = {
   new: async () => (await import('./new.ts')).newCommand,
   diff: async () => (await import('./diff.ts')).diffCommand,
   plan: async () => (await import('./plan.ts')).planCommand,
+  index: async () => (await import('./registry-index.ts')).indexCommand,
   rules: async () => (await import('./rules.ts')).rulesCommand,
 };
 

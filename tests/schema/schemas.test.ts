@@ -26,7 +26,8 @@ function placesWhere(wrong: (node: SchemaNode) => boolean): string[] {
 }
 
 test('the folder holds one schema a kind and the shared ones, and nothing else', () => {
-  const present = readdirSync(new URL('../../schema/', import.meta.url)).sort();
+  const inFolder = readdirSync(new URL('../../schema/', import.meta.url));
+  const present = inFolder.filter((name) => name !== 'output').sort();
   expect(present).toEqual(names.map((name) => `${name}.schema.json`).sort());
 });
 

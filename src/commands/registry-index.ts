@@ -1,0 +1,119 @@
+import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { Command } from 'commander';
+import writeFileAtomic from 'write-file-atomic';
+import { loadRegistry } from '../registry/load-registry.ts';
+import { readIndexedFiles } from '../registry/read-registry-index.ts';
+import { readRegistryFile, readRegistryFiles } from '../registry/registry-files.ts';
+import { type IndexedFile, indexOf, writeIndex } from '../registry/registry-index.ts';
+import { type IndexDifference, verifyIndex } from '../registry/verify-index.ts';
+import { counted } from '../report/summary.ts';
+import { failure, type Result } from '../result.ts';
+import { printable } from '../units/printable.ts';
+import type { Finish } from './finish.ts';
+import { registryFolder } from './registry-folders.ts';
+import { exitStatus, type Surroundings } from './surroundings.ts';
+
+interface IndexOptions {
+  readonly out?: string;
+  readonly verify?: string;
+}
+
+export function indexCommand(surroundings: Surroundings, finish: Finish): Command {
+  return new Command('index')
+    .summary('list the profiles with their digests, or verify a copy by such a list')
+    .description(
+      'Writes an index of a registry: kind, id, version, path and SHA-256 of every profile and of the sheets of trials, sorted by path, as JSON. With --verify it holds a copy of the registry against an index instead, and lists what is missing, extra or altered.',
+    )
+    .argument('[folder]', 'folder of the registry', '.')
+    .option('--out <file>', 'write the index there instead of on standard output')
+    .option('--verify <file>', 'hold the registry against this index')
+    .addHelpText(
+      'after',
+      `
+Examples:
+  meltbounds index --out index.json
+  meltbounds index mirror/profiles --verify index.json
+
+Exit status: 0 written, or nothing differs; 1 something differs, or a profile has errors of form; 2 it cannot run.`,
+    )
+    .action((folder: string, options: IndexOptions) => {
+      const found = registryFolder(folder, surroundings.cwd);
+      if (!found.ok) return finish.cannotRun(found.error);
+      return options.verify === undefined
+        ? write(found.value, options.out, surroundings, finish)
+        : verify(found.value, options.verify, surroundings, finish);
+    });
+}
+
+async function write(
+  folder: string,
+  out: string | undefined,
+  surroundings: Surroundings,
+  finish: Finish,
+): Promise<void> {
+  const loaded = loadRegistry([folder], surroundings.cwd);
+  const broken = new Set(
+    loaded.findings.filter(({ severity }) => severity === 'error').map(({ file }) => file),
+  );
+  if (broken.size > 0) {
+    for (const file of broken) surroundings.err(`${printable(file)} has errors of form.\n`);
+    surroundings.err('No index was written: run `meltbounds check`, and mend what it finds.\n');
+    return finish.with(exitStatus.findings);
+  }
+  const text = writeIndex(indexOf(loaded));
+  if (out === undefined) return surroundings.out(text);
+  try {
+    await writeFileAtomic(resolve(surroundings.cwd, out), text);
+  } catch (error) {
+    return finish.cannotRun(`${out} cannot be written: ${reasonOf(error)}`);
+  }
+  surroundings.out(`${out}\n`);
+}
+
+function verify(folder: string, indexPath: string, surroundings: Surroundings, finish: Finish): void {
+  const root = { folder, shown: folder };
+  const indexed = readIndex(indexPath, surroundings.cwd);
+  if (!indexed.ok) {
+    finish.cannotRun(indexed.error);
+    return;
+  }
+  const present = readRegistryFiles(root).map((file) =>
+    file.ok ? file.source.relativePath : file.relativePath,
+  );
+  const differences = verifyIndex(indexed.value, present, (path) => {
+    const file = readRegistryFile(root, path);
+    if (file.ok) return file.source.digest;
+    return file.problem === 'missing' ? null : file.problem;
+  });
+  surroundings.out(differencesText(differences, indexed.value.length));
+  finish.with(differences.length === 0 ? exitStatus.clean : exitStatus.findings);
+}
+
+function readIndex(path: string, cwd: string): Result<readonly IndexedFile[], string> {
+  let text: string;
+  try {
+    text = readFileSync(resolve(cwd, path), 'utf8');
+  } catch (error) {
+    return failure(`${path} cannot be read: ${reasonOf(error)}`);
+  }
+  const files = readIndexedFiles(text);
+  return files.ok ? files : failure(`${path} is no index: ${files.error}.`);
+}
+
+function differencesText(differences: readonly IndexDifference[], indexed: number): string {
+  const lines = differences.map(
+    ({ path, difference }) => `${difference.padEnd('missing'.length)}  ${printable(path)}\n`,
+  );
+  const count = (wanted: IndexDifference['difference']) =>
+    differences.filter(({ difference }) => difference === wanted).length;
+  const summary =
+    differences.length === 0
+      ? 'the same as in the index'
+      : `${count('missing')} missing, ${count('extra')} extra, ${count('altered')} altered`;
+  return `${lines.join('')}${counted(indexed, 'file')}: ${summary}.\n`;
+}
+
+function reasonOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
+}
