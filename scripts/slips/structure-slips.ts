@@ -83,7 +83,9 @@ function swappedPolymers(profile: AnyProfile, registry: Registry): Slip[] {
 function swappedNozzles(profile: AnyProfile, registry: Registry): Slip[] {
   const places =
     profile.kind === 'trial'
-      ? [{ path: ['nozzle'], machine: profile.data.machine }]
+      ? profile.data.machine === undefined
+        ? []
+        : [{ path: ['nozzle'], machine: profile.data.machine }]
       : [...statementsOf(profile)]
           .filter(({ statement: { at } }) => at?.nozzle !== undefined)
           .map(({ path, statement: { at } }) => ({

@@ -1,86 +1,126 @@
 import { appendToList, type EditFailure, replaceScalar, scalarText } from '../registry/edit-yaml.ts';
+import { shapes } from '../registry/generated/shapes.ts';
 import type { Profile } from '../registry/profile.ts';
 import { isObject } from '../registry/shape.ts';
 import { failure, type Result, success } from '../result.ts';
-import { formatQuantity, formatRange } from '../units/format-quantity.ts';
-import type { ReducedResult } from './reduction.ts';
-import { roundedDown, roundedOutward } from './stated-digits.ts';
+import { adoptableQuantity } from './adoptable-limits.ts';
+import { type AdoptedStatement, adoptedStatements } from './adopted-statement.ts';
+import type { Reduction } from './reduction.ts';
 
-/** Keys that follow the limits in a filament profile. */
-const keysAfterLimits = ['contourSpeed', 'notice', 'fieldNotes', 'acknowledged'];
+/** A profile that limits are written into. */
+export type AdoptingProfile = Profile<'filament'> | Profile<'machine'>;
 
 /**
- * Text of a filament profile with the melt flow limit of a trial written into it. A limit that the profile already
- * states for that trial is brought up to date; everything else, comments included, stays as it is.
- * The error is a sentence for the user.
+ * The kind of profile that states what a reduction found: the filament's, and the machine's for what is the machine's
+ * own; null where no profile states it.
  */
-export function adoptLimit(
-  filament: Profile<'filament'>,
+export function adoptingKind({ results }: Reduction): AdoptingProfile['kind'] | null {
+  const kinds = ['filament', 'machine'] as const;
+  return (
+    kinds.find((kind) => results.some(({ quantity }) => adoptableQuantity(quantity, kind) !== null)) ?? null
+  );
+}
+
+/**
+ * Text of a profile with the limits of a trial written into it. A limit that the profile already states for that
+ * trial is brought up to date; everything else, comments included, stays as it is. The error is a sentence for the
+ * user.
+ */
+export function adoptLimits(
+  profile: AdoptingProfile,
   trial: Profile<'trial'>,
-  result: ReducedResult,
+  reduction: Reduction,
 ): Result<string, string> {
-  if (result.censored === 'below') {
+  const statements = adoptedStatements(trial, reduction, profile.kind);
+  if (statements.length === 0) {
     return failure(
-      'The deficit is exceeded at the first step already: the readings support no limit to adopt.',
+      reduction.method === 'flowLadder'
+        ? 'The deficit is exceeded at the first step already: the readings support no limit to adopt.'
+        : 'The readings do not bracket a limit: they support none to adopt.',
     );
   }
-  const value = formatQuantity(roundedDown(result.value), result.dimension);
-  const interval = intervalText(result);
-  const stated = writtenLimits(filament);
-  const index = stated.findIndex((limit) => limit?.evidence === trial.id);
-  if (interval === null && stated[index]?.interval !== undefined) {
-    return failure(`${filament.source.path} was not changed: ${staleInterval}`);
+  let text = profile.source.text;
+  for (const statement of statements) {
+    const edited = adoptInto(text, profile, trial, statement);
+    if (!edited.ok) return edited;
+    text = edited.value;
+  }
+  return success(text);
+}
+
+function adoptInto(
+  text: string,
+  profile: AdoptingProfile,
+  trial: Profile<'trial'>,
+  statement: AdoptedStatement,
+): Result<string, string> {
+  const { property, interval } = statement;
+  const written = writtenStatements(profile, property);
+  const index = written.findIndex((limit) => limit?.evidence === trial.id && hasSameAt(limit, statement));
+  const { path } = profile.source;
+  if (interval === null && written[index]?.interval !== undefined) {
+    return failure(`${path} was not changed: ${staleInterval(property)}`);
   }
   const edited =
     index === -1
-      ? appendToList(
-          filament.source.text,
-          'meltFlow',
-          statementLines(trial, value, interval),
-          keysAfterLimits,
-        )
-      : restate(filament, index, value, interval);
+      ? appendToList(text, property, statementLines(trial, statement), keysAfter(profile.kind, property))
+      : restate(text, index, statement);
   if (edited.ok) return success(edited.value);
-  return failure(`${filament.source.path} was not changed: ${whyNot(edited.error, interval)}`);
+  return failure(`${path} was not changed: ${whyNot(edited.error, statement)}`);
 }
 
-const staleInterval =
-  'its statement for this trial has an interval, but the ladder ended before the deficit was reached and gives none; delete the line `interval`.';
-
-/** The limits as they are written: what does not fit the schema is not in the data, but counts in the places. */
-function writtenLimits({ written }: Profile<'filament'>): (Record<string, unknown> | null)[] {
-  const list = isObject(written) && Array.isArray(written.meltFlow) ? written.meltFlow : [];
-  return list.map((limit: unknown) => (isObject(limit) ? limit : null));
+function staleInterval(property: string): string {
+  const why =
+    property === 'meltFlow'
+      ? 'the ladder ended before the deficit was reached and gives none'
+      : 'the readings do not bracket the limit and give none';
+  return `its statement for this trial has an interval, but ${why}; delete the line \`interval\`.`;
 }
 
-function intervalText({ interval, dimension }: ReducedResult): string | null {
-  if (interval.low === null || interval.high === null) return null;
-  const { low, high } = roundedOutward(interval.low, interval.high);
-  return formatRange(low, high, dimension);
+/** The statements as they are written: what does not fit the schema is not in the data, but counts in the places. */
+function writtenStatements(
+  { written }: AdoptingProfile,
+  property: string,
+): (Record<string, unknown> | null)[] {
+  const value: unknown = isObject(written) ? written[property] : undefined;
+  return Array.isArray(value)
+    ? value.map((statement: unknown) => (isObject(statement) ? statement : null))
+    : [];
 }
 
-function statementLines(trial: Profile<'trial'>, value: string, interval: string | null): string[] {
-  const { machine, nozzle, conditions, date } = trial.data;
-  const temperature = formatQuantity(conditions.nozzleTemperature, 'temperature');
+/** Whether a written statement is the one for the same acceleration, where a trial has several. */
+function hasSameAt({ at }: Record<string, unknown>, statement: AdoptedStatement): boolean {
+  if (statement.acceleration === null) return true;
+  const written = isObject(at) ? at.acceleration : undefined;
+  return typeof written === 'string' && statement.at?.includes(`acceleration: ${written}`) === true;
+}
+
+/** Keys of the schema behind a property: a new list goes before the first of them that is there. */
+function keysAfter(kind: AdoptingProfile['kind'], property: string): string[] {
+  const keys = Object.keys(shapes[kind].properties);
+  return keys.slice(keys.indexOf(property) + 1);
+}
+
+function statementLines(trial: Profile<'trial'>, { value, interval, at, note }: AdoptedStatement): string[] {
   return [
     `value: ${value}`,
     ...(interval === null ? [] : [`interval: ${interval}`]),
     'basis: measured',
     `evidence: ${scalarText(trial.id)}`,
-    `at: {machine: ${scalarText(machine)}, nozzle: ${scalarText(nozzle)}, nozzleTemperature: ${temperature}}`,
-    `date: ${date}`,
-    ...(interval === null ? ['note: Lower bound; the ladder ended before the deficit was reached.'] : []),
+    ...(at === null ? [] : [`at: ${at}`]),
+    `date: ${trial.data.date}`,
+    ...(note === null ? [] : [`note: ${note}`]),
   ];
 }
 
-function whyNot(reason: EditFailure, interval: string | null): string {
+function whyNot(reason: EditFailure, { property, interval }: AdoptedStatement): string {
   switch (reason) {
     case 'unreadable':
       return 'its YAML cannot be read; `meltbounds check` says where.';
     case 'noSuchPlace':
       return `its statement for this trial has no interval; add \`interval: ${interval}\` to it.`;
     case 'flowList':
-      return 'its list "meltFlow" is not written one entry a line; start each entry on a line of its own with "- ".';
+      return `its list "${property}" is not written one entry a line; start each entry on a line of its own with "- ".`;
     case 'noRoom':
       return 'nothing can be added to it without breaking it; start each of its keys on a line of its own, at the left margin.';
     default:
@@ -88,8 +128,8 @@ function whyNot(reason: EditFailure, interval: string | null): string {
   }
 }
 
-function restate(filament: Profile<'filament'>, index: number, value: string, interval: string | null) {
-  const withValue = replaceScalar(filament.source.text, ['meltFlow', index, 'value'], value);
+function restate(text: string, index: number, { property, value, interval }: AdoptedStatement) {
+  const withValue = replaceScalar(text, [property, index, 'value'], value);
   if (!withValue.ok || interval === null) return withValue;
-  return replaceScalar(withValue.value, ['meltFlow', index, 'interval'], interval);
+  return replaceScalar(withValue.value, [property, index, 'interval'], interval);
 }

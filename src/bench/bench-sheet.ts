@@ -1,8 +1,8 @@
 import { CsvError, parse } from 'csv-parse/sync';
 import { failure, type Result, success } from '../result.ts';
-import type { Dimension } from '../units/dimension.ts';
 import { quote } from '../units/quantity-problem.ts';
 import type { BenchProblem } from './bench-problem.ts';
+import type { ColumnPlan } from './column-plan.ts';
 import type { Observations } from './observations.ts';
 import { readColumnHeads } from './sheet-columns.ts';
 import type { SheetRow } from './sheet-row.ts';
@@ -13,12 +13,11 @@ export const largestSheet = 1_000_000;
 
 /**
  * Reads a bench sheet: comma-separated values (RFC 4180) with a header row of `name [unit]`, as observations in
- * canonical units. `columns` names the columns that must be there, in any order, and their dimensions; no others
- * may be. A byte order mark, blank rows and spaces around cells are tolerated.
+ * canonical units. `plan` names the columns that must or may be there, in any order; no others may be. A byte order mark, blank rows and spaces around cells are tolerated.
  */
 export function readBenchSheet(
   text: string,
-  columns: Readonly<Record<string, Dimension>>,
+  plan: ColumnPlan,
 ): Result<Observations, readonly BenchProblem[]> {
   if (text.length > largestSheet) return failure([tooLarge(text.length)]);
   const records = readRecords(text);
@@ -27,7 +26,7 @@ export function readBenchSheet(
   if (header === undefined || rows.length === 0) return failure([emptySheet(header === undefined)]);
   const delimiter = otherDelimiter(header.cells);
   if (delimiter !== undefined) return failure([wrongDelimiter(delimiter, header.row)]);
-  const heads = readColumnHeads(header, columns);
+  const heads = readColumnHeads(header, plan);
   return heads.ok ? sheetNumbers(heads.value, rows) : heads;
 }
 

@@ -3,6 +3,7 @@ import type { BenchProblem } from './bench-problem.ts';
 import type { FlowLadderSettings } from './flow-ladder-settings.ts';
 import type { LadderReading, LadderStep } from './flow-ladder-steps.ts';
 import type { Observations } from './observations.ts';
+import { notPositiveReadings, repeatedTable } from './reading-checks.ts';
 
 const fewestSteps = 4;
 /** A wrong nominal diameter of the two in use (1.75 for 2.85 mm) changes the ratio 2.7 times; more is another mistake. */
@@ -43,47 +44,15 @@ function badSetting(name: string, value: number, help: string): BenchProblem {
 }
 
 /** Readings that no bench gives: zeros, negative numbers, a table that is there twice. */
-export function checkReadings({ columns, rows }: Observations): BenchProblem[] {
-  const problems = Object.entries(columns).flatMap(([name, values]) =>
-    [...values.entries()]
-      .filter(([, value]) => !(value > 0 && Number.isFinite(value)))
-      .map(([index, value]) => notPositive(name, value, rows[index] ?? index + 1)),
-  );
-  const repeated = repeatedFrom(columns, rows.length);
-  if (repeated === null) return problems;
-  const row = rows[repeated] ?? repeated + 1;
-  return [...problems, repeatedTable(row, repeated)];
-}
-
-function notPositive(name: string, value: number, row: number): BenchProblem {
-  return {
-    code: 'notPositive',
-    message: `${name} is ${value}, a reading is above 0`,
-    found: String(value),
-    help: 'delete the row if nothing was extruded and note the halt as an event of the trial; else write what was read',
-    row,
-  };
-}
-
-function repeatedTable(row: number, length: number): BenchProblem {
-  return {
-    code: 'repeatedTable',
-    message: `from here on the rows repeat the first ${length} digit for digit`,
-    help: 'delete the copy: pasted rows would pass for repeats and narrow the interval',
-    row,
-  };
-}
-
-/** Where the second half of a table equals its first half over several flows, or null. */
-function repeatedFrom(columns: Observations['columns'], length: number): number | null {
-  const half = length / 2;
-  if (!Number.isInteger(half) || half < fewestSteps) return null;
-  const all = Object.values(columns);
-  const same = all.every((values) =>
-    values.slice(0, half).every((value, index) => value === values[half + index]),
-  );
-  const steps = new Set(columns.commandedFlow?.slice(0, half)).size;
-  return same && steps >= fewestSteps ? half : null;
+export function checkReadings(observations: Observations): BenchProblem[] {
+  return [
+    ...notPositiveReadings(
+      observations,
+      Object.keys(observations.columns),
+      'delete the row if nothing was extruded and note the halt as an event of the trial; else write what was read',
+    ),
+    ...repeatedTable(observations, 'commandedFlow', fewestSteps),
+  ];
 }
 
 /** Readings that cannot belong to a ladder: too few steps, ratios that a strand does not have. */

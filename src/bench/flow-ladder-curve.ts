@@ -33,10 +33,10 @@ export function ladderCurve(
     fit: points.map(({ x, middle }) => ({ x, y: middle })),
     band: points.map(({ x, low, high }) => ({ x, low, high })),
     threshold: tolerance,
-    limit:
+    limits:
       interval.low === null || interval.high === null
-        ? null
-        : { value, low: interval.low, high: interval.high },
+        ? []
+        : [{ value, low: interval.low, high: interval.high }],
   };
 }
 

@@ -1,3 +1,9 @@
+import type { BenchRun } from './bench-run.ts';
+import { usualMassResolution } from './usual-resolution.ts';
+
+/** Accepted deficit of a ladder that states none, as a fraction: common practice, no source. */
+export const usualAcceptedDeficit = 0.05;
+
 /** What a flow ladder's readings are judged by. */
 export interface FlowLadderSettings {
   /** Nominal, mm. An error in it cancels. */
@@ -17,4 +23,17 @@ export interface FlowLadderSettings {
   readonly haltedAt?: number;
   /** Names the stream of random numbers; the same for all ladders unless given. */
   readonly seed?: string;
+}
+
+/** The settings of a run; what a run must have and has not is no number, which the checks refuse. */
+export function flowLadderSettings(run: BenchRun): FlowLadderSettings {
+  const { feedLengthUncertainty, haltedAt } = run;
+  return {
+    filamentDiameter: run.filamentDiameter ?? Number.NaN,
+    density: run.density ?? Number.NaN,
+    acceptedDeficit: run.acceptedDeficit ?? usualAcceptedDeficit,
+    massResolution: run.massResolution ?? usualMassResolution,
+    ...(feedLengthUncertainty !== undefined && { feedLengthUncertainty }),
+    ...(haltedAt !== undefined && { haltedAt }),
+  };
 }

@@ -4,12 +4,13 @@ import { randomSource } from '../statistics/random.ts';
 import type { BenchProblem } from './bench-problem.ts';
 import { checkReadings, checkSettings, checkSteps } from './flow-ladder-checks.ts';
 import { ladderCurve } from './flow-ladder-curve.ts';
-import type { FlowLadderSettings } from './flow-ladder-settings.ts';
+import { type FlowLadderSettings, flowLadderSettings } from './flow-ladder-settings.ts';
 import { type LadderStep, ladderReadings, ladderSteps } from './flow-ladder-steps.ts';
 import { ladderWarnings } from './flow-ladder-warnings.ts';
 import { type PossibleCurve, possibleCurves } from './ladder-posterior.ts';
+import type { Method } from './method.ts';
 import type { Observations } from './observations.ts';
-import type { Censoring, Method, ReducedResult, Reduction } from './reduction.ts';
+import type { Censoring, DrawnReduction, ReducedResult } from './reduction.ts';
 import { rounded } from './rounded.ts';
 
 /**
@@ -26,7 +27,7 @@ import { rounded } from './rounded.ts';
 export function reduceFlowLadder(
   observations: Observations,
   settings: FlowLadderSettings,
-): Result<Reduction, readonly BenchProblem[]> {
+): Result<DrawnReduction, readonly BenchProblem[]> {
   const problems = [...checkSettings(settings), ...checkReadings(observations)];
   if (problems.length > 0) return failure(problems);
   const readings = ladderReadings(observations, settings);
@@ -49,11 +50,21 @@ export function reduceFlowLadder(
 }
 
 /** The flow ladder as one of the bench methods. */
-export const flowLadder: Method<FlowLadderSettings> = {
+export const flowLadder = {
   method: 'flowLadder',
   columns: { commandedFlow: 'volumeFlow', feedLength: 'length', extrudedMass: 'mass' },
-  reduce: reduceFlowLadder,
-};
+  names: ['machine', 'nozzle', 'nozzleTemperature'],
+  needs: ['filamentDiameter', 'density'],
+  takes: [
+    'filamentDiameter',
+    'density',
+    'acceptedDeficit',
+    'massResolution',
+    'feedLengthUncertainty',
+    'haltedAt',
+  ],
+  reduce: (observations, run) => reduceFlowLadder(observations, flowLadderSettings(run)),
+} as const satisfies Method;
 
 const usualFeedLengthUncertainty = 0.001;
 

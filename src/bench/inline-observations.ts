@@ -1,7 +1,7 @@
 import { failure, type Result, success } from '../result.ts';
 import { toCanonical } from '../units/convert-unit.ts';
-import type { Dimension } from '../units/dimension.ts';
 import type { BenchProblem } from './bench-problem.ts';
+import type { ColumnPlan } from './column-plan.ts';
 import type { Observations } from './observations.ts';
 import { matchColumns } from './sheet-columns.ts';
 
@@ -11,14 +11,14 @@ export interface InlineObservations {
   readonly rows: readonly (readonly number[])[];
 }
 
-/** Reads inline observations as columns in canonical units; `columns` as for `readBenchSheet`. */
+/** Reads inline observations as columns in canonical units; `plan` as for `readBenchSheet`. */
 export function readInlineObservations(
   inline: InlineObservations,
-  columns: Readonly<Record<string, Dimension>>,
+  plan: ColumnPlan,
 ): Result<Observations, readonly BenchProblem[]> {
   const heads = matchColumns(
     Object.entries(inline.columns).map(([name, unit]) => ({ name, unit })),
-    columns,
+    plan,
   );
   if (!heads.ok) return heads;
   if (inline.rows.length === 0) {

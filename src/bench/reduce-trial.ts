@@ -1,25 +1,21 @@
 import type { Profile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
-import { chooseStatement } from '../registry/statement.ts';
-import { failure, type Result, success } from '../result.ts';
-import type { Dimension } from '../units/dimension.ts';
+import { failure, type Result } from '../result.ts';
 import type { BenchProblem } from './bench-problem.ts';
+import { type BenchRun, factTexts } from './bench-run.ts';
 import { readBenchSheet } from './bench-sheet.ts';
-import { flowLadder } from './flow-ladder.ts';
-import type { FlowLadderSettings } from './flow-ladder-settings.ts';
+import type { ColumnPlan } from './column-plan.ts';
 import { readInlineObservations } from './inline-observations.ts';
+import type { Method, TrialKey } from './method.ts';
+import { benchMethods } from './methods.ts';
 import type { Observations } from './observations.ts';
 import type { Reduction } from './reduction.ts';
-
-/** Accepted deficit of a ladder that states none, as a fraction: common practice, no source. */
-export const usualAcceptedDeficit = 0.05;
-
-/** Scale step taken where a trial names no scale, in g: the usual pocket scale (common practice, no source). */
-export const usualMassResolution = 0.01;
+import { trialRun } from './trial-run.ts';
 
 /**
  * Reduces a trial of a registry to its results, all in canonical units. The same trial gives the same result on every
- * machine. Errors: readings that cannot be reduced, or a trial whose filament or density is not in the registry.
+ * machine. Errors: readings that cannot be reduced, a trial that lacks what its method needs, or one whose filament
+ * or density is not in the registry.
  */
 export function reduceTrial(registry: Registry, trialId: string): Result<Reduction, readonly BenchProblem[]> {
   const trial = registry.trial.get(trialId);
@@ -32,20 +28,68 @@ export function reduceTrial(registry: Registry, trialId: string): Result<Reducti
       },
     ]);
   }
-  const settings = settingsOf(registry, trial);
-  if (!settings.ok) return failure([settings.error]);
-  const observations = readObservations(trial, flowLadder.columns);
-  return observations.ok ? flowLadder.reduce(observations.value, settings.value) : observations;
+  const method = benchMethods[trial.data.method];
+  const run = trialRun(registry, trial);
+  const missing = [...missingKeys(trial, method), ...missingFacts(registry, trial, method, run)];
+  if (missing.length > 0) return failure(missing);
+  const observations = readObservations(trial, method);
+  return observations.ok ? method.reduce(observations.value, run) : observations;
+}
+
+const keyExamples: Readonly<Record<TrialKey, string>> = {
+  machine: 'machine: brackwater/lantern',
+  nozzle: 'nozzle: hs-0.6',
+  nozzleTemperature: 'conditions: {nozzleTemperature: 230 Cel}',
+  dryingTemperature: 'conditions: {dryingTemperature: 50 Cel}',
+  job: 'job: mask-rack',
+};
+
+function missingKeys({ data }: Profile<'trial'>, { method, names }: Method): BenchProblem[] {
+  const given = { ...data.conditions, machine: data.machine, nozzle: data.nozzle, job: data.job };
+  return names
+    .filter((name) => given[name] === undefined)
+    .map((name) => ({
+      code: 'missingKey',
+      message: `a ${method} needs \`${name}\``,
+      help: `add it to the trial, for instance: ${keyExamples[name]}`,
+    }));
+}
+
+function missingFacts(
+  registry: Registry,
+  { data }: Profile<'trial'>,
+  { method, needs }: Method,
+  run: BenchRun,
+): BenchProblem[] {
+  const missing = needs.filter((fact) => run[fact] === undefined);
+  const ofFilament = missing.some((fact) => fact === 'filamentDiameter' || fact === 'density');
+  if (ofFilament || !registry.filament.has(data.filament)) {
+    return [
+      {
+        code: 'unknownFilament',
+        message: `the filament "${data.filament}" of the trial, or its density, is not in the registry`,
+        help: 'add the filament with its diameter and density, then reduce again',
+      },
+    ];
+  }
+  return missing.map((fact) => {
+    const { what, place, example } = factTexts[fact];
+    return {
+      code: 'missingFact',
+      message: `a ${method} needs \`${place}\`: ${what}`,
+      help: `add it to the trial, such as ${example}`,
+    };
+  });
 }
 
 function readObservations(
   { data, attachment }: Profile<'trial'>,
-  columns: Readonly<Record<string, Dimension>>,
+  plan: ColumnPlan,
 ): Result<Observations, readonly BenchProblem[]> {
   const { columns: units, rows } = data.observations;
-  if (attachment?.ok) return readBenchSheet(attachment.source.text, columns);
+  if (attachment?.ok) return readBenchSheet(attachment.source.text, plan);
   if (units !== undefined && rows !== undefined)
-    return readInlineObservations({ columns: units, rows }, columns);
+    return readInlineObservations({ columns: units, rows }, plan);
   return failure([
     {
       code: 'emptySheet',
@@ -53,26 +97,4 @@ function readObservations(
       help: 'write them under `observations`, or name a CSV file beside the trial',
     },
   ]);
-}
-
-function settingsOf(registry: Registry, trial: Profile<'trial'>): Result<FlowLadderSettings, BenchProblem> {
-  const { filament: id, machine, acceptedDeficit, scale, feedLengthUncertainty, events } = trial.data;
-  const filament = registry.filament.get(id);
-  const density = chooseStatement(filament?.data.density, { machine, filament: id });
-  if (filament === undefined || density === null) {
-    return failure({
-      code: 'unknownFilament',
-      message: `the filament "${id}" of the trial, or its density, is not in the registry`,
-      help: 'add the filament with its diameter and density, then reduce again',
-    });
-  }
-  const halted = (events ?? []).map(({ commandedFlow }) => commandedFlow);
-  return success({
-    filamentDiameter: filament.data.diameter,
-    density: density.value,
-    acceptedDeficit: acceptedDeficit ?? usualAcceptedDeficit,
-    massResolution: scale?.resolution ?? usualMassResolution,
-    ...(feedLengthUncertainty !== undefined && { feedLengthUncertainty }),
-    ...(halted.length > 0 && { haltedAt: Math.min(...halted) }),
-  });
 }

@@ -1,10 +1,22 @@
-import type { Result } from '../result.ts';
 import type { Dimension } from '../units/dimension.ts';
-import type { BenchProblem } from './bench-problem.ts';
-import type { Observations } from './observations.ts';
 
-/** What a bench method finds out. */
-export type ReducedQuantity = 'meltFlow';
+/** What the bench methods find out. */
+export type ReducedQuantity =
+  | 'meltFlow'
+  | 'meanDiameter'
+  | 'diameterSpread'
+  | 'ovality'
+  | 'flowError'
+  | 'lowestNozzleTemperature'
+  | 'highestNozzleTemperature'
+  | 'contourSpeed'
+  | 'shortestLayerTime'
+  | 'dryingTime'
+  | 'dryMass'
+  | 'soundLevel'
+  | 'soundPower'
+  | 'printTime'
+  | 'printMass';
 
 /** On which side of the tested range a limit lies that the readings do not bracket. */
 export type Censoring = 'above' | 'below';
@@ -18,6 +30,8 @@ export interface ReducedResult {
   /** The 95 % coverage interval, probabilistically symmetric (JCGM 101:2008, 3.15); no ends when censored. */
   readonly interval: { readonly low: number | null; readonly high: number | null; readonly coverage: 0.95 };
   readonly censored: Censoring | null;
+  /** What distinguishes it from other results of the same trial; acceleration in mm/s2. */
+  readonly at?: { readonly acceleration: number };
 }
 
 /** One axis of a plot. */
@@ -36,10 +50,10 @@ export interface ReductionCurve {
   readonly fit: readonly { readonly x: number; readonly y: number }[];
   /** Pointwise 95 % coverage band of the curve. */
   readonly band: readonly { readonly x: number; readonly low: number; readonly high: number }[];
-  /** The level on the y axis that decides. */
-  readonly threshold: number;
-  /** Where the curve crosses the threshold, unless that lies outside of the tested range. */
-  readonly limit: { readonly value: number; readonly low: number; readonly high: number } | null;
+  /** The level on the y axis that decides, where one does. */
+  readonly threshold: number | null;
+  /** Where the curve crosses the threshold, as far as that lies inside of the tested range. */
+  readonly limits: readonly { readonly value: number; readonly low: number; readonly high: number }[];
 }
 
 /** What a method makes of a trial's readings. */
@@ -47,19 +61,13 @@ export interface Reduction {
   /** Name of the method, as trials write it. */
   readonly method: string;
   readonly results: readonly ReducedResult[];
-  readonly curve: ReductionCurve;
+  /** Null where there is nothing to draw. */
+  readonly curve: ReductionCurve | null;
   /** What a reader should know before relying on the results; each a sentence that says what would help. */
   readonly warnings: readonly string[];
 }
 
-/** A bench method: which columns it reads, and how it turns readings into a reduction. */
-export interface Method<Settings> {
-  /** Name of the method, as trials write it. */
-  readonly method: string;
-  /** The columns that its observations must have, with the dimension of each. */
-  readonly columns: Readonly<Record<string, Dimension>>;
-  readonly reduce: (
-    observations: Observations,
-    settings: Settings,
-  ) => Result<Reduction, readonly BenchProblem[]>;
+/** A reduction of which there is something to draw. */
+export interface DrawnReduction extends Reduction {
+  readonly curve: ReductionCurve;
 }

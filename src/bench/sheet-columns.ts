@@ -5,6 +5,7 @@ import { parseUnit } from '../units/parse-quantity.ts';
 import { quote } from '../units/quantity-problem.ts';
 import type { Unit } from '../units/unit-table.ts';
 import type { BenchProblem } from './bench-problem.ts';
+import type { ColumnPlan } from './column-plan.ts';
 import type { SheetRow } from './sheet-row.ts';
 
 /** A column of a sheet: what it holds and the unit its numbers are in. */
@@ -16,17 +17,17 @@ export interface ColumnHead {
 /** Reads a header row of `name [unit]` against the columns that must be there. */
 export function readColumnHeads(
   header: SheetRow,
-  columns: Readonly<Record<string, Dimension>>,
+  plan: ColumnPlan,
 ): Result<ColumnHead[], readonly BenchProblem[]> {
   const written: NamedUnit[] = [];
   const problems: BenchProblem[] = [];
   for (const cell of header.cells) {
     // A unit may hold brackets itself: `feedSpeed [[in_i]/min]`.
     const [, name = '', unit = ''] = /^([^[\]]*?)\s*\[(.*)\]$/.exec(cell) ?? [];
-    if (name === '') problems.push(malformedHeader(cell, columns, header.row));
+    if (name === '') problems.push(malformedHeader(cell, plan.columns, header.row));
     else written.push({ name, unit });
   }
-  return problems.length > 0 ? failure(problems) : matchColumns(written, columns, header.row);
+  return problems.length > 0 ? failure(problems) : matchColumns(written, plan, header.row);
 }
 
 /** A column as its author named it, with the unit as text. */
@@ -38,9 +39,10 @@ export interface NamedUnit {
 /** Matches named columns to the ones that must be there; `row` is where they were written, if anywhere. */
 export function matchColumns(
   written: readonly NamedUnit[],
-  columns: Readonly<Record<string, Dimension>>,
+  plan: ColumnPlan,
   row?: number,
 ): Result<ColumnHead[], readonly BenchProblem[]> {
+  const { columns } = plan;
   const place = row === undefined ? {} : { row };
   const problems: BenchProblem[] = [];
   const heads: ColumnHead[] = [];
@@ -56,11 +58,31 @@ export function matchColumns(
       else problems.push({ ...wrongUnit(name, unit.error), ...place });
     }
   }
-  const missing = Object.entries(columns).filter(([name]) => !written.some((head) => head.name === name));
+  const missing = requiredColumns(plan).filter(([name]) => !written.some((head) => head.name === name));
   problems.push(
     ...missing.map(([name, dimension]) => ({ ...missingColumn(name, dimension, written), ...place })),
+    ...choiceProblems(written, plan.eitherOf ?? []).map((problem) => ({ ...problem, ...place })),
   );
   return problems.length > 0 ? failure(problems) : success(heads);
+}
+
+function requiredColumns({ columns, optional = [], eitherOf = [] }: ColumnPlan): [string, Dimension][] {
+  return Object.entries(columns).filter(([name]) => !optional.includes(name) && !eitherOf.includes(name));
+}
+
+function choiceProblems(written: readonly NamedUnit[], eitherOf: readonly string[]): BenchProblem[] {
+  const there = eitherOf.filter((name) => written.some((head) => head.name === name));
+  if (eitherOf.length === 0 || there.length === 1) return [];
+  const names = eitherOf.map((name) => `\`${name}\``).join(' or ');
+  return there.length === 0
+    ? [{ code: 'missingColumn', message: `there is no column ${names}`, help: `add one of them` }]
+    : [
+        {
+          code: 'repeatedColumn',
+          message: `there are both ${there.join(' and ')}`,
+          help: 'keep the one that decides',
+        },
+      ];
 }
 
 function malformedHeader(

@@ -11,9 +11,14 @@ export function roundedDown(value: number): number {
   return Math.floor(value / step(value) + 1e-9) * step(value);
 }
 
+/** A limit rounded up to three digits: the safe side for a time that must pass. */
+export function roundedUp(value: number): number {
+  return Math.ceil(value / step(value) - 1e-9) * step(value);
+}
+
 /** An interval rounded outward to three digits. */
 export function roundedOutward(low: number, high: number): Range {
-  return { low: roundedDown(low), high: Math.ceil(high / step(high) - 1e-9) * step(high) };
+  return { low: roundedDown(low), high: roundedUp(high) };
 }
 
 function step(value: number): number {

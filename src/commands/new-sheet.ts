@@ -28,7 +28,7 @@ export function readSheetFor(
   const absolute = resolve(cwd, from);
   const text = readSheetText(absolute, from);
   if (!text.ok) return failure(`${text.error.reason} ${text.error.help}`);
-  const read = readBenchSheet(text.value, flowLadder.columns);
+  const read = readBenchSheet(text.value, flowLadder);
   if (!read.ok) {
     const lines = read.error.map(
       ({ message, help, row }) => `${from}${row === undefined ? '' : `:${row}`}: ${message}; ${help}`,

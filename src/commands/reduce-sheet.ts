@@ -2,45 +2,39 @@ import { readFileSync, statSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { Option } from 'commander';
 import type { BenchProblem } from '../bench/bench-problem.ts';
+import { factTexts } from '../bench/bench-run.ts';
 import { largestSheet, readBenchSheet } from '../bench/bench-sheet.ts';
-import { flowLadder } from '../bench/flow-ladder.ts';
-import { usualAcceptedDeficit, usualMassResolution } from '../bench/reduce-trial.ts';
+import type { MethodName } from '../bench/method.ts';
+import { benchMethods, methodNames } from '../bench/methods.ts';
 import type { Reduction } from '../bench/reduction.ts';
 import { failure, type Result, success } from '../result.ts';
-import type { Dimension } from '../units/dimension.ts';
-import { parseQuantity } from '../units/parse-quantity.ts';
+import type { CannotReduce } from './cannot-reduce.ts';
+import { sheetRun } from './sheet-run.ts';
 
-/** What a bare bench sheet does not say itself, as the user writes it. */
-export interface SheetOptions {
-  readonly method?: string;
-  readonly diameter?: string;
-  readonly density?: string;
-  readonly tolerance?: string;
-  readonly resolution?: string;
-  readonly halted?: string;
-}
-
-export interface CannotReduce {
-  readonly reason: string;
-  readonly help: string;
-}
+/** What a bare bench sheet does not say itself, as the user writes it: the method, and facts by their flag. */
+export type SheetOptions = { readonly method?: MethodName } & Readonly<Record<string, unknown>>;
 
 /** Options that only a bare bench sheet needs; a trial of the registry holds them itself. */
 export function sheetOptions(): Option[] {
   return [
-    new Option('--method <name>', 'bench method of a CSV sheet').choices([flowLadder.method]),
-    new Option('--diameter <length>', 'filament diameter, such as "1.75 mm" (CSV sheet)'),
-    new Option('--density <density>', 'filament density, such as "1.24 g/cm3" (CSV sheet)'),
-    new Option('--tolerance <ratio>', 'accepted flow deficit, such as "5 %" (CSV sheet; default 5 %)'),
-    new Option(
-      '--resolution <mass>',
-      'smallest step of the scale, such as "0.01 g" (CSV sheet; default 0.01 g)',
-    ),
-    new Option(
-      '--halted <flow>',
-      'commanded flow at which the run was halted, such as "66 mm3/s" (CSV sheet)',
+    new Option('--method <name>', 'bench method of a CSV sheet').choices(methodNames),
+    ...[...factsByFlag()].map(
+      ([flag, facts]) => new Option(`--${flag} <value>`, `${facts.map(flagText).join('; ')} (CSV sheet)`),
     ),
   ];
+}
+
+type Facts = (typeof factTexts)[keyof typeof factTexts][];
+
+function factsByFlag(): Map<string, Facts> {
+  const byFlag = new Map<string, Facts>();
+  for (const fact of Object.values(factTexts))
+    byFlag.set(fact.flag, [...(byFlag.get(fact.flag) ?? []), fact]);
+  return byFlag;
+}
+
+function flagText({ what, example }: Facts[number]): string {
+  return `${what}, such as "${example}"`;
 }
 
 /** Reads and reduces a bare CSV bench sheet. The inner result is what the method says of the readings. */
@@ -52,15 +46,25 @@ export function reduceSheet(
   if (options.method === undefined) {
     return failure({
       reason: 'A bare sheet does not say how it was run.',
-      help: `Add --method ${flowLadder.method}.`,
+      help: `Add --method flowLadder, or another of ${methodNames.join(', ')}.`,
     });
   }
-  const settings = settingsFrom(options);
-  if (!settings.ok) return settings;
+  const method = benchMethods[options.method];
+  const run = sheetRun(method, writtenFacts(options));
+  if (!run.ok) return run;
   const text = readSheetText(resolve(cwd, path), path);
   if (!text.ok) return text;
-  const observations = readBenchSheet(text.value, flowLadder.columns);
-  return success(observations.ok ? flowLadder.reduce(observations.value, settings.value) : observations);
+  const observations = readBenchSheet(text.value, method);
+  return success(observations.ok ? method.reduce(observations.value, run.value) : observations);
+}
+
+/** The facts as they are written, by flag: the parser of the command line joins its words in camel case. */
+function writtenFacts(options: SheetOptions): Record<string, string | undefined> {
+  const entries = [...factsByFlag().keys()].map((flag) => {
+    const value = options[flag.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase())];
+    return [flag, typeof value === 'string' ? value : undefined] as const;
+  });
+  return Object.fromEntries(entries);
 }
 
 /** Text of a bench sheet, `shown` as the user calls it. */
@@ -81,49 +85,4 @@ export function readSheetText(absolute: string, shown: string): Result<string, C
       help: encoding ? 'Save it as CSV in UTF-8.' : 'Check the spelling of the path.',
     });
   }
-}
-
-function settingsFrom(options: SheetOptions) {
-  const diameter = required('--diameter', options.diameter, 'length', '1.75 mm');
-  if (!diameter.ok) return diameter;
-  const density = required('--density', options.density, 'density', '1.24 g/cm3');
-  if (!density.ok) return density;
-  const tolerance = optional('--tolerance', options.tolerance, 'ratio');
-  if (!tolerance.ok) return tolerance;
-  const resolution = optional('--resolution', options.resolution, 'mass');
-  if (!resolution.ok) return resolution;
-  const halted = optional('--halted', options.halted, 'volumeFlow');
-  if (!halted.ok) return halted;
-  return success({
-    filamentDiameter: diameter.value,
-    density: density.value,
-    acceptedDeficit: tolerance.value ?? usualAcceptedDeficit,
-    massResolution: resolution.value ?? usualMassResolution,
-    ...(halted.value !== null && { haltedAt: halted.value }),
-  });
-}
-
-function required(
-  flag: string,
-  written: string | undefined,
-  dimension: Dimension,
-  example: string,
-): Result<number, CannotReduce> {
-  if (written === undefined) {
-    return failure({
-      reason: `A bare sheet needs ${flag}.`,
-      help: `Add, for instance: ${flag} "${example}"`,
-    });
-  }
-  const quantity = parseQuantity(written, dimension);
-  if (quantity.ok) return success(quantity.value.value);
-  return failure({ reason: `${flag}: ${quantity.error.message}`, help: quantity.error.help });
-}
-
-function optional(
-  flag: string,
-  written: string | undefined,
-  dimension: Dimension,
-): Result<number | null, CannotReduce> {
-  return written === undefined ? success(null) : required(flag, written, dimension, '');
 }

@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { Command, Option } from 'commander';
 import writeFileAtomic from 'write-file-atomic';
-import { adoptLimit } from '../bench/adopt-limit.ts';
+import { adoptingKind, adoptLimits } from '../bench/adopt-limit.ts';
 import type { BenchProblem } from '../bench/bench-problem.ts';
 import { reduceTrial } from '../bench/reduce-trial.ts';
 import type { Reduction } from '../bench/reduction.ts';
@@ -32,7 +32,7 @@ interface ReduceOptions extends SheetOptions {
 
 export function reduceCommand(surroundings: Surroundings, finish: Finish): Command {
   const command = new Command('reduce')
-    .summary('reduce a bench trial to a limit with its 95 % interval')
+    .summary('reduce a bench trial to its results with 95 % intervals')
     .description(
       'Turns the readings of a trial, or of a bare CSV bench sheet, into a limit with its 95 % coverage interval.',
     )
@@ -40,7 +40,7 @@ export function reduceCommand(surroundings: Surroundings, finish: Finish): Comma
     .addOption(
       new Option('--format <format>', 'form of the result').choices(['text', 'json']).default('text'),
     )
-    .option('--adopt', 'write the limit into the filament profile of the trial')
+    .option('--adopt', 'write the limit into the profile of the filament, or of the machine for its sound')
     .addOption(registryOption());
   for (const option of [...plotOptions(), ...sheetOptions()]) command.addOption(option);
   return command
@@ -52,6 +52,8 @@ Examples:
   meltbounds reduce lantern-stagecraft-pla-230 --adopt
   meltbounds reduce lantern-stagecraft-pla-230 --plot ladder.svg
   meltbounds reduce lantern-stagecraft-pla-230 --plot -
+  meltbounds reduce spool.csv --method diameterSurvey --diameter "1.75 mm" --resolution "0.001 mm"
+  meltbounds reduce dryer.csv --method dryingCurve --residual "0.02 %" --reel "180 g"
   meltbounds reduce ladder.csv --method flowLadder --diameter "1.75 mm" --density "1.24 g/cm3" --tolerance "5 %" --resolution "0.01 g" --format json
 
 Exit status: 0 reduced, 1 the readings cannot be reduced, 2 it cannot run.`,
@@ -169,14 +171,18 @@ async function adopt(
   reduction: Reduction,
   surroundings: Surroundings,
 ): Promise<Result<string, string>> {
-  const filament = registry.filament.get(trial.data.filament);
-  const limit = reduction.results.find(({ quantity }) => quantity === 'meltFlow');
-  if (filament === undefined || limit === undefined)
-    return failure('The trial has no filament to adopt a limit for.');
-  const text = adoptLimit(filament, trial, limit);
+  const kind = adoptingKind(reduction);
+  if (kind === null)
+    return failure(`No profile states what a ${reduction.method} finds; cite it in a field note.`);
+  const profile =
+    kind === 'filament'
+      ? registry.filament.get(trial.data.filament)
+      : registry.machine.get(trial.data.machine ?? '');
+  if (profile === undefined) return failure(`The trial has no ${kind} to adopt a limit for.`);
+  const text = adoptLimits(profile, trial, reduction);
   if (!text.ok) return text;
-  const { path } = filament.source;
-  if (text.value === filament.source.text) return success(`${path} states this limit already.`);
+  const { path } = profile.source;
+  if (text.value === profile.source.text) return success(`${path} states this limit already.`);
   await writeFileAtomic(resolve(surroundings.cwd, path), text.value);
   return success(`Wrote the limit into ${path}.`);
 }

@@ -1,4 +1,4 @@
-import { usualMassResolution } from '../bench/reduce-trial.ts';
+import { usualMassResolution } from '../bench/usual-resolution.ts';
 import { strandFeed, strandMass } from '../physics/strand.ts';
 import type { Registry } from '../registry/registry.ts';
 import { chooseStatement } from '../registry/statement.ts';

@@ -1,4 +1,5 @@
-import { reduceTrial, usualAcceptedDeficit } from '../bench/reduce-trial.ts';
+import { usualAcceptedDeficit } from '../bench/flow-ladder-settings.ts';
+import { reduceTrial } from '../bench/reduce-trial.ts';
 import type { Registry } from '../registry/registry.ts';
 import { type Result, success } from '../result.ts';
 import { shown, shownNumber, shownRange } from '../rules/wording.ts';

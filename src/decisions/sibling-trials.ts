@@ -81,13 +81,19 @@ function sibling(
   reduce: ReduceTrial,
 ): SiblingTrial | null {
   if (data.method !== 'flowLadder') return null;
+  const { machine: machineId, nozzle, conditions } = data;
+  const { nozzleTemperature } = conditions;
+  if (machineId === undefined || nozzle === undefined || nozzleTemperature === undefined) return null;
   const filament = registry.filament.get(data.filament)?.data;
-  const machine = registry.machine.get(data.machine)?.data;
-  const fitted = machine === undefined ? null : findNozzle(machine, data.nozzle);
+  const machine = registry.machine.get(machineId)?.data;
+  const fitted = machine === undefined ? null : findNozzle(machine, nozzle);
   if (filament === undefined || fitted === null) return null;
   const families = familiesOf(filament, registry);
-  const kinship = kinshipOf(data, pairing, families[0]?.id === setup.families[0]?.id);
-  const { nozzleTemperature } = data.conditions;
+  const kinship = kinshipOf(
+    { machine: machineId, nozzle, filament: filament.id },
+    pairing,
+    families[0]?.id === setup.families[0]?.id,
+  );
   const scale = kinship && scaling({ ...fitted, filament, families, nozzleTemperature }, setup);
   if (kinship === null || scale === null) return null;
   const reduced = reduce(id);
@@ -98,8 +104,8 @@ function sibling(
   return {
     id,
     kinship,
-    machine: data.machine,
-    nozzle: data.nozzle,
+    machine: machineId,
+    nozzle,
     filament: data.filament,
     nozzleTemperature,
     limit,

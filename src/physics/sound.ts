@@ -1,9 +1,10 @@
-import type { Decibels, Millimetres, Seconds } from '../units/canonical.ts';
+import type { Decibels, Millimetres, Seconds, Watts } from '../units/canonical.ts';
 
 /** Where the source stands: free in space, or on a floor that reflects. */
 export type SoundField = 'free' | 'overPlane';
 
 const MILLIMETRES_PER_METRE = 1000;
+const REFERENCE_POWER: Watts = 1e-12;
 const WORKING_DAY: Seconds = 8 * 3600;
 
 /**
@@ -81,6 +82,16 @@ export function surveyBackgroundCorrection(difference: Decibels): SurveyCorrecti
  */
 export function dailyExposureLevel(level: Decibels, exposure: Seconds): Decibels {
   return level + 10 * Math.log10(exposure / WORKING_DAY);
+}
+
+/** Level, in dB re 1 pW, of a sound power in W. Source: ISO 3744, sound power level. */
+export function powerLevel(power: Watts): Decibels {
+  return 10 * Math.log10(power / REFERENCE_POWER);
+}
+
+/** Sound power in W of a level in dB re 1 pW. Source: as `powerLevel`. */
+export function powerOfLevel(level: Decibels): Watts {
+  return REFERENCE_POWER * 10 ** (level / 10);
 }
 
 function surfaceLevel(distance: Millimetres, field: SoundField): Decibels {

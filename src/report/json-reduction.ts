@@ -6,8 +6,14 @@ export function jsonReduction({ method, results, warnings }: Reduction): string 
   return `${JSON.stringify({ method, results: results.map(jsonResult), warnings }, null, 2)}\n`;
 }
 
-function jsonResult({ quantity, dimension, value, interval, censored }: ReducedResult) {
+function jsonResult({ quantity, dimension, value, interval, censored, at }: ReducedResult) {
   const unit = dimensionInfo[dimension].canonicalUnit;
   const { low, high, coverage } = interval;
-  return { quantity, value: { value, unit }, interval: { low, high, unit, coverage }, censored };
+  return {
+    quantity,
+    value: { value, unit },
+    interval: { low, high, unit, coverage },
+    censored,
+    ...(at && { at: { acceleration: { value: at.acceleration, unit: 'mm/s2' } } }),
+  };
 }

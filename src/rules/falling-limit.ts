@@ -68,10 +68,14 @@ function pairingKey({ data: { machine, nozzle, filament } }: Profile<'trial'>): 
 /** The trials of the same pairing at lower temperatures. */
 function colderTrials(trial: Profile<'trial'>, { registry }: RuleContext): Profile<'trial'>[] {
   const { nozzleTemperature } = trial.data.conditions;
+  if (nozzleTemperature === undefined) return [];
   const all = pairings(registry).get(pairingKey(trial)) ?? [];
-  return all.filter(({ data }) => data.conditions.nozzleTemperature < nozzleTemperature);
+  return all.filter(
+    ({ data }) => (data.conditions.nozzleTemperature ?? Number.POSITIVE_INFINITY) < nozzleTemperature,
+  );
 }
 
 function temperatureOf({ data }: Profile<'trial'>): string {
-  return shown(data.conditions.nozzleTemperature, 'temperature');
+  const { nozzleTemperature } = data.conditions;
+  return nozzleTemperature === undefined ? 'an unknown temperature' : shown(nozzleTemperature, 'temperature');
 }

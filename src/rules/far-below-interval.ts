@@ -1,9 +1,10 @@
+import { limitsOfProperty } from '../bench/adoptable-limits.ts';
 import type { AnyProfile } from '../registry/profile.ts';
 import type { Path } from '../registry/shape.ts';
 import type { Dimension } from '../units/dimension.ts';
 import { limitsOf } from './flow-limits.ts';
 import type { ProfileRule, RuleContext } from './rule.ts';
-import { intervalStatements } from './statement-intervals.ts';
+import { intervalStatements, propertyOf } from './statement-intervals.ts';
 import { trialLimit } from './trial-limit.ts';
 import { shown, shownRange } from './wording.ts';
 
@@ -52,9 +53,11 @@ interface Support {
 
 /** What supports the values of a profile: their intervals, and for flow limits without one their trials. */
 function supports(profile: AnyProfile, context: RuleContext): Support[] {
-  const intervals = [...intervalStatements(profile)].map(({ path, value, interval, dimension }) => {
+  const intervals = [...intervalStatements(profile)].flatMap(({ path, value, interval, dimension }) => {
     const text = `its interval ${shownRange(interval, dimension)}`;
-    return { path, value, low: interval.low, dimension, text };
+    // Below a time that must pass is the unsafe side, which another rule judges.
+    const [limit] = limitsOfProperty(profile.kind, propertyOf(path));
+    return limit?.safeSide === 'above' ? [] : [{ path, value, low: interval.low, dimension, text }];
   });
   const limits = limitsOf(profile, context.registry).flatMap(({ path, value, statement }) => {
     const trial = context.registry.trial.get(statement.evidence ?? '');

@@ -76,7 +76,14 @@ function hotEndTemperatures(profile: AnyProfile, registry: Registry): HotEndTemp
   );
 }
 
-function placed(path: Path, at: Conditions, registry: Registry): HotEndTemperature[] {
+/** Where a nozzle is at a temperature, as far as that is known. */
+interface NozzleAt {
+  readonly machine?: string | undefined;
+  readonly nozzle?: string | undefined;
+  readonly nozzleTemperature?: DegreesCelsius | undefined;
+}
+
+function placed(path: Path, at: NozzleAt, registry: Registry): HotEndTemperature[] {
   const { machine: id, nozzle, nozzleTemperature: value } = at;
   const machine = id === undefined ? undefined : registry.machine.get(id)?.data;
   if (machine === undefined || id === undefined || nozzle === undefined || value === undefined) return [];

@@ -1,7 +1,7 @@
 import { readBenchSheet } from '../bench/bench-sheet.ts';
 import { flowLadder } from '../bench/flow-ladder.ts';
 import { readInlineObservations } from '../bench/inline-observations.ts';
-import { usualMassResolution } from '../bench/reduce-trial.ts';
+import { usualMassResolution } from '../bench/usual-resolution.ts';
 import type { Profile } from '../registry/profile.ts';
 import type { SourceText } from '../registry/source-text.ts';
 import type { CubicMillimetresPerSecond, Grams, Millimetres } from '../units/canonical.ts';
@@ -15,12 +15,13 @@ export interface LadderReading {
   readonly row: number;
 }
 
-/** The readings of a ladder in the order in which they were written; none where they cannot be read. */
+/** The readings of a flow ladder in the order in which they were written; none of other methods or where they cannot be read. */
 export function ladderReadings({ data, attachment }: Profile<'trial'>): readonly LadderReading[] {
+  if (data.method !== 'flowLadder') return [];
   const { columns, rows } = data.observations;
   const read = attachment?.ok
-    ? readBenchSheet(attachment.source.text, flowLadder.columns)
-    : readInlineObservations({ columns: columns ?? {}, rows: rows ?? [] }, flowLadder.columns);
+    ? readBenchSheet(attachment.source.text, flowLadder)
+    : readInlineObservations({ columns: columns ?? {}, rows: rows ?? [] }, flowLadder);
   if (!read.ok) return [];
   const { commandedFlow = [], feedLength = [], extrudedMass = [] } = read.value.columns;
   return read.value.rows.map((row, index) => ({

@@ -34,7 +34,7 @@ export function linerTemperatures(profile: AnyProfile, registry: Registry): Line
   const { hotEnd } = pairingOfTrial(profile.data, registry);
   if (hotEnd?.liner !== 'polymer') return [];
   const value = profile.data.conditions.nozzleTemperature;
-  return [{ path: ['conditions', 'nozzleTemperature'], value, hotEnd }];
+  return value === undefined ? [] : [{ path: ['conditions', 'nozzleTemperature'], value, hotEnd }];
 }
 
 function temperaturesOf(hotEnd: HotEnd, index: number, registry: Registry): LinerTemperature[] {

@@ -40,8 +40,10 @@ function* placesOf(profile: AnyProfile, registry: Registry): Generator<NozzleTem
   }
   if (profile.kind === 'trial') {
     const material = materialOf({ filament: profile.data.filament }, registry);
-    const range = pointRange(profile.data.conditions.nozzleTemperature);
-    if (material !== null) yield { path: ['conditions', 'nozzleTemperature'], range, ...material };
+    const { nozzleTemperature } = profile.data.conditions;
+    if (material === null || nozzleTemperature === undefined) return;
+    const range = pointRange(nozzleTemperature);
+    yield { path: ['conditions', 'nozzleTemperature'], range, ...material };
   } else yield* conditionsOf(profile, registry);
 }
 

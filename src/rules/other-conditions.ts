@@ -39,7 +39,8 @@ export const otherConditions: ProfileRule = {
 
 /** Whether what the trial was run with is there; a mistyped id of a profile is no other condition. */
 function isKnown(registry: Registry, { data }: Profile<'trial'>): boolean {
-  return registry.machine.has(data.machine) && registry.filament.has(data.filament);
+  const hasMachine = data.machine === undefined || registry.machine.has(data.machine);
+  return hasMachine && registry.filament.has(data.filament);
 }
 
 /** The profile itself is a condition: a filament's statements hold for that filament. */
@@ -53,7 +54,7 @@ function* differences(path: Path, stated: Conditions, trial: Profile<'trial'>): 
   const actual = { machine, nozzle, filament, nozzleTemperature: conditions.nozzleTemperature };
   for (const name of ['machine', 'nozzle', 'filament', 'nozzleTemperature'] as const) {
     const [asked, was] = [stated[name], actual[name]];
-    if (asked === undefined || asked === was) continue;
+    if (asked === undefined || was === undefined || asked === was) continue;
     const [askedText, wasText] = [asked, was].map((value) =>
       typeof value === 'number' ? formatQuantity(value, 'temperature') : value,
     );

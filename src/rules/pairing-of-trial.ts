@@ -11,8 +11,8 @@ export interface TrialPairing {
 }
 
 export function pairingOfTrial(trial: Trial, registry: Registry): TrialPairing {
-  const machine = registry.machine.get(trial.machine)?.data ?? null;
-  const fitted = machine && findNozzle(machine, trial.nozzle);
+  const machine = registry.machine.get(trial.machine ?? '')?.data ?? null;
+  const fitted = machine && findNozzle(machine, trial.nozzle ?? '');
   return {
     machine,
     hotEnd: fitted?.hotEnd ?? null,

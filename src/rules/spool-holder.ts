@@ -21,7 +21,7 @@ export const spoolHolder: ProfileRule = {
     const mass = profile.data.spoolMass;
     const trials = trialIndex(registry).byFilament.get(profile.id) ?? [];
     const machines = [...new Set(trials.map(({ data }) => data.machine))].flatMap(
-      (id) => registry.machine.get(id)?.data ?? [],
+      (id) => registry.machine.get(id ?? '')?.data ?? [],
     );
     const weak = machines.filter(({ spool }) => spool !== undefined && spool.mass < mass);
     if (weak.length === 0) return;

@@ -16,7 +16,7 @@ export const staleFirmware: ProfileRule = {
   *check(profile, { registry }) {
     if (profile.kind !== 'trial') return;
     const { firmware: then, machine } = profile.data;
-    const now = registry.machine.get(machine)?.data.firmware;
+    const now = registry.machine.get(machine ?? '')?.data.firmware;
     if (then === undefined || now === undefined) return;
     const difference = semver.diff(then, now);
     if (difference === null || difference === 'patch') return;

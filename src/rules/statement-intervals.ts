@@ -15,6 +15,11 @@ export interface IntervalStatement {
   readonly evidence: string | undefined;
 }
 
+/** The property of a profile that a statement at a path belongs to. */
+export function propertyOf(path: Path): string {
+  return String(path.findLast((step) => typeof step === 'string') ?? '');
+}
+
 export function* intervalStatements(profile: AnyProfile): Generator<IntervalStatement> {
   for (const { path, statement } of statementsOf(profile)) {
     const { value, interval, basis, evidence } = statement;

@@ -11,7 +11,7 @@ interface TrialIndex {
 export const trialIndex = oncePerRegistry<TrialIndex>((registry) => {
   const trials = [...registry.trial.values()];
   return {
-    byMachine: groupedBy(trials, ({ data }) => data.machine),
+    byMachine: groupedBy(trials, ({ data }) => data.machine ?? ''),
     byFilament: groupedBy(trials, ({ data }) => data.filament),
   };
 });

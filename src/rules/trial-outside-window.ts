@@ -35,7 +35,7 @@ nozzleTemperature:
     const filament = registry.filament.get(profile.data.filament)?.data;
     if (filament === undefined) return;
     const { nozzleTemperature, bedTemperature, chamberTemperature } = profile.data.conditions;
-    if (!isQuestioned(nozzleTemperature, filament, registry))
+    if (nozzleTemperature !== undefined && !isQuestioned(nozzleTemperature, filament, registry))
       yield* outside('nozzleTemperature', nozzleTemperature, saneNozzleWindow(filament, registry), filament);
     yield* outside('bedTemperature', bedTemperature, saneBedWindow(filament, registry), filament);
     yield* outside('chamberTemperature', chamberTemperature, chamberWindow(filament), filament);

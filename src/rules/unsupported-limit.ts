@@ -1,20 +1,29 @@
-import type { ReducedResult } from '../bench/reduction.ts';
+import {
+  type AdoptableLimit,
+  limitsOfProperty,
+  resultFor,
+  statedUnit,
+  supportsNothing,
+} from '../bench/adoptable-limits.ts';
+import type { ReducedResult, Reduction } from '../bench/reduction.ts';
 import { statedRounding } from '../bench/stated-digits.ts';
 import type { Statement } from '../registry/generated/documents.ts';
 import type { Hit } from '../registry/hit.ts';
-import type { Path } from '../registry/shape.ts';
+import { isObject, type Path } from '../registry/shape.ts';
 import { statementsOf } from '../registry/statement.ts';
 import type { Range } from '../units/canonical.ts';
 import { formatQuantity, formatRange } from '../units/format-quantity.ts';
 import type { ProfileRule } from './rule.ts';
+import { propertyOf } from './statement-intervals.ts';
 
 export const unsupportedLimit: ProfileRule = {
   judges: 'profile',
   code: 'evidence/unsupported',
   severity: 'error',
-  statement: 'A measured limit is not above what the readings of its trial give, and its interval is theirs.',
+  statement:
+    'A measured limit is on the safe side of what the readings of its trial give, and its interval is theirs.',
   rationale:
-    'Tables are printed by this number: above what the bench has shown, the hot end starves or jams.',
+    'Tables are printed by this number: beyond what the bench has shown, the hot end starves or jams, or the part fails.',
   source:
     'JCGM 101:2008, clause 7: estimate and coverage interval, recomputed from the readings of the trial.',
   example: {
@@ -32,47 +41,77 @@ export const unsupportedLimit: ProfileRule = {
   },
   *check(profile, { registry, reduce }) {
     for (const { path, statement } of statementsOf(profile)) {
-      if (!path.includes('meltFlow') || statement.basis !== 'measured' || statement.evidence === undefined)
-        continue;
+      const limits = limitsOfProperty(profile.kind, propertyOf(path));
+      if (limits.length === 0 || statement.basis !== 'measured' || statement.evidence === undefined) continue;
       const trial = registry.trial.get(statement.evidence);
       // What is missing or cannot be used has a finding of its own.
       if (trial === undefined || !registry.filament.has(trial.data.filament)) continue;
-      const reduced = reduce(statement.evidence);
-      const result = reduced.ok
-        ? reduced.value.results.find(({ quantity }) => quantity === 'meltFlow')
-        : undefined;
-      // Statements of a melt flow hold single volume flows, see the schema.
-      const limit = statement as Statement<number>;
-      yield* result === undefined ? [noResult(path, limit)] : judge(path, limit, result);
+      const reduced = reduce(trial.id);
+      const stated = statedLimits(path, statement, limits, trial.id);
+      if (!reduced.ok) yield noResult(path, trial.id);
+      else for (const limit of stated) yield* judge(limit, reduced.value, statement.at?.acceleration);
     }
   },
 };
 
-function noResult(path: Path, { evidence }: Statement<number>): Hit {
+function statedLimits(
+  path: Path,
+  { value, interval }: Statement<unknown>,
+  limits: readonly AdoptableLimit[],
+  trial: string,
+): StatedLimit[] {
+  return limits.flatMap((limit) => {
+    const part = statedValue(value, limit);
+    return part === null ? [] : [{ path, limit, value: part, interval, trial }];
+  });
+}
+
+/** What a statement says of one limit. */
+interface StatedLimit {
+  readonly path: Path;
+  readonly limit: AdoptableLimit;
+  readonly value: number;
+  readonly interval: Range | undefined;
+  readonly trial: string;
+}
+
+/** The stated value, or the end of the stated window, that a limit is about. */
+function statedValue(value: unknown, { end }: AdoptableLimit): number | null {
+  const part = isObject(value) && end !== undefined ? value[end] : value;
+  return typeof part === 'number' ? part : null;
+}
+
+function noResult(path: Path, trial: string): Hit {
   return {
     path: [...path, 'evidence'],
     part: 'value',
-    message: `The trial "${evidence}" cannot be reduced, so it supports no limit`,
+    message: `The trial "${trial}" cannot be reduced, so it supports no limit`,
     help: 'Mend the trial first; its own findings say what is wrong.',
   };
 }
 
-function* judge(path: Path, limit: Statement<number>, result: ReducedResult): Generator<Hit> {
-  if (result.censored === 'below') {
-    yield {
-      path: [...path, 'evidence'],
-      part: 'value',
-      message: `In the trial "${limit.evidence}" the deficit is exceeded at the first step: it supports no limit`,
-      help: 'Run a ladder that starts lower, or drop this statement.',
-    };
+function* judge(stated: StatedLimit, reduction: Reduction, acceleration: number | undefined): Generator<Hit> {
+  const result = resultFor(reduction, stated.limit.quantity, acceleration);
+  if (result === null) {
+    yield otherMethod(stated, reduction);
+    return;
+  }
+  if (supportsNothing(result, stated.limit)) {
+    yield nothingHeld(stated, reduction);
     return;
   }
   const { low, high } = result.interval;
   const recomputed = low === null || high === null ? null : { low, high };
-  if (limit.value > result.value * (1 + statedRounding)) yield tooHigh(path, limit, result, recomputed);
-  if (limit.interval !== undefined && !agrees(limit.interval, recomputed)) {
-    yield otherInterval(path, limit, limit.interval, recomputed);
+  if (isUnsafe(stated, result)) yield unsafe(stated, result, recomputed);
+  if (stated.interval !== undefined && !agrees(stated.interval, recomputed)) {
+    yield otherInterval(stated, stated.interval, result, recomputed);
   }
+}
+
+function isUnsafe({ value, limit }: StatedLimit, result: ReducedResult): boolean {
+  return limit.safeSide === 'below'
+    ? value > result.value * (1 + statedRounding)
+    : value < result.value * (1 - statedRounding);
 }
 
 function agrees(stated: Range, recomputed: Range | null): boolean {
@@ -81,32 +120,71 @@ function agrees(stated: Range, recomputed: Range | null): boolean {
   return near(stated.low, recomputed.low) && near(stated.high, recomputed.high);
 }
 
-function tooHigh(path: Path, limit: Statement<number>, result: ReducedResult, interval: Range | null): Hit {
-  const estimate = formatQuantity(result.value, 'volumeFlow', { significantDigits: 3 });
-  const between = interval === null ? ', a lower bound' : ` (95 % interval ${rangeText(interval)})`;
+function otherMethod({ path, limit, trial }: StatedLimit, { method }: Reduction): Hit {
+  return {
+    path: [...path, 'evidence'],
+    part: 'value',
+    message: `The trial "${trial}" is a ${method}, which says nothing of ${limit.property} here`,
+    help: 'Name a trial whose method finds it, under the same conditions.',
+  };
+}
+
+function nothingHeld({ path, trial, limit }: StatedLimit, { method }: Reduction): Hit {
+  return {
+    path: [...path, 'evidence'],
+    part: 'value',
+    message:
+      method === 'flowLadder'
+        ? `In the trial "${trial}" the deficit is exceeded at the first step: it supports no limit`
+        : `In the trial "${trial}" no reading lies on the safe side: it supports no ${limit.property}`,
+    help:
+      method === 'flowLadder'
+        ? 'Run a ladder that starts lower, or drop this statement.'
+        : 'Run a wider series, or drop this statement.',
+  };
+}
+
+function unsafe(
+  { path, value, limit, trial }: StatedLimit,
+  result: ReducedResult,
+  interval: Range | null,
+): Hit {
+  const { dimension } = result;
+  const written = formatQuantity(value, dimension, statedUnit(limit));
+  const estimate = formatQuantity(result.value, dimension, { significantDigits: 3, ...statedUnit(limit) });
+  const bound = limit.safeSide === 'below' ? 'a lower bound' : 'an upper bound';
+  const between = interval === null ? `, ${bound}` : ` (95 % interval ${rangeText(interval, result, limit)})`;
+  const below = limit.safeSide === 'below';
   return {
     path: [...path, 'value'],
     part: 'value',
-    message: `The limit ${formatQuantity(limit.value, 'volumeFlow')} is above what the trial "${limit.evidence}" supports: its readings give ${estimate}${between}`,
-    found: formatQuantity(limit.value, 'volumeFlow'),
-    allowed: `up to ${estimate}`,
-    help: `Write ${estimate} or less, or run \`meltbounds reduce ${limit.evidence} --adopt\`.`,
+    message: `The limit ${written} is ${below ? 'above' : 'below'} what the trial "${trial}" supports: its readings give ${estimate}${between}`,
+    found: written,
+    allowed: `${below ? 'up to' : 'from'} ${estimate}`,
+    help: `Write ${estimate} or ${below ? 'less' : 'more'}, or run \`meltbounds reduce ${trial} --adopt\`.`,
   };
 }
 
-function otherInterval(path: Path, limit: Statement<number>, stated: Range, recomputed: Range | null): Hit {
+function otherInterval(
+  { path, limit, trial }: StatedLimit,
+  stated: Range,
+  result: ReducedResult,
+  recomputed: Range | null,
+): Hit {
   const given =
-    recomputed === null ? 'none, since the ladder does not reach the deficit' : rangeText(recomputed);
+    recomputed === null
+      ? `none, since the ${limit.quantity === 'meltFlow' ? 'ladder does not reach the deficit' : 'readings do not bracket the limit'}`
+      : rangeText(recomputed, result, limit);
   return {
     path: [...path, 'interval'],
     part: 'value',
-    message: `The interval ${rangeText(stated)} is not the one that the readings of the trial "${limit.evidence}" give: ${given}`,
-    found: rangeText(stated),
+    message: `The interval ${rangeText(stated, result, limit)} is not the one that the readings of the trial "${trial}" give: ${given}`,
+    found: rangeText(stated, result, limit),
     allowed: given,
-    help: `Run \`meltbounds reduce ${limit.evidence} --adopt\`; if the readings were corrected, check them against the bench sheet first.`,
+    help: `Run \`meltbounds reduce ${trial} --adopt\`; if the readings were corrected, check them against the bench sheet first.`,
   };
 }
 
-function rangeText({ low, high }: Range): string {
-  return formatRange(low, high, 'volumeFlow', { significantDigits: 3 });
+function rangeText({ low, high }: Range, { dimension }: ReducedResult, limit: AdoptableLimit): string {
+  return formatRange(low, high, dimension, { significantDigits: 3, ...statedUnit(limit) });
 }

@@ -1,12 +1,14 @@
+import { limitsOfProperty } from '../bench/adoptable-limits.ts';
 import type { ProfileRule } from './rule.ts';
-import { intervalStatements } from './statement-intervals.ts';
+import { intervalStatements, propertyOf } from './statement-intervals.ts';
 import { shown, shownRange } from './wording.ts';
 
 export const valueAboveInterval: ProfileRule = {
   judges: 'profile',
   code: 'evidence/value-above-interval',
   severity: 'error',
-  statement: 'A value is not above the interval that it is stated with.',
+  statement:
+    'A value is not above the interval that it is stated with; a time that must pass and a sound level are not below it.',
   rationale:
     'The adopted value may be lower than its interval, on the safe side; above it, nothing supports it.',
   source: 'JCGM 101:2008, clause 7: the coverage interval belongs to the estimate.',
@@ -22,16 +24,20 @@ contourSpeed:
   *check(profile, { registry }) {
     for (const { path, value, interval, dimension, basis, evidence } of intervalStatements(profile)) {
       // Where the readings are there, the rule on support says it better.
-      const recomputed =
-        path.includes('meltFlow') && basis === 'measured' && registry.trial.has(evidence ?? '');
-      if (recomputed || value <= interval.high) continue;
+      const property = propertyOf(path);
+      const [limit] = limitsOfProperty(profile.kind, property);
+      const recomputed = limit !== undefined && basis === 'measured' && registry.trial.has(evidence ?? '');
+      const safeAbove = limit?.safeSide === 'above';
+      if (recomputed || (safeAbove ? value >= interval.low : value <= interval.high)) continue;
       yield {
         path: [...path, 'value'],
         part: 'value',
-        message: `${shown(value, dimension)} lies above its interval ${shownRange(interval, dimension)}`,
+        message: `${shown(value, dimension)} lies ${safeAbove ? 'below' : 'above'} its interval ${shownRange(interval, dimension)}`,
         found: shown(value, dimension),
-        allowed: `up to ${shown(interval.high, dimension)}`,
-        help: 'Adopt a value within the interval or below; check the digits of both.',
+        allowed: safeAbove
+          ? `from ${shown(interval.low, dimension)}`
+          : `up to ${shown(interval.high, dimension)}`,
+        help: `Adopt a value within the interval or ${safeAbove ? 'above' : 'below'}; check the digits of both.`,
       };
     }
   },

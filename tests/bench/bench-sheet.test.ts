@@ -4,17 +4,19 @@ import type { BenchProblem } from '../../src/bench/bench-problem.ts';
 import { largestSheet, readBenchSheet } from '../../src/bench/bench-sheet.ts';
 import type { Observations } from '../../src/bench/observations.ts';
 
-const columns = { commandedFlow: 'volumeFlow', feedLength: 'length', extrudedMass: 'mass' } as const;
+const plan = {
+  columns: { commandedFlow: 'volumeFlow', feedLength: 'length', extrudedMass: 'mass' },
+} as const;
 const header = 'commandedFlow [mm3/s],feedLength [mm],extrudedMass [g]';
 
 function read(text: string): Observations {
-  const sheet = readBenchSheet(text, columns);
+  const sheet = readBenchSheet(text, plan);
   if (!sheet.ok) throw new Error(JSON.stringify(sheet.error));
   return sheet.value;
 }
 
 function problemsOf(text: string): readonly BenchProblem[] {
-  const sheet = readBenchSheet(text, columns);
+  const sheet = readBenchSheet(text, plan);
   return sheet.ok ? [] : sheet.error;
 }
 
@@ -137,7 +139,7 @@ describe('refuses', () => {
 });
 
 test('no text makes it throw', () => {
-  fc.assert(fc.property(fc.string({ unit: 'binary' }), (text) => void readBenchSheet(text, columns)));
+  fc.assert(fc.property(fc.string({ unit: 'binary' }), (text) => void readBenchSheet(text, plan)));
   const cell = fc.constantFrom(',', '"', '\n', '\r', ';', '[', ']', 'g', '1', '.', ' ', '\uFEFF');
-  fc.assert(fc.property(fc.array(cell), (cells) => void readBenchSheet(header + cells.join(''), columns)));
+  fc.assert(fc.property(fc.array(cell), (cells) => void readBenchSheet(header + cells.join(''), plan)));
 });

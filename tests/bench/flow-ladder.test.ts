@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { reduceFlowLadder } from '../../src/bench/flow-ladder.ts';
 import type { FlowLadderSettings } from '../../src/bench/flow-ladder-settings.ts';
 import type { Observations } from '../../src/bench/observations.ts';
-import type { ReducedResult, Reduction } from '../../src/bench/reduction.ts';
+import type { DrawnReduction, ReducedResult } from '../../src/bench/reduction.ts';
 import { type SimulatedCase, simulatedCases } from './simulated-cases.ts';
 
-function reduced(observations: Observations, settings: FlowLadderSettings): Reduction {
+function reduced(observations: Observations, settings: FlowLadderSettings): DrawnReduction {
   const reduction = reduceFlowLadder(observations, settings);
   if (!reduction.ok) throw new Error(JSON.stringify(reduction.error));
   return reduction.value;
@@ -154,11 +154,13 @@ describe('the plot', () => {
   test('holds every reading, the accepted deficit and the limit', () => {
     expect(curve.readings).toHaveLength(observations.rows.length);
     expect(curve.threshold).toBe(own.acceptedDeficit);
-    expect(curve.limit).toEqual({
-      value: results[0]!.value,
-      low: results[0]!.interval.low,
-      high: results[0]!.interval.high,
-    });
+    expect(curve.limits).toEqual([
+      {
+        value: results[0]!.value,
+        low: results[0]!.interval.low,
+        high: results[0]!.interval.high,
+      },
+    ]);
   });
 
   test('spans the tested flows with a curve inside its band', () => {
@@ -178,7 +180,7 @@ describe('the plot', () => {
 
   test('has no limit where the readings have none', () => {
     const open = caseOf('censored-031');
-    expect(reduced(open.observations, open.settings).curve.limit).toBeNull();
+    expect(reduced(open.observations, open.settings).curve.limits).toEqual([]);
   });
 });
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { readInlineObservations } from '../../src/bench/inline-observations.ts';
 
-const columns = { commandedFlow: 'volumeFlow', extrudedMass: 'mass' } as const;
+const plan = { columns: { commandedFlow: 'volumeFlow', extrudedMass: 'mass' } } as const;
 const units = { extrudedMass: 'mg', commandedFlow: 'mm3/s' };
 
 test('reads rows in the order of their columns, in canonical units', () => {
@@ -14,7 +14,7 @@ test('reads rows in the order of their columns, in canonical units', () => {
           [1480, 28],
         ],
       },
-      columns,
+      plan,
     ),
   ).toEqual({
     ok: true,
@@ -30,13 +30,13 @@ test.each([
   ['a short row', units, [[1490, 20], [1490]], 'raggedRow'],
   ['a number that is none', units, [[Number.NaN, 20]], 'notANumber'],
 ])('refuses %s', (_, written, rows, code) => {
-  expect(readInlineObservations({ columns: written, rows }, columns)).toMatchObject({
+  expect(readInlineObservations({ columns: written, rows }, plan)).toMatchObject({
     ok: false,
     error: [{ code }],
   });
 });
 
 test('names the row of a problem, counted from 1', () => {
-  const read = readInlineObservations({ columns: units, rows: [[1490, 20], [1490]] }, columns);
+  const read = readInlineObservations({ columns: units, rows: [[1490, 20], [1490]] }, plan);
   expect(read).toMatchObject({ ok: false, error: [{ row: 2 }] });
 });

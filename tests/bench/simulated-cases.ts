@@ -29,7 +29,7 @@ const text = (name: string) => readFileSync(new URL(`./cases/${name}`, import.me
 
 export const simulatedCases: readonly SimulatedCase[] = (JSON.parse(text('truth.json')) as Truth[]).map(
   (truth) => {
-    const observations = readBenchSheet(text(`${truth.id}.csv`), flowLadder.columns);
+    const observations = readBenchSheet(text(`${truth.id}.csv`), flowLadder);
     if (!observations.ok) throw new Error(JSON.stringify(observations.error));
     return {
       id: truth.id,

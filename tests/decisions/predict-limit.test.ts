@@ -15,7 +15,12 @@ const reduce: ReduceTrial = (id) => reductions.get(id) ?? reduceTrial(registry, 
 
 /** The prediction for a trial of the demo without the trials that are left out, against what its readings give. */
 function holds(trial: Trial, isLeftOut: (other: Trial) => boolean): boolean {
-  const pairing = findFittedPairing(registry, trial);
+  const { machine, nozzle: nozzleId, filament: filamentId, conditions } = trial;
+  const { nozzleTemperature } = conditions;
+  if (machine === undefined || nozzleId === undefined || nozzleTemperature === undefined) {
+    throw new Error(`${trial.id} is no ladder`);
+  }
+  const pairing = findFittedPairing(registry, { machine, nozzle: nozzleId, filament: filamentId });
   const reduced = reduce(trial.id);
   const limit = reduced.ok ? reduced.value.results[0] : undefined;
   if (!pairing.ok || limit === undefined) throw new Error(`${trial.id} cannot be used`);
@@ -26,7 +31,7 @@ function holds(trial: Trial, isLeftOut: (other: Trial) => boolean): boolean {
     nozzle,
     filament: filament.data,
     families: familiesOf(filament.data, registry),
-    nozzleTemperature: trial.conditions.nozzleTemperature,
+    nozzleTemperature,
   };
   const predicted = predictLimit({ ...registry, trial: rest }, pairing.value, setup, reduce);
   if (!predicted.ok) return false;

@@ -30,7 +30,7 @@ const ladder = {
       { x: 42, low: 0.09, high: 0.12 },
     ],
     threshold: 0.05,
-    limit: { value: 38.46, low: 38, high: 38.9 },
+    limits: [{ value: 38.46, low: 38, high: 38.9 }],
   },
   warnings: [],
 } as const satisfies Reduction;

@@ -18,7 +18,7 @@ function reduction(result: Partial<ReducedResult> = {}, warnings: readonly strin
         ...result,
       },
     ],
-    curve: { x: axis, y: axis, readings: [], fit: [], band: [], threshold: 0.95, limit: null },
+    curve: { x: axis, y: axis, readings: [], fit: [], band: [], threshold: 0.95, limits: [] },
     warnings,
   };
 }

@@ -633,7 +633,7 @@ export interface Polymer {
 }
 
 /**
- * One bench run: the pairing, the conditions, the instruments and the raw readings. A record: its readings are never changed.
+ * One bench run: what was run, the conditions, the instruments and the raw readings. A record: its readings are never changed. Which keys a run needs depends on its method; `meltbounds check` says what is missing.
  */
 export interface Trial {
   /**
@@ -645,9 +645,17 @@ export interface Trial {
    */
   id: string;
   /**
-   * Bench method that the run followed.
+   * Bench method that the run followed: flowLadder (commanded flow against extruded mass), diameterSurvey (thickness along the strand), temperatureSweep (bond strength or grade against nozzle temperature), contourLadder (ripple or grade against contour speed), layerTime (grade against layer time), dryingCurve (mass against time in the dryer), soundLevel (sound at distances), referencePrint (time and mass of a job).
    */
-  method: 'flowLadder';
+  method:
+    | 'flowLadder'
+    | 'diameterSurvey'
+    | 'temperatureSweep'
+    | 'contourLadder'
+    | 'layerTime'
+    | 'dryingCurve'
+    | 'soundLevel'
+    | 'referencePrint';
   /**
    * Whether the readings come from a bench or from a simulation.
    */
@@ -661,17 +669,21 @@ export interface Trial {
    */
   operator?: string;
   /**
-   * Machine.
+   * Machine. Every method needs it but diameterSurvey and dryingCurve.
    */
-  machine: string;
+  machine?: string;
   /**
-   * Nozzle of that machine.
+   * Nozzle of that machine. Every method needs it but diameterSurvey, dryingCurve and soundLevel.
    */
-  nozzle: string;
+  nozzle?: string;
   /**
-   * Filament.
+   * Filament; of a soundLevel the one that was printed.
    */
   filament: string;
+  /**
+   * Job that was printed; a referencePrint needs it.
+   */
+  job?: string;
   /**
    * Batch printed on the spool.
    */
@@ -685,9 +697,9 @@ export interface Trial {
    */
   conditions: {
     /**
-     * Set temperature of the nozzle.
+     * Set temperature of the nozzle; a flowLadder needs it, a temperatureSweep has it as a column.
      */
-    nozzleTemperature: DegreesCelsius;
+    nozzleTemperature?: DegreesCelsius;
     /**
      * Temperature of the bed.
      */
@@ -704,13 +716,53 @@ export interface Trial {
      * Relative humidity of the room.
      */
     relativeHumidity?: Fraction;
+    /**
+     * Height of the layers.
+     */
+    layerHeight?: Millimetres;
+    /**
+     * Acceleration of the axes, of a contourLadder that kept to one.
+     */
+    acceleration?: MillimetresPerSecondSquared;
+    /**
+     * Speed of printing, of a soundLevel.
+     */
+    printSpeed?: MillimetresPerSecond;
+    /**
+     * Share of the part cooling fan's full speed.
+     */
+    fan?: Fraction;
+    /**
+     * Set temperature of the dryer; a dryingCurve needs it.
+     */
+    dryingTemperature?: DegreesCelsius;
   };
   /**
-   * Share of the flow that may be missing at the limit.
+   * Share of the flow that may be missing at the limit of a flowLadder; 5 % unless given.
    */
   acceptedDeficit?: Fraction;
   /**
-   * The scale that weighed the extruded pieces.
+   * Share of the best bond strength that must be left at the ends of the window of a temperatureSweep; 90 % unless given.
+   */
+  acceptedStrength?: Fraction;
+  /**
+   * Amplitude of the ripple that a contourLadder accepts, from crest to trough; needed where amplitudes were measured.
+   */
+  acceptedRipple?: Millimetres;
+  /**
+   * Lowest grade that passes, of 1 (useless) to 5 (faultless); 4 unless given. For methods whose readings are grades.
+   */
+  acceptedGrade?: number;
+  /**
+   * Water that may be left at the end of drying, as a share of the dry mass; a dryingCurve needs it.
+   */
+  residualMoisture?: Fraction;
+  /**
+   * Mass of the empty reel, where the masses of a dryingCurve hold it; without it the residual moisture counts against filament and reel.
+   */
+  reelMass?: Grams;
+  /**
+   * The scale that weighed the extruded pieces, the spool in the dryer or the print.
    */
   scale?: {
     /**
@@ -723,6 +775,44 @@ export interface Trial {
     description?: string;
   };
   /**
+   * Caliper, micrometer or profile gauge that measured lengths.
+   */
+  gauge?: {
+    /**
+     * Smallest step of its display.
+     */
+    resolution: Millimetres;
+    /**
+     * Largest error that its maker or its calibration states, either way.
+     */
+    accuracy?: Millimetres;
+    /**
+     * What it is.
+     */
+    description?: string;
+  };
+  /**
+   * Sound level meter.
+   */
+  soundMeter?: {
+    /**
+     * Class of the meter by IEC 61672-1; unclassed where it has none.
+     */
+    class: 'class1' | 'class2' | 'unclassed';
+    /**
+     * Smallest step of its display.
+     */
+    resolution?: Decibels;
+    /**
+     * What it is.
+     */
+    description?: string;
+  };
+  /**
+   * Level of the room with the machine off, where no column gives it for every reading.
+   */
+  backgroundLevel?: Decibels;
+  /**
    * Relative standard uncertainty of the fed length.
    */
   feedLengthUncertainty?: Fraction;
@@ -731,7 +821,7 @@ export interface Trial {
    */
   observations: {
     /**
-     * Columns in the order of the rows, each with its unit.
+     * Columns in the order of the rows, each with its unit. Columns of a flowLadder: commandedFlow, feedLength, extrudedMass; diameterSurvey: position, firstDiameter, secondDiameter; temperatureSweep: nozzleTemperature and bondStrength or grade; contourLadder: contourSpeed and rippleAmplitude or grade, acceleration if it varied; layerTime: layerTime, grade; dryingCurve: elapsedTime, mass; soundLevel: distance, soundLevel, background if it was read each time; referencePrint: printTime, mass if it was weighed.
      */
     columns?: {
       /**
@@ -746,6 +836,70 @@ export interface Trial {
        * Mass of what came out.
        */
       extrudedMass?: string;
+      /**
+       * Place along the strand, of a diameterSurvey.
+       */
+      position?: string;
+      /**
+       * Thickness of the strand across one axis.
+       */
+      firstDiameter?: string;
+      /**
+       * Thickness of the strand across the other axis, at a right angle to the first.
+       */
+      secondDiameter?: string;
+      /**
+       * Nozzle temperature of a specimen, of a temperatureSweep.
+       */
+      nozzleTemperature?: string;
+      /**
+       * Strength between the layers at which the specimen broke.
+       */
+      bondStrength?: string;
+      /**
+       * Grade of a specimen, from 1 (useless) to 5 (faultless).
+       */
+      grade?: string;
+      /**
+       * Speed along the contour, of a contourLadder.
+       */
+      contourSpeed?: string;
+      /**
+       * Acceleration of the axes, where a contourLadder tried several.
+       */
+      acceleration?: string;
+      /**
+       * Ripple of the surface behind a corner, from crest to trough.
+       */
+      rippleAmplitude?: string;
+      /**
+       * Time between the starts of two layers, of a layerTime series.
+       */
+      layerTime?: string;
+      /**
+       * Time since the drying began.
+       */
+      elapsedTime?: string;
+      /**
+       * Mass of the spool in the dryer, or of the print.
+       */
+      mass?: string;
+      /**
+       * Distance from the source to the microphone, of a soundLevel.
+       */
+      distance?: string;
+      /**
+       * A-weighted sound pressure level there, averaged over the reading.
+       */
+      soundLevel?: string;
+      /**
+       * A-weighted level at the same place with the machine off.
+       */
+      background?: string;
+      /**
+       * Time from the first to the last movement of the print.
+       */
+      printTime?: string;
     };
     /**
      * Readings, one row a step and repeat, in the order of the columns.
