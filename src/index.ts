@@ -15,6 +15,11 @@ export type { BenchPlan, PlanColumn, PlanRow, PlanSection, TrialDraft } from './
 export type { ProfileDiff } from './decisions/diff-profile.ts';
 export { diffRegistries, type RegistryDiff } from './decisions/diff-registries.ts';
 export type { CellMove, TablesDiff } from './decisions/diff-tables.ts';
+export { writeMatchJson } from './decisions/match-as-json.ts';
+export { writeMatchMarkdown } from './decisions/match-as-markdown.ts';
+export { writeMatchText } from './decisions/match-as-text.ts';
+export { type MatchRequest, type MatchResult, matchRegistry } from './decisions/match-registry.ts';
+export type { MatchFlow, MatchReason, PairingMatch, Verdict } from './decisions/match-verdict.ts';
 export { writePlanCsv } from './decisions/plan-as-csv.ts';
 export { writePlanJson } from './decisions/plan-as-json.ts';
 export { writePlanMarkdown } from './decisions/plan-as-markdown.ts';

@@ -13,6 +13,7 @@ const commands: Readonly<Record<string, () => Promise<MakeCommand>>> = {
   diff: async () => (await import('./diff.ts')).diffCommand,
   plan: async () => (await import('./plan.ts')).planCommand,
   index: async () => (await import('./registry-index.ts')).indexCommand,
+  match: async () => (await import('./match.ts')).matchCommand,
   rules: async () => (await import('./rules.ts')).rulesCommand,
 };
 

@@ -1,19 +1,6 @@
-import type { Polymer } from '../registry/generated/documents.ts';
+import { vapoursOf } from './harmful-vapours.ts';
 import { familiesOnMachine } from './materials-on-machine.ts';
 import type { ProfileRule } from './rule.ts';
-
-/** What law or medicine knows as toxic, carcinogenic or sensitising, given off at usual temperatures. */
-const harmful: readonly NonNullable<Polymer['emissions']>[number][] = [
-  'styrene',
-  'acrylonitrile',
-  'butadiene',
-  'acrylates',
-  'hydrogenCyanide',
-  'caprolactam',
-  'methylMethacrylate',
-  'formaldehyde',
-  'hydrogenChloride',
-];
 
 export const ventilation: ProfileRule = {
   judges: 'profile',
@@ -65,7 +52,3 @@ chamber: {enclosed: false, heated: false, sensed: false}`,
     };
   },
 };
-
-function vapoursOf({ emissions }: Polymer): string[] {
-  return (emissions ?? []).filter((substance) => harmful.includes(substance));
-}

@@ -1,0 +1,53 @@
+import { Command, Option } from 'commander';
+import { writeMatchJson } from '../decisions/match-as-json.ts';
+import { writeMatchMarkdown } from '../decisions/match-as-markdown.ts';
+import { writeMatchText } from '../decisions/match-as-text.ts';
+import { matchRegistry } from '../decisions/match-registry.ts';
+import { loadRegistry } from '../registry/load-registry.ts';
+import type { Finish } from './finish.ts';
+import { registryFolders } from './registry-folders.ts';
+import { registryOption } from './shared-options.ts';
+import type { Surroundings } from './surroundings.ts';
+
+interface MatchOptions {
+  readonly machine?: string;
+  readonly format: keyof typeof writers;
+  readonly registry: readonly string[];
+}
+
+const writers = { text: writeMatchText, json: writeMatchJson, markdown: writeMatchMarkdown } as const;
+
+export function matchCommand(surroundings: Surroundings, finish: Finish): Command {
+  return new Command('match')
+    .summary('say which machines suit which filaments, and why')
+    .description(
+      'Judges every machine against every filament: suits, suits with limits or unsuitable, with every reason and its numbers. For one filament the machines come ranked.',
+    )
+    .argument('[filament]', 'id of a filament to rank machines for, such as ashgrove/stagecraft-petg')
+    .option('--machine <id>', 'judge this machine only, such as brackwater/lantern')
+    .addOption(
+      new Option('--format <format>', 'form of the result').choices(Object.keys(writers)).default('text'),
+    )
+    .addOption(registryOption())
+    .addHelpText(
+      'after',
+      `
+Examples:
+  meltbounds match
+  meltbounds match quillmere/rigging-abs
+  meltbounds match --machine brackwater/lantern --format markdown > lantern.md
+
+Exit status: 0 judged, 2 it cannot be judged.`,
+    )
+    .action((filament: string | undefined, { machine, format, registry: asked }: MatchOptions) => {
+      const folders = registryFolders(asked, surroundings.cwd);
+      if (!folders.ok) return finish.cannotRun(folders.error);
+      const { registry } = loadRegistry(folders.value, surroundings.cwd);
+      const result = matchRegistry(registry, {
+        ...(filament !== undefined && { filament }),
+        ...(machine !== undefined && { machine }),
+      });
+      if (!result.ok) return finish.cannotRun(result.error);
+      surroundings.out(writers[format](result.value));
+    });
+}

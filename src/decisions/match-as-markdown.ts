@@ -1,0 +1,55 @@
+import { tableCautions } from '../tables/cautions.ts';
+import { escapeMarkdown } from '../tables/write-markdown.ts';
+import type { MatchResult } from './match-registry.ts';
+import { type PairingMatch, verdictText } from './match-verdict.ts';
+import { flowText } from './prediction-text.ts';
+
+/** A match as Markdown: a table of verdicts in words, then every reason that is not plain suitability. */
+export function writeMatchMarkdown(result: MatchResult): string {
+  const parts = [
+    `# ${result.ranked === null ? 'Machines and filaments' : `Machines for ${escapeMarkdown(result.ranked)}`}`,
+    (result.ranked === null ? matrix(result) : ranking(result.matches)).join('\n'),
+    ...result.matches.flatMap((match) => reasonParts(match, result.ranked !== null)),
+    tableCautions.map((caution) => `- ${escapeMarkdown(caution)}`).join('\n'),
+  ];
+  return `${parts.join('\n\n')}\n`;
+}
+
+function matrix({ machines, filaments, matches }: MatchResult): string[] {
+  const cell = (machine: string, filament: string) => {
+    const match = matches.find((each) => each.machine === machine && each.filament === filament);
+    return match === undefined ? '' : [verdictText[match.verdict], ...flowTexts(match)].join(', ');
+  };
+  return [
+    row(['filament', ...machines]),
+    row(['---', ...machines.map(() => '---')], false),
+    ...filaments.map((filament) => row([filament, ...machines.map((machine) => cell(machine, filament))])),
+  ];
+}
+
+function ranking(matches: readonly PairingMatch[]): string[] {
+  return [
+    row(['machine', 'verdict', 'nozzle', 'melt flow']),
+    row(['---', '---', '---', '---'], false),
+    ...matches.map((match) =>
+      row([match.machine, verdictText[match.verdict], match.nozzle, flowTexts(match).join('')]),
+    ),
+  ];
+}
+
+function flowTexts({ flow }: PairingMatch): string[] {
+  return flow === null ? [] : [`${flowText(flow.value)} ${flow.basis}`];
+}
+
+function row(cells: readonly string[], escaped = true): string {
+  return `| ${cells.map((cell) => (escaped ? escapeMarkdown(cell) : cell)).join(' | ')} |`;
+}
+
+function reasonParts({ machine, filament, verdict, reasons }: PairingMatch, all: boolean): string[] {
+  const told = reasons.filter((reason) => all || reason.verdict !== 'suits');
+  if (told.length === 0) return [];
+  return [
+    `## ${escapeMarkdown(`${filament} on ${machine}: ${verdictText[verdict]}`)}`,
+    told.map((reason) => `- ${verdictText[reason.verdict]}: ${escapeMarkdown(reason.text)}`).join('\n'),
+  ];
+}

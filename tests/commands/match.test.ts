@@ -1,0 +1,93 @@
+import { describe, expect, it, vi } from 'vitest';
+import { runCommand } from '../run-command.ts';
+import { sampleRegistry, temporaryFolder } from '../sample-registry.ts';
+
+vi.mock(import('../../src/bench/reduce-trial.ts'), async (original) =>
+  (await import('../reduce-once.ts')).reducingOnce(await original()),
+);
+
+function match(cwd: string, ...args: string[]) {
+  return runCommand(cwd, ['match', ...args]);
+}
+
+const chamber = 'chamber:\n  enclosed: true\n  heated: false\n  sensed: true\n';
+
+/** A second machine, open and with a cold hot end, on which nothing was measured. */
+function withTwin(): string {
+  const registry = sampleRegistry();
+  const twin = registry
+    .read('machines/plumstead/wren.yaml')
+    .replace('plumstead/wren', 'plumstead/finch')
+    .replace('290 Cel', '220 Cel')
+    .replace(chamber, 'chamber: {enclosed: false, heated: false, sensed: false}\n');
+  registry.write('machines/plumstead/finch.yaml', twin);
+  return registry.cwd;
+}
+
+describe('the matrix', () => {
+  it('lines up, with a sign a verdict and a legend', async () => {
+    const { status, out, err } = await match(withTwin());
+    expect({ status, err }).toEqual({ status: 0, err: '' });
+    const [heading = '', petg = '', pla = ''] = out.split('\n');
+    const column = heading.indexOf('plumstead/wren');
+    expect(heading).toMatch(/^filament +plumstead\/finch +plumstead\/wren$/);
+    expect(petg.slice(column)).toMatch(/^[+~x] \(\d/);
+    expect(pla.slice(column)).toBe('+ 26');
+    expect(petg).toMatch(/^oakhollow\/clover-petg +x /);
+    expect(out).toContain('Legend: + suits, ~ suits with limits, x unsuitable');
+  });
+
+  it('gives the reasons of whatever does not simply suit, and the cautions', async () => {
+    const { out } = await match(withTwin());
+    expect(out).toContain(
+      'oakhollow/clover-petg on plumstead/finch: unsuitable\n  x hot end "main" goes to 220 Cel, the strand wants 230..255 Cel\n',
+    );
+    expect(out).toContain('never a licence to exceed a limit of the maker');
+  });
+
+  it('keeps to one machine with --machine', async () => {
+    const { out } = await match(withTwin(), '--machine', 'plumstead/wren');
+    expect(out).not.toContain('finch');
+  });
+});
+
+describe('the ranking for a filament', () => {
+  it('puts what was measured first, and names the basis', async () => {
+    const { status, out } = await match(withTwin(), 'oakhollow/daisy-pla');
+    expect(status).toBe(0);
+    expect(out).toMatch(
+      /\n1 +plumstead\/wren +\+ suits +hs-0\.6 +26 mm3\/s +measured\n2 +plumstead\/finch .* expected\n/,
+    );
+  });
+
+  it('comes as JSON with every reason', async () => {
+    const { out } = await match(withTwin(), 'oakhollow/daisy-pla', '--format', 'json');
+    const { format, ranked, matches } = JSON.parse(out);
+    expect({ format, ranked }).toEqual({ format: 'meltbounds-match/1', ranked: 'oakhollow/daisy-pla' });
+    expect(matches[0]).toMatchObject({
+      machine: 'plumstead/wren',
+      verdict: 'suits',
+      flow: { value: 26, unit: 'mm3/s', basis: 'measured', trials: ['wren-daisy-pla-230'] },
+    });
+  });
+
+  it('comes as Markdown in words', async () => {
+    const { out } = await match(withTwin(), 'oakhollow/daisy-pla', '--format', 'markdown');
+    expect(out).toMatch(/\n\| plumstead\/wren \| suits \| hs-0\.6 \| 26 mm3\/s measured \|\n/);
+  });
+});
+
+describe('what cannot be matched', () => {
+  it.each([
+    [['oakhollow/daisy-pls'], 'Did you mean "oakhollow/daisy-pla"?'],
+    [['--machine', 'plumstead/wrem'], 'Did you mean "plumstead/wren"?'],
+  ])('%j ends with status 2 and a suggestion', async (args, message) => {
+    const { status, out, err } = await match(sampleRegistry().cwd, ...args);
+    expect({ status, out }).toEqual({ status: 2, out: '' });
+    expect(err).toContain(message);
+  });
+
+  it('needs a registry', async () => {
+    expect((await match(temporaryFolder())).status).toBe(2);
+  });
+});
