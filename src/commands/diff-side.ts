@@ -1,4 +1,3 @@
-import { resolve } from 'node:path';
 import {
   type FileWithSiblings,
   filesOfFolder,
@@ -20,8 +19,8 @@ export interface DiffSide {
 const asker: Asker = { name: 'diff', example: 'meltbounds diff main' };
 
 /**
- * The registry that a word stands for: a folder that holds one, else a commit of the repository that holds the
- * registries named beside it. No word stands for these as they are in the working tree.
+ * The registry that a word stands for: a folder that holds one, which then takes the place of the team's own; else a
+ * commit of the repository of the team's own, the last of the folders. No word stands for the working tree.
  */
 export async function diffSide(
   word: string | undefined,
@@ -30,29 +29,38 @@ export async function diffSide(
 ): Promise<Result<DiffSide, string>> {
   const folder = word === undefined || word === '' ? null : registryFolder(word, cwd);
   if (word !== undefined && folder?.ok) {
-    return success({ name: word, loaded: loadRegistry([folder.value], cwd) });
+    const beneath = folders.ok ? folders.value.slice(0, -1) : [];
+    return success({ name: word, loaded: loadRegistry([...beneath, folder.value], cwd) });
   }
   if (!folders.ok) return folders;
   if (word === undefined) {
     return success({ name: 'the working tree', loaded: loadRegistry(folders.value, cwd) });
   }
+  const own = folders.value.at(-1) ?? cwd;
+  const commit = await commitOf(word, own, asker);
+  if (!commit.ok) return failure(`${commit.error}\nOr name a folder that holds a registry.`);
   const files: FileWithSiblings[] = [];
   for (const path of folders.value) {
-    const read = await filesOfSide(word, resolve(cwd, path), cwd);
+    const read = (await isInRepository(path, own))
+      ? await filesAtCommit(commit.value, path, cwd)
+      : success(filesOfFolder(path, cwd));
     if (!read.ok) return read;
     files.push(...read.value);
   }
   return success({ name: word, loaded: loadFiles(files) });
 }
 
-async function filesOfSide(
-  word: string,
-  folder: string,
-  cwd: string,
-): Promise<Result<FileWithSiblings[], string>> {
-  const commit = await commitOf(word, folder, asker);
-  if (!commit.ok) return failure(`${commit.error}\nOr name a folder that holds a registry.`);
-  // A registry that git ignores, an installed package for instance, is the same on both sides.
-  const ignored = await gitText(folder, ['check-ignore', '--quiet', '--', folder]);
-  return ignored.ok ? success(filesOfFolder(folder, cwd)) : filesAtCommit(commit.value, folder, cwd);
+/**
+ * Whether a registry is kept in the repository of another one. Where it is not, or git ignores it as it does an installed
+ * package, it is the same on both sides.
+ */
+async function isInRepository(folder: string, own: string): Promise<boolean> {
+  const [here, there] = [await topOf(folder), await topOf(own)];
+  if (here !== there) return false;
+  return !(await gitText(folder, ['check-ignore', '--quiet', '--', folder])).ok;
+}
+
+async function topOf(folder: string): Promise<string | null> {
+  const top = await gitText(folder, ['rev-parse', '--show-toplevel']);
+  return top.ok ? top.value : null;
 }

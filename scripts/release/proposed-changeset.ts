@@ -1,0 +1,103 @@
+import type { ProfileDiff } from '../../src/decisions/diff-profile.ts';
+import type { RegistryDiff } from '../../src/decisions/diff-registries.ts';
+import { type Bump, gravestBump } from '../../src/decisions/profile-bump.ts';
+import type { ProfileChange } from '../../src/decisions/profile-changes.ts';
+import { changeName, sideText } from '../../src/report/change-text.ts';
+import { tellingChanges } from '../../src/report/diff-digest.ts';
+import type { SchemaDiff } from './schema-diff.ts';
+
+/** What has changed in the package since its last release, as far as files show it. */
+export interface PackageChange {
+  readonly profiles: RegistryDiff['profiles'];
+  readonly schema: SchemaDiff;
+  /** Codes of rules that are new, or gone. */
+  readonly rules: { readonly added: readonly string[]; readonly removed: readonly string[] };
+}
+
+/** Values of a profile that are named; the rest is counted. */
+const mostValues = 4;
+
+/** Profiles of a sort that are named; the rest is counted. */
+const mostProfiles = 12;
+
+interface Proposal {
+  readonly bump: Bump;
+  readonly text: string;
+}
+
+/**
+ * A changeset for a change of the package, or null where no file that it looks at has changed. Major: the shape, or an
+ * id that is gone. Minor: new entries, fields and rules. Patch: corrected values.
+ */
+export function proposedChangeset(change: PackageChange): string | null {
+  const proposals = [
+    ...profileProposals(change.profiles),
+    ...schemaProposals(change),
+    ...ruleProposals(change),
+  ];
+  const bump = gravestBump(proposals.map((proposal) => proposal.bump));
+  if (bump === null) return null;
+  return `---\n"meltbounds": ${bump}\n---\n\n${proposals.map(({ text }) => text).join('\n\n')}\n`;
+}
+
+function profileProposals(profiles: readonly ProfileDiff[]): Proposal[] {
+  const of = (status: ProfileDiff['status']) => profiles.filter((profile) => profile.status === status);
+  return [
+    ...proposal('minor', 'Added', of('added').map(nameOf), ', '),
+    ...proposal('patch', 'Corrected values', of('changed').map(correctionOf), '; '),
+    ...proposal('major', 'Removed', of('removed').map(nameOf), ', '),
+  ];
+}
+
+function proposal(bump: Bump, group: string, texts: readonly string[], separator: string): Proposal[] {
+  if (texts.length === 0) return [];
+  const hidden = texts.length - mostProfiles;
+  const shown = [...texts.slice(0, mostProfiles), ...(hidden > 0 ? [`and ${hidden} more`] : [])];
+  return [{ bump, text: `${group}: ${shown.join(separator)}.` }];
+}
+
+function nameOf({ kind, id, version }: ProfileDiff): string {
+  const number = version.head ?? version.base;
+  return `${kind} ${id}${number === null ? '' : ` ${number}`}`;
+}
+
+function correctionOf(profile: ProfileDiff): string {
+  const { shown, hidden } = tellingChanges(profile, mostValues);
+  const values = [...shown.map(valueText), ...(hidden > 0 ? [`and ${hidden} more`] : [])];
+  return values.length === 0 ? nameOf(profile) : `${nameOf(profile)} (${values.join(', ')})`;
+}
+
+function valueText(change: ProfileChange): string {
+  const { base, head, dimension } = change;
+  return `${changeName(change)} ${sideText(base, dimension)} → ${sideText(head, dimension)}`;
+}
+
+function schemaProposals({ schema }: PackageChange): Proposal[] {
+  return [
+    ...proposal('major', 'Schema', schema.breaking, ', '),
+    ...proposal(
+      'minor',
+      'Schema',
+      schema.added.map((place) => `new ${place}`),
+      ', ',
+    ),
+  ];
+}
+
+function ruleProposals({ rules }: PackageChange): Proposal[] {
+  const code = (name: string) => `\`${name}\``;
+  return [
+    ...proposal(
+      'minor',
+      'Rules',
+      rules.added.map((name) => `new ${code(name)}`),
+      ', ',
+    ),
+    ...proposal(
+      'major',
+      'Rules',
+      rules.removed.map((name) => `${code(name)} is gone`),
+      ', ',
+    ),
+  ];
+}
