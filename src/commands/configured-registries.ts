@@ -1,5 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { dirname, isAbsolute, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { isObject } from '../registry/shape.ts';
 import { failure, type Result, success } from '../result.ts';
 
@@ -39,12 +40,18 @@ function isName(value: unknown): value is string {
   return typeof value === 'string' && value !== '';
 }
 
-/** Folder of an installed package, looked for as Node does: in `node_modules` here and in the folders above. */
+const ownName = 'meltbounds';
+const ownPackage = fileURLToPath(new URL('../..', import.meta.url));
+
+/**
+ * Folder of an installed package, looked for as Node does: in `node_modules` here and in the folders above. Our own is
+ * found in any case, since it is running.
+ */
 export function packageFolder(name: string, cwd: string): string | null {
   if (!/^(?:@[a-z0-9][a-z0-9._-]*\/)?[a-z0-9][a-z0-9._-]*$/.test(name)) return null;
   for (let folder = cwd; ; folder = dirname(folder)) {
     const place = join(folder, 'node_modules', name);
     if (existsSync(place)) return place;
-    if (folder === dirname(folder)) return null;
+    if (folder === dirname(folder)) return name === ownName ? ownPackage : null;
   }
 }

@@ -9,6 +9,7 @@ const commands: Readonly<Record<string, () => Promise<MakeCommand>>> = {
   check: async () => (await import('./check.ts')).checkCommand,
   reduce: async () => (await import('./reduce.ts')).reduceCommand,
   tables: async () => (await import('./tables.ts')).tablesCommand,
+  init: async () => (await import('./init.ts')).initCommand,
   new: async () => (await import('./new.ts')).newCommand,
   diff: async () => (await import('./diff.ts')).diffCommand,
   plan: async () => (await import('./plan.ts')).planCommand,

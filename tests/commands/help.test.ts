@@ -3,7 +3,7 @@ import { runCommand } from '../run-command.ts';
 import { temporaryFolder } from '../sample-registry.ts';
 
 describe('help', () => {
-  it.each(['check', 'reduce', 'tables', 'new', 'plan', 'match'])(
+  it.each(['check', 'reduce', 'tables', 'new', 'plan', 'match', 'init'])(
     'of %s shows examples and what the exit status means',
     async (command) => {
       const { status, out } = await runCommand(temporaryFolder(), [command, '--help']);
@@ -16,7 +16,7 @@ describe('help', () => {
   it('lists the commands', async () => {
     const { status, out } = await runCommand(temporaryFolder(), ['--help']);
     expect(status).toBe(0);
-    for (const command of ['check', 'reduce', 'tables', 'new', 'plan', 'match'])
+    for (const command of ['check', 'reduce', 'tables', 'new', 'plan', 'match', 'init'])
       expect(out).toMatch(new RegExp(`^  ${command} `, 'm'));
   });
 

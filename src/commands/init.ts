@@ -1,0 +1,115 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { basename, join, relative, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { Command } from 'commander';
+import { compareText } from '../registry/finding.ts';
+import { failure, type Result, success } from '../result.ts';
+import type { Finish } from './finish.ts';
+import type { Surroundings } from './surroundings.ts';
+import { writeNewFile } from './write-new-file.ts';
+
+const template = fileURLToPath(new URL('../../templates/registry/', import.meta.url));
+
+interface InitOptions {
+  readonly dryRun?: boolean;
+}
+
+export function initCommand(surroundings: Surroundings, finish: Finish): Command {
+  return new Command('init')
+    .summary('make a registry of your own, which rests on the published one')
+    .description(
+      'Writes what a registry of your own needs: a folder for profiles with house rules to start from, package.json, checks for the code host, templates for pull requests and issues, editor settings. What is there already stays as it is.',
+    )
+    .argument('[folder]', 'where; made if it is not there (default: this folder)')
+    .option('--dry-run', 'list the files instead of writing them')
+    .addHelpText(
+      'after',
+      `
+Examples:
+  meltbounds init our-limits
+  meltbounds init --dry-run
+
+Exit status: 0 written or listed, 2 it cannot be.`,
+    )
+    .action((folder: string | undefined, options: InitOptions, command: Command) => {
+      const root = resolve(surroundings.cwd, folder ?? '.');
+      const name = packageName(basename(root));
+      if (name === null) return finish.cannotRun(unusableName(basename(root)));
+      const shown = relative(surroundings.cwd, root);
+      const done = writeTemplate(root, { name, version: command.parent?.version() ?? '' }, options);
+      if (!done.ok) return finish.cannotRun(done.error);
+      const { written, kept } = done.value;
+      surroundings.out(written.map((path) => `${join(shown, path)}\n`).join(''));
+      surroundings.err(afterwards(shown, kept, options));
+    });
+}
+
+/** Name of the package in a folder, or null where none can be made of the folder's. */
+function packageName(folder: string): string | null {
+  const name = folder
+    .toLowerCase()
+    .replace(/[^a-z0-9._-]+/g, '-')
+    .replace(/^[^a-z0-9]+/, '');
+  return name === '' || name.length > 200 ? null : name;
+}
+
+function unusableName(folder: string): string {
+  return `No package can be named after the folder "${folder}". Choose one with Latin letters or digits, for instance: meltbounds init our-limits`;
+}
+
+interface Placeholders {
+  readonly name: string;
+  readonly version: string;
+}
+
+interface Initialised {
+  readonly written: readonly string[];
+  /** Files that were there already. */
+  readonly kept: readonly string[];
+}
+
+function writeTemplate(
+  root: string,
+  placeholders: Placeholders,
+  { dryRun }: InitOptions,
+): Result<Initialised, string> {
+  const written: string[] = [];
+  const kept: string[] = [];
+  for (const path of templatePaths()) {
+    const target = path.replace(/^_/, '.');
+    if (existsSync(join(root, target))) {
+      kept.push(target);
+      continue;
+    }
+    const text = filled(readFileSync(join(template, path), 'utf8'), placeholders);
+    const done = dryRun ? success(true) : writeNewFile(root, target, text);
+    if (!done.ok) return failure(done.error);
+    written.push(target);
+  }
+  return success({ written, kept });
+}
+
+/** Paths in the template. npm leaves out files such as `.gitignore`, so a dot at the start is written `_`. */
+function templatePaths(): string[] {
+  return readdirSync(template, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => relative(template, join(entry.parentPath, entry.name)).replaceAll('\\', '/'))
+    .sort(compareText);
+}
+
+function filled(text: string, { name, version }: Placeholders): string {
+  return text.replaceAll('{{name}}', name).replaceAll('{{version}}', `^${version}`);
+}
+
+function afterwards(shown: string, kept: readonly string[], { dryRun }: InitOptions): string {
+  const lines = [
+    ...(kept.length === 0 ? [] : [`Left as they are: ${kept.join(', ')}.`]),
+    ...(kept.includes('package.json')
+      ? [
+          'package.json needs: "meltbounds": {"registries": ["meltbounds", "profiles"]}, and meltbounds as a dependency.',
+        ]
+      : []),
+    ...(dryRun ? [] : [`Then: ${shown === '' ? '' : `cd ${shown} && `}npm install && npm run check`]),
+  ];
+  return lines.map((line) => `${line}\n`).join('');
+}
