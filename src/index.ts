@@ -12,9 +12,12 @@ export {
 export { reduceTrial } from './bench/reduce-trial.ts';
 export type { ReducedResult, Reduction } from './bench/reduction.ts';
 export type { BenchPlan, PlanColumn, PlanRow, PlanSection, TrialDraft } from './decisions/bench-plan.ts';
+export { type ComparisonRequest, comparePairings } from './decisions/compare-pairings.ts';
+export type { ComparedEstimate, Comparison } from './decisions/comparison.ts';
 export type { ProfileDiff } from './decisions/diff-profile.ts';
 export { diffRegistries, type RegistryDiff } from './decisions/diff-registries.ts';
 export type { CellMove, TablesDiff } from './decisions/diff-tables.ts';
+export type { FeatureTime, JobEstimate, TimeHolder } from './decisions/job-estimate.ts';
 export { writeMatchJson } from './decisions/match-as-json.ts';
 export { writeMatchMarkdown } from './decisions/match-as-markdown.ts';
 export { writeMatchText } from './decisions/match-as-text.ts';
@@ -28,6 +31,13 @@ export { type ReadingsPlace, writePlanTrial } from './decisions/plan-as-trial.ts
 export type { PlanRequest } from './decisions/plan-request.ts';
 export { planTrial } from './decisions/plan-trial.ts';
 export type { ProfileChange } from './decisions/profile-changes.ts';
+export {
+  type PathTime,
+  type PrintPath,
+  type PrintPlan,
+  type PrintTime,
+  printTime,
+} from './physics/print-time.ts';
 export { drawPlot } from './plots/draw-plot.ts';
 export { drawTextPlot, type TextPlotSize } from './plots/draw-text-plot.ts';
 export type { Plot, PlotAxis, PlotMark, PlotPoint } from './plots/plot.ts';
@@ -46,6 +56,9 @@ export type { Kind } from './registry/kind.ts';
 export { type LoadedRegistry, loadRegistry } from './registry/load-registry.ts';
 export type { AnyProfile, Profile, ReadDocument } from './registry/profile.ts';
 export type { Registry } from './registry/registry.ts';
+export { jsonComparison } from './report/json-comparison.ts';
+export { markdownComparison } from './report/markdown-comparison.ts';
+export { textComparison } from './report/text-comparison.ts';
 export type { Result } from './result.ts';
 export { type CheckOptions, checkRegistry } from './rules/check-registry.ts';
 export { type Description, describe } from './statistics/describe.ts';

@@ -15,6 +15,7 @@ const commands: Readonly<Record<string, () => Promise<MakeCommand>>> = {
   plan: async () => (await import('./plan.ts')).planCommand,
   index: async () => (await import('./registry-index.ts')).indexCommand,
   match: async () => (await import('./match.ts')).matchCommand,
+  compare: async () => (await import('./compare.ts')).compareCommand,
   rules: async () => (await import('./rules.ts')).rulesCommand,
 };
 

@@ -1,5 +1,5 @@
 // Generated from schema/ by `npm run generate`; do not edit.
-import type { Count, CubicMillimetresPerSecond, Decibels, DegreesCelsius, Fraction, Grams, GramsPerCubicMillimetre, Millimetres, MillimetresPerSecond, MillimetresPerSecondSquared, Money, Range, Seconds, Watts } from '../../units/canonical.ts';
+import type { Count, CubicMillimetresPerSecond, Decibels, Degrees, DegreesCelsius, Fraction, Grams, GramsPerCubicMillimetre, Millimetres, MillimetresPerSecond, MillimetresPerSecondSquared, Money, Range, Seconds, Watts } from '../../units/canonical.ts';
 
 /**
  * A volume flow with its provenance.
@@ -185,6 +185,14 @@ export interface Machine {
    * Acceleration that the axes hold.
    */
   acceleration: readonly Statement<MillimetresPerSecondSquared>[];
+  /**
+   * Time from the end of a layer to the beginning of the next one.
+   */
+  layerChangeTime?: readonly Statement<Seconds>[];
+  /**
+   * Time that a travel move takes besides its way: filament drawn back before it and pushed on after it.
+   */
+  travelPause?: readonly Statement<Seconds>[];
   /**
    * Highest contour speed whose surface still passes.
    */
@@ -438,6 +446,10 @@ export interface Filament {
    * Net mass of filament on a full spool.
    */
   spoolMass?: Grams;
+  /**
+   * Price of a full spool without tax.
+   */
+  price?: readonly Statement<Money>[];
   /**
    * Temperature at which the strand softens: glass transition of an amorphous grade.
    */
@@ -1169,6 +1181,19 @@ export interface Job {
    * Number of layers.
    */
   layers: Count;
+  /**
+   * Typical corner between two segments of a printed path; a right angle followed within 0.05 mm unless given. `compare` reckons how fast the head passes it.
+   */
+  corners?: {
+    /**
+     * By how much the direction changes: 0 deg goes straight on, 180 deg comes straight back.
+     */
+    deflection: Degrees;
+    /**
+     * Largest distance between the corner and the way that the head takes.
+     */
+    tolerance: Millimetres;
+  };
   /**
    * The paths of the part, by feature.
    */

@@ -1,0 +1,82 @@
+import { Command, InvalidArgumentError, Option } from 'commander';
+import { comparePairings } from '../decisions/compare-pairings.ts';
+import { loadRegistry } from '../registry/load-registry.ts';
+import { jsonComparison } from '../report/json-comparison.ts';
+import { markdownComparison } from '../report/markdown-comparison.ts';
+import { textComparison } from '../report/text-comparison.ts';
+import type { FittedRequest } from '../tables/pairing.ts';
+import type { Finish } from './finish.ts';
+import { readPairing } from './pairing-argument.ts';
+import { registryFolders } from './registry-folders.ts';
+import { registryOption } from './shared-options.ts';
+import type { Surroundings } from './surroundings.ts';
+
+interface CompareOptions {
+  readonly policy?: string;
+  readonly jobs?: number;
+  readonly format: 'text' | 'json' | 'markdown';
+  readonly registry: readonly string[];
+}
+
+export function compareCommand(surroundings: Surroundings, finish: Finish): Command {
+  return new Command('compare')
+    .summary('compare pairings on a job: time, what holds it, money')
+    .description(
+      'Answers "do I need the speed?": the time that a job takes on each pairing, what it is spent under, the speed really reached, and what a saved hour costs. The first pairing is the one that the others are held against.',
+    )
+    .argument('<job>', 'id of the job, such as mask-rack')
+    .argument(
+      '<pairings...>',
+      'MACHINE:NOZZLE+FILAMENT each, such as brackwater/lantern:hs-0.4+ashgrove/stagecraft-pla; without :NOZZLE one with a measured limit, else the first that fits',
+    )
+    .option('--policy <id>', 'house rules to apply (default: the only ones of the registry)')
+    .addOption(
+      new Option(
+        '--jobs <number>',
+        'such jobs over which the difference of price is spread; gives the price of a saved hour',
+      ).argParser(readJobs),
+    )
+    .addOption(
+      new Option('--format <format>', 'form of the comparison')
+        .choices(['text', 'json', 'markdown'])
+        .default('text'),
+    )
+    .addOption(registryOption())
+    .addHelpText(
+      'after',
+      `
+Examples:
+  meltbounds compare mask-rack brackwater/lantern:hs-0.4+ashgrove/stagecraft-pla tollwick/steeple:hs-0.4+ashgrove/stagecraft-pla --policy workshop
+  meltbounds compare mask-rack ferrywright/skiff+ashgrove/stagecraft-pla tollwick/steeple:hs-0.4+ashgrove/stagecraft-pla --policy workshop --jobs 2000
+
+Exit status: 0 compared, 2 it cannot be compared.`,
+    )
+    .action((job: string, pairings: readonly string[], options: CompareOptions) => {
+      const asked: FittedRequest[] = [];
+      for (const written of pairings) {
+        const pairing = readPairing(written);
+        if (!pairing.ok) return finish.cannotRun(pairing.error);
+        asked.push(pairing.value);
+      }
+      const folders = registryFolders(options.registry, surroundings.cwd);
+      if (!folders.ok) return finish.cannotRun(folders.error);
+      const { registry } = loadRegistry(folders.value, surroundings.cwd);
+      const compared = comparePairings(registry, { job, pairings: asked, ...chosen(options) });
+      if (!compared.ok) return finish.cannotRun(compared.error);
+      const { format } = options;
+      if (format === 'json') return surroundings.out(jsonComparison(compared.value));
+      if (format === 'markdown') return surroundings.out(markdownComparison(compared.value));
+      surroundings.out(textComparison(compared.value, surroundings.colour));
+    });
+}
+
+function chosen({ policy, jobs }: CompareOptions): { policy?: string; jobs?: number } {
+  return { ...(policy !== undefined && { policy }), ...(jobs !== undefined && { jobs }) };
+}
+
+function readJobs(written: string): number {
+  if (!/^[1-9]\d{0,8}$/.test(written)) {
+    throw new InvalidArgumentError('write a whole number from 1 to 999999999, for instance 2000.');
+  }
+  return Number(written);
+}

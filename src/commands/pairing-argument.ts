@@ -1,0 +1,14 @@
+import { quote } from '../registry/quote.ts';
+import { failure, type Result, success } from '../result.ts';
+import type { FittedRequest } from '../tables/pairing.ts';
+
+/** Reads `MACHINE:NOZZLE+FILAMENT` or `MACHINE+FILAMENT`, such as `brackwater/lantern:hs-0.6+ashgrove/stagecraft-pla`. */
+export function readPairing(written: string): Result<FittedRequest, string> {
+  const [, machine, nozzle, filament] = /^([^:+\s]+)(?::([^:+\s]+))?\+([^:+\s]+)$/.exec(written) ?? [];
+  if (machine === undefined || filament === undefined) {
+    return failure(
+      `"${quote(written)}" is not a pairing. Write MACHINE:NOZZLE+FILAMENT, for instance brackwater/lantern:hs-0.6+ashgrove/stagecraft-pla; the nozzle may be left out.`,
+    );
+  }
+  return success({ machine, filament, ...(nozzle !== undefined && { nozzle }) });
+}

@@ -1,0 +1,127 @@
+import { type JobFeature, jobPlan, type PrintPauses } from '../bench/job-plan.ts';
+import { type PrintTime, printTime, secondsOf } from '../physics/print-time.ts';
+import type { Job, Statement } from '../registry/generated/documents.ts';
+import { chooseStatement } from '../registry/statement.ts';
+import { type Result, success } from '../result.ts';
+import { isPrinted } from '../tables/feature.ts';
+import { conditionsOf, type Pairing } from '../tables/pairing.ts';
+import type { MillimetresPerSecond, Seconds } from '../units/canonical.ts';
+import type { FeatureTime, JobEstimate, Known, ModelCheck } from './job-estimate.ts';
+import { beadWarnings, jobFilament } from './job-filament.ts';
+import { type JobSpeed, jobSpeeds } from './job-speeds.ts';
+import { holdersOfPrint, longestFirst, mainHolder } from './time-holders.ts';
+import { type NamedBasis, weakestOf } from './weakest-number.ts';
+
+type Speeds = ReadonlyMap<JobFeature, JobSpeed>;
+
+/**
+ * Time of a job on a pairing by the time model, what holds it, and what else a choice of machine turns on. All numbers in
+ * canonical units. The error is a sentence for the user: a number that the model needs is not known or not usable.
+ */
+export function estimateJob(
+  pairing: Pairing,
+  job: Job,
+  modelCheck: ModelCheck | null,
+): Result<JobEstimate, string> {
+  const found = jobSpeeds(pairing, job);
+  if (!found.ok) return found;
+  const speeds = found.value;
+  const stated = statedPauses(pairing);
+  const time = printTime(jobPlan(job, speeds, secondsIn(stated)));
+  const { machine, nozzle, filament } = pairing;
+  const conditions = conditionsOf(pairing);
+  const { mass, cost } = jobFilament(pairing, job);
+  return success({
+    machine: machine.id,
+    nozzle: nozzle.id,
+    filament: filament.id,
+    time: time.total,
+    features: featureTimes(time, speeds),
+    holders: longestFirst(holdersOfPrint(time, speeds)),
+    printPeak: highestPeak(time, isPrinted),
+    travelPeak: highestPeak(time, (feature) => !isPrinted(feature)),
+    topSpeed: known(chooseStatement(machine.data.topSpeed, conditions)),
+    mass,
+    filamentCost: cost,
+    soundLevel: known(chooseStatement(machine.data.soundLevel, conditions)),
+    price: known(chooseStatement(machine.data.price, conditions)),
+    weakest: weakestNumber(time, speeds, stated),
+    modelCheck,
+    warnings: [...beadWarnings(pairing, job), ...unknownPauses(stated, time)],
+  });
+}
+
+/** What the profiles say of the times that a print takes besides its ways. */
+type StatedPauses = { readonly [Name in keyof PrintPauses]: Statement<Seconds> | null };
+
+function statedPauses(pairing: Pairing): StatedPauses {
+  const { machine, filament } = pairing;
+  const conditions = conditionsOf(pairing);
+  return {
+    layerChange: chooseStatement(machine.data.layerChangeTime, conditions),
+    travel: chooseStatement(machine.data.travelPause, conditions),
+    shortestLayerTime: chooseStatement(filament.data.shortestLayerTime, conditions),
+  };
+}
+
+/** What is unknown is not counted; `unknownPauses` says so. */
+function secondsIn({ layerChange, travel, shortestLayerTime }: StatedPauses): PrintPauses {
+  return {
+    layerChange: layerChange?.value ?? 0,
+    travel: travel?.value ?? 0,
+    shortestLayerTime: shortestLayerTime?.value ?? 0,
+  };
+}
+
+function unknownPauses(stated: StatedPauses, time: PrintTime<JobFeature>): string[] {
+  const unknown = [
+    ...(stated.layerChange === null ? ['the change of layer (layerChangeTime)'] : []),
+    ...(stated.travel === null && time.paths.has('travel')
+      ? ['the pause on a travel move (travelPause)']
+      : []),
+    ...(stated.shortestLayerTime === null ? ['the shortest layer time (shortestLayerTime)'] : []),
+  ];
+  return unknown.length === 0 ? [] : [`Not known and not counted: ${unknown.join(', ')}.`];
+}
+
+function featureTimes(time: PrintTime<JobFeature>, speeds: Speeds): FeatureTime[] {
+  return [...time.paths].flatMap(([feature, path]) => {
+    const speed = speeds.get(feature);
+    if (speed === undefined) return [];
+    return [
+      {
+        feature,
+        time: secondsOf(path),
+        holder: mainHolder(path, speed),
+        commandedSpeed: speed.speed,
+        peakSpeed: path.peak,
+        basis: speed.weakest.basis,
+      },
+    ];
+  });
+}
+
+function highestPeak(
+  time: PrintTime<JobFeature>,
+  wanted: (feature: JobFeature) => boolean,
+): MillimetresPerSecond | null {
+  const peaks = [...time.paths].filter(([feature]) => wanted(feature)).map(([, { peak }]) => peak);
+  return peaks.length === 0 ? null : Math.max(...peaks);
+}
+
+function weakestNumber(time: PrintTime<JobFeature>, speeds: Speeds, stated: StatedPauses): NamedBasis {
+  const { layerChange, travel, shortestLayerTime } = stated;
+  const ofSpeeds = [...speeds.values()].map(({ weakest }) => weakest);
+  const named = (of: string, statement: Statement<Seconds> | null, used: boolean): NamedBasis[] =>
+    statement === null || !used ? [] : [{ basis: statement.basis, of }];
+  return weakestOf({ basis: 'measured', of: 'every number' }, [
+    ...ofSpeeds,
+    ...named('layerChangeTime', layerChange, time.layerChanges > 0),
+    ...named('travelPause', travel, (time.paths.get('travel')?.pauses ?? 0) > 0),
+    ...named('shortestLayerTime', shortestLayerTime, time.coolingWait > 0),
+  ]);
+}
+
+function known<Value>(statement: Statement<Value> | null): Known<Value> | null {
+  return statement === null ? null : { value: statement.value, basis: statement.basis };
+}

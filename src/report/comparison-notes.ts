@@ -1,0 +1,19 @@
+import { type Comparison, pairingName } from '../decisions/comparison.ts';
+import { tableCautions } from '../tables/cautions.ts';
+
+/** What a reader must know besides the figures: warnings, what the figures leave out, and the usual cautions. */
+export function comparisonNotes({ estimates, jobs }: Comparison): string[] {
+  const warnings = estimates.flatMap((estimate) =>
+    estimate.warnings.map((warning) => `${pairingName(estimate)}: ${warning}`),
+  );
+  return [
+    ...new Set(warnings),
+    'Times run from the first path to the last: heating up, homing and levelling are not in them.',
+    ...(jobs === null
+      ? []
+      : [
+          'A saved hour costs the difference of the machine prices over the hours saved in all jobs; filament, power, labour and wear are not in it.',
+        ]),
+    ...tableCautions,
+  ];
+}

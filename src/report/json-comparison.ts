@@ -1,0 +1,88 @@
+import type { ComparedEstimate, Comparison } from '../decisions/comparison.ts';
+import type { Known } from '../decisions/job-estimate.ts';
+import { tableCautions } from '../tables/cautions.ts';
+import type { Money } from '../units/canonical.ts';
+
+/** Version of the form of a JSON comparison: it grows when a program that reads it must change. */
+const comparisonFormat = 'meltbounds-comparison/1';
+
+/** A comparison for programs: every quantity an object of value and unit, what is unknown null. */
+export function jsonComparison(comparison: Comparison): string {
+  const { job, policy, jobs, answer, estimates, inputs } = comparison;
+  const document = {
+    format: comparisonFormat,
+    job,
+    policy,
+    jobs,
+    answer,
+    pairings: estimates.map(jsonEstimate),
+    cautions: tableCautions,
+    inputs: inputs.map(({ kind, id, version, digest }) => ({
+      kind,
+      id,
+      ...(version !== null && { version }),
+      sha256: digest,
+    })),
+  };
+  return `${JSON.stringify(document, null, 2)}\n`;
+}
+
+function jsonEstimate(estimate: ComparedEstimate) {
+  const { machine, nozzle, filament, saved, weakest, modelCheck, warnings } = estimate;
+  return {
+    machine,
+    nozzle,
+    filament,
+    time: seconds(estimate.time),
+    saved: saved === null ? null : { time: seconds(saved.time), share: ratio(saved.share) },
+    holders: estimate.holders.map(({ holder, time }) => ({ holder, time: seconds(time) })),
+    features: estimate.features.map(({ feature, time, holder, commandedSpeed, peakSpeed, basis }) => ({
+      feature,
+      time: seconds(time),
+      holder,
+      commandedSpeed: speed(commandedSpeed),
+      peakSpeed: speed(peakSpeed),
+      basis,
+    })),
+    printPeak: speed(estimate.printPeak),
+    travelPeak: speed(estimate.travelPeak),
+    topSpeed: known(estimate.topSpeed, speed),
+    mass: known(estimate.mass, (value) => ({ value: rounded(value), unit: 'g' })),
+    filamentCost: known(estimate.filamentCost, money),
+    soundLevel: known(estimate.soundLevel, (value) => ({ value, unit: 'dB[SPL]{A}' })),
+    price: known(estimate.price, money),
+    priceDifference: money(estimate.priceDifference),
+    savedHourPrice: money(estimate.savedHourPrice),
+    weakest,
+    modelCheck:
+      modelCheck === null
+        ? null
+        : { prints: modelCheck.prints, largestError: ratio(modelCheck.largestError) },
+    warnings,
+  };
+}
+
+function seconds(value: number) {
+  return { value: rounded(value), unit: 's' };
+}
+
+function ratio(value: number) {
+  return { value: rounded(100 * value), unit: '%' };
+}
+
+function speed(value: number | null) {
+  return value === null ? null : { value: rounded(value), unit: 'mm/s' };
+}
+
+function money(value: Money | null) {
+  return value === null ? null : { value: rounded(value.amount), unit: value.currency };
+}
+
+function known<Value>(value: Known<Value> | null, write: (value: Value) => object | null) {
+  return value === null ? null : { ...write(value.value), basis: value.basis };
+}
+
+/** Six digits: more than any number behind them has, and the same on every machine. */
+function rounded(value: number): number {
+  return Number(value.toPrecision(6));
+}
