@@ -1,8 +1,5 @@
-import type { Profile } from '../registry/profile.ts';
-import type { Registry } from '../registry/registry.ts';
-import { groupedBy } from './grouped-by.ts';
-import { oncePerRegistry } from './once-per-registry.ts';
 import type { ProfileRule } from './rule.ts';
+import { siblingLimit } from './sibling-trials.ts';
 import { trialLimit } from './trial-limit.ts';
 import { shown, shownNumber } from './wording.ts';
 
@@ -42,9 +39,8 @@ events:
   },
   *check(profile, context) {
     if (profile.kind !== 'trial') return;
-    const siblings = siblingsOf(profile, context.registry);
-    const own = siblings.length === 0 ? null : trialLimit(profile, context);
-    const middle = median(siblings.flatMap((trial) => trialLimit(trial, context)?.value ?? []));
+    const middle = siblingLimit(profile, context);
+    const own = middle === null ? null : trialLimit(profile, context);
     if (own === null || middle === null || own.value <= largestFactor * middle) return;
     const times = shownNumber(Number((own.value / middle).toPrecision(2)));
     yield {
@@ -57,22 +53,3 @@ events:
     };
   },
 };
-
-const families = oncePerRegistry((registry) =>
-  groupedBy(registry.trial.values(), (trial) => familyKey(trial, registry)),
-);
-
-function familyKey({ data: { machine, nozzle, filament } }: Profile<'trial'>, registry: Registry): string {
-  return [machine, nozzle, registry.filament.get(filament)?.data.polymer].join(' ');
-}
-
-function siblingsOf(trial: Profile<'trial'>, registry: Registry): Profile<'trial'>[] {
-  const all = families(registry).get(familyKey(trial, registry)) ?? [];
-  return all.filter(({ id }) => id !== trial.id);
-}
-
-function median(values: readonly number[]): number | null {
-  const sorted = values.toSorted((a, b) => a - b);
-  const [lower, upper] = [sorted[Math.ceil(sorted.length / 2) - 1], sorted[Math.floor(sorted.length / 2)]];
-  return lower === undefined || upper === undefined ? null : (lower + upper) / 2;
-}

@@ -22,7 +22,7 @@ export const polymerOrder: ProfileRule = {
 glassTransition:
   - {value: 75..85 Cel, basis: published, source: invented-plastics-tables}
 decomposition:
-  - {value: 150..250 Cel, basis: published, source: invented-plastics-tables}`,
+  - {value: 190..250 Cel, basis: published, source: invented-plastics-tables}`,
     good: `
 glassTransition:
   - {value: 75..85 Cel, basis: published, source: invented-plastics-tables}

@@ -27,7 +27,7 @@ hotEnds:
       - value: 150 mm3/s
         basis: claimed
         source: plumstead-wren-sheet
-        at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}`,
+        at: {nozzle: hs-0.6, polymer: PS-HI, nozzleTemperature: 230 Cel}`,
     good: `
 hotEnds:
   - id: main
