@@ -9,6 +9,12 @@ export {
   type TemperatureSide,
   temperatureForFlow,
 } from './bench/limit-line-answers.ts';
+export {
+  type NoLadders,
+  type PairingReduction,
+  type PairingTrialsRequest,
+  reducePairing,
+} from './bench/pairing-reduction.ts';
 export { reduceTrial } from './bench/reduce-trial.ts';
 export type { ReducedResult, Reduction } from './bench/reduction.ts';
 export type { BenchPlan, PlanColumn, PlanRow, PlanSection, TrialDraft } from './decisions/bench-plan.ts';

@@ -1,6 +1,6 @@
 import { failure, type Result, success } from '../result.ts';
 import { leastSquares } from '../statistics/least-squares.ts';
-import { studentTQuantile } from '../statistics/student-t.ts';
+import { normalFactor, scatterOf } from '../statistics/scatter.ts';
 
 /** The limit that one trial found, with the nozzle temperature that it ran at. */
 export interface LimitPoint {
@@ -31,6 +31,8 @@ export interface LimitLine {
   readonly birgeRatio: number | null;
   /** Whether the scatter widens the band: the Birge ratio is above one. */
   readonly isWidened: boolean;
+  /** Of the band; null stands for infinitely many: the intervals of the limits alone decide. */
+  readonly effectiveDegreesOfFreedom: number | null;
   /** From a standard uncertainty to the half-width of the 95 % band. */
   readonly coverageFactor: number;
 }
@@ -38,18 +40,13 @@ export interface LimitLine {
 /** Why there is no line: fewer than two temperatures, or an interval without a width. */
 export type LimitLineProblem = 'oneTemperature' | 'noWidth';
 
-/** Half-width of a 95 % interval of a normal distribution in standard deviations, Φ⁻¹(0.975). */
-const normalFactor = 1.959963984540054;
-
 /**
  * Fits a limit against the nozzle temperature by weighted least squares, each limit with the standard uncertainty that
  * its interval stands for (ISO/TS 28037:2010, clause 6; Bevington and Robinson, Data Reduction and Error Analysis,
  * 3rd ed., 6.3). Several trials at one temperature count as their weighted mean would.
  *
- * Where limits scatter about the line by more than their intervals explain, the uncertainty grows by the Birge ratio
- * (R. T. Birge, Phys. Rev. 40 (1932) 207), and the coverage factor is Student's for the residual degrees of freedom
- * (JCGM 100:2008, G.3), since so few limits told the scatter. Else, and with two limits, which leave nothing to scatter,
- * the band is what the intervals propagate to.
+ * Limits that scatter about the line by more than their intervals explain widen the band; see `scatterOf`. With two
+ * limits nothing is left to scatter: the band is what the intervals propagate to.
  */
 export function fitLimitLine(points: readonly LimitPoint[]): Result<LimitLine, LimitLineProblem> {
   const temperatures = points.map(({ temperature }) => temperature);
@@ -64,10 +61,9 @@ export function fitLimitLine(points: readonly LimitPoint[]): Result<LimitLine, L
     weights,
   );
   if (!fit.ok) return failure('oneTemperature');
-  const { coefficients, cofactors, residualSquares, degreesOfFreedom } = fit.value;
+  const { coefficients, cofactors, degreesOfFreedom } = fit.value;
   const [limit = Number.NaN, slope = Number.NaN] = coefficients;
-  const birge = degreesOfFreedom === 0 ? null : Math.sqrt(residualSquares / degreesOfFreedom);
-  const widening = Math.max(1, birge ?? 1);
+  const { birgeRatio, widening, effectiveDegreesOfFreedom, coverageFactor } = scatterOf(fit.value);
   const uncertainty = widening * Math.sqrt(cofactors[0]?.[0] ?? Number.NaN);
   const slopeUncertainty = widening * Math.sqrt(cofactors[1]?.[1] ?? Number.NaN);
   return success({
@@ -78,9 +74,10 @@ export function fitLimitLine(points: readonly LimitPoint[]): Result<LimitLine, L
     centre: { temperature: centre, limit, uncertainty },
     tested: { low: Math.min(...temperatures), high: Math.max(...temperatures) },
     residualDegreesOfFreedom: degreesOfFreedom,
-    birgeRatio: birge,
+    birgeRatio,
     isWidened: widening > 1,
-    coverageFactor: widening > 1 ? studentTQuantile(0.975, degreesOfFreedom) : normalFactor,
+    effectiveDegreesOfFreedom,
+    coverageFactor,
   });
 }
 

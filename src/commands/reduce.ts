@@ -17,32 +17,30 @@ import { type ReductionHeading, textReduction } from '../report/text-reduction.t
 import { failure, type Result, success } from '../result.ts';
 import { parseQuantity } from '../units/parse-quantity.ts';
 import type { Finish } from './finish.ts';
+import { type PairingOptions, pairingOptions, runPairing, wantsPairing } from './reduce-pairing.ts';
 import { reduceSheet, type SheetOptions, sheetOptions } from './reduce-sheet.ts';
 import { registryFolders } from './registry-folders.ts';
 import { registryOption } from './shared-options.ts';
 import { exitStatus, type Surroundings } from './surroundings.ts';
-import { checkPlotRequest, type PlotChoice, plotOptions, showPlot } from './write-plot.ts';
+import { checkPlotRequest, plotOptions, showPlot } from './write-plot.ts';
 
-interface ReduceOptions extends SheetOptions {
-  readonly format: 'text' | 'json';
-  readonly adopt?: boolean;
-  readonly plot?: PlotChoice;
-  readonly registry: readonly string[];
-}
+type ReduceOptions = SheetOptions & PairingOptions & { readonly adopt?: boolean };
 
 export function reduceCommand(surroundings: Surroundings, finish: Finish): Command {
   const command = new Command('reduce')
     .summary('reduce a bench trial to its results with 95 % intervals')
     .description(
-      'Turns the readings of a trial, or of a bare CSV bench sheet, into a limit with its 95 % coverage interval.',
+      'Turns the readings of a trial, or of a bare CSV bench sheet, into a limit with its 95 % coverage interval. With a machine and a filament it gathers their flow ladders and gives the limit against the nozzle temperature.',
     )
-    .argument('<trial>', 'id of a trial of the registry, or path of a CSV bench sheet')
+    .usage('[options] <trial or sheet.csv>\n       meltbounds reduce [options] <machine> <filament>')
+    .argument('<trial>', 'id of a trial of the registry, path of a CSV bench sheet, or id of a machine')
+    .argument('[filament]', 'with a machine: id of the filament')
     .addOption(
       new Option('--format <format>', 'form of the result').choices(['text', 'json']).default('text'),
     )
     .option('--adopt', 'write the limit into the profile of the filament, or of the machine for its sound')
     .addOption(registryOption());
-  for (const option of [...plotOptions(), ...sheetOptions()]) command.addOption(option);
+  for (const option of [...plotOptions(), ...pairingOptions(), ...sheetOptions()]) command.addOption(option);
   return command
     .addHelpText(
       'after',
@@ -52,19 +50,37 @@ Examples:
   meltbounds reduce lantern-stagecraft-pla-230 --adopt
   meltbounds reduce lantern-stagecraft-pla-230 --plot ladder.svg
   meltbounds reduce lantern-stagecraft-pla-230 --plot -
+  meltbounds reduce brackwater/lantern ashgrove/stagecraft-pla --nozzle hs-0.6 --at "235 Cel"
   meltbounds reduce spool.csv --method diameterSurvey --diameter "1.75 mm" --resolution "0.001 mm"
   meltbounds reduce dryer.csv --method dryingCurve --residual "0.02 %" --reel "180 g"
   meltbounds reduce ladder.csv --method flowLadder --diameter "1.75 mm" --density "1.24 g/cm3" --tolerance "5 %" --resolution "0.01 g" --format json
 
 Exit status: 0 reduced, 1 the readings cannot be reduced, 2 it cannot run.`,
     )
-    .action((trial: string, options: ReduceOptions) => {
+    .action((trial: string, filament: string | undefined, options: ReduceOptions) => {
       const plot = checkPlotRequest(options, surroundings.cwd);
       if (!plot.ok) return finish.cannotRun(plot.error);
+      const fault = misplacedOption(filament, options);
+      if (fault !== null) return finish.cannotRun(fault);
+      if (filament !== undefined) return runPairing(trial, filament, options, surroundings, finish);
       return isSheet(trial, surroundings.cwd)
         ? runSheet(trial, options, surroundings, finish)
         : runTrial(trial, options, surroundings, finish);
     });
+}
+
+/** An option that belongs to another kind of subject than the one that is named. */
+function misplacedOption(filament: string | undefined, options: ReduceOptions): string | null {
+  if (filament === undefined) {
+    return wantsPairing(options)
+      ? '--nozzle, --at and --extrapolate belong to a machine with a filament: meltbounds reduce MACHINE FILAMENT. A trial holds its own conditions.'
+      : null;
+  }
+  if (options.adopt)
+    return 'A line of several limits cannot be adopted; adopt the limit of each trial by its id.';
+  return options.method === undefined
+    ? null
+    : '--method belongs to a bare CSV sheet; the trials of a machine and a filament hold their own.';
 }
 
 function isSheet(trial: string, cwd: string): boolean {
@@ -134,6 +150,9 @@ interface ReportHeading extends ReductionHeading {
 }
 
 function unknownTrial(registry: Registry, id: string): string {
+  if (registry.machine.has(id)) {
+    return `"${quote(id)}" is a machine; add the id of a filament to gather their flow ladders: meltbounds reduce ${quote(id)} FILAMENT.`;
+  }
   const nearest = nearestWord(id, idsOf(registry, 'trial'));
   const hint =
     nearest === null ? '`meltbounds check` lists files that cannot be used.' : `Did you mean "${nearest}"?`;

@@ -38,9 +38,13 @@ export function drawPlot(plot: Plot): string {
       ),
       ...legend.elements,
       // An inner picture clips what leads out of the frame, without an id that another picture could share.
-      svgElement('svg', { ...inside, overflow: 'hidden' }, marks),
+      svgElement('svg', { ...inside, overflow: 'hidden', 'aria-hidden': 'true' }, marks),
       ...drawAxes(plot, frame),
-      svgElement('svg', inside, drawLabels(plot, frame)),
+      svgElement(
+        'g',
+        { transform: `translate(${frame.left.toFixed(2)} ${frame.top})` },
+        drawLabels(plot, frame),
+      ),
     ],
   )}\n`;
 }

@@ -32,7 +32,7 @@ export function plotFrame(plot: Plot, top: number): PlotFrame {
   };
 }
 
-/** About the width of a text in px: sans-serif letters are 0.5 to 0.6 of their height wide on average. */
+/** About the width of a text in px: sans-serif letters are 0.45 to 0.55 of their height wide on average. */
 export function textWidth(text: string): number {
-  return [...text].length * 0.56 * pictureSize.fontSize;
+  return [...text].length * 0.53 * pictureSize.fontSize;
 }

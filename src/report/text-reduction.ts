@@ -12,7 +12,8 @@ export interface ReductionHeading {
   readonly subject: Trial | null;
 }
 
-const caution =
+/** What stands below every reduction. */
+export const reductionCaution =
   'Caution: a starting point for supervised trials, never a licence to exceed a limit of the maker. Hot ends burn and fumes harm: follow the manual, local codes and qualified people.';
 
 /** What a reduction found, for people. */
@@ -25,7 +26,7 @@ export function textReduction(reduction: Reduction, heading: ReductionHeading, c
       (result) => `  ${label(isLimit(result) ? 'limit' : 'result')}${resultText(result)}`,
     ),
     ...reduction.warnings.map((warning) => `  ${colours.yellow(label('warning'))}${warning}`),
-    colours.dim(caution),
+    colours.dim(reductionCaution),
   ];
   return `${lines.join('\n')}\n`;
 }

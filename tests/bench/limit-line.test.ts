@@ -81,11 +81,12 @@ describe('a line of limits', () => {
   });
 
   it("gets wider by Birge's ratio and Student's factor when limits scatter by more than their intervals", () => {
-    const line = fitted(point(210, 20), point(220, 30), point(230, 24), point(240, 36));
+    const line = fitted(point(210, 20), point(220, 40), point(230, 14), point(240, 36));
     expect(line.birgeRatio).toBeGreaterThan(1);
     expect(line.isWidened).toBe(true);
-    // JCGM 100:2008, table G.2: t95 for two degrees of freedom.
-    expect(line.coverageFactor).toBeCloseTo(4.3, 1);
+    // Almost all of the variance is scatter; JCGM 100:2008, table G.2: t95 is 4.30 for two degrees of freedom.
+    expect(line.effectiveDegreesOfFreedom).toBeCloseTo(2, 0);
+    expect(line.coverageFactor).toBeCloseTo(4.3, 0);
   });
 
   it('takes the scatter of several trials at one temperature into its band', () => {
