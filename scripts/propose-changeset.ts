@@ -1,5 +1,4 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import writeFileAtomic from 'write-file-atomic';
 import { diffSide } from '../src/commands/diff-side.ts';
 import { commitOf, gitText } from '../src/commands/git.ts';
@@ -8,10 +7,11 @@ import { success } from '../src/result.ts';
 import { proposedChangeset } from './release/proposed-changeset.ts';
 import { type Schemas, schemaDiff } from './release/schema-diff.ts';
 
-const root = fileURLToPath(new URL('..', import.meta.url));
+const schemaSuffix = '.schema.json';
+const root = `${process.cwd()}/`;
 const target = '.changeset/proposed.md';
 
-/** `npm run propose-changeset -- BASE` writes what has changed since BASE as a changeset, to be edited. */
+// `npm run propose-changeset -- BASE` writes what has changed since BASE as a changeset, to be edited.
 const [base = 'main'] = process.argv.slice(2);
 
 const commit = await commitOf(base, root, {
@@ -64,8 +64,6 @@ function ruleCodes(pages: readonly string[]): string[] {
   const names = pages.filter((page) => page.endsWith('.md') && page !== 'README.md').sort();
   return names.map((page) => page.replace(/\.md$/, '').replace('-', '/'));
 }
-
-const schemaSuffix = '.schema.json';
 
 async function schemasAt(id: string): Promise<Schemas> {
   const schemas = new Map<string, unknown>();

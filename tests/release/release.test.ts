@@ -4,9 +4,30 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
 import { commitAll } from '../git-repository.ts';
-import { temporaryFolder } from '../sample-registry.ts';
+import { sampleRegistry, temporaryFolder } from '../sample-registry.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
+
+it('`npm run propose-changeset` writes what has changed in profiles, schemas and rules', () => {
+  const registry = sampleRegistry();
+  const at = (path: string) => join(registry.cwd, path);
+  for (const folder of ['schema', 'docs/rules']) cpSync(join(root, folder), at(folder), { recursive: true });
+  mkdirSync(at('.changeset'));
+  commitAll(registry.cwd, 'Start');
+  registry.edit('jobs/hook.yaml', 'version: 1.0.0', 'version: 1.0.1');
+  registry.edit('jobs/hook.yaml', 'Coat hook', 'Hat hook');
+  writeFileSync(at('docs/rules/units-slip.md'), '# units/slip\n');
+  const script = join(root, 'scripts/propose-changeset.ts');
+  const tsx = import.meta.resolve('tsx');
+  const run = (base: string) =>
+    spawnSync(process.execPath, ['--import', tsx, script, base], { cwd: registry.cwd, encoding: 'utf8' });
+  const { status, stderr } = run('main');
+  expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+  expect(readFileSync(at('.changeset/proposed.md'), 'utf8')).toBe(
+    '---\n"meltbounds": minor\n---\n\nCorrected values: job hook 1.0.1.\n\nRules: new `units/slip`.\n',
+  );
+  expect(run('nowhere')).toMatchObject({ status: 2, stderr: expect.stringContaining('git knows no commit') });
+});
 
 /** What a release needs of the project, in a repository of its own, with two changesets. */
 function projectCopy(): string {
