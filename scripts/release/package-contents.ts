@@ -1,0 +1,52 @@
+import { spawnSync } from 'node:child_process';
+
+/** What a published package may hold, and nothing else. */
+const allowed: readonly RegExp[] = [
+  /^(?:package\.json|README\.md|CHANGELOG\.md)$/,
+  /^LICENSES\/[^/]+\.txt$/,
+  /^schema\/(?:output\/)?[a-z-]+\.schema\.json$/,
+  /^profiles\/README\.md$/,
+  /^profiles\/[a-z]+\/(?:[^/]+\/)?[^/]+\.yaml$/,
+  /^profiles\/trials\/[0-9]{4}\/[^/]+\.csv$/,
+  /^templates\/registry\/(?:[a-zA-Z0-9_-]+\/)*[a-zA-Z0-9_-]+(?:\.(?:yaml|yml|json|md|example))?$/,
+  /^dist\/(?:[a-z0-9-]+\/)*[a-z0-9-]+\.(?:js|d\.ts)$/,
+];
+
+/** What it must hold to work. */
+const needed: readonly string[] = [
+  'package.json',
+  'README.md',
+  'LICENSES/MIT.txt',
+  'LICENSES/CC0-1.0.txt',
+  'dist/cli.js',
+  'dist/index.js',
+  'dist/index.d.ts',
+  'dist/registry/generated/validators.js',
+  'schema/filament.schema.json',
+];
+
+/** Sentences about files of a package that should not be there, or should; `sources` are paths below `src/`. */
+export function contentFaults(files: readonly string[], sources: ReadonlySet<string>): string[] {
+  const strange = files.filter((file) => !allowed.some((pattern) => pattern.test(file)));
+  const stale = files.filter((file) => file.startsWith('dist/') && !hasSource(file, sources));
+  const missing = needed.filter((file) => !files.includes(file));
+  return [
+    ...strange.map((file) => `${file} does not belong into the package.`),
+    ...stale.map((file) => `${file} has no source any more: delete dist/ and build again.`),
+    ...missing.map((file) => `${file} is missing from the package: run \`npm run build\`.`),
+  ];
+}
+
+function hasSource(file: string, sources: ReadonlySet<string>): boolean {
+  const name = file.slice('dist/'.length).replace(/\.(?:js|d\.ts)$/, '');
+  return sources.has(`${name}.ts`) || sources.has(`${name}.js`);
+}
+
+/** Paths of the files that npm would pack from a folder, without running any script of the project. */
+export function packedFiles(folder: string): string[] {
+  const args = ['pack', '--dry-run', '--ignore-scripts', '--json'];
+  const { stdout } = spawnSync('npm', args, { cwd: folder, encoding: 'utf8', maxBuffer: 1 << 26 });
+  // One package a list item, or under its name in newer versions of npm.
+  const [packed] = Object.values(JSON.parse(stdout) as Record<string, { files: { path: string }[] }>);
+  return (packed?.files ?? []).map(({ path }) => path);
+}

@@ -1,0 +1,46 @@
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { contentFaults, packedFiles } from '../../scripts/release/package-contents.ts';
+
+const whole = [
+  ...['package.json', 'README.md', 'LICENSES/MIT.txt', 'LICENSES/CC0-1.0.txt', 'schema/filament.schema.json'],
+  ...['dist/cli.js', 'dist/index.js', 'dist/index.d.ts', 'dist/registry/generated/validators.js'],
+];
+const sources = new Set(['cli.ts', 'index.ts', 'registry/generated/validators.js']);
+
+describe('the contents of a package', () => {
+  it('are right where it holds what it needs and nothing else', () => {
+    expect(contentFaults(whole, sources)).toEqual([]);
+  });
+
+  it.each([
+    'tests/cli.test.ts',
+    '.env',
+    'dist/cli.js.map',
+    'profiles/notes.txt',
+    'src/cli.ts',
+    'scripts/demo.ts',
+  ])('may not hold %s', (file) => {
+    expect(contentFaults([...whole, file], sources)).toContain(`${file} does not belong into the package.`);
+  });
+
+  it('may not hold what an earlier build has left behind', () => {
+    expect(contentFaults([...whole, 'dist/commands/gone.js'], sources)).toEqual([
+      'dist/commands/gone.js has no source any more: delete dist/ and build again.',
+    ]);
+  });
+
+  it.each(whole)('must hold %s', (file) => {
+    const rest = whole.filter((other) => other !== file);
+    expect(contentFaults(rest, sources)).toEqual([
+      `${file} is missing from the package: run \`npm run build\`.`,
+    ]);
+  });
+});
+
+it('what npm packs from this project is allowed, a build aside', () => {
+  const files = packedFiles(fileURLToPath(new URL('../../', import.meta.url)));
+  const others = files.filter((file) => !file.startsWith('dist/'));
+  expect(others).toContain('schema/output/index.schema.json');
+  expect(contentFaults(others, sources).filter((fault) => fault.includes('does not belong'))).toEqual([]);
+});
