@@ -2,6 +2,8 @@ import { join, resolve } from 'node:path';
 import { Command, Option } from 'commander';
 import { loadRegistry } from '../registry/load-registry.ts';
 import { deriveTables } from '../tables/derive-tables.ts';
+import { explainRow } from '../tables/explain-row.ts';
+import { findRow } from '../tables/row-address.ts';
 import { writeCsv } from '../tables/write-csv.ts';
 import { writeJson } from '../tables/write-json.ts';
 import { writeMarkdown } from '../tables/write-markdown.ts';
@@ -16,6 +18,7 @@ interface TablesOptions {
   readonly policy?: string;
   readonly format: 'markdown' | 'csv' | 'json';
   readonly out?: string;
+  readonly explain?: string;
   readonly registry: readonly string[];
 }
 
@@ -38,6 +41,12 @@ export function tablesCommand(surroundings: Surroundings, finish: Finish): Comma
         .default('markdown'),
     )
     .option('--out <folder>', 'write CSV with its metadata, JSON and Markdown there instead')
+    .addOption(
+      new Option(
+        '--explain <row>',
+        'show the arithmetic of one row instead, with the source of every number',
+      ).conflicts(['out', 'format']),
+    )
     .addOption(registryOption())
     .addHelpText(
       'after',
@@ -45,6 +54,7 @@ export function tablesCommand(surroundings: Surroundings, finish: Finish): Comma
 Examples:
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --nozzle hs-0.6 --policy workshop --out out
+  meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --explain infill@0.2x0.44
 
 Exit status: 0 table written, 2 it cannot be derived.`,
     )
@@ -54,6 +64,12 @@ Exit status: 0 table written, 2 it cannot be derived.`,
       const { registry } = loadRegistry(folders.value, surroundings.cwd);
       const table = deriveTables(registry, { machine, filament, ...chosen(options) });
       if (!table.ok) return finish.cannotRun(table.error);
+      if (options.explain !== undefined) {
+        const row = findRow(table.value, options.explain);
+        return row.ok
+          ? surroundings.out(explainRow(registry, table.value, row.value))
+          : finish.cannotRun(row.error);
+      }
       if (options.out === undefined) return surroundings.out(writers[options.format](table.value));
       for (const path of await writeTables(table.value, resolve(surroundings.cwd, options.out))) {
         surroundings.out(`${join(options.out, path)}\n`);

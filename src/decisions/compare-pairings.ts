@@ -37,7 +37,7 @@ export function comparePairings(registry: Registry, request: ComparisonRequest):
       ...(request.policy !== undefined && { policy: request.policy }),
     });
     if (!found.ok) return found;
-    const estimate = estimateJob(found.value, job.data, null);
+    const estimate = estimateJob(registry, found.value, job.data, null);
     if (!estimate.ok) return estimate;
     pairings.push(found.value);
     estimates.push(estimate.value);

@@ -91,7 +91,7 @@ function tableKey({ machine, nozzle, filament, policy }: TableName): string {
 function rowsOf(registry: Registry, name: TableName): ReadonlyMap<string, SpeedRow> | null {
   const { machine, policy } = name;
   if (!registry.machine.has(machine) || !registry.policy.has(policy)) return null;
-  const table = deriveTables(registry, name);
+  const table = deriveTables(registry, name, { judgesEvidence: false });
   return table.ok ? new Map(table.value.rows.map((row) => [cellKey(row), row])) : null;
 }
 

@@ -1,6 +1,7 @@
 import { type JobFeature, jobPlan, type PrintPauses } from '../bench/job-plan.ts';
 import { type PrintTime, printTime, secondsOf } from '../physics/print-time.ts';
 import type { Job, Statement } from '../registry/generated/documents.ts';
+import type { Registry } from '../registry/registry.ts';
 import { chooseStatement } from '../registry/statement.ts';
 import { type Result, success } from '../result.ts';
 import { isPrinted } from '../tables/feature.ts';
@@ -19,11 +20,12 @@ type Speeds = ReadonlyMap<JobFeature, JobSpeed>;
  * canonical units. The error is a sentence for the user: a number that the model needs is not known or not usable.
  */
 export function estimateJob(
+  registry: Registry,
   pairing: Pairing,
   job: Job,
   modelCheck: ModelCheck | null,
 ): Result<JobEstimate, string> {
-  const found = jobSpeeds(pairing, job);
+  const found = jobSpeeds(registry, pairing, job);
   if (!found.ok) return found;
   const speeds = found.value;
   const stated = statedPauses(pairing);

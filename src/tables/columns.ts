@@ -1,8 +1,22 @@
 import type { SpeedRow } from './speed-table.ts';
 
+/** What a cell of the speed table may hold. */
+export type CellKey =
+  | 'feature'
+  | 'layerHeight'
+  | 'lineWidth'
+  | 'speed'
+  | 'flow'
+  | 'acceleration'
+  | 'bound'
+  | 'nozzleTemperature'
+  | 'runUp'
+  | 'basis'
+  | 'flags';
+
 /** A column of the speed table: its unit, if it holds a quantity, and how its values are written. */
 export interface TableColumn {
-  readonly key: keyof SpeedRow;
+  readonly key: CellKey;
   /** UCUM code, or null for a word. */
   readonly unit: string | null;
   readonly description: string;
@@ -32,7 +46,18 @@ export const tableColumns: readonly TableColumn[] = [
     unit: null,
     description: 'What the speed rests on: measured, published, derived, claimed or assumed',
   },
+  {
+    key: 'flags',
+    unit: null,
+    description:
+      'What a reader must know, words separated by a space: unsupported, stale, untested, weakBasis, capped; empty where there is nothing',
+  },
 ];
+
+/** The value of a cell: a number in the unit of its column, or text. */
+export function cellOf(row: SpeedRow, { key }: TableColumn): string | number {
+  return key === 'flags' ? row.flags.join(' ') : row[key];
+}
 
 /** Heading of a column: its name with the unit, as bench sheets write it. */
 export function headingOf({ key, unit }: TableColumn): string {

@@ -1,41 +1,56 @@
-import { beadArea, flowAtSpeed, isBeadFeasible } from '../physics/bead.ts';
-import { runUpLength } from '../physics/motion.ts';
-import type { Profile } from '../registry/profile.ts';
+import { reduceTrial } from '../bench/reduce-trial.ts';
+import { compareText } from '../registry/finding.ts';
 import type { Registry } from '../registry/registry.ts';
-import { chooseStatement } from '../registry/statement.ts';
 import { failure, type Result, success } from '../result.ts';
-import { boundsOf, type Grounded } from './bounds.ts';
-import { type Feature, features, isPrinted } from './feature.ts';
-import { type MeltLimit, meltLimits } from './melt-limit.ts';
-import { conditionsOf, findPairing, type Pairing, type PairingRequest } from './pairing.ts';
-import { clean, roundDown, roundUp } from './rounding.ts';
-import type { Bound, SpeedRow, SpeedTable, TableInput } from './speed-table.ts';
+import { beadsOf } from './beads.ts';
+import { groundsIn } from './calculation.ts';
+import { evidenceFaults, faultWarnings } from './evidence-standing.ts';
+import { features } from './feature.ts';
+import type { Ground } from './ground.ts';
+import { findPairing, type Pairing, type PairingRequest } from './pairing.ts';
+import { type PairingLimits, pairingLimits } from './pairing-limits.ts';
+import { flagsOf, flagWarnings } from './row-flags.ts';
+import { type BareRow, speedRow } from './speed-row.ts';
+import type { SpeedRow, SpeedTable } from './speed-table.ts';
+import { tableInputs } from './table-inputs.ts';
 import { policyFault } from './usable-policy.ts';
+
+export interface DeriveOptions {
+  /** Reduces a trial; a caller that derives many tables passes a function that remembers results. */
+  readonly reduce?: typeof reduceTrial;
+  /** False where only the numbers are wanted: no trial is reduced, and no row is flagged for its evidence. */
+  readonly judgesEvidence?: boolean;
+}
 
 /**
  * Speeds, flows and temperatures for every feature, layer height and line width of a pairing: each the least of its
- * bounds times the fraction of the policy, rounded to the safe side. All numbers in canonical units. The error is a
- * sentence for the user: an unknown id, a strand that does not fit, or a pairing with no known melt limit.
+ * bounds times the fraction of the policy, rounded to the safe side. All numbers in canonical units. The evidence of
+ * the limits is judged as `check` does; what does not hold is flagged in its rows and named in a warning. The error is
+ * a sentence for the user: an unknown id, a strand that does not fit, a policy that cannot be used or refuses a limit,
+ * or a pairing with no known melt limit.
  */
-export function deriveTables(registry: Registry, request: PairingRequest): Result<SpeedTable, string> {
+export function deriveTables(
+  registry: Registry,
+  request: PairingRequest,
+  { reduce = reduceTrial, judgesEvidence = true }: DeriveOptions = {},
+): Result<SpeedTable, string> {
   const found = findPairing(registry, request);
   if (!found.ok) return found;
   const pairing = found.value;
   const fault = policyFault(pairing.policy.id, pairing.policy.data);
   if (fault !== null) return failure(fault);
-  const limits = meltLimits(pairing);
-  const strongest = largest(limits);
-  if (strongest === null) return failure(noLimit(pairing));
-  const acceleration = chooseStatement(pairing.machine.data.acceleration, conditionsOf(pairing));
-  if (acceleration === null)
-    return failure(`No acceleration of ${pairing.machine.id} is known for this pairing.`);
+  const limits = pairingLimits(registry, pairing);
+  if (!limits.ok) return limits;
   const beads = beadsOf(pairing);
-  const rows = features.flatMap((feature) =>
-    beads.feasible.flatMap((bead) => rowOf(pairing, feature, bead, limits, strongest, acceleration)),
+  const bare = features.flatMap((feature) =>
+    beads.feasible.flatMap((bead) => speedRow(pairing, limits.value, feature, bead) ?? []),
   );
-  if (rows.some(({ speed, runUp }) => !(speed > 0 && Number.isFinite(runUp)))) {
+  if (bare.some(({ speed, runUp }) => !(speed > 0 && Number.isFinite(runUp)))) {
     return failure(nothingLeft(pairing));
   }
+  const grounds = groundsOf(bare, limits.value);
+  const faults = judgesEvidence ? evidenceFaults(registry, grounds, reduce) : [];
+  const rows = bare.map((row): SpeedRow => ({ ...row, flags: flagsOf(row, limits.value, faults) }));
   return success({
     machine: pairing.machine.id,
     nozzle: pairing.nozzle.id,
@@ -43,101 +58,24 @@ export function deriveTables(registry: Registry, request: PairingRequest): Resul
     filament: pairing.filament.id,
     policy: pairing.policy.id,
     rows,
-    inputs: inputsOf(registry, pairing, limits),
-    warnings: beads.warnings,
+    meltLimits: limits.value.melt,
+    grounds,
+    inputs: tableInputs(registry, pairing, grounds),
+    warnings: [...beads.warnings, ...limits.value.warnings, ...faultWarnings(faults), ...flagWarnings(rows)],
   });
-}
-
-function noLimit({ machine, nozzle, filament }: Pairing): string {
-  return `No melt flow is known for ${filament.id} on ${machine.id} with nozzle ${nozzle.id}: run a flow ladder, reduce it and adopt its limit.`;
 }
 
 function nothingLeft({ machine, filament }: Pairing): string {
   return `No speed above 0 follows for ${filament.id} on ${machine.id}: look for a speed, acceleration or flow that is 0 or negative in their profiles.`;
 }
 
-function largest(limits: readonly MeltLimit[]): MeltLimit | null {
-  return limits.reduce<MeltLimit | null>(
-    (best, limit) => (best === null || limit.flow > best.flow ? limit : best),
-    null,
-  );
-}
-
-interface Bead {
-  readonly layerHeight: number;
-  readonly lineWidth: number;
-}
-
-function beadsOf({ policy, nozzle }: Pairing): { feasible: Bead[]; warnings: string[] } {
-  const beads = policy.data.layerHeights.flatMap((height) =>
-    policy.data.lineWidths.map((width) => ({
-      layerHeight: clean(height * nozzle.diameter),
-      lineWidth: clean(width * nozzle.diameter),
-    })),
-  );
-  const feasible = beads.filter((bead) => isBeadFeasible(bead.layerHeight, bead.lineWidth));
-  const warnings = beads
-    .filter((bead) => !feasible.includes(bead))
-    .map((bead) => `A line ${bead.lineWidth} mm wide cannot be ${bead.layerHeight} mm high; it is left out.`);
-  return { feasible, warnings };
-}
-
-function rowOf(
-  pairing: Pairing,
-  feature: Feature,
-  bead: Bead,
-  limits: readonly MeltLimit[],
-  strongest: MeltLimit,
-  stated: Grounded,
-): SpeedRow[] {
-  const { rounding, fractions, accelerationFractions, flowMargin } = pairing.policy.data;
-  const acceleration = roundDown(stated.value * accelerationFractions[feature], rounding.acceleration);
-  const area = beadArea(bead.layerHeight, bead.lineWidth);
-  const bounds = boundsOf(pairing, feature, area, strongest, { value: acceleration, basis: stated.basis });
-  const binding = least(bounds);
-  if (binding === null) return [];
-  const speed = roundDown(binding.speed * fractions[feature], rounding.speed);
-  const flow = isPrinted(feature) ? flowAtSpeed(speed, area) : 0;
-  const enough = limits.find((limit) => limit.flow * (1 - flowMargin) >= flow) ?? strongest;
-  return [
-    {
-      feature,
-      ...bead,
-      speed,
-      flow: roundDown(flow, rounding.flow),
-      acceleration,
-      bound: binding.name,
-      nozzleTemperature: enough.nozzleTemperature,
-      runUp: roundUp(runUpLength(speed, acceleration), rounding.runUp),
-      basis: binding.basis,
-    },
-  ];
-}
-
-function least(bounds: readonly Bound[]): Bound | null {
-  return bounds.reduce<Bound | null>(
-    (lowest, bound) => (lowest === null || bound.speed < lowest.speed ? bound : lowest),
-    null,
-  );
-}
-
-function inputsOf(registry: Registry, pairing: Pairing, limits: readonly MeltLimit[]): TableInput[] {
-  const trials = limits.flatMap(({ evidence }) => {
-    const trial = evidence === null ? undefined : registry.trial.get(evidence);
-    return trial === undefined ? [] : [input(trial, null)];
-  });
-  const { machine, filament, policy } = pairing;
-  return [
-    input(machine, machine.data.version),
-    input(filament, filament.data.version),
-    input(policy, policy.data.version),
-    ...trials,
-  ];
-}
-
-function input(
-  { kind, id, source }: Profile<'machine' | 'filament' | 'policy' | 'trial'>,
-  version: string | null,
-): TableInput {
-  return { kind, id, version, digest: source.digest };
+/** Every ground that some row rests on, and those of all melt limits, each once. */
+function groundsOf(rows: readonly BareRow[], { melt }: PairingLimits): Ground[] {
+  const all = new Map(melt.map(({ ground }) => [ground.key, ground]));
+  for (const { sizes, bounds, results } of rows) {
+    for (const ground of [...sizes, ...bounds, ...results].flatMap(groundsIn)) {
+      if (!all.has(ground.key)) all.set(ground.key, ground);
+    }
+  }
+  return [...all.values()].sort((a, b) => compareText(a.key, b.key));
 }

@@ -2,21 +2,38 @@ import type { Basis } from '../registry/statement.ts';
 import type {
   CubicMillimetresPerSecond,
   DegreesCelsius,
+  Fraction,
   Millimetres,
   MillimetresPerSecond,
   MillimetresPerSecondSquared,
 } from '../units/canonical.ts';
+import type { Calculation } from './calculation.ts';
 import type { Feature } from './feature.ts';
+import type { Ground } from './ground.ts';
+import type { MeltLimit } from './melt-limit.ts';
 
 /** What can hold a speed where it is. */
 export type BoundName = 'melt' | 'motion' | 'cooling' | 'machine' | 'quality';
 
-/** One bound: the speed that it allows, and what that rests on. */
-export interface Bound {
+/**
+ * One bound: the speed that it allows before the fraction of the policy, in mm/s, how that follows, and what it rests
+ * on. `exact` is the speed.
+ */
+export interface Bound extends Calculation {
   readonly name: BoundName;
   readonly speed: MillimetresPerSecond;
+  /** Basis of the weakest number that it was calculated from. */
   readonly basis: Basis;
 }
+
+/**
+ * What a reader must know of a row: `unsupported`, a limit is not what its own trial supports; `stale`, a trial was
+ * run with other controller software; `untested`, a contour speed was not found at this layer height and acceleration;
+ * `weakBasis`, what binds rests on less than the policy asks for; `capped`, of which therefore only a share is used.
+ */
+export type RowFlag = (typeof rowFlags)[number];
+
+export const rowFlags = ['unsupported', 'stale', 'untested', 'weakBasis', 'capped'] as const;
 
 /** One cell of the tables: a feature at a layer height and line width. */
 export interface SpeedRow {
@@ -35,6 +52,17 @@ export interface SpeedRow {
   readonly runUp: Millimetres;
   /** Basis of the weakest number that the speed rests on. */
   readonly basis: Basis;
+  readonly flags: readonly RowFlag[];
+  /** Every bound that is known, from the one that binds upwards. */
+  readonly bounds: readonly Bound[];
+  /** Share of the least bound that the policy lets the feature use. */
+  readonly fraction: Fraction;
+  /** The bound that would bind next, and how much faster it lets the feature go: 0.25 is a quarter. */
+  readonly runnerUp: { readonly name: BoundName; readonly slack: Fraction } | null;
+  /** Layer height, line width, cross-section of the bead and acceleration, in the order of the arithmetic. */
+  readonly sizes: readonly Calculation[];
+  /** Speed, flow and run-up, which follow from the bound that binds. */
+  readonly results: readonly Calculation[];
 }
 
 /** A document that tables were derived from. */
@@ -54,6 +82,10 @@ export interface SpeedTable {
   readonly filament: string;
   readonly policy: string;
   readonly rows: readonly SpeedRow[];
+  /** Melt limits that were used, from the coolest nozzle temperature to the hottest. */
+  readonly meltLimits: readonly MeltLimit[];
+  /** Every number that the rows rest on, sorted by key. */
+  readonly grounds: readonly Ground[];
   readonly inputs: readonly TableInput[];
   /** What a reader must know, such as a bead that could not be tabled. */
   readonly warnings: readonly string[];

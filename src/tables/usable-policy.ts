@@ -9,6 +9,8 @@ interface Demand {
 
 const positive: Demand = { text: 'above 0', holds: (value) => value > 0 };
 const share: Demand = { text: 'above 0 % and at most 100 %', holds: (value) => value > 0 && value <= 1 };
+const stated: Demand = { text: 'given where a weaker number is to be capped', holds: Number.isFinite };
+const notNegative: Demand = { text: 'at least 0 K', holds: (value) => value >= 0 };
 const margin: Demand = { text: 'at least 0 % and below 100 %', holds: (value) => value >= 0 && value < 1 };
 
 /**
@@ -37,7 +39,20 @@ function demandsOn(policy: Policy): NamedDemand[] {
     ...inEach('layerHeights', layerHeights, positive),
     ...inEach('lineWidths', lineWidths, positive),
     ...inEach('rounding', policy.rounding, positive),
+    ['hotEndMargin', policy.hotEndMargin ?? 0, notNegative],
+    ['dryingMargin', policy.dryingMargin ?? 0, notNegative],
+    ['acceptedDeficit', policy.acceptedDeficit, margin],
+    ...capsOf(policy),
   ];
+}
+
+/** A limit that is to be capped needs the share that may be used. */
+function capsOf({ minimumBasis = {} }: Policy): NamedDemand[] {
+  return Object.entries(minimumBasis).flatMap(([name, { weaker, share: given }]): NamedDemand[] =>
+    weaker === 'cap' || given !== undefined
+      ? [[`minimumBasis.${name}.share`, given ?? Number.NaN, given === undefined ? stated : share]]
+      : [],
+  );
 }
 
 function inEach(name: string, values: object, demand: Demand): NamedDemand[] {

@@ -13,7 +13,7 @@ export function writeCsvMetadata(table: SpeedTable, csvName: string): string {
     titles: headingOf(column),
     'dc:description': column.description,
     datatype: column.unit === null ? 'string' : 'decimal',
-    required: true,
+    ...(column.key === 'flags' ? { separator: ' ' } : { required: true }),
     ...(column.unit !== null && { 'schema:unitText': column.unit }),
   }));
   const inputs = {
@@ -28,6 +28,7 @@ export function writeCsvMetadata(table: SpeedTable, csvName: string): string {
     url: csvName,
     'dc:title': tableTitle(table),
     'dc:source': jsonInputs(table),
+    ...(table.warnings.length > 0 && { notes: table.warnings }),
     dialect: { header: true, encoding: 'utf-8', lineTerminators: ['\r\n'] },
     tableSchema: {
       columns: [...columns, inputs],

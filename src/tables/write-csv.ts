@@ -1,5 +1,5 @@
 import { stringify } from 'csv-stringify/sync';
-import { headingOf, tableColumns } from './columns.ts';
+import { cellOf, headingOf, tableColumns } from './columns.ts';
 import type { SpeedTable, TableInput } from './speed-table.ts';
 
 export const inputsHeading = 'inputs';
@@ -11,7 +11,7 @@ export const inputsHeading = 'inputs';
 export function writeCsv(table: SpeedTable): string {
   const header = [...tableColumns.map(headingOf), inputsHeading];
   const inputs = table.inputs.map(inputText).join('; ');
-  const rows = table.rows.map((row) => [...tableColumns.map(({ key }) => row[key]), inputs]);
+  const rows = table.rows.map((row) => [...tableColumns.map((column) => cellOf(row, column)), inputs]);
   return stringify([header, ...rows], { record_delimiter: 'windows', escape_formulas: true });
 }
 

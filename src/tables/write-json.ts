@@ -1,11 +1,16 @@
+import type { Dimension } from '../units/dimension.ts';
+import { dimensionInfo } from '../units/dimension.ts';
+import { groundsIn } from './calculation.ts';
 import { tableCautions } from './cautions.ts';
 import { tableColumns } from './columns.ts';
-import type { SpeedRow, SpeedTable, TableInput } from './speed-table.ts';
+import type { Ground } from './ground.ts';
+import { clean } from './rounding.ts';
+import type { Bound, SpeedRow, SpeedTable, TableInput } from './speed-table.ts';
 
 /** Version of the form of the JSON tables: it grows when a program that reads them must change. */
 const tableFormat = 'meltbounds-tables/1';
 
-/** The table as JSON: every quantity an object of value and unit. */
+/** The table as JSON, as `schema/tables.schema.json` describes it: every quantity an object of value and unit. */
 export function writeJson(table: SpeedTable): string {
   const document = {
     format: tableFormat,
@@ -14,6 +19,7 @@ export function writeJson(table: SpeedTable): string {
     filament: table.filament,
     policy: table.policy,
     rows: table.rows.map(jsonRow),
+    grounds: Object.fromEntries(table.grounds.map((ground) => [ground.key, jsonGround(ground)])),
     warnings: table.warnings,
     cautions: tableCautions,
     inputs: jsonInputs(table),
@@ -22,9 +28,51 @@ export function writeJson(table: SpeedTable): string {
 }
 
 function jsonRow(row: SpeedRow): Record<string, unknown> {
-  return Object.fromEntries(
-    tableColumns.map(({ key, unit }) => [key, unit === null ? row[key] : { value: row[key], unit }]),
-  );
+  const { fraction, runnerUp, bounds, sizes, results } = row;
+  return {
+    ...Object.fromEntries(
+      tableColumns.map(({ key, unit }) => [key, unit === null ? row[key] : { value: row[key], unit }]),
+    ),
+    fraction: quantity(fraction, 'ratio'),
+    ...(runnerUp !== null && {
+      runnerUp: { bound: runnerUp.name, slack: quantity(runnerUp.slack, 'ratio') },
+    }),
+    bounds: bounds.map(jsonBound),
+    settings: keysOf([...sizes, ...results].flatMap(groundsIn)),
+  };
+}
+
+function jsonBound(bound: Bound): Record<string, unknown> {
+  const { name, speed, basis } = bound;
+  return { bound: name, speed: quantity(speed, 'speed'), basis, grounds: keysOf(groundsIn(bound)) };
+}
+
+function keysOf(grounds: readonly Ground[]): string[] {
+  return [...new Set(grounds.map(({ key }) => key))];
+}
+
+function jsonGround({ what, value, dimension, interval, ...rest }: Ground): Record<string, unknown> {
+  const { basis, source, locator, reason, evidence } = rest;
+  const optional = { basis, source, locator, evidence, reason };
+  return {
+    what,
+    ...(typeof value === 'number'
+      ? quantity(value, dimension)
+      : { low: value.low, high: value.high, unit: unitOf(dimension) }),
+    ...(interval !== null && {
+      interval: { low: interval.low, high: interval.high, unit: unitOf(dimension) },
+    }),
+    ...Object.fromEntries(Object.entries(optional).filter(([, text]) => text !== null)),
+  };
+}
+
+function quantity(value: number, dimension: Dimension): { value: number; unit: string } {
+  return { value: clean(value), unit: unitOf(dimension) };
+}
+
+/** UCUM code of the unit that the program calculates in; no table holds money, which has none. */
+function unitOf(dimension: Dimension): string {
+  return dimensionInfo[dimension].canonicalUnit ?? '1';
 }
 
 /** The inputs with their versions and whole digests. */

@@ -1,5 +1,5 @@
 import { tableCautions } from './cautions.ts';
-import { headingOf, tableColumns } from './columns.ts';
+import { cellOf, headingOf, tableColumns } from './columns.ts';
 import type { SpeedRow, SpeedTable } from './speed-table.ts';
 import { alignedCells, type GridColumn } from './text-grid.ts';
 import { tableTitle } from './write-json.ts';
@@ -29,7 +29,7 @@ function grid(rows: readonly SpeedRow[]): string {
       align: column.unit === null ? 'left' : 'right',
     }),
   );
-  const cells = rows.map((row) => tableColumns.map(({ key }) => escapeMarkdown(String(row[key]))));
+  const cells = rows.map((row) => tableColumns.map((column) => escapeMarkdown(String(cellOf(row, column)))));
   const [heading = [], ...body] = alignedCells(columns, cells);
   const rule = heading.map((text, index) => {
     const dashes = '-'.repeat(Math.max(3, text.length) - (columns[index]?.align === 'right' ? 1 : 0));

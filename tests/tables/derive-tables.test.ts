@@ -73,6 +73,11 @@ describe('whatever the limits', () => {
             expect(row.speed).toBeLessThanOrEqual(bound * policy.fractions[row.feature] * almost);
           }
           expect(bounds[row.bound]).toBeLessThanOrEqual(Math.min(...Object.values(bounds)) * almost);
+          expect(row.bounds.map(({ name }) => name).sort()).toEqual(Object.keys(bounds).sort());
+          for (const { name, speed } of row.bounds) {
+            expect(Math.abs(speed - bounds[name]!)).toBeLessThanOrEqual(bounds[name]! * 1e-8);
+          }
+          expect(row.runnerUp?.slack).toBeGreaterThanOrEqual(0);
         }
       }),
     );

@@ -1,7 +1,9 @@
 import { fileURLToPath } from 'node:url';
+import { reduceTrial } from '../../src/bench/reduce-trial.ts';
 import type { Filament, Machine, Policy } from '../../src/registry/generated/documents.ts';
 import { loadRegistry } from '../../src/registry/load-registry.ts';
 import type { Registry } from '../../src/registry/registry.ts';
+import type { Result } from '../../src/result.ts';
 import { deriveTables } from '../../src/tables/derive-tables.ts';
 import type { SpeedTable } from '../../src/tables/speed-table.ts';
 
@@ -32,9 +34,23 @@ export function policyOf(registry: Registry): Policy {
 
 /** The table of the sample pairing with other figures. */
 export function tableWith(figures: PairingFigures = {}): SpeedTable {
-  const table = deriveTables(registryWith(figures), pairing);
+  const table = derivedWith(figures);
   if (!table.ok) throw new Error(table.error);
   return table.value;
+}
+
+/** The same, where it may be that no table can be derived. */
+export function derivedWith(figures: PairingFigures): Result<SpeedTable, string> {
+  return deriveTables(registryWith(figures), pairing, { reduce: sampleReduction });
+}
+
+const reductions = new Map<string, ReturnType<typeof reduceTrial>>();
+
+/** What the readings of a sample trial give; no figure that tests replace changes it. */
+export function sampleReduction(_: Registry, trial: string): ReturnType<typeof reduceTrial> {
+  const reduced = reductions.get(trial) ?? reduceTrial(sample, trial);
+  reductions.set(trial, reduced);
+  return reduced;
 }
 
 /** A melt flow limit as a filament states it, measured on the nozzle of the sample pairing. */

@@ -1,7 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { headingOf, tableColumns } from '../../src/tables/columns.ts';
+import { cellOf, headingOf, tableColumns } from '../../src/tables/columns.ts';
 import type { SpeedTable } from '../../src/tables/speed-table.ts';
 import { writeCsv } from '../../src/tables/write-csv.ts';
 import { writeCsvMetadata } from '../../src/tables/write-csv-metadata.ts';
@@ -30,9 +30,9 @@ describe('CSV', () => {
 
   it('reads back to the numbers of the table', () => {
     for (const [index, row] of table.rows.entries()) {
-      for (const [column, { key, unit }] of tableColumns.entries()) {
-        const cell = records[index + 1]![column]!;
-        expect(unit === null ? cell : Number(cell)).toBe(row[key]);
+      for (const [position, column] of tableColumns.entries()) {
+        const cell = records[index + 1]![position]!;
+        expect(column.unit === null ? cell : Number(cell)).toBe(cellOf(row, column));
       }
     }
   });
@@ -112,10 +112,15 @@ describe('JSON', () => {
 
   it('has exactly these keys in this order', () => {
     expect(Object.keys(document)).toEqual(
-      'format,machine,nozzle,filament,policy,rows,warnings,cautions,inputs'.split(','),
+      'format,machine,nozzle,filament,policy,rows,grounds,warnings,cautions,inputs'.split(','),
     );
     expect(document.format).toBe('meltbounds-tables/1');
-    for (const row of document.rows) expect(Object.keys(row)).toEqual(tableColumns.map(({ key }) => key));
+    for (const row of document.rows) {
+      expect(Object.keys(row)).toEqual([
+        ...tableColumns.map(({ key }) => key),
+        ...['fraction', 'runnerUp', 'bounds', 'settings'],
+      ]);
+    }
   });
 
   it('gives every quantity with its unit', () => {
@@ -125,6 +130,31 @@ describe('JSON', () => {
         expect(row[key]).toEqual(unit === null ? value : { value, unit });
       }
     }
+  });
+
+  it('gives every bound with its speed and basis, the one that binds first', () => {
+    for (const [index, { bound, runnerUp, bounds }] of document.rows.entries()) {
+      const row = table.rows[index]!;
+      expect(bounds.map((each: { bound: string }) => each.bound)).toEqual(row.bounds.map(({ name }) => name));
+      expect(bounds[0].bound).toBe(bound);
+      expect(bounds[1].bound).toBe(runnerUp.bound);
+      expect(bounds[1].speed.value / bounds[0].speed.value - 1).toBeCloseTo(runnerUp.slack.value, 6);
+    }
+  });
+
+  it('says once what each number rests on, and names it by its key', () => {
+    for (const { bounds, settings } of document.rows) {
+      for (const key of [...settings, ...bounds.flatMap(({ grounds }: { grounds: string[] }) => grounds)]) {
+        expect(document.grounds).toHaveProperty([key]);
+      }
+    }
+    expect(document.grounds['filament oakhollow/daisy-pla /meltFlow/1/value']).toEqual({
+      what: 'melt flow limit',
+      value: 26,
+      unit: 'mm3/s',
+      basis: 'measured',
+      evidence: 'wren-daisy-pla-230',
+    });
   });
 
   it('leaves out the version of what has none', () => {
@@ -156,7 +186,7 @@ describe('Markdown', () => {
       .split('|')
       .slice(1, -1)
       .map((cell) => cell.trim());
-    expect(cells).toEqual(tableColumns.map(({ key }) => String(table.rows[0]![key])));
+    expect(cells).toEqual(tableColumns.map((column) => String(cellOf(table.rows[0]!, column))));
   });
 
   it('lists warnings, cautions and what the table was derived from', () => {

@@ -1,5 +1,5 @@
 // Generated from schema/ by `npm run generate`; do not edit.
-import type { Count, CubicMillimetresPerSecond, Decibels, Degrees, DegreesCelsius, Fraction, Grams, GramsPerCubicMillimetre, Millimetres, MillimetresPerSecond, MillimetresPerSecondSquared, Money, Range, Seconds, Watts } from '../../units/canonical.ts';
+import type { Count, CubicMillimetresPerSecond, Decibels, Degrees, DegreesCelsius, Fraction, Grams, GramsPerCubicMillimetre, Kelvins, Millimetres, MillimetresPerSecond, MillimetresPerSecondSquared, Money, Range, Seconds, Watts } from '../../units/canonical.ts';
 
 /**
  * A volume flow with its provenance.
@@ -990,6 +990,104 @@ export interface Policy {
    */
   flowMargin: Fraction;
   /**
+   * How far the nozzle stays below the limit of the hot end; 0 K unless given.
+   */
+  hotEndMargin?: Kelvins;
+  /**
+   * How far a dryer stays below the softening of the filament; 0 K unless given.
+   */
+  dryingMargin?: Kelvins;
+  /**
+   * The weakest basis on which a limit may rest, and what becomes of one that rests on less; a limit that is not named here is used as it stands.
+   */
+  minimumBasis?: {
+    /**
+     * The weakest basis of a melt flow limit.
+     */
+    meltFlow?: {
+      /**
+       * The weakest basis that is used as it stands.
+       */
+      basis: 'measured' | 'published' | 'derived' | 'claimed' | 'assumed';
+      /**
+       * What becomes of a weaker number: the table is refused, only a share of the number is used, or the number is used and its rows are flagged.
+       */
+      weaker: 'refuse' | 'cap' | 'flag';
+      /**
+       * Share of a weaker number that is used; a time is divided by it. Needed with cap.
+       */
+      share?: Fraction;
+    };
+    /**
+     * The weakest basis of a top speed.
+     */
+    topSpeed?: {
+      /**
+       * The weakest basis that is used as it stands.
+       */
+      basis: 'measured' | 'published' | 'derived' | 'claimed' | 'assumed';
+      /**
+       * What becomes of a weaker number: the table is refused, only a share of the number is used, or the number is used and its rows are flagged.
+       */
+      weaker: 'refuse' | 'cap' | 'flag';
+      /**
+       * Share of a weaker number that is used; a time is divided by it. Needed with cap.
+       */
+      share?: Fraction;
+    };
+    /**
+     * The weakest basis of an acceleration.
+     */
+    acceleration?: {
+      /**
+       * The weakest basis that is used as it stands.
+       */
+      basis: 'measured' | 'published' | 'derived' | 'claimed' | 'assumed';
+      /**
+       * What becomes of a weaker number: the table is refused, only a share of the number is used, or the number is used and its rows are flagged.
+       */
+      weaker: 'refuse' | 'cap' | 'flag';
+      /**
+       * Share of a weaker number that is used; a time is divided by it. Needed with cap.
+       */
+      share?: Fraction;
+    };
+    /**
+     * The weakest basis of a contour speed.
+     */
+    contourSpeed?: {
+      /**
+       * The weakest basis that is used as it stands.
+       */
+      basis: 'measured' | 'published' | 'derived' | 'claimed' | 'assumed';
+      /**
+       * What becomes of a weaker number: the table is refused, only a share of the number is used, or the number is used and its rows are flagged.
+       */
+      weaker: 'refuse' | 'cap' | 'flag';
+      /**
+       * Share of a weaker number that is used; a time is divided by it. Needed with cap.
+       */
+      share?: Fraction;
+    };
+    /**
+     * The weakest basis of a shortest layer time.
+     */
+    shortestLayerTime?: {
+      /**
+       * The weakest basis that is used as it stands.
+       */
+      basis: 'measured' | 'published' | 'derived' | 'claimed' | 'assumed';
+      /**
+       * What becomes of a weaker number: the table is refused, only a share of the number is used, or the number is used and its rows are flagged.
+       */
+      weaker: 'refuse' | 'cap' | 'flag';
+      /**
+       * Share of a weaker number that is used; a time is divided by it. Needed with cap.
+       */
+      share?: Fraction;
+    };
+  };
+  /**
    * Share of the top speed of a path that each feature uses.
    */
   fractions: {
@@ -1142,6 +1240,14 @@ export interface Policy {
      * Step of run-up lengths.
      */
     runUp: Millimetres;
+    /**
+     * Step of temperatures; 1 K unless given.
+     */
+    temperature?: Kelvins;
+    /**
+     * Step of times; 1 s unless given.
+     */
+    time?: Seconds;
   };
   /**
    * What a reader must know about the document as a whole, for instance that it is invented.

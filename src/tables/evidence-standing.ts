@@ -1,0 +1,82 @@
+import type { reduceTrial } from '../bench/reduce-trial.ts';
+import type { AnyProfile } from '../registry/profile.ts';
+import type { Registry } from '../registry/registry.ts';
+import { toPointer } from '../registry/shape.ts';
+import { failure } from '../result.ts';
+import { otherConditions } from '../rules/other-conditions.ts';
+import type { ProfileRule, RuleContext } from '../rules/rule.ts';
+import { staleFirmware } from '../rules/stale-firmware.ts';
+import { unsupportedLimit } from '../rules/unsupported-limit.ts';
+import { valueAboveInterval } from '../rules/value-above-interval.ts';
+import type { Ground } from './ground.ts';
+import type { RowFlag } from './speed-table.ts';
+
+/** What `check` would find about the evidence of a ground. */
+export interface EvidenceFault {
+  readonly ground: Ground;
+  readonly flag: Extract<RowFlag, 'unsupported' | 'stale'>;
+  /** A sentence without its full stop. */
+  readonly message: string;
+}
+
+/** Rules that judge a statement against its trial or its interval; a breach means that the limit does not stand. */
+const statementRules: readonly ProfileRule[] = [unsupportedLimit, otherConditions, valueAboveInterval];
+
+/**
+ * Where the evidence of the grounds that a table uses does not support them, or is stale. Only those trials are reduced
+ * that the grounds name.
+ */
+export function evidenceFaults(
+  registry: Registry,
+  grounds: readonly Ground[],
+  reduce: typeof reduceTrial,
+): EvidenceFault[] {
+  const named = new Set(grounds.map(({ evidence }) => evidence));
+  const known = new Map<string, ReturnType<RuleContext['reduce']>>();
+  const context: RuleContext = {
+    registry,
+    // The rules above judge no dates.
+    today: '',
+    reduce: (id) => {
+      const reduced = known.get(id) ?? (named.has(id) ? reduce(registry, id) : failure([]));
+      known.set(id, reduced);
+      return reduced;
+    },
+  };
+  return grounds.filter(({ basis }) => basis !== null).flatMap((ground) => faultsOf(ground, context));
+}
+
+function faultsOf(ground: Ground, context: RuleContext): EvidenceFault[] {
+  const profile = context.registry[ground.kind].get(ground.id);
+  const trial = context.registry.trial.get(ground.evidence ?? '');
+  const missing =
+    ground.basis === 'measured' && trial === undefined
+      ? [`The ${ground.what} of ${ground.id} is called measured, but its trial is not in the registry`]
+      : [];
+  const unsupported =
+    profile === undefined ? [] : statementRules.flatMap((rule) => hits(rule, profile, ground, context));
+  const stale =
+    trial === undefined ? [] : [...staleFirmware.check(trial, context)].map(({ message }) => message);
+  return [
+    ...[...missing, ...unsupported].map((message) => ({ ground, flag: 'unsupported' as const, message })),
+    ...stale.map((message) => ({ ground, flag: 'stale' as const, message })),
+  ];
+}
+
+/** Messages of a rule about the statement of a ground. */
+function hits(rule: ProfileRule, profile: AnyProfile, { pointer }: Ground, context: RuleContext): string[] {
+  const statement = pointer.replace(/\/value$/, '');
+  return [...rule.check(profile, context)]
+    .filter(({ path }) => `${toPointer(path)}/`.startsWith(`${statement}/`))
+    .map(({ message }) => message);
+}
+
+/** Each fault as a sentence, once. */
+export function faultWarnings(faults: readonly EvidenceFault[]): string[] {
+  const sentences = faults.map(({ flag, message }) =>
+    flag === 'stale'
+      ? `A limit of this table has old evidence. ${message}.`
+      : `A limit of this table does not stand, and \`check\` refuses it. ${message}.`,
+  );
+  return [...new Set(sentences)];
+}

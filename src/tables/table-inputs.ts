@@ -1,0 +1,30 @@
+import type { Profile } from '../registry/profile.ts';
+import type { Registry } from '../registry/registry.ts';
+import type { Ground } from './ground.ts';
+import type { Pairing } from './pairing.ts';
+import type { TableInput } from './speed-table.ts';
+
+/** The documents that a table was derived from: machine, filament, policy, then the trials of its grounds. */
+export function tableInputs(
+  registry: Registry,
+  { machine, filament, policy }: Pairing,
+  grounds: readonly Ground[],
+): TableInput[] {
+  const trials = [...new Set(grounds.map(({ evidence }) => evidence ?? ''))].sort();
+  return [
+    input(machine, machine.data.version),
+    input(filament, filament.data.version),
+    input(policy, policy.data.version),
+    ...trials.flatMap((id) => {
+      const trial = registry.trial.get(id);
+      return trial === undefined ? [] : [input(trial, null)];
+    }),
+  ];
+}
+
+function input(
+  { kind, id, source }: Profile<'machine' | 'filament' | 'policy' | 'trial'>,
+  version: string | null,
+): TableInput {
+  return { kind, id, version, digest: source.digest };
+}
