@@ -18,12 +18,24 @@ export {
 export { reduceTrial } from './bench/reduce-trial.ts';
 export type { ReducedResult, Reduction } from './bench/reduction.ts';
 export type { BenchPlan, PlanColumn, PlanRow, PlanSection, TrialDraft } from './decisions/bench-plan.ts';
+export type { Claim, ClaimedProperty } from './decisions/claim.ts';
+export type {
+  ClaimEvidence,
+  ClaimStatus,
+  ClaimVerdict,
+  JudgedClaim,
+  Shortfall,
+} from './decisions/claim-verdict.ts';
+export { writeClaimsJson } from './decisions/claims-as-json.ts';
+export { writeClaimsMarkdown } from './decisions/claims-as-markdown.ts';
+export { writeClaimsText } from './decisions/claims-as-text.ts';
 export { type ComparisonRequest, comparePairings } from './decisions/compare-pairings.ts';
 export type { ComparedEstimate, Comparison } from './decisions/comparison.ts';
 export type { ProfileDiff } from './decisions/diff-profile.ts';
 export { diffRegistries, type RegistryDiff } from './decisions/diff-registries.ts';
 export type { CellMove, TablesDiff } from './decisions/diff-tables.ts';
 export type { FeatureTime, JobEstimate, TimeHolder } from './decisions/job-estimate.ts';
+export { type ClaimReport, judgeClaims } from './decisions/judge-claims.ts';
 export { writeMatchJson } from './decisions/match-as-json.ts';
 export { writeMatchMarkdown } from './decisions/match-as-markdown.ts';
 export { writeMatchText } from './decisions/match-as-text.ts';

@@ -16,6 +16,7 @@ const commands: Readonly<Record<string, () => Promise<MakeCommand>>> = {
   index: async () => (await import('./registry-index.ts')).indexCommand,
   match: async () => (await import('./match.ts')).matchCommand,
   compare: async () => (await import('./compare.ts')).compareCommand,
+  claims: async () => (await import('./claims.ts')).claimsCommand,
   rules: async () => (await import('./rules.ts')).rulesCommand,
 };
 

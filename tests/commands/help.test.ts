@@ -3,7 +3,7 @@ import { runCommand } from '../run-command.ts';
 import { temporaryFolder } from '../sample-registry.ts';
 
 describe('help', () => {
-  it.each(['check', 'reduce', 'tables', 'new', 'plan', 'match', 'init'])(
+  it.each(['check', 'reduce', 'tables', 'new', 'plan', 'match', 'claims', 'init'])(
     'of %s shows examples and what the exit status means',
     async (command) => {
       const { status, out } = await runCommand(temporaryFolder(), [command, '--help']);

@@ -1,0 +1,47 @@
+import { Command, Option } from 'commander';
+import { writeClaimsJson } from '../decisions/claims-as-json.ts';
+import { writeClaimsMarkdown } from '../decisions/claims-as-markdown.ts';
+import { writeClaimsText } from '../decisions/claims-as-text.ts';
+import { judgeClaims } from '../decisions/judge-claims.ts';
+import { loadRegistry } from '../registry/load-registry.ts';
+import type { Finish } from './finish.ts';
+import { registryFolders } from './registry-folders.ts';
+import { registryOption } from './shared-options.ts';
+import type { Surroundings } from './surroundings.ts';
+
+interface ClaimsOptions {
+  readonly format: keyof typeof writers;
+  readonly registry: readonly string[];
+}
+
+const writers = { text: writeClaimsText, json: writeClaimsJson, markdown: writeClaimsMarkdown } as const;
+
+export function claimsCommand(surroundings: Surroundings, finish: Finish): Command {
+  return new Command('claims')
+    .summary('hold what the sheet of a machine claims against what was measured')
+    .description(
+      'Holds every claim of a machine but its price against what was measured: held, not reached (by how much), untested, or not reachable in principle, with the conditions of each test.',
+    )
+    .argument('<machine>', 'id of the machine, such as brackwater/lantern')
+    .addOption(
+      new Option('--format <format>', 'form of the result').choices(Object.keys(writers)).default('text'),
+    )
+    .addOption(registryOption())
+    .addHelpText(
+      'after',
+      `
+Examples:
+  meltbounds claims brackwater/lantern
+  meltbounds claims tollwick/steeple --format markdown > steeple-claims.md
+
+Exit status: 0 judged, whatever has become of the claims, 2 it cannot be judged.`,
+    )
+    .action((machine: string, { format, registry: asked }: ClaimsOptions) => {
+      const folders = registryFolders(asked, surroundings.cwd);
+      if (!folders.ok) return finish.cannotRun(folders.error);
+      const { registry } = loadRegistry(folders.value, surroundings.cwd);
+      const report = judgeClaims(registry, machine);
+      if (!report.ok) return finish.cannotRun(report.error);
+      surroundings.out(writers[format](report.value));
+    });
+}

@@ -1,0 +1,31 @@
+import { tableCautions } from '../tables/cautions.ts';
+import { escapeMarkdown } from '../tables/write-markdown.ts';
+import { claimStatusText, type JudgedClaim } from './claim-verdict.ts';
+import { claimText, evidenceText } from './claims-as-text.ts';
+import type { ClaimReport } from './judge-claims.ts';
+
+/** Claims against measurements as Markdown. */
+export function writeClaimsMarkdown({ machine, claims }: ClaimReport): string {
+  const table = [
+    '| claim | claimed | is | because |',
+    '| --- | --- | --- | --- |',
+    ...claims.map(
+      ({ claim, status, text }) =>
+        `| ${[claim.label, claimText(claim), claimStatusText[status], text].map(escapeMarkdown).join(' | ')} |`,
+    ),
+  ];
+  const parts = [
+    `# What ${escapeMarkdown(machine)} claims, and what was measured`,
+    table.join('\n'),
+    ...claims.filter(({ evidence }) => evidence.length > 0).flatMap(detail),
+    tableCautions.map((caution) => `- ${escapeMarkdown(caution)}`).join('\n'),
+  ];
+  return `${parts.join('\n\n')}\n`;
+}
+
+function detail({ claim, evidence }: JudgedClaim): string[] {
+  return [
+    `## ${escapeMarkdown(`${claim.label}, ${claimText(claim)}`)}`,
+    evidence.map((each) => `- ${escapeMarkdown(evidenceText(each, claim))}`).join('\n'),
+  ];
+}

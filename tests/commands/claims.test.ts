@@ -1,0 +1,53 @@
+import { describe, expect, it, vi } from 'vitest';
+import { runCommand } from '../run-command.ts';
+import { sampleRegistry } from '../sample-registry.ts';
+
+vi.mock(import('../../src/bench/reduce-trial.ts'), async (original) =>
+  (await import('../reduce-once.ts')).reducingOnce(await original()),
+);
+
+function claims(...args: string[]) {
+  return runCommand(sampleRegistry().cwd, ['claims', ...args]);
+}
+
+describe('the claims of a machine', () => {
+  it('stand in a grid, each with what has become of it, and then with the conditions of its tests', async () => {
+    const { status, out, err } = await claims('plumstead/wren');
+    expect({ status, err }).toEqual({ status: 0, err: '' });
+    expect(out).toMatch(
+      /\nmelt flow of hot end "main" +32 mm3\/s with hs-0\.6, PLA at 230 Cel +not reached\n/,
+    );
+    expect(out).toMatch(/\ntop speed +500 mm\/s +untested\n/);
+    expect(out).toMatch(
+      /\(95 % interval [\d.]+ mm3\/s\): trial wren-daisy-pla-230, hs-0\.6, oakhollow\/daisy-pla, 230 Cel, 2026-02-11, simulated readings\n/,
+    );
+    expect(out).toContain('never a licence to exceed a limit of the maker');
+  });
+
+  it('come as JSON', async () => {
+    const { out } = await claims('plumstead/wren', '--format', 'json');
+    const { format, claims: all } = JSON.parse(out);
+    expect(format).toBe('meltbounds-claims/1');
+    expect(all[0]).toMatchObject({
+      property: 'meltFlow',
+      hotEnd: 'main',
+      claimed: { value: 32, unit: 'mm3/s' },
+      status: 'notReached',
+      shortfall: { unit: 'mm3/s' },
+    });
+    expect(all[0].shortfall.value).toBeGreaterThan(3);
+  });
+
+  it('come as Markdown', async () => {
+    const { out } = await claims('plumstead/wren', '--format', 'markdown');
+    expect(out).toMatch(
+      /^# What plumstead\/wren claims, and what was measured\n\n\| claim \| claimed \| is \| because \|\n/,
+    );
+  });
+
+  it('end with status 2 and a suggestion for an unknown machine', async () => {
+    const { status, out, err } = await claims('plumstead/wrem');
+    expect({ status, out }).toEqual({ status: 2, out: '' });
+    expect(err).toContain('Did you mean "plumstead/wren"?');
+  });
+});
