@@ -6,7 +6,7 @@ import { nearestWord } from './nearest-word.ts';
 import { normalise, readQuantity } from './normalise.ts';
 import { prune } from './prune.ts';
 import { quantityHit, type UnitsRule } from './quantity-rule.ts';
-import { fromPointer, leavesOf, type ObjectShape, toPointer } from './shape.ts';
+import { fromPointer, leavesOf, type ObjectShape, type Path, toPointer } from './shape.ts';
 import { type ShapeHit, type ShapeRule, shapeMessage } from './shape-message.ts';
 import type { ShapeError } from './shape-validator.ts';
 
@@ -16,6 +16,8 @@ export interface CheckedShape {
   readonly hits: readonly ShapeStageHit[];
   /** What could be read, quantities in canonical units; null when nothing of the document can be used. */
   readonly data: unknown;
+  /** The path in the document as written of a path in the data, from which broken list items have gone. */
+  readonly originalPath: (path: Path) => Path;
 }
 
 /**
@@ -33,7 +35,11 @@ export function checkShape(kind: Kind, value: unknown): CheckedShape {
   const usable = prune(value, [...errors.map(placeToPrune), ...broken], (rest) =>
     schemaErrors(kind, rest).map(placeToPrune),
   );
-  return { hits: [...unreadable, ...others], data: usable === undefined ? null : normalise(usable, shape) };
+  return {
+    hits: [...unreadable, ...others],
+    data: usable === null ? null : normalise(usable.rest, shape),
+    originalPath: usable?.originalPath ?? ((path) => path),
+  };
 }
 
 function schemaErrors(kind: Kind, value: unknown): readonly ShapeError[] {
@@ -61,23 +67,33 @@ const mostTelling: readonly ShapeRule[] = [
 
 /** One slip, one finding: a misspelled key also leaves its right name missing, a wrong value often breaks two rules. */
 function withoutEchoes(hits: readonly ShapeHit[]): ShapeHit[] {
-  const unknown = hits.filter(({ rule }) => rule === 'shape/unknown-key');
+  const unknown = unknownKeys(hits);
   const first = new Map<string, ShapeHit>();
   for (const hit of hits.filter(({ rule }) => mostTelling.includes(rule)).sort(byTelling)) {
     const pointer = toPointer(hit.path);
     if (!first.has(pointer)) first.set(pointer, hit);
   }
   return hits.filter((hit) => {
-    if (hit.rule === 'shape/missing-key') return !unknown.some((other) => isMisspelled(other, hit));
+    if (hit.rule === 'shape/missing-key') return !isMisspelled(unknown.get(toPointer(hit.path)) ?? [], hit);
     return hit.rule === 'shape/unknown-key' || first.get(toPointer(hit.path)) === hit;
   });
 }
 
-function isMisspelled(unknown: ShapeHit, missing: ShapeHit): boolean {
-  return (
-    toPointer(unknown.path.slice(0, -1)) === toPointer(missing.path) &&
-    nearestWord(String(unknown.path.at(-1)), [missing.allowed ?? '']) !== null
-  );
+/** The unknown keys of each mapping, by its pointer: comparing each with each takes minutes for a hostile file. */
+function unknownKeys(hits: readonly ShapeHit[]): ReadonlyMap<string, readonly string[]> {
+  const keys = new Map<string, string[]>();
+  for (const { rule, path } of hits) {
+    if (rule !== 'shape/unknown-key') continue;
+    const mapping = toPointer(path.slice(0, -1));
+    const known = keys.get(mapping) ?? [];
+    known.push(String(path.at(-1)));
+    keys.set(mapping, known);
+  }
+  return keys;
+}
+
+function isMisspelled(unknown: readonly string[], missing: ShapeHit): boolean {
+  return unknown.some((key) => nearestWord(key, [missing.allowed ?? '']) !== null);
 }
 
 function byTelling(a: ShapeHit, b: ShapeHit): number {

@@ -1,6 +1,12 @@
 import type { FileProblem } from './registry-files.ts';
 
-export type FileRule = 'file/unreadable' | 'file/link' | 'file/too-large' | 'file/encoding' | 'file/too-deep';
+export type FileRule =
+  | 'file/unreadable'
+  | 'file/link'
+  | 'file/too-large'
+  | 'file/encoding'
+  | 'file/too-deep'
+  | 'file/many-findings';
 
 /** What a file that could not be read means, and what to do. */
 export const fileRules: Readonly<Record<FileProblem, { rule: FileRule; message: string; help: string }>> = {

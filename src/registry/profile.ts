@@ -1,6 +1,7 @@
 import type { Filament, Job, Machine, Policy, Polymer, Source, Trial } from './generated/documents.ts';
 import type { Kind } from './kind.ts';
 import type { ReadFile } from './registry-files.ts';
+import type { Path } from './shape.ts';
 import type { SourceText } from './source-text.ts';
 import type { YamlDocument } from './yaml-document.ts';
 
@@ -29,6 +30,8 @@ export interface ReadDocument {
 export interface Profile<OfKind extends Kind> extends ReadDocument {
   readonly kind: OfKind;
   readonly data: DocumentOfKind[OfKind];
+  /** Where a path of the data stands in the text: list items that cannot be read are not in the data. */
+  readonly originalPath: (path: Path) => Path;
   /** For a trial whose readings stand in a CSV file: that file. */
   readonly attachment: ReadFile | null;
 }

@@ -70,7 +70,7 @@ function judge(
     const finding = placeHit(unknownKind, source, yaml, 'shape/not-a-choice', 'error');
     return { ...nothing, findings: [finding], identity: null };
   }
-  const { hits, data } = checkShape(kind, value);
+  const { hits, data, originalPath } = checkShape(kind, value);
   const findings = hits.map((hit) =>
     placeHit({ source: `schema/${kind}.schema.json`, ...hit }, source, yaml, hit.rule, 'error'),
   );
@@ -79,7 +79,7 @@ function judge(
   const document: ReadDocument = { kind, id, written: value, source, yaml };
   if (data === null) return { document, profile: null, findings, identity };
   // The schema has accepted the data and normalising has followed its shape: this is where the type begins.
-  const profile = { ...document, data, attachment: null } as AnyProfile;
+  const profile = { ...document, data, originalPath, attachment: null } as AnyProfile;
   return { document, profile: withAttachment(profile, readAttachment), findings, identity };
 }
 

@@ -10,11 +10,16 @@ export function sourceFrame(
   text: string,
   span: Span,
 ): { readonly line: string; readonly marker: string } | null {
-  const line = text.split('\n')[span.line - 1]?.replace(/\r$/, '');
-  if (line === undefined || line.trim() === '') return null;
-  const from = Math.min(span.column - 1, line.length);
+  const whole = lineAt(text, span.line);
+  if (whole === null || whole.trim() === '') return null;
+  // What lies further away than two widths is not shown; a hostile line can be a megabyte long.
+  const cut = Math.max(0, span.column - 1 - 2 * widest);
+  const line = whole.slice(cut, span.column + 4 * widest);
+  const from = Math.min(span.column - 1 - cut, line.length);
   const to =
-    span.endLine === span.line ? Math.min(Math.max(span.endColumn - 1, from + 1), line.length) : line.length;
+    span.endLine === span.line
+      ? Math.min(Math.max(span.endColumn - 1 - cut, from + 1), line.length)
+      : line.length;
   const before = visible(line.slice(0, from));
   const marked = visible(line.slice(from, to));
   const after = visible(line.slice(to));
@@ -27,6 +32,18 @@ export function sourceFrame(
     line: head + cutAfter([...marked, ...after], room),
     marker: `${' '.repeat(stringWidth(head))}${'~'.repeat(length)}`,
   };
+}
+
+/** A line of a text, counted from 1, without its end; null where the text has no such line. */
+function lineAt(text: string, number: number): string | null {
+  let start = 0;
+  for (let line = 1; line < number; line++) {
+    const end = text.indexOf('\n', start);
+    if (end === -1) return null;
+    start = end + 1;
+  }
+  const end = text.indexOf('\n', start);
+  return text.slice(start, end === -1 ? text.length : end).replace(/\r$/, '');
 }
 
 /** The characters of a text as a terminal may show them. */

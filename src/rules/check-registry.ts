@@ -1,11 +1,12 @@
 import { reduceTrial } from '../bench/reduce-trial.ts';
-import { compareFindings, type Finding } from '../registry/finding.ts';
+import type { Finding } from '../registry/finding.ts';
 import type { Hit } from '../registry/hit.ts';
 import type { LoadedRegistry } from '../registry/load-registry.ts';
-import type { ReadDocument } from '../registry/profile.ts';
+import type { AnyProfile, ReadDocument } from '../registry/profile.ts';
 import { placeHit } from '../registry/read-profile.ts';
 import type { Registry } from '../registry/registry.ts';
 import { acknowledge, type JudgedFinding } from './acknowledge.ts';
+import { capFindings } from './cap-findings.ts';
 import type { Rule, RuleContext } from './rule.ts';
 import { rules } from './rules.ts';
 
@@ -32,11 +33,13 @@ export function checkRegistry(
   const found = rules.flatMap((rule) =>
     rule.judges === 'document'
       ? loaded.registry.documents.flatMap((document) => placed(rule, document, rule.check(document, context)))
-      : loaded.registry.profiles.flatMap((profile) => placed(rule, profile, rule.check(profile, context))),
+      : loaded.registry.profiles.flatMap((profile) =>
+          placed(rule, profile, inText(profile, rule.check(profile, context))),
+        ),
   );
   const misread = new Set(loaded.findings.map(({ file }) => file));
   const left = acknowledge(loaded.registry.documents, found, { today, misread });
-  return [...loaded.findings, ...left].sort(compareFindings);
+  return capFindings([...loaded.findings, ...left]);
 }
 
 function placed(rule: Rule, { source, yaml }: ReadDocument, hits: Iterable<Hit>): JudgedFinding[] {
@@ -44,6 +47,11 @@ function placed(rule: Rule, { source, yaml }: ReadDocument, hits: Iterable<Hit>)
     document: source,
     finding: placeHit({ source: rule.source, ...hit }, source, yaml, rule.code, rule.severity),
   }));
+}
+
+/** Hits at places of the data, at the places of the text that those were read from. */
+function* inText({ originalPath }: AnyProfile, hits: Iterable<Hit>): Generator<Hit> {
+  for (const hit of hits) yield { ...hit, path: originalPath(hit.path) };
 }
 
 function reduceOnce(registry: Registry, reduce: typeof reduceTrial): RuleContext['reduce'] {

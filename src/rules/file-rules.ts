@@ -32,6 +32,12 @@ export const fileRuleTexts: Readonly<Record<FileRule | YamlProblem['rule'], Read
     rationale: 'What stands deeper belongs to no kind, and is a slip of moving files.',
     source: 'Format of the registry: KIND/MAKER/NAME.yaml, trials/YEAR/ID.yaml.',
   },
+  'file/many-findings': {
+    statement: 'A file has no more findings than anybody can mend in one go, 200.',
+    rationale:
+      'One slip repeated in every line drowns all others, and a hostile file would fill the screen for hours.',
+    source: 'Format of the registry. CWE-400: uncontrolled resource consumption.',
+  },
   'syntax/yaml': {
     statement: 'A profile is one well-formed YAML document without tags.',
     rationale: 'A text that has no one reading cannot be judged any further.',

@@ -16,8 +16,17 @@ describe('the word that was meant', () => {
     ['ID', 'id'],
     ['ix', 'id'],
     ['xy', null],
+    ['di', 'id'],
+    ['bedTempertaure', 'bedTemperature'],
+    ['denstiy', 'density'],
   ])('%s: %s', (written, meant) => {
     expect(nearestWord(written, keys)).toBe(meant);
+  });
+
+  test('two neighbours that changed places are one step', () => {
+    expect(nearestWord('vlaue', ['value'])).toBe('value');
+    expect(nearestWord('vlaeu', ['value'])).toBeNull();
+    expect(nearestWord('eulav', ['value'])).toBeNull();
   });
 
   test('is the first of several that are equally near', () => {
