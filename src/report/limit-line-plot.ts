@@ -2,7 +2,7 @@ import type { LimitLine } from '../bench/limit-line.ts';
 import { type LimitAnswer, limitAt } from '../bench/limit-line-answers.ts';
 import type { PairingReduction } from '../bench/pairing-reduction.ts';
 import type { Plot, PlotMark } from '../plots/plot.ts';
-import { figureQuantity, figureUnit } from './printed-quantity.ts';
+import { figureQuantity, figureScale, figureUnit } from './printed-quantity.ts';
 
 const samples = 60;
 
@@ -13,8 +13,8 @@ export function limitLinePlot(pairing: PairingReduction, answers: readonly Limit
   return {
     title: `${filament} on ${machine}, nozzle ${nozzle}`,
     description: description(pairing, answers),
-    x: { quantity: 'nozzle temperature', unit: figureUnit('temperature') },
-    y: { quantity: 'melt flow limit', unit: figureUnit('volumeFlow') },
+    x: { quantity: 'nozzle temperature', unit: figureUnit(figureScale('temperature')) },
+    y: { quantity: 'melt flow limit', unit: figureUnit(figureScale('volumeFlow')) },
     marks: [
       ...(line === null ? [] : lineMarks(line, asked)),
       ...(limits.length === 0
@@ -108,7 +108,7 @@ function answerMarks(answers: readonly LimitAnswer[]): PlotMark[] {
 
 function description({ limits, bounds, line }: PairingReduction, answers: readonly LimitAnswer[]): string {
   const place = ({ temperature, limit }: { temperature: number; limit: number }) =>
-    `${figureQuantity(limit, 'volumeFlow')} at ${figureQuantity(temperature, 'temperature')}`;
+    `${figureQuantity(limit, figureScale('volumeFlow'))} at ${figureQuantity(temperature, figureScale('temperature'))}`;
   return [
     `Melt flow limits of ${limits.length} ladders: ${limits.map(place).join(', ') || 'none'}.`,
     ...(bounds.length === 0 ? [] : [`${bounds.length} bounds are shown and not fitted.`]),

@@ -102,4 +102,53 @@ describe('the plot of a reduction', () => {
         'Accepted deficit 5 %. Melt flow 38.5 mm³/s, 95 % interval 38.0 to 38.9 mm³/s. Halted at 44 mm³/s.',
     );
   });
+
+  it('shows hours in hours and metres in metres', () => {
+    const drying = {
+      ...ladder,
+      method: 'dryingCurve',
+      results: [
+        {
+          ...limit,
+          quantity: 'dryingTime',
+          dimension: 'time',
+          value: 18540,
+          interval: { low: 18396, high: 18648, coverage: 0.95 },
+        },
+      ],
+      curve: {
+        ...ladder.curve,
+        x: { quantity: 'elapsedTime', dimension: 'time' },
+        y: { quantity: 'mass', dimension: 'mass' },
+        readings: [
+          { x: 0, y: 932 },
+          { x: 57600, y: 926.1 },
+        ],
+        threshold: 926.853,
+      },
+    } as const;
+    const { x, marks } = plotOf(drying);
+    expect(x.unit).toBe('h');
+    expect(mark(marks, 'points')?.points[1]?.x).toBe(16);
+    expect(mark(marks, 'intervals')?.label).toBe('drying time 5.15 h, 95 % interval 5.11 to 5.18 h');
+    // Digits by what the figure spans, not by the size of the number.
+    expect(mark(marks, 'level')?.label).toBe('accepted mass 926.85 g');
+  });
+
+  it('shows the limit of its own curve where there are several', () => {
+    const speed = { ...limit, quantity: 'contourSpeed', dimension: 'speed' } as const;
+    const contour = {
+      ...ladder,
+      method: 'contourLadder',
+      results: [
+        { ...speed, at: { acceleration: 3000 } },
+        { ...speed, at: { acceleration: 8000 } },
+      ],
+      curve: { ...ladder.curve, x: { quantity: 'contourSpeed', dimension: 'speed' } },
+    } as const;
+    const shown = plotOf(contour).marks.filter(({ kind }) => kind === 'intervals');
+    expect(shown).toMatchObject([
+      { label: 'contour speed at 3000 mm/s² 38.5 mm/s, 95 % interval 38.0 to 38.9 mm/s' },
+    ]);
+  });
 });
