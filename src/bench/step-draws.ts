@@ -10,6 +10,8 @@ export type Course = 'rising' | 'falling' | 'peaked';
 
 /** One course that the readings leave possible. */
 export interface CourseDraw {
+  /** The means as drawn, before they are made to follow the course. */
+  readonly drawn: readonly number[];
   readonly values: readonly number[];
   /** Position of the highest value. */
   readonly peak: number;
@@ -30,8 +32,9 @@ export function courseDraws(
   const random = randomSource(seed);
   const weights = steps.map(({ count }) => count);
   return Array.from({ length: draws }, () => {
-    const { values, peak } = fitted(drawnMeans(steps, noise, random), weights, course);
-    return { values, peak, bow: 2 * random.uniform() - 1 };
+    const drawn = drawnMeans(steps, noise, random);
+    const { values, peak } = fitted(drawn, weights, course);
+    return { drawn, values, peak, bow: 2 * random.uniform() - 1 };
   });
 }
 

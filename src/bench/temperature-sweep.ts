@@ -5,6 +5,7 @@ import { crossingResult, plottedLimits } from './crossing-result.ts';
 import { acceptedQuality, gradeNoise, isGraded } from './graded.ts';
 import type { Method } from './method.ts';
 import type { Observations } from './observations.ts';
+import { peakLevel } from './peak-level.ts';
 import {
   badGrades,
   notPositiveReadings,
@@ -43,8 +44,9 @@ export function reduceTemperatureSweep(
   const steps = seriesSteps(temperatures, graded ? readings : readings.map(Math.log));
   const noise = graded ? gradeNoise : { usualScatter, resolution: () => 0 };
   const courses = courseDraws(steps, noise, 'peaked', 'temperatureSweep');
-  const level = ({ values, peak }: CourseDraw) =>
-    graded ? acceptedQuality(run.acceptedGrade) : (values[peak] ?? Number.NaN) + Math.log(share);
+  const x = steps.map((step) => step.x);
+  const level = ({ drawn, peak }: CourseDraw) =>
+    graded ? acceptedQuality(run.acceptedGrade) : peakLevel(x, drawn, peak) + Math.log(share);
   const results = window(steps, courses, level);
   const shown = (value: number) => (graded ? value : Math.exp(value));
   const band = courseBand(steps, courses, shown);

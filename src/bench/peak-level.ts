@@ -1,0 +1,36 @@
+/** Steps on each side of the highest that a parabola through the peak is fitted to. */
+const reach = 2;
+
+/**
+ * The height of a peak: the top of the least-squares parabola through the highest step and two on each side. The
+ * highest of several scattered means lies above the curve that they scatter about, the parabola does not. Falls back to
+ * its highest fitted value where the parabola has no top among the steps. `x` ascending.
+ */
+export function peakLevel(x: readonly number[], y: readonly number[], peak: number): number {
+  const first = Math.max(0, peak - reach);
+  const top = x[peak] ?? Number.NaN;
+  const near = x.slice(first, peak + reach + 1).map((at) => at - top);
+  const values = y.slice(first, peak + reach + 1);
+  const [height, slope, bend] = parabola(near, values);
+  const vertex = -slope / (2 * bend);
+  const inside = bend < 0 && vertex >= (near[0] ?? 0) && vertex <= (near.at(-1) ?? 0);
+  return inside
+    ? height + (slope * vertex) / 2
+    : Math.max(...near.map((at) => height + slope * at + bend * at * at));
+}
+
+/** Coefficients of the least-squares parabola, by the normal equations on centred places and Cramer's rule. */
+function parabola(x: readonly number[], y: readonly number[]): readonly [number, number, number] {
+  const scale = Math.max(...x.map(Math.abs));
+  const u = x.map((at) => at / scale);
+  const power = (exponent: number) => u.reduce((sum, at) => sum + at ** exponent, 0);
+  const moment = (exponent: number) =>
+    u.reduce((sum, at, index) => sum + at ** exponent * (y[index] ?? 0), 0);
+  const [s0, s1, s2, s3, s4] = [u.length, power(1), power(2), power(3), power(4)];
+  const [t0, t1, t2] = [moment(0), moment(1), moment(2)];
+  const determinant = s0 * (s2 * s4 - s3 * s3) - s1 * (s1 * s4 - s2 * s3) + s2 * (s1 * s3 - s2 * s2);
+  const height = t0 * (s2 * s4 - s3 * s3) - s1 * (t1 * s4 - t2 * s3) + s2 * (t1 * s3 - t2 * s2);
+  const slope = s0 * (t1 * s4 - t2 * s3) - t0 * (s1 * s4 - s2 * s3) + s2 * (s1 * t2 - s2 * t1);
+  const bend = s0 * (s2 * t2 - s3 * t1) - s1 * (s1 * t2 - s2 * t1) + t0 * (s1 * s3 - s2 * s2);
+  return [height / determinant, slope / determinant / scale, bend / determinant / scale ** 2];
+}
