@@ -1,11 +1,8 @@
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { methodNames } from '../../src/bench/methods.ts';
 import { checkShape } from '../../src/registry/check-shape.ts';
-import { runCommand } from '../run-command.ts';
-import { temporaryFolder } from '../sample-registry.ts';
 
 const folder = new URL('../../docs/bench/', import.meta.url);
 const pageOf = (name: string) => readFileSync(new URL(`${name}.md`, folder), 'utf8');
@@ -17,11 +14,6 @@ function block(page: string, language: string): string {
   return content;
 }
 
-/** Words of a command line, with double quotes around those that hold spaces. */
-function words(line: string): string[] {
-  return [...line.trim().matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, bare]) => quoted ?? bare ?? '');
-}
-
 test('there is a page for every method, and the index names each', () => {
   const pages = readdirSync(folder).filter((name) => name !== 'README.md');
   expect(pages.sort()).toEqual(methodNames.map((name) => `${name}.md`).sort());
@@ -31,15 +23,6 @@ test('there is a page for every method, and the index names each', () => {
 
 describe.each(methodNames)('the page of %s', (name) => {
   const page = pageOf(name);
-
-  test('shows what its command answers', async () => {
-    const cwd = temporaryFolder();
-    const args = words(block(page, 'sh')).slice(2); // behind `npx meltbounds`
-    const sheet = args[1] ?? '';
-    writeFileSync(join(cwd, sheet), block(page, 'csv'));
-    const { status, out, err } = await runCommand(cwd, args);
-    expect({ status, out, err }).toEqual({ status: 0, out: block(page, 'text'), err: '' });
-  });
 
   test('shows a trial that fits the schema', () => {
     const trial: unknown = parse(block(page, 'yaml'));
