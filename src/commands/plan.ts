@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { Command, Option } from 'commander';
 import type { BenchPlan } from '../decisions/bench-plan.ts';
@@ -98,7 +99,17 @@ async function plan(
   const planned = planTrial(registry, request.value);
   if (!planned.ok) return finish.cannotRun(planned.error);
   if (options.out === undefined) return surroundings.out(writers[options.format](planned.value));
-  const paths = await writeFiles(filesOf(planned.value), resolve(surroundings.cwd, options.out));
+  const folder = resolve(surroundings.cwd, options.out);
+  const files = filesOf(planned.value);
+  const there = files.map(([name]) => name).filter((name) => existsSync(join(folder, name)));
+  // They may hold readings already.
+  if (there.length > 0) {
+    return finish.cannotRun(
+      `${options.out} already holds ${there.join(', ')}, and nothing is written over.`,
+      'Move the files away, or name another folder.',
+    );
+  }
+  const paths = await writeFiles(files, folder);
   for (const path of paths) surroundings.out(`${join(options.out, path)}\n`);
 }
 

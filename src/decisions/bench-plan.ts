@@ -1,3 +1,5 @@
+import type { MethodName } from '../bench/method.ts';
+
 /** A column of a bench sheet. */
 export interface PlanColumn {
   /** As bench sheets and trials name it. */
@@ -31,7 +33,7 @@ export interface TrialDraft {
 
 /** What to run on the bench, and how to write down what it gives; the same form for every method. */
 export interface BenchPlan {
-  readonly method: string;
+  readonly method: MethodName;
   readonly title: string;
   /** Day of the plan, YYYY-MM-DD. */
   readonly date: string;

@@ -4,14 +4,14 @@ import type { Registry } from '../registry/registry.ts';
 import { chooseStatement } from '../registry/statement.ts';
 import { failure, type Result, success } from '../result.ts';
 import { familiesOf } from '../rules/families.ts';
-import { shown, shownRange } from '../rules/wording.ts';
 import { conditionsOf, type FittedPairing } from '../tables/pairing.ts';
-import type { DegreesCelsius, GramsPerCubicMillimetre } from '../units/canonical.ts';
+import type { GramsPerCubicMillimetre } from '../units/canonical.ts';
 import { type Piece, pieceFor } from './feed-length.ts';
 import type { LadderPlan } from './ladder-plan.ts';
 import { type LadderFeed, ladderFeeds, ladderSteps } from './ladder-steps.ts';
 import { type NozzleWindow, nozzleWindow } from './nozzle-window.ts';
 import type { PlanRequest } from './plan-request.ts';
+import { planTemperature } from './plan-temperature.ts';
 import { predictLimit } from './predict-limit.ts';
 import type { ReduceTrial } from './sibling-trials.ts';
 
@@ -21,9 +21,8 @@ const repeats = 2;
 const purge = 100;
 const warmUp = 900;
 const handling = 45;
-/** Between the temperatures of a series, and what settings are rounded to, in K. */
+/** Between the temperatures of a series, in K. */
 const seriesStep = 10;
-const temperatureStep = 5;
 
 /** The numbers of a flow ladder for a pairing; the error is a sentence for the user. */
 export function layOutLadder(
@@ -38,7 +37,7 @@ export function layOutLadder(
   const families = familiesOf(filament.data, registry);
   const window = nozzleWindow(pairing, families);
   if (!window.ok) return window;
-  const temperature = nozzleTemperature(pairing, window.value, request.nozzleTemperature);
+  const temperature = planTemperature(pairing, window.value, request.nozzleTemperature);
   if (!temperature.ok) return temperature;
   const setup = {
     hotEnd,
@@ -69,39 +68,6 @@ export function layOutLadder(
     highest,
     totals: totalsOf(feeds, piece, density.value, diameter),
   });
-}
-
-/** The asked temperature, else the one that a claim for this nozzle names, else the middle of the window. */
-function nozzleTemperature(
-  pairing: FittedPairing,
-  window: NozzleWindow,
-  asked: DegreesCelsius | undefined,
-): Result<{ value: DegreesCelsius; reason: string }, string> {
-  const inside = (value: DegreesCelsius) => value >= window.low && value <= window.high;
-  if (asked !== undefined && !inside(asked)) {
-    return failure(
-      `${shown(asked, 'temperature')} lies outside of ${shownRange(window, 'temperature')}, which the profiles allow: ${window.bounds.map(({ text }) => text).join('; ')}.`,
-    );
-  }
-  if (asked !== undefined) return success({ value: asked, reason: 'as asked' });
-  const claimed = claimedTemperature(pairing);
-  if (claimed !== null && inside(claimed)) {
-    return success({ value: claimed, reason: 'at which the flow of this nozzle is claimed' });
-  }
-  const middle = (window.low + window.high) / 2;
-  const rounded = Math.round(middle / temperatureStep) * temperatureStep;
-  return success({ value: inside(rounded) ? rounded : middle, reason: 'the middle of the window' });
-}
-
-function claimedTemperature({ hotEnd, nozzle, filament }: FittedPairing): DegreesCelsius | null {
-  const claim = (hotEnd.meltFlow ?? []).find(
-    ({ basis, at }) =>
-      basis === 'claimed' &&
-      at?.nozzle === nozzle.id &&
-      (at.polymer ?? filament.data.polymer) === filament.data.polymer &&
-      at.nozzleTemperature !== undefined,
-  );
-  return claim?.at?.nozzleTemperature ?? null;
 }
 
 /** At most four temperatures over the window, for the limit against the temperature. */

@@ -16,11 +16,19 @@ export function writeMatchJson({ ranked, matches }: MatchResult): string {
   return `${JSON.stringify(document, null, 2)}\n`;
 }
 
-function flowFacts({ value, range, basis, trials, nozzleTemperature }: MatchFlow): Record<string, unknown> {
+function flowFacts({
+  value,
+  range,
+  basis,
+  isLowerBound,
+  trials,
+  nozzleTemperature,
+}: MatchFlow): Record<string, unknown> {
   const flow = (number: number) => ({ value: Number(number.toPrecision(6)), unit: 'mm3/s' });
   return {
     ...flow(value),
     basis,
+    isLowerBound,
     range: range && { low: flow(range.low), high: flow(range.high) },
     trials,
     nozzleTemperature: { value: nozzleTemperature, unit: 'Cel' },

@@ -38,7 +38,9 @@ function ranking(matches: readonly PairingMatch[]): string[] {
 }
 
 function flowTexts({ flow }: PairingMatch): string[] {
-  return flow === null ? [] : [`${flowText(flow.value)} ${flow.basis}`];
+  return flow === null
+    ? []
+    : [`${flow.isLowerBound ? 'at least ' : ''}${flowText(flow.value)} ${flow.basis}`];
 }
 
 function row(cells: readonly string[], escaped = true): string {

@@ -12,7 +12,7 @@ export function writeMatchText(result: MatchResult): string {
   const lines = [
     ...(result.ranked === null ? matrix(result) : ranking(result.ranked, result.matches)),
     '',
-    `Legend: ${verdicts.map((verdict) => `${signs[verdict]} ${verdictText[verdict]}`).join(', ')}; a number is the melt flow in mm3/s, measured or (in brackets) expected.`,
+    `Legend: ${verdicts.map((verdict) => `${signs[verdict]} ${verdictText[verdict]}`).join(', ')}; a number is the melt flow in mm3/s, measured (> where the ladder ended before its limit) or in brackets expected.`,
     ...result.matches.flatMap((match) => reasonLines(match, result.ranked !== null)),
     '',
     ...tableCautions.map((caution) => `Caution: ${caution}`),
@@ -42,7 +42,8 @@ function cell(match: PairingMatch | undefined): string {
 function shortFlow({ flow }: PairingMatch): string {
   if (flow === null) return '';
   const number = Number(flow.value.toPrecision(3));
-  return flow.basis === 'measured' ? String(number) : `(${number})`;
+  if (flow.basis === 'expected') return `(${number})`;
+  return flow.isLowerBound ? `>${number}` : String(number);
 }
 
 function ranking(filament: string, matches: readonly PairingMatch[]): string[] {
@@ -59,7 +60,7 @@ function ranking(filament: string, matches: readonly PairingMatch[]): string[] {
     match.machine,
     `${signs[match.verdict]} ${verdictText[match.verdict]}`,
     match.nozzle,
-    match.flow === null ? '' : flowText(match.flow.value),
+    match.flow === null ? '' : `${match.flow.isLowerBound ? '>' : ''}${flowText(match.flow.value)}`,
     match.flow?.basis ?? '',
   ]);
   return gridLines(columns, rows);

@@ -13,16 +13,25 @@ import type { ReduceTrial } from './sibling-trials.ts';
 const disappointing = 0.5;
 
 /** The highest flow that was measured with a nozzle, at any temperature that the hot end may have; null where none was. */
-export function measuredFlow(pairing: FittedPairing): MatchFlow | null {
+export function measuredFlow(pairing: FittedPairing, reduce: ReduceTrial): MatchFlow | null {
   const best = measuredOf(pairing).toSorted((a, b) => b.value - a.value)[0];
   if (best?.at?.nozzleTemperature === undefined) return null;
   return {
     value: best.value,
     range: best.interval ?? null,
     basis: 'measured',
+    isLowerBound: best.evidence !== undefined && endedEarly(best.evidence, reduce),
     trials: best.evidence === undefined ? [] : [best.evidence],
     nozzleTemperature: best.at.nozzleTemperature,
   };
+}
+
+function endedEarly(trial: string, reduce: ReduceTrial): boolean {
+  const reduced = reduce(trial);
+  return (
+    reduced.ok &&
+    reduced.value.results.some(({ quantity, censored }) => quantity === 'meltFlow' && censored === 'above')
+  );
 }
 
 function measuredOf({ filament, hotEnd, machine, nozzle }: FittedPairing): Statement<number>[] {
@@ -52,17 +61,17 @@ export function expectedFlow(
   const predicted = predictLimit(registry, pairing, setup, reduce);
   if (!predicted.ok) return null;
   const { value, range, trials } = predicted.value;
-  return { value, range, basis: 'expected', trials, nozzleTemperature };
+  return { value, range, basis: 'expected', isLowerBound: false, trials, nozzleTemperature };
 }
 
 /** The flow as a reason, against what is claimed for the nozzle. */
 export function flowReasons(pairing: FittedPairing, flow: MatchFlow | null): MatchReason[] {
   if (flow === null) return [];
   const claim = claimFor(pairing);
-  const found = `${flowText(flow.value)} ${flow.basis} at ${shown(flow.nozzleTemperature, 'temperature')} with ${pairing.nozzle.id}${rangeText(flow)}`;
+  const found = `${flow.isLowerBound ? 'at least ' : ''}${flowText(flow.value)} ${flow.basis} at ${shown(flow.nozzleTemperature, 'temperature')} with ${pairing.nozzle.id}${rangeText(flow)}`;
   if (claim === null) return [{ aspect: 'flow', verdict: 'suits', text: found }];
   const share = flow.value / claim;
-  const low = flow.basis === 'measured' && share < disappointing;
+  const low = flow.basis === 'measured' && !flow.isLowerBound && share < disappointing;
   return [
     {
       aspect: 'flow',

@@ -31,7 +31,7 @@ export function matchPairing(
 ): PairingMatch | null {
   const nozzles = nozzlesOf(machine.data).map((fitted): NozzleMatch => {
     const pairing = { machine, filament, ...fitted };
-    return { pairing, reasons: nozzleReasons(pairing), measured: measuredFlow(pairing) };
+    return { pairing, reasons: nozzleReasons(pairing), measured: measuredFlow(pairing, reduce) };
   });
   const best = nozzles.toSorted(betterNozzle)[0];
   if (best === undefined) return null;

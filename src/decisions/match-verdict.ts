@@ -39,6 +39,8 @@ export interface MatchFlow {
   /** 95 % interval of a measured one, the range of an expected one. */
   readonly range: Range | null;
   readonly basis: 'measured' | 'expected';
+  /** Whether the ladder ended before its limit, so that the flow is at least this. */
+  readonly isLowerBound: boolean;
   /** The trials that it rests on. */
   readonly trials: readonly string[];
   readonly nozzleTemperature: DegreesCelsius;

@@ -23,12 +23,21 @@ export function writePlanTrial(plan: BenchPlan, place: ReadingsPlace): string {
 }
 
 function inlineRows(plan: BenchPlan): string[] {
-  const columns = [...plan.given, ...plan.read].map(({ name, unit }) => `${name}: ${unit}`).join(', ');
+  const columns = [...plan.given, ...plan.read]
+    .map(({ name, unit }) => `${name}: ${yamlText(unit)}`)
+    .join(', ');
   const read = plan.read.map(({ name }) => name).join(', ');
   return [
     `  columns: {${columns}}`,
     `  # Write ${read} behind the last comma of each row.`,
     '  rows:',
-    ...plannedReadings(plan).map((given) => `    - [${given.join(', ')}, ]`),
+    ...plannedReadings(plan).map((given) =>
+      given.length === 0 ? '    - []' : `    - [${given.join(', ')}, ]`,
+    ),
   ];
+}
+
+/** Units with brackets or braces would be read as lists and maps. */
+function yamlText(unit: string): string {
+  return /[[\]{}]/.test(unit) ? `'${unit}'` : unit;
 }

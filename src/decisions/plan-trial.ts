@@ -1,13 +1,36 @@
+import type { MethodName } from '../bench/method.ts';
 import { nearestWord } from '../registry/nearest-word.ts';
 import { quote } from '../registry/quote.ts';
 import type { Registry } from '../registry/registry.ts';
 import { failure, type Result } from '../result.ts';
-import { findFittedPairing } from '../tables/pairing.ts';
+import { type FittedPairing, findFittedPairing } from '../tables/pairing.ts';
 import type { BenchPlan } from './bench-plan.ts';
+import { planContourLadder } from './plan-contour-ladder.ts';
+import { planDiameterSurvey } from './plan-diameter-survey.ts';
+import { planDryingCurve } from './plan-drying-curve.ts';
 import { planFlowLadder } from './plan-flow-ladder.ts';
+import { planLayerTime } from './plan-layer-time.ts';
+import { planReferencePrint } from './plan-reference-print.ts';
 import type { PlanRequest } from './plan-request.ts';
+import { planSoundLevel } from './plan-sound-level.ts';
+import { planTemperatureSweep } from './plan-temperature-sweep.ts';
 
-const planners = { flowLadder: planFlowLadder } as const;
+type Planner = (
+  registry: Registry,
+  pairing: FittedPairing,
+  request: PlanRequest,
+) => Result<BenchPlan, string>;
+
+const planners: Readonly<Record<MethodName, Planner>> = {
+  flowLadder: planFlowLadder,
+  diameterSurvey: planDiameterSurvey,
+  temperatureSweep: planTemperatureSweep,
+  contourLadder: planContourLadder,
+  layerTime: planLayerTime,
+  dryingCurve: planDryingCurve,
+  soundLevel: planSoundLevel,
+  referencePrint: planReferencePrint,
+};
 
 /** The bench methods that can be planned. */
 export const plannedMethods: readonly string[] = Object.keys(planners);
@@ -24,7 +47,7 @@ export function planTrial(registry: Registry, request: PlanRequest): Result<Benc
   return pairing.ok ? planners[method](registry, pairing.value, request) : pairing;
 }
 
-function isPlanned(method: string): method is keyof typeof planners {
+function isPlanned(method: string): method is MethodName {
   return Object.hasOwn(planners, method);
 }
 

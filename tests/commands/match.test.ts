@@ -77,6 +77,24 @@ describe('the ranking for a filament', () => {
   });
 });
 
+it('says where a measured flow is a lower bound only', async () => {
+  const registry = sampleRegistry();
+  registry.edit('filaments/oakhollow/daisy-pla.yaml', 'evidence: wren-daisy-pla-230', 'evidence: wren-short');
+  const rows = [8, 10, 12, 14, 16, 18].map((flow) => `    - [${flow}, 400, 1.193]`).join('\n');
+  const short = registry
+    .read('trials/2026/wren-daisy-pla-230.yaml')
+    .replace('id: wren-daisy-pla-230', 'id: wren-short')
+    .replace(
+      '  file: wren-daisy-pla-230.csv',
+      `  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}\n  rows:\n${rows}`,
+    );
+  registry.write('trials/2026/wren-short.yaml', short);
+  expect((await match(registry.cwd)).out).toMatch(/\noakhollow\/daisy-pla +\+ >26\n/);
+  expect((await match(registry.cwd, 'oakhollow/daisy-pla')).out).toContain(
+    'at least 26 mm3/s measured at 230 Cel',
+  );
+});
+
 describe('what cannot be matched', () => {
   it.each([
     [['oakhollow/daisy-pls'], 'Did you mean "oakhollow/daisy-pla"?'],

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { checked, runCommand } from '../run-command.ts';
@@ -181,6 +181,19 @@ describe('the sheets', () => {
     const registry = sampleRegistry();
     await plan(registry.cwd, 'plumstead/wrem', 'oakhollow/daisy-pla', '--out', 'sheets');
     expect(existsSync(join(registry.cwd, 'sheets'))).toBe(false);
+  });
+
+  it('never write over a sheet that may hold readings', async () => {
+    const registry = sampleRegistry();
+    const { out } = await plan(registry.cwd, ...pairing, '--out', 'sheets');
+    const sheet = join(registry.cwd, out.split('\n')[1] ?? '');
+    writeFileSync(sheet, 'filled in');
+    const again = await plan(registry.cwd, ...pairing, '--out', 'sheets');
+    expect(again.status).toBe(2);
+    expect(again.err).toMatch(
+      /^sheets already holds wren-daisy-pla-230-2\.yaml, .* nothing is written over\.\n/,
+    );
+    expect(readFileSync(sheet, 'utf8')).toBe('filled in');
   });
 
   it('go into the folder that --out names', async () => {

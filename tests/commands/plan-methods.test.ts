@@ -1,0 +1,132 @@
+import { join } from 'node:path';
+import { describe, expect, it, vi } from 'vitest';
+import { methodNames } from '../../src/bench/methods.ts';
+import { plannedMethods } from '../../src/decisions/plan-trial.ts';
+import { checked, runCommand } from '../run-command.ts';
+import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
+
+vi.mock(import('../../src/bench/reduce-trial.ts'), async (original) =>
+  (await import('../reduce-once.ts')).reducingOnce(await original()),
+);
+
+interface SimulatedRun {
+  readonly id: string;
+  /** Readings for the settings of a row. */
+  readonly read: (given: number, row: number) => readonly number[];
+  /** Quantity that the reduction gives, and the range that it must lie in. */
+  readonly gives: readonly [quantity: string, low: number, high: number];
+}
+
+const sway = (row: number) => Math.sin(2.4 * row);
+
+/** Benches with a known truth, one a method. */
+const runs: Readonly<Record<string, SimulatedRun>> = {
+  diameterSurvey: {
+    id: 'daisy-pla-diameter',
+    read: (_, row) =>
+      [1.752 + 0.01 * sway(row), 1.748 - 0.008 * sway(row + 1)].map((mm) => Number(mm.toFixed(2))),
+    gives: ['meanDiameter', 1.74, 1.76],
+  },
+  temperatureSweep: {
+    id: 'wren-daisy-pla-sweep',
+    read: (temperature) => [Math.round(5 - Math.max(0, Math.abs(temperature - 217) - 5) / 6)],
+    gives: ['highestNozzleTemperature', 222, 233],
+  },
+  contourLadder: {
+    id: 'wren-daisy-pla-contour',
+    read: (speed) => [speed <= 130 ? 5 : speed <= 160 ? 4 : speed <= 220 ? 3 : 2],
+    gives: ['contourSpeed', 130, 200],
+  },
+  layerTime: {
+    id: 'wren-daisy-pla-layertime',
+    read: (time) => [time < 3 ? 2 : time < 4 ? 3 : time < 6 ? 4 : 5],
+    gives: ['shortestLayerTime', 2.5, 5],
+  },
+  dryingCurve: {
+    id: 'daisy-pla-drying',
+    read: (hours) => [Number((1000 * (1 + 0.004 * Math.exp(-hours / 1.2))).toFixed(2))],
+    gives: ['dryMass', 999, 1001],
+  },
+  soundLevel: {
+    id: 'wren-daisy-pla-sound',
+    read: (distance, row) => [Number((52 - 20 * Math.log10(distance) + 0.4 * sway(row)).toFixed(1)), 35],
+    gives: ['soundLevel', 51, 53],
+  },
+  referencePrint: {
+    id: 'wren-daisy-pla-hook',
+    read: (_, row) => [62 + 0.3 * sway(row), 12 + 0.02 * sway(row)].map((value) => Number(value.toFixed(2))),
+    gives: ['printTime', 61 * 60, 63 * 60],
+  },
+};
+
+function plan(registry: SampleRegistry, method: string, ...args: string[]) {
+  return runCommand(registry.cwd, [
+    ...['plan', 'plumstead/wren', 'oakhollow/daisy-pla', '--method', method],
+    ...args,
+  ]);
+}
+
+const folder = 'profiles/trials/2026';
+
+function fill(registry: SampleRegistry, { id, read }: SimulatedRun): void {
+  const path = `trials/2026/${id}.csv`;
+  const [header = '', ...rows] = registry.read(path).trimEnd().split('\r\n');
+  const filled = rows.map((row, index) => {
+    const cells = row.split(',');
+    const given = cells.filter((cell) => cell !== '').map(Number);
+    return [...given, ...read(given[0] ?? 0, index)].join(',');
+  });
+  registry.write(path, [header, ...filled, ''].join('\r\n'));
+}
+
+it('every bench method can be planned', () => {
+  expect([...plannedMethods].sort()).toEqual([...methodNames].sort());
+});
+
+describe.each(Object.entries(runs))('the plan of a %s', (method, run) => {
+  it('is a sheet with its settings, how to run it, what to have at hand, and the cautions', async () => {
+    const { status, out, err } = await plan(sampleRegistry(), method);
+    expect({ status, err }).toEqual({ status: 0, err: '' });
+    expect(out).toMatch(/\nSettings\n {2}- .+/);
+    expect(out).toMatch(/\nHow to\n {2}- .+/);
+    expect(out).toMatch(/\nAt hand\n {2}- .+/);
+    expect(out).toContain('never a licence to exceed a limit of the maker');
+  });
+
+  it('has a trial that lacks nothing but its readings, on a sheet or in its own rows', async () => {
+    const onSheet = sampleRegistry();
+    const { out } = await plan(onSheet, method, '--out', folder);
+    expect(out.split('\n')[0]).toBe(join(folder, `${run.id}.yaml`));
+    const inRows = sampleRegistry();
+    inRows.write(`trials/2026/${run.id}.yaml`, (await plan(inRows, method, '--format', 'trial')).out);
+    for (const registry of [onSheet, inRows]) {
+      const { findings } = await checked(registry.cwd);
+      // A row that the plan sets nothing of is empty until it holds its readings.
+      const missing = ['evidence/unreducible', 'shape/size'];
+      expect(findings.length).toBeGreaterThan(0);
+      expect(findings.filter(({ rule }) => !missing.includes(rule))).toEqual([]);
+    }
+  });
+
+  it('filled in is sound, and reduces to what the bench was made of', async () => {
+    const registry = sampleRegistry();
+    await plan(registry, method, '--out', folder);
+    fill(registry, run);
+    expect((await checked(registry.cwd)).findings).toEqual([]);
+    const { status, out } = await runCommand(registry.cwd, ['reduce', run.id, '--format', 'json']);
+    expect(status).toBe(0);
+    const [quantity, low, high] = run.gives;
+    const result = JSON.parse(out).results.find((each: { quantity: string }) => each.quantity === quantity);
+    expect(result.censored).toBeNull();
+    expect(result.value.value).toBeGreaterThanOrEqual(low);
+    expect(result.value.value).toBeLessThanOrEqual(high);
+  });
+});
+
+it('a reference print needs a job', async () => {
+  const registry = sampleRegistry();
+  registry.remove('jobs/hook.yaml');
+  const { status, err } = await plan(registry, 'referencePrint');
+  expect(status).toBe(2);
+  expect(err).toBe('The registry holds no job to print; add one under jobs/.\n');
+});
