@@ -18,6 +18,7 @@ const commands: Readonly<Record<string, () => Promise<MakeCommand>>> = {
   compare: async () => (await import('./compare.ts')).compareCommand,
   claims: async () => (await import('./claims.ts')).claimsCommand,
   rules: async () => (await import('./rules.ts')).rulesCommand,
+  completion: async () => (await import('./completion.ts')).completionCommand,
 };
 
 /** Runs the command line `meltbounds ARGUMENTS…` and returns its exit status. */
@@ -31,7 +32,18 @@ export async function run(
     .description(
       'A registry of measured limits of material-extrusion machines and filaments: checks profiles, reduces bench trials to limits, derives speed and temperature tables.',
     )
-    .version(version);
+    .version(version)
+    .addHelpText(
+      'after',
+      `
+Examples:
+  meltbounds check
+  meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop
+  meltbounds help reduce
+
+Exit status of every command: 0 nothing to mend, 1 findings, 2 it cannot run.
+NO_COLOR turns colours off, FORCE_COLOR on.`,
+    );
   for (const make of await Promise.all(wanted(args).map((load) => load()))) {
     program.addCommand(make(surroundings, finish));
   }
@@ -49,8 +61,11 @@ export async function run(
   }
 }
 
-/** Only the command that is named; all of them where none is, for the help and for suggestions. */
+/** Commands that speak of all others. */
+const overarching: ReadonlySet<string> = new Set(['help', 'completion']);
+
+/** Only the command that is named; all of them where none is, for the help, for suggestions and for completion. */
 function wanted([name = '']: readonly string[]): (() => Promise<MakeCommand>)[] {
-  const named = Object.hasOwn(commands, name) ? commands[name] : undefined;
+  const named = Object.hasOwn(commands, name) && !overarching.has(name) ? commands[name] : undefined;
   return named === undefined ? Object.values(commands) : [named];
 }
