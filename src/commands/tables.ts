@@ -40,7 +40,10 @@ export function tablesCommand(surroundings: Surroundings, finish: Finish): Comma
         .choices(['markdown', 'csv', 'json'])
         .default('markdown'),
     )
-    .option('--out <folder>', 'write CSV with its metadata, JSON and Markdown there instead')
+    .option(
+      '--out <folder>',
+      'write CSV with its metadata (speeds, conditions), JSON and Markdown there instead',
+    )
     .addOption(
       new Option(
         '--explain <row>',

@@ -2,6 +2,7 @@ import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import writeFileAtomic from 'write-file-atomic';
 import type { SpeedTable } from '../tables/speed-table.ts';
+import { writeConditionsCsv, writeConditionsMetadata } from '../tables/write-conditions-csv.ts';
 import { writeCsv } from '../tables/write-csv.ts';
 import { writeCsvMetadata } from '../tables/write-csv-metadata.ts';
 import { writeJson } from '../tables/write-json.ts';
@@ -13,6 +14,8 @@ export async function writeTables(table: SpeedTable, folder: string): Promise<st
   const files: readonly (readonly [string, string])[] = [
     [`${name}.csv`, writeCsv(table)],
     [`${name}.csv-metadata.json`, writeCsvMetadata(table, `${name}.csv`)],
+    [`${name}--conditions.csv`, writeConditionsCsv(table)],
+    [`${name}--conditions.csv-metadata.json`, writeConditionsMetadata(table, `${name}--conditions.csv`)],
     [`${name}.json`, writeJson(table)],
     [`${name}.md`, writeMarkdown(table)],
   ];

@@ -4,6 +4,8 @@ import type { Registry } from '../registry/registry.ts';
 import { failure, type Result, success } from '../result.ts';
 import { beadsOf } from './beads.ts';
 import { groundsIn } from './calculation.ts';
+import type { ConditionRow } from './condition-row.ts';
+import { conditionRows } from './conditions.ts';
 import { evidenceFaults, faultWarnings } from './evidence-standing.ts';
 import { features } from './feature.ts';
 import type { Ground } from './ground.ts';
@@ -48,7 +50,9 @@ export function deriveTables(
   if (bare.some(({ speed, runUp }) => !(speed > 0 && Number.isFinite(runUp)))) {
     return failure(nothingLeft(pairing));
   }
-  const grounds = groundsOf(bare, limits.value);
+  const largestFlow = Math.max(0, ...bare.map(({ flow }) => flow));
+  const conditions = conditionRows(registry, pairing, limits.value, largestFlow);
+  const grounds = groundsOf(bare, conditions, limits.value);
   const faults = judgesEvidence ? evidenceFaults(registry, grounds, reduce) : [];
   const rows = bare.map((row): SpeedRow => ({ ...row, flags: flagsOf(row, limits.value, faults) }));
   return success({
@@ -58,6 +62,7 @@ export function deriveTables(
     filament: pairing.filament.id,
     policy: pairing.policy.id,
     rows,
+    conditions,
     meltLimits: limits.value.melt,
     grounds,
     inputs: tableInputs(registry, pairing, grounds),
@@ -69,13 +74,18 @@ function nothingLeft({ machine, filament }: Pairing): string {
   return `No speed above 0 follows for ${filament.id} on ${machine.id}: look for a speed, acceleration or flow that is 0 or negative in their profiles.`;
 }
 
-/** Every ground that some row rests on, and those of all melt limits, each once. */
-function groundsOf(rows: readonly BareRow[], { melt }: PairingLimits): Ground[] {
+/** Every ground that some row or condition rests on, and those of all melt limits, each once. */
+function groundsOf(
+  rows: readonly BareRow[],
+  conditions: readonly ConditionRow[],
+  { melt }: PairingLimits,
+): Ground[] {
   const all = new Map(melt.map(({ ground }) => [ground.key, ground]));
-  for (const { sizes, bounds, results } of rows) {
-    for (const ground of [...sizes, ...bounds, ...results].flatMap(groundsIn)) {
-      if (!all.has(ground.key)) all.set(ground.key, ground);
-    }
+  const ofRows = rows.flatMap(({ sizes, bounds, results }) =>
+    [...sizes, ...bounds, ...results].flatMap(groundsIn),
+  );
+  for (const ground of [...ofRows, ...conditions.flatMap(({ grounds }) => grounds)]) {
+    if (!all.has(ground.key)) all.set(ground.key, ground);
   }
   return [...all.values()].sort((a, b) => compareText(a.key, b.key));
 }

@@ -8,6 +8,7 @@ import type {
   MillimetresPerSecondSquared,
 } from '../units/canonical.ts';
 import type { Calculation } from './calculation.ts';
+import type { ConditionRow } from './condition-row.ts';
 import type { Feature } from './feature.ts';
 import type { Ground } from './ground.ts';
 import type { MeltLimit } from './melt-limit.ts';
@@ -82,6 +83,8 @@ export interface SpeedTable {
   readonly filament: string;
   readonly policy: string;
   readonly rows: readonly SpeedRow[];
+  /** What a print needs besides its speeds: temperatures, cooling, drying, spool. */
+  readonly conditions: readonly ConditionRow[];
   /** Melt limits that were used, from the coolest nozzle temperature to the hottest. */
   readonly meltLimits: readonly MeltLimit[];
   /** Every number that the rows rest on, sorted by key. */

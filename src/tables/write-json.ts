@@ -3,6 +3,7 @@ import { dimensionInfo } from '../units/dimension.ts';
 import { groundsIn } from './calculation.ts';
 import { tableCautions } from './cautions.ts';
 import { tableColumns } from './columns.ts';
+import type { ConditionRow } from './condition-row.ts';
 import type { Ground } from './ground.ts';
 import { clean } from './rounding.ts';
 import type { Bound, SpeedRow, SpeedTable, TableInput } from './speed-table.ts';
@@ -19,6 +20,7 @@ export function writeJson(table: SpeedTable): string {
     filament: table.filament,
     policy: table.policy,
     rows: table.rows.map(jsonRow),
+    conditions: table.conditions.map(jsonCondition),
     grounds: Object.fromEntries(table.grounds.map((ground) => [ground.key, jsonGround(ground)])),
     warnings: table.warnings,
     cautions: tableCautions,
@@ -45,6 +47,17 @@ function jsonRow(row: SpeedRow): Record<string, unknown> {
 function jsonBound(bound: Bound): Record<string, unknown> {
   const { name, speed, basis } = bound;
   return { bound: name, speed: quantity(speed, 'speed'), basis, grounds: keysOf(groundsIn(bound)) };
+}
+
+function jsonCondition({ name, flow, window, unit, grounds, note }: ConditionRow): Record<string, unknown> {
+  return {
+    condition: name,
+    ...(flow !== null && { flow: quantity(flow, 'volumeFlow') }),
+    ...(window !== null && { low: window.low, high: window.high }),
+    unit,
+    grounds: keysOf(grounds),
+    ...(note !== '' && { note }),
+  };
 }
 
 function keysOf(grounds: readonly Ground[]): string[] {

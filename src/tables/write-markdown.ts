@@ -1,5 +1,7 @@
 import { tableCautions } from './cautions.ts';
 import { cellOf, headingOf, tableColumns } from './columns.ts';
+import { conditionCell, conditionColumns } from './condition-columns.ts';
+import type { ConditionRow } from './condition-row.ts';
 import type { SpeedRow, SpeedTable } from './speed-table.ts';
 import { alignedCells, type GridColumn } from './text-grid.ts';
 import { tableTitle } from './write-json.ts';
@@ -8,7 +10,9 @@ import { tableTitle } from './write-json.ts';
 export function writeMarkdown(table: SpeedTable): string {
   const sections = [
     `# ${escapeMarkdown(tableTitle(table))}`,
-    grid(table.rows),
+    speedGrid(table.rows),
+    '## Temperatures, cooling, drying, spool',
+    conditionGrid(table.conditions),
     ...(table.warnings.length > 0 ? [list(table.warnings)] : []),
     list(tableCautions),
     '## Derived from',
@@ -22,14 +26,36 @@ export function writeMarkdown(table: SpeedTable): string {
   return `${sections.join('\n\n')}\n`;
 }
 
-function grid(rows: readonly SpeedRow[]): string {
-  const columns = tableColumns.map(
-    (column): GridColumn => ({
-      heading: headingOf(column),
-      align: column.unit === null ? 'left' : 'right',
-    }),
+function speedGrid(rows: readonly SpeedRow[]): string {
+  const columns = tableColumns.map((column) => ({
+    heading: headingOf(column),
+    isNumber: column.unit !== null,
+  }));
+  return grid(
+    columns,
+    rows.map((row) => tableColumns.map((column) => cellOf(row, column))),
   );
-  const cells = rows.map((row) => tableColumns.map((column) => escapeMarkdown(String(cellOf(row, column)))));
+}
+
+function conditionGrid(rows: readonly ConditionRow[]): string {
+  const columns = conditionColumns.map(({ key, unit, isNumber }) => ({
+    heading: unit === null ? key : `${key} [${unit}]`,
+    isNumber,
+  }));
+  return grid(
+    columns,
+    rows.map((row) => conditionColumns.map((column) => conditionCell(row, column) ?? '')),
+  );
+}
+
+function grid(
+  head: readonly { readonly heading: string; readonly isNumber: boolean }[],
+  rows: readonly (readonly (string | number)[])[],
+): string {
+  const columns = head.map(
+    ({ heading, isNumber }): GridColumn => ({ heading, align: isNumber ? 'right' : 'left' }),
+  );
+  const cells = rows.map((row) => row.map((cell) => escapeMarkdown(String(cell))));
   const [heading = [], ...body] = alignedCells(columns, cells);
   const rule = heading.map((text, index) => {
     const dashes = '-'.repeat(Math.max(3, text.length) - (columns[index]?.align === 'right' ? 1 : 0));

@@ -78,10 +78,14 @@ describe('--out', () => {
   it('writes every form and names the files', async () => {
     const { cwd } = sampleRegistry();
     const { status, out } = await tables(cwd, ...pairing, '--out', 'made/here');
-    const files = [`${name}.csv`, `${name}.csv-metadata.json`, `${name}.json`, `${name}.md`];
+    const files = [
+      ...[`${name}.csv`, `${name}.csv-metadata.json`],
+      ...[`${name}--conditions.csv`, `${name}--conditions.csv-metadata.json`],
+      ...[`${name}.json`, `${name}.md`],
+    ];
     expect(status).toBe(0);
     expect(out).toBe(files.map((file) => `made/here/${file}\n`).join(''));
-    expect(readdirSync(join(cwd, 'made/here')).sort()).toEqual(files);
+    expect(readdirSync(join(cwd, 'made/here')).sort()).toEqual([...files].sort());
   });
 
   it('writes what standard output would show', async () => {

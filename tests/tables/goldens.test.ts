@@ -16,10 +16,17 @@ function madeIn(cwd: string): Record<string, string> {
 }
 
 describe('the golden tables', () => {
-  it('are four: CSV with its metadata, JSON and Markdown', () => {
+  it('are six: two CSV files with their metadata, JSON and Markdown', () => {
     const pairing = 'plumstead-wren--hs-0.6--oakhollow-daisy-pla--house';
     expect(names.sort()).toEqual(
-      ['csv', 'csv-metadata.json', 'json', 'md'].map((ending) => `${pairing}.${ending}`),
+      [
+        '--conditions.csv',
+        '--conditions.csv-metadata.json',
+        '.csv',
+        '.csv-metadata.json',
+        '.json',
+        '.md',
+      ].map((ending) => `${pairing}${ending}`),
     );
   });
 

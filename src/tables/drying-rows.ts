@@ -1,0 +1,92 @@
+import type { Registry } from '../registry/registry.ts';
+import { chooseStatement } from '../registry/statement.ts';
+import { familiesOf } from '../rules/families.ts';
+import { type Softening, softeningOf } from '../rules/softening.ts';
+import type { DegreesCelsius } from '../units/canonical.ts';
+import type { ConditionRow } from './condition-row.ts';
+import { type Ground, statedGround } from './ground.ts';
+import { conditionsOf, type Pairing } from './pairing.ts';
+import { clean, roundDown, roundUp } from './rounding.ts';
+
+/** Setting of the machine's own dryer that is safe for the strand, and the time; nothing where no drying is stated. */
+export function dryingRows(registry: Registry, pairing: Pairing): ConditionRow[] {
+  const { filament, policy } = pairing;
+  const stated = chooseStatement(filament.data.dryingTemperature, conditionsOf(pairing));
+  const time = chooseStatement(filament.data.dryingTime, conditionsOf(pairing));
+  const rows: ConditionRow[] = [];
+  if (stated !== null) {
+    const ground = statedGround(filament, stated, 'drying temperature', 'temperature');
+    const softening = softeningOf(filament.data, familiesOf(filament.data, registry));
+    rows.push(temperatureRow(pairing, stated.value, softening, [ground, ...softeningGround(pairing)]));
+  }
+  if (time !== null) {
+    const ground = statedGround(filament, time, 'drying time', 'time');
+    const hours = clean(roundUp(time.value, policy.data.rounding.time ?? 1) / 3600);
+    rows.push({
+      name: 'dryingTime',
+      flow: null,
+      window: { low: hours, high: hours },
+      unit: 'h',
+      grounds: [ground],
+      note: 'At the stated drying temperature; a colder dryer takes longer.',
+    });
+  }
+  return rows;
+}
+
+function softeningGround(pairing: Pairing): Ground[] {
+  const stated = chooseStatement(pairing.filament.data.softening, conditionsOf(pairing));
+  return stated === null ? [] : [statedGround(pairing.filament, stated, 'softening', 'temperature')];
+}
+
+/** What a dryer may be set to, or why it may not be used. */
+interface Setting {
+  readonly value: DegreesCelsius | null;
+  readonly note: string;
+}
+
+function temperatureRow(
+  pairing: Pairing,
+  stated: DegreesCelsius,
+  softening: Softening | null,
+  grounds: readonly Ground[],
+): ConditionRow {
+  const margin = pairing.policy.data.dryingMargin ?? 0;
+  const safe = (softening?.value ?? Number.POSITIVE_INFINITY) - margin;
+  const { value, note } = settingOf(pairing, stated, safe, softening);
+  const window = value === null ? null : { low: value, high: value };
+  return { name: 'dryingTemperature', flow: null, window, unit: 'Cel', grounds, note };
+}
+
+function settingOf(
+  { machine, policy }: Pairing,
+  stated: DegreesCelsius,
+  safe: DegreesCelsius,
+  softening: Softening | null,
+): Setting {
+  const { dryer } = machine.data;
+  const wanted = roundDown(Math.min(stated, safe), policy.data.rounding.temperature ?? 1);
+  if (dryer?.setting === 'fixed' && dryer.temperature !== undefined) {
+    return dryer.temperature > safe
+      ? { value: null, note: doNotUse(`is fixed at ${dryer.temperature} Cel`, softening) }
+      : fixedSetting(dryer.temperature, stated);
+  }
+  if (dryer?.setting === 'adjustable' && dryer.range !== undefined) {
+    const { low, high } = dryer.range;
+    if (low > safe) return { value: null, note: doNotUse(`runs at ${low} Cel at least`, softening) };
+    const value = Math.max(Math.min(wanted, high), low);
+    return { value, note: value < stated ? `Below the ${stated} Cel asked for.` : '' };
+  }
+  return { value: wanted, note: 'The machine has no dryer of its own that is known.' };
+}
+
+function fixedSetting(value: DegreesCelsius, stated: DegreesCelsius): Setting {
+  const below = value < stated ? `, below the ${stated} Cel asked for` : '';
+  return { value, note: `The dryer is fixed there${below}.` };
+}
+
+function doNotUse(what: string, softening: Softening | null): string {
+  const why =
+    softening === null ? '' : ` The strand is soft above ${softening.text}, and the spool would fuse.`;
+  return `Do not use the dryer of the machine: it ${what}.${why}`;
+}

@@ -1,0 +1,183 @@
+import { parse } from 'csv-parse/sync';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { ConditionName, ConditionRow } from '../../src/tables/condition-row.ts';
+import { writeConditionsCsv } from '../../src/tables/write-conditions-csv.ts';
+import { meltLimit, type PairingFigures, tableWith } from './pairing-with.ts';
+
+const assumed = <Value>(value: Value) => [{ value, basis: 'assumed', reason: 'Bench habit' } as const];
+
+function conditions(name: ConditionName, figures: PairingFigures = {}): ConditionRow[] {
+  return tableWith(figures).conditions.filter((row) => row.name === name);
+}
+
+const withInterval = (value: number, temperature: number) => ({
+  ...meltLimit(value, temperature),
+  interval: { low: value - 0.5, high: value + 0.5 },
+});
+
+describe('the nozzle temperature for a flow', () => {
+  it('is the tested one alone where one temperature was tested, and says so', () => {
+    const [row, ...others] = conditions('nozzleTemperature', {
+      filament: { meltFlow: [meltLimit(20, 215)] },
+    });
+    expect(others).toEqual([]);
+    expect(row).toMatchObject({
+      flow: 18,
+      window: { low: 215, high: 215 },
+      note: 'Only 215 Cel was tested.',
+    });
+  });
+
+  it('draws no line between limits that have no intervals', () => {
+    const rows = conditions('nozzleTemperature');
+    expect(rows.map(({ flow, window }) => [flow, window?.low])).toEqual([
+      [19.8, 215],
+      [23.4, 230],
+    ]);
+  });
+
+  it('is read from a line between tested temperatures, and never leaves their range', () => {
+    const flow = fc.double({ min: 10, max: 60, noNaN: true });
+    fc.assert(
+      fc.property(flow, flow, fc.constantFrom(0.5, 1, 5, 7), (cool, hot, temperature) => {
+        const rows = conditions('nozzleTemperature', {
+          filament: { meltFlow: [withInterval(cool, 205), withInterval(hot, 225)] },
+          policy: { rounding: { speed: 1, flow: 0.1, acceleration: 50, runUp: 0.1, temperature } },
+        });
+        for (const { flow: fed, window } of rows) {
+          expect(window?.low).toBeGreaterThanOrEqual(205);
+          expect(window?.low).toBeLessThanOrEqual(225);
+          expect(fed).toBeLessThanOrEqual(Math.max(cool, hot) * 0.9 + 1e-9);
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it('does not fall as the flow rises', () => {
+    const rows = conditions('nozzleTemperature', {
+      filament: { meltFlow: [withInterval(20, 205), withInterval(24, 215), withInterval(29, 230)] },
+    });
+    expect(rows.length).toBeGreaterThan(2);
+    const temperatures = rows.map(({ window }) => window!.low);
+    expect(temperatures).toEqual([...temperatures].sort((a, b) => a - b));
+  });
+});
+
+describe('windows of temperature', () => {
+  it('are rounded inward', () => {
+    const [bed] = conditions('bedTemperature', {
+      filament: { bedTemperature: assumed({ low: 51.2, high: 59.7 }) },
+    });
+    expect(bed?.window).toEqual({ low: 52, high: 59 });
+  });
+
+  it('are cut at what the machine reaches', () => {
+    const [bed] = conditions('bedTemperature', {
+      filament: { bedTemperature: assumed({ low: 90, high: 110 }) },
+    });
+    expect(bed).toMatchObject({
+      window: { low: 90, high: 100 },
+      note: 'Cut at the 100 Cel that the bed reaches.',
+    });
+  });
+
+  it('are none where the machine does not reach them', () => {
+    const [bed] = conditions('bedTemperature', {
+      filament: { bedTemperature: assumed({ low: 120, high: 130 }) },
+    });
+    expect(bed).toMatchObject({
+      window: null,
+      note: 'The bed reaches 100 Cel, and at least 120 Cel is asked for.',
+    });
+  });
+});
+
+// The strand of the sample pairing softens at 58 Cel.
+describe('drying', () => {
+  const drying = (dryer: NonNullable<PairingFigures['machine']>['dryer'], dryingMargin = 0) =>
+    conditions('dryingTemperature', {
+      filament: { dryingTemperature: assumed(50) },
+      machine: dryer === undefined ? {} : { dryer },
+      policy: { dryingMargin },
+    })[0];
+
+  it('takes the setting that is asked for, where the dryer can be set', () => {
+    expect(drying({ setting: 'adjustable', range: { low: 40, high: 80 } })?.window).toEqual({
+      low: 50,
+      high: 50,
+    });
+  });
+
+  it('stays below softening by the margin of the policy', () => {
+    expect(drying({ setting: 'adjustable', range: { low: 40, high: 80 } }, 12)).toMatchObject({
+      window: { low: 46, high: 46 },
+      note: 'Below the 50 Cel asked for.',
+    });
+  });
+
+  it.each([
+    [{ setting: 'fixed', temperature: 65 } as const, 'is fixed at 65 Cel'],
+    [{ setting: 'adjustable', range: { low: 60, high: 80 } } as const, 'runs at 60 Cel at least'],
+  ])('is not to be done in a dryer that is too hot: %j', (dryer, what) => {
+    expect(drying(dryer)).toMatchObject({
+      window: null,
+      note: `Do not use the dryer of the machine: it ${what}. The strand is soft above 58 Cel, where the profile says that it softens, and the spool would fuse.`,
+    });
+  });
+
+  it('takes a cooler fixed dryer as it is, and says so', () => {
+    expect(drying({ setting: 'fixed', temperature: 45 })).toMatchObject({
+      window: { low: 45, high: 45 },
+      note: 'The dryer is fixed there, below the 50 Cel asked for.',
+    });
+  });
+
+  it('never sets a dryer above softening less the margin', () => {
+    const temperature = fc.integer({ min: 30, max: 90 });
+    fc.assert(
+      fc.property(temperature, temperature, fc.integer({ min: 0, max: 20 }), (a, b, margin) => {
+        const range = { low: Math.min(a, b), high: Math.max(a, b) };
+        const row = drying({ setting: 'adjustable', range }, margin);
+        if (row?.window !== null) expect(row?.window.high).toBeLessThanOrEqual(58 - margin);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it('takes as long as is asked for, rounded up', () => {
+    const [row] = conditions('dryingTime', {
+      filament: { dryingTime: assumed(3.5 * 3600 + 0.2) },
+      policy: { rounding: { speed: 1, flow: 0.1, acceleration: 50, runUp: 0.1, time: 1800 } },
+    });
+    expect(row).toMatchObject({ window: { low: 4, high: 4 }, unit: 'h' });
+  });
+});
+
+it('rounds the shortest layer time up', () => {
+  const [row] = conditions('shortestLayerTime', { filament: { shortestLayerTime: assumed(4.2) } });
+  expect(row?.window).toEqual({ low: 5, high: 5 });
+});
+
+describe('the CSV file of the conditions', () => {
+  it('reads back, one condition a line, empty where there is nothing', () => {
+    const [header, first, ...others] = parse(writeConditionsCsv(tableWith())) as string[][];
+    expect(header).toEqual(['condition', 'flow [mm3/s]', 'low', 'high', 'unit', 'basis', 'restsOn', 'note']);
+    expect(first?.slice(0, 7)).toEqual(
+      'nozzleTemperature,19.8,215,215,Cel,measured,trial wren-daisy-pla-215'.split(','),
+    );
+    expect(others).toHaveLength(tableWith().conditions.length - 1);
+  });
+
+  it('defuses a reason that a spreadsheet would run', () => {
+    const reason = '=HYPERLINK("x")\n2';
+    const table = tableWith({
+      filament: { shortestLayerTime: [{ value: 5, basis: 'assumed', reason }] },
+    });
+    const line = (parse(writeConditionsCsv(table)) as string[][]).find(
+      ([name]) => name === 'shortestLayerTime',
+    );
+    expect(line?.[6]).toBe('\'=HYPERLINK("x") 2');
+  });
+});
