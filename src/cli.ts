@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 import { readFileSync } from 'node:fs';
+import { terminalProgress } from './commands/progress.ts';
 import { run } from './commands/run.ts';
 import { wantsColour } from './commands/surroundings.ts';
 
@@ -13,11 +14,25 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   process.exit(process.exitCode);
 });
 
+const progress = terminalProgress(
+  (text) => process.stderr.write(text),
+  process.stderr.isTTY === true,
+  process.env,
+);
+
+async function stdin(): Promise<Uint8Array> {
+  const chunks: Buffer[] = [];
+  for await (const chunk of process.stdin) chunks.push(chunk);
+  return Buffer.concat(chunks);
+}
+
 process.exitCode = await run(process.argv.slice(2), manifest.version, {
   cwd: process.cwd(),
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
   colour: wantsColour(process.env, process.stdout.isTTY === true),
+  stdin,
+  ...(progress !== null && { progress }),
   today: () => new Date().toISOString().slice(0, 10),
   ...(process.stdout.isTTY === true && { terminalColumns: process.stdout.columns }),
   ...(process.stdin.isTTY === true &&

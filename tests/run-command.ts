@@ -1,6 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import type { Asker } from '../src/commands/asker.ts';
+import type { Progress } from '../src/commands/progress.ts';
 import { run } from '../src/commands/run.ts';
 import type { Finding } from '../src/registry/finding.ts';
 import type { Summary } from '../src/report/summary.ts';
@@ -22,6 +23,8 @@ export async function runCommand(
     readonly colour?: boolean;
     readonly today?: string;
     readonly asker?: Asker;
+    readonly stdin?: string;
+    readonly progress?: Progress;
     readonly terminalColumns?: number;
   } = {},
 ): Promise<Outcome> {
@@ -37,6 +40,8 @@ export async function runCommand(
     colour: options.colour ?? false,
     today: () => options.today ?? testDay,
     ...(options.terminalColumns !== undefined && { terminalColumns: options.terminalColumns }),
+    ...(options.stdin !== undefined && { stdin: async () => Buffer.from(options.stdin ?? '') }),
+    ...(options.progress !== undefined && { progress: options.progress }),
     ...(options.asker !== undefined && { asker: async () => options.asker! }),
   });
   return { status, ...written };

@@ -1,11 +1,14 @@
+import { relative } from 'node:path';
 import { Command, Option } from 'commander';
 import { isAtLeast, type Severity, severities } from '../registry/finding.ts';
-import { loadRegistryWith } from '../registry/load-registry.ts';
+import { type LoadedRegistry, loadRegistryWith } from '../registry/load-registry.ts';
 import { type ReportFormat, reportFormats, writeReport } from '../report/check-report.ts';
 import { summarise } from '../report/summary.ts';
+import { failure, type Result, success } from '../result.ts';
 import { checkRegistry } from '../rules/check-registry.ts';
 import { checkScope } from './check-scope.ts';
-import { checkTarget } from './check-target.ts';
+import { stdinCheck } from './check-stdin.ts';
+import { type CheckTarget, checkTarget } from './check-target.ts';
 import type { Finish } from './finish.ts';
 import { fixFiles } from './fix-files.ts';
 import { registryOption, todayOption } from './shared-options.ts';
@@ -18,6 +21,7 @@ interface CheckOptions {
   readonly changed?: string;
   readonly fix?: boolean;
   readonly all?: boolean;
+  readonly stdinPath?: string;
   readonly registry: readonly string[];
   readonly today?: string;
 }
@@ -28,7 +32,7 @@ export function checkCommand(surroundings: Surroundings, finish: Finish): Comman
     .description(
       'Checks profiles and prints what is wrong, where, and how to mend it. Without a path it checks the registry in this folder.',
     )
-    .argument('[paths...]', 'files or folders to check')
+    .argument('[paths...]', 'files or folders to check, or - for a profile on standard input')
     .addOption(new Option('--format <format>', 'form of the report').choices(reportFormats).default('text'))
     .addOption(
       new Option('--fail-on <severity>', 'lowest severity that makes the exit status 1')
@@ -42,6 +46,7 @@ export function checkCommand(surroundings: Surroundings, finish: Finish): Comman
     )
     .option('--fix', 'first mend spelling of units and numbers and order of keys in the files')
     .option('--all', 'report on every registry that is read, not only on the last, which rests on the others')
+    .option('--stdin-path <file>', 'with -: the file in whose place standard input is judged')
     .addOption(registryOption())
     .addOption(todayOption())
     .addHelpText(
@@ -51,6 +56,7 @@ Examples:
   meltbounds check
   meltbounds check profiles/filaments/ashgrove/stagecraft-pla.yaml
   meltbounds check --fix
+  meltbounds check - --stdin-path profiles/jobs/mask-rack.yaml < edited.yaml
   meltbounds check --changed main --fail-on warning
   meltbounds check --registry meltbounds --registry profiles
   meltbounds check --format json profiles > findings.json
@@ -71,27 +77,33 @@ async function check(
   surroundings: Surroundings,
   finish: Finish,
 ): Promise<void> {
-  const { cwd } = surroundings;
-  const target = checkTarget(paths, options, cwd);
-  if (!target.ok) return finish.cannotRun(target.error);
-  const { folders, loose } = target.value;
-  const read = () => loadRegistryWith(folders, loose, cwd);
+  const { cwd, progress = () => undefined } = surroundings;
+  const asked = await askedFor(paths, options, surroundings);
+  if (!asked.ok) return finish.cannotRun(asked.error);
+  const { target, read } = asked.value;
+  const stop = (reason: string) => {
+    progress('');
+    finish.cannotRun(reason);
+  };
+  progress(`Reading ${target.folders.map((folder) => relative(cwd, folder) || '.').join(', ')} …`);
   let loaded = read();
-  const scope = await checkScope(loaded, target.value, options.changed, cwd);
-  if (!scope.ok) return finish.cannotRun(scope.error);
+  progress(`Checking ${loaded.files.length} profiles …`);
+  const scope = await checkScope(loaded, target, options.changed, cwd);
+  if (!scope.ok) return stop(scope.error);
   const { wantsFile, wantsFinding } = scope.value;
   const files = loaded.files.filter(wantsFile);
   // That nothing has changed is an answer; that there is nothing at all is a slip.
   if (files.length === 0 && options.changed === undefined)
-    return finish.cannotRun('There is no profile (.yaml) to check here.');
+    return stop('There is no profile (.yaml) to check here.');
   if (options.fix) {
     const fixed = await fixFiles(loaded, wantsFile, cwd);
-    if (!fixed.ok) return finish.cannotRun(fixed.error);
+    if (!fixed.ok) return stop(fixed.error);
     for (const line of fixed.value) surroundings.err(`${line}\n`);
     loaded = read();
   }
   const today = options.today ?? surroundings.today();
   const findings = checkRegistry(loaded, { today }).filter(wantsFinding);
+  progress('');
   const report = writeReport[options.format]({
     findings: options.quiet ? findings.filter(({ severity }) => severity === 'error') : findings,
     summary: summarise(findings, files.length),
@@ -104,4 +116,28 @@ async function check(
   surroundings.out(report);
   const fails = findings.some(({ severity }) => isAtLeast(severity, options.failOn));
   finish.with(fails ? exitStatus.findings : exitStatus.clean);
+}
+
+interface Asked {
+  readonly target: CheckTarget;
+  readonly read: () => LoadedRegistry;
+}
+
+/** What to check: files and folders, or what comes on standard input. */
+async function askedFor(
+  paths: readonly string[],
+  options: CheckOptions,
+  { cwd, stdin }: Surroundings,
+): Promise<Result<Asked, string>> {
+  if (!paths.includes('-')) {
+    const target = checkTarget(paths, options, cwd);
+    if (!target.ok) return target;
+    const { folders, loose } = target.value;
+    return success({ target: target.value, read: () => loadRegistryWith(folders, loose, cwd) });
+  }
+  if (paths.length > 1) return failure('- stands alone: what comes on standard input is checked by itself.');
+  if (options.fix) return failure('--fix mends files, and standard input is none.');
+  if (options.changed !== undefined)
+    return failure('--changed asks about files, and standard input is none.');
+  return stdinCheck((await stdin?.()) ?? new Uint8Array(), options, cwd);
 }

@@ -45,13 +45,15 @@ async function diff(
   surroundings: Surroundings,
   finish: Finish,
 ): Promise<void> {
-  const { cwd, colour, out } = surroundings;
+  const { cwd, colour, out, progress = () => undefined } = surroundings;
   const folders = registryFolders(registry, cwd);
   const base = await diffSide(baseWord, folders, cwd);
   if (!base.ok) return finish.cannotRun(base.error);
   const head = await diffSide(headWord, folders, cwd);
   if (!head.ok) return finish.cannotRun(head.error);
+  progress('Comparing profiles and tables …');
   const found = diffRegistries(base.value.loaded, head.value.loaded);
+  progress('');
   const textOf = (file: string) => head.value.loaded.texts.get(file);
   out(writeDiff[format]({ diff: found, base: base.value.name, head: head.value.name, colour, textOf }));
   finish.with(found.findings.length > 0 ? exitStatus.findings : exitStatus.clean);

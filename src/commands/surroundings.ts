@@ -1,4 +1,5 @@
 import type { Asker } from './asker.ts';
+import type { Progress } from './progress.ts';
 
 /** What a command may touch outside of itself, so that tests can give it a world of their own. */
 export interface Surroundings {
@@ -10,6 +11,10 @@ export interface Surroundings {
   readonly today: () => string;
   /** Columns of the terminal that standard output goes to; absent where it goes to a file or a pipe. */
   readonly terminalColumns?: number;
+  /** Everything that comes on standard input. */
+  readonly stdin?: () => Promise<Uint8Array>;
+  /** Shows what is being done; absent where nobody watches. */
+  readonly progress?: Progress;
   /** Somebody to ask; absent where nobody sits at a terminal. */
   readonly asker?: () => Promise<Asker>;
 }
