@@ -7,6 +7,7 @@ import type { Count } from '../units/canonical.ts';
 import type { Comparison } from './comparison.ts';
 import { estimateJob } from './estimate-job.ts';
 import type { JobEstimate } from './job-estimate.ts';
+import { modelCheckOf } from './model-check.ts';
 import { against } from './saved-hours.ts';
 import { speedAnswer } from './speed-answer.ts';
 
@@ -37,7 +38,7 @@ export function comparePairings(registry: Registry, request: ComparisonRequest):
       ...(request.policy !== undefined && { policy: request.policy }),
     });
     if (!found.ok) return found;
-    const estimate = estimateJob(registry, found.value, job.data, null);
+    const estimate = estimateJob(registry, found.value, job.data, modelCheckOf(registry, asked.machine));
     if (!estimate.ok) return estimate;
     pairings.push(found.value);
     estimates.push(estimate.value);

@@ -1,4 +1,5 @@
-import { type JobFeature, jobPlan, type PrintPauses } from '../bench/job-plan.ts';
+import { type StatedPauses, secondsOfPauses, statedPauses } from '../bench/job-pauses.ts';
+import { type JobFeature, jobPlan } from '../bench/job-plan.ts';
 import { type PrintTime, printTime, secondsOf } from '../physics/print-time.ts';
 import type { Job, Statement } from '../registry/generated/documents.ts';
 import type { Registry } from '../registry/registry.ts';
@@ -28,10 +29,10 @@ export function estimateJob(
   const found = jobSpeeds(registry, pairing, job);
   if (!found.ok) return found;
   const speeds = found.value;
-  const stated = statedPauses(pairing);
-  const time = printTime(jobPlan(job, speeds, secondsIn(stated)));
   const { machine, nozzle, filament } = pairing;
   const conditions = conditionsOf(pairing);
+  const stated = statedPauses(machine.data, filament.data, conditions);
+  const time = printTime(jobPlan(job, speeds, secondsOfPauses(stated)));
   const { mass, cost } = jobFilament(pairing, job);
   return success({
     machine: machine.id,
@@ -51,28 +52,6 @@ export function estimateJob(
     modelCheck,
     warnings: [...beadWarnings(pairing, job), ...unknownPauses(stated, time)],
   });
-}
-
-/** What the profiles say of the times that a print takes besides its ways. */
-type StatedPauses = { readonly [Name in keyof PrintPauses]: Statement<Seconds> | null };
-
-function statedPauses(pairing: Pairing): StatedPauses {
-  const { machine, filament } = pairing;
-  const conditions = conditionsOf(pairing);
-  return {
-    layerChange: chooseStatement(machine.data.layerChangeTime, conditions),
-    travel: chooseStatement(machine.data.travelPause, conditions),
-    shortestLayerTime: chooseStatement(filament.data.shortestLayerTime, conditions),
-  };
-}
-
-/** What is unknown is not counted; `unknownPauses` says so. */
-function secondsIn({ layerChange, travel, shortestLayerTime }: StatedPauses): PrintPauses {
-  return {
-    layerChange: layerChange?.value ?? 0,
-    travel: travel?.value ?? 0,
-    shortestLayerTime: shortestLayerTime?.value ?? 0,
-  };
 }
 
 function unknownPauses(stated: StatedPauses, time: PrintTime<JobFeature>): string[] {

@@ -58,6 +58,7 @@ import { otherConditions } from './other-conditions.ts';
 import { otherDate } from './other-date.ts';
 import { pathsApart } from './paths-apart.ts';
 import { polymerOrder } from './polymer-order.ts';
+import { printTimeRule } from './print-time.ts';
 import { readingOffTrend } from './reading-off-trend.ts';
 import type { Rule } from './rule.ts';
 import { runUp } from './run-up.ts';
@@ -168,6 +169,7 @@ export const rules: readonly Rule[] = [
   nozzleId,
   polymerOrder,
   segmentLength,
+  printTimeRule,
   sourcesDisagree,
   spoolHolder,
   strandMismatch,

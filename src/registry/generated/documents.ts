@@ -697,6 +697,115 @@ export interface Trial {
    */
   job?: string;
   /**
+   * How the machine was set for each kind of path of a referencePrint; with it `check` and `compare` hold the time model against the print.
+   */
+  settings?: {
+    /**
+     * Paths of firstLayer.
+     */
+    firstLayer?: {
+      /**
+       * Commanded speed.
+       */
+      speed: MillimetresPerSecond;
+      /**
+       * Acceleration along the path.
+       */
+      acceleration: MillimetresPerSecondSquared;
+    };
+    /**
+     * Paths of outerContour.
+     */
+    outerContour?: {
+      /**
+       * Commanded speed.
+       */
+      speed: MillimetresPerSecond;
+      /**
+       * Acceleration along the path.
+       */
+      acceleration: MillimetresPerSecondSquared;
+    };
+    /**
+     * Paths of innerContour.
+     */
+    innerContour?: {
+      /**
+       * Commanded speed.
+       */
+      speed: MillimetresPerSecond;
+      /**
+       * Acceleration along the path.
+       */
+      acceleration: MillimetresPerSecondSquared;
+    };
+    /**
+     * Paths of infill.
+     */
+    infill?: {
+      /**
+       * Commanded speed.
+       */
+      speed: MillimetresPerSecond;
+      /**
+       * Acceleration along the path.
+       */
+      acceleration: MillimetresPerSecondSquared;
+    };
+    /**
+     * Paths of topSurface.
+     */
+    topSurface?: {
+      /**
+       * Commanded speed.
+       */
+      speed: MillimetresPerSecond;
+      /**
+       * Acceleration along the path.
+       */
+      acceleration: MillimetresPerSecondSquared;
+    };
+    /**
+     * Paths of bridge.
+     */
+    bridge?: {
+      /**
+       * Commanded speed.
+       */
+      speed: MillimetresPerSecond;
+      /**
+       * Acceleration along the path.
+       */
+      acceleration: MillimetresPerSecondSquared;
+    };
+    /**
+     * Paths of overhang.
+     */
+    overhang?: {
+      /**
+       * Commanded speed.
+       */
+      speed: MillimetresPerSecond;
+      /**
+       * Acceleration along the path.
+       */
+      acceleration: MillimetresPerSecondSquared;
+    };
+    /**
+     * Paths of travel.
+     */
+    travel?: {
+      /**
+       * Commanded speed.
+       */
+      speed: MillimetresPerSecond;
+      /**
+       * Acceleration along the path.
+       */
+      acceleration: MillimetresPerSecondSquared;
+    };
+  };
+  /**
    * Batch printed on the spool.
    */
   batch?: string;
