@@ -1,0 +1,70 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { Ajv } from 'ajv';
+import { describe, expect, it } from 'vitest';
+import { loadRegistry } from '../../src/registry/load-registry.ts';
+import { deriveTables } from '../../src/tables/derive-tables.ts';
+import { writeJson } from '../../src/tables/write-json.ts';
+import { tableWith } from './pairing-with.ts';
+
+const schema = JSON.parse(
+  readFileSync(new URL('../../schema/output/tables.schema.json', import.meta.url), 'utf8'),
+);
+const validate = new Ajv({ strict: true, allErrors: true }).compile(schema);
+
+function faultsOf(text: string) {
+  return validate(JSON.parse(text)) ? [] : validate.errors;
+}
+
+const { registry } = loadRegistry([fileURLToPath(new URL('../../profiles', import.meta.url))]);
+const pairings = [...registry.machine.keys()].flatMap((machine) =>
+  [...registry.filament.keys()].flatMap((filament) =>
+    [...registry.policy.keys()].map((policy) => ({ machine, filament, policy })),
+  ),
+);
+
+describe('the published schema of the JSON tables', () => {
+  it('describes the table of every pairing of the demo registry that has one', () => {
+    const tables = pairings
+      .map((pairing) => deriveTables(registry, pairing, { judgesEvidence: false }))
+      .filter((table) => table.ok);
+    expect(tables.length).toBeGreaterThan(10);
+    for (const { value } of tables) expect(faultsOf(writeJson(value))).toEqual([]);
+  });
+
+  it('describes a table with evidence that does not stand', () => {
+    const table = tableWith({ machine: { firmware: '2.0.0', dryer: { setting: 'fixed', temperature: 65 } } });
+    expect(faultsOf(writeJson(table))).toEqual([]);
+  });
+
+  it.each<[string, (document: Record<string, unknown>) => void]>([
+    [
+      'nothing at all',
+      (document) => {
+        for (const key of Object.keys(document)) delete document[key];
+      },
+    ],
+    [
+      'an unknown key',
+      (document) => {
+        document.extra = 1;
+      },
+    ],
+    [
+      'another form',
+      (document) => {
+        document.format = 'meltbounds-tables/2';
+      },
+    ],
+    [
+      'no rows',
+      (document) => {
+        document.rows = [];
+      },
+    ],
+  ])('refuses %s', (_, spoil) => {
+    const document = JSON.parse(writeJson(tableWith())) as Record<string, unknown>;
+    spoil(document);
+    expect(faultsOf(JSON.stringify(document))).not.toEqual([]);
+  });
+});
