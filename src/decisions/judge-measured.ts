@@ -24,7 +24,9 @@ export function judgeMeasured(
   const found = foundText(first, claim.dimension);
   if (bearsOut(claimed, first, lessIsBetter)) {
     const within = lessIsBetter ? first.value > claimed : first.value < claimed;
-    const text = within ? `${found}: within the interval of what was measured` : found;
+    const text = within
+      ? `${found}: the claim lies within the interval, so that nothing speaks against it`
+      : found;
     return { status: 'held', text, shortfall: null, evidence };
   }
   if (first.censored === (lessIsBetter ? 'below' : 'above')) {

@@ -51,3 +51,53 @@ describe('the claims of a machine', () => {
     expect(err).toContain('Did you mean "plumstead/wren"?');
   });
 });
+
+/** A trial of a method, planned, filled in and put into the sample registry. */
+async function withTrial(
+  method: string,
+  edit: readonly [from: string, to: string],
+  fill: (row: string) => string,
+): Promise<string> {
+  const registry = sampleRegistry();
+  registry.edit('machines/plumstead/wren.yaml', ...edit);
+  const pairing = ['plumstead/wren', 'oakhollow/daisy-pla'];
+  const { out } = await runCommand(registry.cwd, [
+    ...['plan', ...pairing, '--method', method, '--out', 'profiles/trials/2026'],
+  ]);
+  const sheet = (out.split('\n')[1] ?? '').replace('profiles/', '');
+  const [header = '', ...rows] = registry.read(sheet).trimEnd().split('\r\n');
+  registry.write(sheet, [header, ...rows.map(fill), ''].join('\r\n'));
+  return registry.cwd;
+}
+
+describe('trials of other methods speak too:', () => {
+  it('a sound measurement for the sound level', async () => {
+    const cwd = await withTrial(
+      'soundLevel',
+      [
+        '\nnotice:',
+        "\nsoundLevel:\n  - {value: '44 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}\nnotice:",
+      ],
+      (row) => `${row.split(',')[0]},${row.startsWith('1') ? 55 : 49},33`,
+    );
+    const { out } = await runCommand(cwd, ['claims', 'plumstead/wren']);
+    expect(out).toMatch(/\nsound level +44 dB\[SPL\]\{A\} +not reached\n/);
+    expect(out).toMatch(/above the claim\n {2}- 55 dB\[SPL\]\{A\} measured .*: trial wren-daisy-pla-sound, /);
+  });
+
+  it('a contour ladder for the contour speed', async () => {
+    const cwd = await withTrial(
+      'contourLadder',
+      [
+        '{value: 150 mm/s, basis: assumed, reason: Bench habit}',
+        '{value: 120 mm/s, basis: claimed, source: plumstead-wren-sheet}',
+      ],
+      (row) => {
+        const speed = Number.parseFloat(row);
+        return `${row}${speed <= 150 ? 5 : speed <= 180 ? 4 : 2}`;
+      },
+    );
+    const { out } = await runCommand(cwd, ['claims', 'plumstead/wren']);
+    expect(out).toMatch(/\ncontour speed +120 mm\/s +held\n/);
+  });
+});
