@@ -72,7 +72,7 @@ const breakages: readonly Breakage[] = [
       rule: 'units/bare-number',
       message: 'The value of "meltFlow": 32 has no unit: a volume flow is a number with its unit',
       allowed: expect.stringMatching(/^volume flow in mm3\/s, /),
-      help: 'if it is in mm3/s, write `32 mm3/s`',
+      help: 'If it is in mm3/s, write `32 mm3/s`',
     },
   },
   {
@@ -144,7 +144,7 @@ const breakages: readonly Breakage[] = [
       message:
         'The value of "nozzleTemperature": 235..200 Cel runs backwards: its first end is the higher one',
       allowed: expect.stringMatching(/^temperature in Cel, /),
-      help: 'if both ends are right, write `200..235 Cel`',
+      help: 'If both ends are right, write `200..235 Cel`',
     },
   },
   {

@@ -19,6 +19,11 @@ const aims: readonly (readonly [aim: number, kinds: readonly SlipKind[]])[] = [
   [0.9, ['reading off by 20 %']],
 ];
 
+/** The share of a kind that checking should catch, as a fraction; null where there is no aim. */
+export function aimOf(kind: SlipKind): number | null {
+  return aims.find(([, kinds]) => kinds.includes(kind))?.[0] ?? null;
+}
+
 /**
  * Prints the table, the aims and, if asked for, every slip that nothing was found about in its file (`missed here`
  * where another file shows it).
@@ -60,11 +65,12 @@ function row([name = '', ...numbers]: readonly string[]): string {
 }
 
 /** Share as a fraction; null where there is nothing to share. */
-function share(outcomes: readonly Outcome[], caught: (outcome: Outcome) => boolean): number | null {
+export function share(outcomes: readonly Outcome[], caught: (outcome: Outcome) => boolean): number | null {
   return outcomes.length === 0 ? null : outcomes.filter(caught).length / outcomes.length;
 }
 
-function percent(fraction: number | null): string {
+/** A fraction in percent. */
+export function percent(fraction: number | null): string {
   // Rounded down, so that 100 % means all of them.
   return fraction === null ? '-' : `${(Math.floor(fraction * 1000) / 10).toFixed(1)} %`;
 }

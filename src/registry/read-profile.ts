@@ -6,6 +6,7 @@ import { identityOfPath, isKind, type Kind, kindFolders, kinds } from './kind.ts
 import type { AnyProfile, ReadDocument } from './profile.ts';
 import type { ReadFile } from './registry-files.ts';
 import { isObject, toPointer } from './shape.ts';
+import { capital } from './shape-message.ts';
 import type { SourceText } from './source-text.ts';
 import { locate, plainValue, readYaml, type YamlDocument } from './yaml-document.ts';
 
@@ -115,7 +116,7 @@ export function placeHit(
     found: hit.found ?? null,
     allowed: hit.allowed ?? null,
     source: hit.source ?? null,
-    help: hit.help ?? null,
+    help: hit.help === undefined ? null : capital(hit.help),
   };
 }
 

@@ -1,9 +1,11 @@
 import type { ReducedResult, Reduction } from '../bench/reduction.ts';
+import { tableCautions } from '../tables/cautions.ts';
 import { dimensionInfo } from '../units/dimension.ts';
 
 /** What a reduction found, for programs: quantities in the canonical unit of their dimension. */
 export function jsonReduction({ method, results, warnings }: Reduction): string {
-  return `${JSON.stringify({ method, results: results.map(jsonResult), warnings }, null, 2)}\n`;
+  const content = { method, results: results.map(jsonResult), warnings, cautions: tableCautions };
+  return `${JSON.stringify(content, null, 2)}\n`;
 }
 
 function jsonResult({ quantity, dimension, value, interval, censored, at }: ReducedResult) {

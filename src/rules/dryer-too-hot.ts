@@ -31,7 +31,7 @@ export const dryerTooHot: ProfileRule = {
       part: 'value',
       message: `The dryer runs at ${shown(coldest.value, 'temperature')} at least and fuses spools that were tried on this machine: ${fused.join('; ')}`,
       found: shown(coldest.value, 'temperature'),
-      help: 'Note on the machine which spools must not go into its dryer, or correct the temperature; then acknowledge the finding.',
+      help: 'Note on the machine which spools must not go into its dryer, or correct the temperature; then acknowledge the finding. Dryers can ignite: follow the manual, and do not leave one alone.',
     };
   },
 };

@@ -34,7 +34,7 @@ dryingTemperature:
         found: shown(value, 'temperature'),
         allowed: `up to ${shown(softening.value, 'temperature')}`,
         source: softening.source,
-        help: 'Dry colder and longer, some kelvin below the softening; check that the sheet is not in degrees Fahrenheit.',
+        help: 'Dry colder and longer, some kelvin below the softening; check that the sheet is not in degrees Fahrenheit. Dryers can ignite: follow the manual of the dryer.',
       };
     }
   },

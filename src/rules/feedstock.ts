@@ -24,7 +24,7 @@ export const feedstock: ProfileRule = {
       message: `${family.id} must not be used as a feedstock${emissions === '' ? '' : `: it gives off ${emissions}`}`,
       found: family.id,
       source: `polymers/${family.id}.yaml, feedstock and cautions`,
-      help: 'Take the filament out of use. Correct the polymer if it is another one.',
+      help: 'Take the filament out of use, and follow its safety data sheet and local codes. Correct the polymer if it is another one.',
     };
   },
 };

@@ -63,6 +63,7 @@ import { readingOffTrend } from './reading-off-trend.ts';
 import type { Rule } from './rule.ts';
 import { runUp } from './run-up.ts';
 import { sameProduct } from './same-product.ts';
+import { scaleDigits } from './scale-digits.ts';
 import { segmentLength } from './segment-length.ts';
 import { segmentsApart } from './segments-apart.ts';
 import { shareAboveWhole } from './share-above-whole.ts';
@@ -122,6 +123,7 @@ export const rules: readonly Rule[] = [
   lightSamples,
   otherDate,
   readingOffTrend,
+  scaleDigits,
   staleFirmware,
   unorderedSteps,
   valueAboveInterval,

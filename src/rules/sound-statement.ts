@@ -30,7 +30,7 @@ soundLevel:
         message: `${shown(value, 'soundLevel')} is a level that the instructions of the machine must state`,
         found: shown(value, 'soundLevel'),
         allowed: `up to ${emissionStatementLevels.pressureStatement} dB(A) without a statement`,
-        help: 'Compare it with the instructions, and place the machine away from where people work all day.',
+        help: 'Compare it with the manual, follow local codes, and place the machine away from where people work all day.',
       };
     }
   },

@@ -46,7 +46,7 @@ chamber: {enclosed: true, heated: false, sensed: true}`,
       message: `The machine is enclosed and meant for hot materials (${reason}), and nothing senses the temperature of its chamber`,
       found: 'false',
       allowed: 'true',
-      help: 'Fit a sensor, or measure the chamber by hand and write it into each trial; correct `sensed` if there is one.',
+      help: 'Fit a sensor, or measure the chamber by hand and write it into each trial; correct `sensed` if there is one. Follow the manual of the machine, and stay with it while it is hot.',
     };
   },
 };

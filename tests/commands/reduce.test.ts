@@ -66,7 +66,7 @@ describe('the JSON form', () => {
     const document = JSON.parse(out);
     const [result] = document.results;
 
-    expect(Object.keys(document)).toEqual(['method', 'results', 'warnings']);
+    expect(Object.keys(document)).toEqual(['method', 'results', 'warnings', 'cautions']);
     expect(Object.keys(result)).toEqual(['quantity', 'value', 'interval', 'censored']);
     expect(Object.keys(result.value)).toEqual(['value', 'unit']);
     expect(Object.keys(result.interval)).toEqual(['low', 'high', 'unit', 'coverage']);
@@ -81,6 +81,7 @@ describe('the JSON form', () => {
         },
       ],
       warnings: expect.any(Array),
+      cautions: expect.any(Array),
     });
   });
 

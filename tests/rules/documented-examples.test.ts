@@ -1,4 +1,5 @@
 import { describe, expect, test, vi } from 'vitest';
+import type { Finding } from '../../src/registry/finding.ts';
 import { loadRegistry } from '../../src/registry/load-registry.ts';
 import { checkRegistry } from '../../src/rules/check-registry.ts';
 import { documentedRules } from '../../src/rules/documented-rules.ts';
@@ -10,10 +11,12 @@ vi.mock('../../src/bench/reduce-trial.ts', async (original) =>
   (await import('../reduce-once.ts')).reducingOnce(await original()),
 );
 
-function codesFoundIn(cwd: string): string[] {
-  return checkRegistry(loadRegistry(['profiles'], cwd), { today: testDay }).map(
-    ({ rule, file, line, message }) => `${rule} ${file}:${line} ${message}`,
-  );
+function findingsIn(cwd: string): Finding[] {
+  return checkRegistry(loadRegistry(['profiles'], cwd), { today: testDay });
+}
+
+function codeAndPlace({ rule, file, line, message }: Finding): string {
+  return `${rule} ${file}:${line} ${message}`;
 }
 
 const examples = documentedRules.flatMap(({ code, example }) =>
@@ -22,13 +25,16 @@ const examples = documentedRules.flatMap(({ code, example }) =>
 
 describe.each(examples)('the documented example of $code', ({ code, example }) => {
   test('raises this finding and no other', () => {
-    expect(codesFoundIn(exampleRegistry(example, example.bad))).toEqual([
-      expect.stringContaining(`${code} `),
-    ]);
+    const findings = findingsIn(exampleRegistry(example, example.bad));
+    expect(findings.map(codeAndPlace)).toEqual([expect.stringContaining(`${code} `)]);
+    // Help is a sentence, whoever wrote it.
+    for (const { help } of findings) expect(help ?? 'None').toMatch(/^[^\p{Ll}]/u);
+    if (code.startsWith('safety/'))
+      for (const { help } of findings) expect(help).toMatch(/manual|local codes|qualified people/);
   });
 
   test('raises none once it is mended', () => {
-    expect(codesFoundIn(exampleRegistry(example, example.good))).toEqual([]);
+    expect(findingsIn(exampleRegistry(example, example.good)).map(codeAndPlace)).toEqual([]);
   });
 });
 

@@ -5,6 +5,11 @@ const sheet = 'trials/2026/wren-daisy-pla-230.csv';
 
 const slips: readonly Slip[] = [
   {
+    slip: 'a scale finer than any reading shows',
+    edits: [{ in: cloverTrial, from: 'resolution: 0.001 g', to: 'resolution: 0.0001 g' }],
+    found: [`warning evidence/scale-digits ${cloverTrial} | scale: {resolution: 0.0001 g}`],
+  },
+  {
     slip: 'a piece of the plateau that weighs a sixth too little',
     edits: [{ in: cloverTrial, from: '[12, 400, 1.226]', to: '[12, 400, 1.029]' }],
     found: [`warning evidence/reading-off-trend ${cloverTrial} | - [12, 400, 1.029]`],
@@ -33,6 +38,10 @@ const slips: readonly Slip[] = [
 ];
 
 const nearMisses: readonly NearMiss[] = [
+  {
+    nearMiss: 'a scale whose step the readings show',
+    edits: [{ in: cloverTrial, from: 'resolution: 0.001 g', to: 'resolution: 0.0005 g' }],
+  },
   {
     nearMiss: 'a piece that is 6 % light, as unsteady extrusion gives',
     edits: [{ in: cloverTrial, from: '[26, 400, 0.985]', to: '[26, 400, 0.925]' }],
