@@ -63,7 +63,7 @@ function resolveReference(schema: Schema, reference: string, within: string): Sc
 function namedType(file: string, definition: string): string | null {
   if (file === 'quantity') return quantityType(definition);
   if (file === 'statement') {
-    return `readonly Statement<${quantityType(definition.replace(/Statements$/, ''))}>[]`;
+    return `readonly Statement<${quantityType(definition.replace(/(?:Measured)?Statements$/, ''))}>[]`;
   }
   if (definition === 'fieldNotes') return 'readonly FieldNote[]';
   if (definition === 'acknowledgements') return 'readonly Acknowledgement[]';

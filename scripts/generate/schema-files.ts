@@ -23,7 +23,16 @@ export interface Schema {
   tsType?: string;
 }
 
-export const kindNames = ['machine', 'filament', 'polymer', 'trial', 'policy', 'job', 'source'] as const;
+export const kindNames = [
+  'machine',
+  'filament',
+  'polymer',
+  'trial',
+  'policy',
+  'job',
+  'source',
+  'addition',
+] as const;
 export const sharedNames = ['common', 'quantity', 'statement'] as const;
 
 export const schemaFolder = fileURLToPath(new URL('../../schema/', import.meta.url));

@@ -44,7 +44,10 @@ const conditions = {
   },
 };
 
-function statement(dimension: Dimension, form: 'single' | 'range'): object {
+function statement(
+  dimension: Dimension,
+  form: 'single' | 'range',
+): Record<string, unknown> & { readonly properties: object } {
   const valueDefinition = form === 'range' ? `${dimension}Range` : dimension;
   const example = form === 'range' ? dimensionInfo[dimension].exampleRange : dimensionInfo[dimension].example;
   return {
@@ -109,6 +112,51 @@ function statement(dimension: Dimension, form: 'single' | 'range'): object {
   };
 }
 
+/** Dimensions of the measurements that an addition may hold. */
+const addedDimensions: readonly Dimension[] = ['volumeFlow', 'speed', 'time'];
+
+/** A statement that a trial shows, and no other. */
+function measuredStatement(dimension: Dimension): object {
+  const plain = statement(dimension, 'single');
+  return {
+    ...plain,
+    required: ['value', 'basis', 'evidence'],
+    properties: {
+      ...plain.properties,
+      basis: {
+        type: 'string',
+        const: 'measured',
+        description: 'Only what a trial has shown may be added.',
+        examples: ['measured'],
+      },
+    },
+    examples: [
+      {
+        value: dimensionInfo[dimension].example,
+        basis: 'measured',
+        evidence: 'lantern-stagecraft-pla-230',
+      },
+    ],
+  };
+}
+
+function measuredStatements(dimension: Dimension): object {
+  return {
+    ...statements(dimension, 'single'),
+    description: `Measured statements of one ${dimensionInfo[dimension].description}, one entry a trial and condition.`,
+    examples: [
+      [
+        {
+          value: dimensionInfo[dimension].example,
+          basis: 'measured',
+          evidence: 'lantern-stagecraft-pla-230',
+        },
+      ],
+    ],
+    items: { $ref: `#/definitions/${dimension}MeasuredStatement` },
+  };
+}
+
 function statements(dimension: Dimension, form: 'single' | 'range'): object {
   return {
     type: 'array',
@@ -139,6 +187,10 @@ export function statementSchema(): object {
       definitions[`${name}Statement`] = statement(dimension, form);
       definitions[`${name}Statements`] = statements(dimension, form);
     }
+  }
+  for (const dimension of addedDimensions) {
+    definitions[`${dimension}MeasuredStatement`] = measuredStatement(dimension);
+    definitions[`${dimension}MeasuredStatements`] = measuredStatements(dimension);
   }
   return {
     $schema: 'http://json-schema.org/draft-07/schema#',

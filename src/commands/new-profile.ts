@@ -1,4 +1,6 @@
 import { join, relative } from 'node:path';
+import type { MethodName } from '../bench/method.ts';
+import { benchMethods, methodNames } from '../bench/methods.ts';
 import { expectedPath, type Kind, kinds } from '../registry/kind.ts';
 import { loadRegistry } from '../registry/load-registry.ts';
 import { quote } from '../registry/quote.ts';
@@ -7,6 +9,7 @@ import { failure, type Result, success } from '../result.ts';
 import { type Answers, presets } from '../scaffold/answers.ts';
 import { type Field, fieldsOf } from '../scaffold/field.ts';
 import { scaffold, schemaFileOf } from '../scaffold/scaffold.ts';
+import { trialFields } from '../scaffold/trial-fields.ts';
 import { askAnswers } from './ask-answers.ts';
 import { answersFromFlags } from './new-flags.ts';
 import { type BenchSheet, readSheetFor } from './new-sheet.ts';
@@ -21,6 +24,7 @@ export interface NewOptions {
   readonly set: readonly string[];
   readonly from?: string;
   readonly inline?: boolean;
+  readonly method?: string;
   readonly ask: boolean;
   readonly dryRun?: boolean;
   readonly registry: readonly string[];
@@ -58,21 +62,45 @@ export async function startProfile(
   if (!folders.ok) return folders;
   const folder = folders.value.at(-1) ?? surroundings.cwd;
   const { registry } = loadRegistry(folders.value, surroundings.cwd);
-  const fields = fieldsOf(schemaFileOf(kind), readSchemaFiles());
-  const flags = answersFromFlags(kind, fields, id, options.set);
+  const every = fieldsOf(schemaFileOf(kind), readSchemaFiles());
+  const set = options.method === undefined ? options.set : [`method=${options.method}`, ...options.set];
+  const flags = answersFromFlags(kind, every, id, set);
   if (!flags.ok) return flags;
-  const sheet = readSheetFor(kind, options, surroundings.cwd);
+  const named = methodNames.find((name) => name === flags.value.method) ?? null;
+  const sheet = readSheetFor(kind, { ...options, method: named }, surroundings.cwd);
   if (!sheet.ok) return sheet;
+  const run = await methodOfTrial(kind, named ?? sheet.value?.method ?? null, options, surroundings);
+  if (!run.ok) return run;
+  const fields = run.value === null ? every : trialFields(every, benchMethods[run.value]);
   const known = {
     ...presets(fields),
-    ...(kind === 'trial' && { date: surroundings.today() }),
-    ...sheet.value?.answers,
+    ...(run.value !== null && { method: run.value, date: surroundings.today() }),
+    ...(sheet.value !== null && { origin: 'bench' }),
     ...flags.value,
   };
   const answers = await complete({ kind, fields, registry }, known, options, surroundings);
   if (!answers.ok) return answers;
   return profileOf({ kind, fields, registry, folder }, answers.value, sheet.value, options, surroundings.cwd);
 }
+
+/** The method of a new trial, on which its form depends: known, or asked for; null for another kind. */
+async function methodOfTrial(
+  kind: Kind,
+  known: MethodName | null,
+  options: NewOptions,
+  { asker }: Surroundings,
+): Promise<Result<MethodName | null, string>> {
+  if (kind !== 'trial' || known !== null) return success(known);
+  const choices = methodNames.join(', ');
+  const missing = failure(`A new trial needs a method. Name one with --method: ${choices}.`);
+  if (asker === undefined || !options.ask) return missing;
+  const question = { message: 'method: Bench method of the run', choices: methodNames, open: null };
+  const answer = await (await asker()).choose(question);
+  if (answer === 'stopped') return failure(stopped);
+  return success(methodNames.find((name) => name === answer.text) ?? null);
+}
+
+const stopped = 'Stopped; nothing was written.';
 
 /** Asks where somebody sits at a terminal; elsewhere an id is the least that a file needs. */
 async function complete(
@@ -83,7 +111,7 @@ async function complete(
 ): Promise<Result<Answers, string>> {
   if (asker === undefined || !options.ask) return success(known);
   const answers = await askAnswers(await asker(), asked, known);
-  return answers === null ? failure('Stopped; nothing was written.') : success(answers);
+  return answers === null ? failure(stopped) : success(answers);
 }
 
 function profileOf(
@@ -107,7 +135,7 @@ function profileOf(
   const answers = sheet === null ? given : { ...given, observations: sheet.observations(`${id}.csv`) };
   const absolute = join(folder, path);
   const text = scaffold(
-    { kind, answers, schemaPath: schemaPathFrom(join(absolute, '..'), folder, schemaFileOf(kind)) },
+    { kind, fields, answers, schemaPath: schemaPathFrom(join(absolute, '..'), folder, schemaFileOf(kind)) },
     readSchemaFiles(),
   );
   const copied = sheet !== null && !options.inline && sheet.absolute !== join(folder, sheetPath);

@@ -1,4 +1,5 @@
 import { Command, Option } from 'commander';
+import { methodNames } from '../bench/methods.ts';
 import { failure, type Result, success } from '../result.ts';
 import type { Finish } from './finish.ts';
 import { nextSteps } from './new-next-steps.ts';
@@ -24,6 +25,12 @@ export function newCommand(surroundings: Surroundings, finish: Finish): Command 
         .default([], 'nothing'),
     )
     .option('--from <sheet>', 'start a trial from a CSV bench sheet, which is copied beside it')
+    .addOption(
+      new Option(
+        '--method <name>',
+        'bench method of a trial; what it needs becomes mandatory (default: the one whose columns the sheet has)',
+      ).choices(methodNames),
+    )
     .option('--inline', 'with --from: write the readings into the trial instead')
     .option('--no-ask', 'ask nothing, even on a terminal')
     .option('--dry-run', 'print the file instead of writing it')
@@ -35,6 +42,7 @@ Examples:
   meltbounds new filament
   meltbounds new filament oakhollow/tulip-petg --set polymer=PET-G --set "density=1.27 g/cm3"
   meltbounds new trial lantern-tulip-petg-240 --from ladder.csv --set machine=brackwater/lantern --set nozzle=hs-0.6
+  meltbounds new trial lantern-sound --method soundLevel
   meltbounds new machine ferrywright/punt --dry-run
 
 Exit status: 0 written or printed, 2 it cannot be: an answer is missing or wrong, or the file is there already.`,

@@ -1,8 +1,6 @@
 import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { Command, Option } from 'commander';
-import writeFileAtomic from 'write-file-atomic';
-import { adoptingKind, adoptLimits } from '../bench/adopt-limit.ts';
 import type { BenchProblem } from '../bench/bench-problem.ts';
 import { reduceTrial } from '../bench/reduce-trial.ts';
 import type { Reduction } from '../bench/reduction.ts';
@@ -14,8 +12,9 @@ import { idsOf, type Registry } from '../registry/registry.ts';
 import { jsonReduction } from '../report/json-reduction.ts';
 import { type RunEvent, reductionPlot } from '../report/reduction-plot.ts';
 import { type ReductionHeading, textReduction } from '../report/text-reduction.ts';
-import { failure, type Result, success } from '../result.ts';
+import type { Result } from '../result.ts';
 import { parseQuantity } from '../units/parse-quantity.ts';
+import { adopt } from './adopt.ts';
 import type { Finish } from './finish.ts';
 import { type PairingOptions, pairingOptions, runPairing, wantsPairing } from './reduce-pairing.ts';
 import { reduceSheet, type SheetOptions, sheetOptions } from './reduce-sheet.ts';
@@ -131,7 +130,8 @@ async function runTrial(
   const heading = { title: id, subject: trial.data, place: placeIn(trial), events: trial.data.events ?? [] };
   await report(reduced, heading, options, surroundings, finish);
   if (!options.adopt || !reduced.ok) return;
-  const adopted = await adopt(registry, trial, reduced.value, surroundings);
+  const own = { folder: folders.value.at(-1) ?? surroundings.cwd, cwd: surroundings.cwd };
+  const adopted = await adopt(registry, trial, reduced.value, own);
   if (adopted.ok) surroundings.err(`${adopted.value}\n`);
   else finish.cannotRun(adopted.error);
 }
@@ -182,26 +182,4 @@ async function report(
     surroundings.err(`${place}: ${message}; ${help}\n`);
   }
   finish.with(exitStatus.findings);
-}
-
-async function adopt(
-  registry: Registry,
-  trial: Profile<'trial'>,
-  reduction: Reduction,
-  surroundings: Surroundings,
-): Promise<Result<string, string>> {
-  const kind = adoptingKind(reduction);
-  if (kind === null)
-    return failure(`No profile states what a ${reduction.method} finds; cite it in a field note.`);
-  const profile =
-    kind === 'filament'
-      ? registry.filament.get(trial.data.filament)
-      : registry.machine.get(trial.data.machine ?? '');
-  if (profile === undefined) return failure(`The trial has no ${kind} to adopt a limit for.`);
-  const text = adoptLimits(profile, trial, reduction);
-  if (!text.ok) return text;
-  const { path } = profile.source;
-  if (text.value === profile.source.text) return success(`${path} states this limit already.`);
-  await writeFileAtomic(resolve(surroundings.cwd, path), text.value);
-  return success(`Wrote the limit into ${path}.`);
 }

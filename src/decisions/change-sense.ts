@@ -118,6 +118,7 @@ const senses: Readonly<Record<Kind, Senses>> = {
   job: {},
   trial: {},
   source: {},
+  addition: { shortestLayerTime: 'floor', meltFlow: 'ceiling', contourSpeed: 'ceiling' },
 };
 
 function everyFeature(property: string, sense: Sense): Senses {

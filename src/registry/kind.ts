@@ -1,5 +1,14 @@
 /** The kinds of document that a registry holds, in the order in which they are listed. */
-export const kinds = ['machine', 'filament', 'polymer', 'trial', 'policy', 'job', 'source'] as const;
+export const kinds = [
+  'machine',
+  'filament',
+  'polymer',
+  'trial',
+  'policy',
+  'job',
+  'source',
+  'addition',
+] as const;
 
 export type Kind = (typeof kinds)[number];
 
@@ -12,6 +21,7 @@ export const kindFolders: Readonly<Record<Kind, string>> = {
   policy: 'policies',
   job: 'jobs',
   source: 'sources',
+  addition: 'additions',
 };
 
 export function isKind(value: unknown): value is Kind {

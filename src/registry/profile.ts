@@ -1,4 +1,13 @@
-import type { Filament, Job, Machine, Policy, Polymer, Source, Trial } from './generated/documents.ts';
+import type {
+  Addition,
+  Filament,
+  Job,
+  Machine,
+  Policy,
+  Polymer,
+  Source,
+  Trial,
+} from './generated/documents.ts';
 import type { Kind } from './kind.ts';
 import type { ReadFile } from './registry-files.ts';
 import type { Path } from './shape.ts';
@@ -14,6 +23,7 @@ export interface DocumentOfKind {
   readonly policy: Policy;
   readonly job: Job;
   readonly source: Source;
+  readonly addition: Addition;
 }
 
 /** A file whose YAML could be read and whose kind is known, whether or not its content fits the schema. */

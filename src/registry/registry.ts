@@ -1,3 +1,4 @@
+import { additionsTo, extended } from './addition.ts';
 import type { Kind } from './kind.ts';
 import type { AnyProfile, Profile, ReadDocument } from './profile.ts';
 
@@ -17,7 +18,10 @@ export function brokenKey(kind: Kind, id: string): string {
   return `${kind} ${id}`;
 }
 
-/** Links documents; where an id stands twice the first one counts. */
+/**
+ * Links documents; where an id stands twice the first one counts. A filament that is looked up holds what additions
+ * add to it, while `profiles` holds each document as it stands in its file.
+ */
 export function linkRegistry(
   documents: readonly ReadDocument[],
   profiles: readonly AnyProfile[],
@@ -31,8 +35,11 @@ export function linkRegistry(
     policy: new Map<string, Profile<'policy'>>(),
     job: new Map<string, Profile<'job'>>(),
     source: new Map<string, Profile<'source'>>(),
+    addition: new Map<string, Profile<'addition'>>(),
   } satisfies { [OfKind in Kind]: Map<string, Profile<OfKind>> };
   for (const profile of profiles) addFirst(maps, profile);
+  for (const [id, filament] of maps.filament)
+    maps.filament.set(id, extended(filament, additionsTo(id, maps.addition)));
   return { ...maps, documents, profiles, broken };
 }
 

@@ -6,8 +6,9 @@ import type { AnyProfile, ReadDocument } from '../registry/profile.ts';
 import { placeHit } from '../registry/read-profile.ts';
 import type { Registry } from '../registry/registry.ts';
 import { acknowledge, type JudgedFinding } from './acknowledge.ts';
+import { additionHits } from './addition-hits.ts';
 import { capFindings } from './cap-findings.ts';
-import type { Rule, RuleContext } from './rule.ts';
+import type { ProfileRule, Rule, RuleContext } from './rule.ts';
 import { rules } from './rules.ts';
 
 export interface CheckOptions {
@@ -33,13 +34,20 @@ export function checkRegistry(
   const found = rules.flatMap((rule) =>
     rule.judges === 'document'
       ? loaded.registry.documents.flatMap((document) => placed(rule, document, rule.check(document, context)))
-      : loaded.registry.profiles.flatMap((profile) =>
-          placed(rule, profile, inText(profile, rule.check(profile, context))),
-        ),
+      : loaded.registry.profiles.flatMap((profile) => judged(rule, profile, context)),
   );
   const misread = new Set(loaded.findings.map(({ file }) => file));
   const left = acknowledge(loaded.registry.documents, found, { today, misread });
   return capFindings([...loaded.findings, ...left]);
+}
+
+/** What a rule finds in a profile, and in the additions to it: these are judged as the filament that they extend. */
+function judged(rule: ProfileRule, profile: AnyProfile, context: RuleContext): JudgedFinding[] {
+  if (profile.kind === 'addition') return [];
+  const own = placed(rule, profile, inText(profile, rule.check(profile, context)));
+  if (profile.kind !== 'filament') return own;
+  const added = [...additionHits(rule, profile, context)];
+  return [...own, ...added.flatMap(({ addition, hit }) => placed(rule, addition, inText(addition, [hit])))];
 }
 
 function placed(rule: Rule, { source, yaml }: ReadDocument, hits: Iterable<Hit>): JudgedFinding[] {

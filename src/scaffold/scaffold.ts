@@ -6,6 +6,8 @@ import type { SchemaFiles } from './schema-part.ts';
 
 export interface ScaffoldRequest {
   readonly kind: Kind;
+  /** The fields of the kind; those of its schema unless something narrower is known. */
+  readonly fields?: readonly Field[];
   readonly answers: Answers;
   /** Path from the file to its schema, with `/` between folders. */
   readonly schemaPath: string;
@@ -15,9 +17,10 @@ export interface ScaffoldRequest {
  * The text of a new document: every field of its kind with meaning, duty, what may stand there and an example,
  * what has been answered as values, the rest as comments.
  */
-export function scaffold({ kind, answers, schemaPath }: ScaffoldRequest, files: SchemaFiles): string {
+export function scaffold(request: ScaffoldRequest, files: SchemaFiles): string {
+  const { kind, answers, schemaPath } = request;
   const file = schemaFileOf(kind);
-  const fields = fieldsOf(file, files);
+  const fields = request.fields ?? fieldsOf(file, files);
   const { title = kind, description = '' } = files[file] ?? {};
   const header = [
     `# yaml-language-server: $schema=${schemaPath}`,

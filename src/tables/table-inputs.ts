@@ -1,10 +1,11 @@
+import { additionsTo } from '../registry/addition.ts';
 import type { Profile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { Ground } from './ground.ts';
 import type { Pairing } from './pairing.ts';
 import type { TableInput } from './speed-table.ts';
 
-/** The documents that a table was derived from: machine, filament, policy, then the trials of its grounds. */
+/** The documents that a table was derived from: machine, filament with its additions, policy, then the trials of its grounds. */
 export function tableInputs(
   registry: Registry,
   { machine, filament, policy }: Pairing,
@@ -14,6 +15,7 @@ export function tableInputs(
   return [
     input(machine, machine.data.version),
     input(filament, filament.data.version),
+    ...additionsTo(filament.id, registry.addition).map((addition) => input(addition, addition.data.version)),
     input(policy, policy.data.version),
     ...trials.flatMap((id) => {
       const trial = registry.trial.get(id);
@@ -23,7 +25,7 @@ export function tableInputs(
 }
 
 function input(
-  { kind, id, source }: Profile<'machine' | 'filament' | 'policy' | 'trial'>,
+  { kind, id, source }: Profile<'machine' | 'filament' | 'policy' | 'trial' | 'addition'>,
   version: string | null,
 ): TableInput {
   return { kind, id, version, digest: source.digest };

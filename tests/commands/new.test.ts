@@ -10,6 +10,7 @@ import {
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it, test } from 'vitest';
+import { benchMethods, methodNames } from '../../src/bench/methods.ts';
 import type { Answer, Asker } from '../../src/commands/asker.ts';
 import { checked, runCommand } from '../run-command.ts';
 import { sampleRegistry, temporaryFolder } from '../sample-registry.ts';
@@ -79,6 +80,36 @@ describe('new', () => {
     expect(existsSync(join(cwd, 'profiles/trials/2026/x.csv'))).toBe(false);
   });
 
+  it('trial takes the method whose columns the sheet has', async () => {
+    const cwd = demoRegistry();
+    writeFileSync(join(cwd, 'drying.csv'), 'elapsedTime [h],mass [g]\n0,1010.2\n1,1008.1\n2,1007.0\n');
+    const { out } = await runCommand(cwd, ['new', 'trial', 'x', '--from', 'drying.csv', '--dry-run']);
+    expect(out).toContain('\nmethod: dryingCurve\n');
+    expect(out).toContain('\n#  dryingTemperature: 50 Cel\n');
+  });
+
+  test.each(methodNames)(
+    'trial of the method %s offers its columns and what it must name',
+    async (method) => {
+      const { out } = await runCommand(demoRegistry(), [
+        'new',
+        'trial',
+        'x',
+        '--method',
+        method,
+        '--dry-run',
+      ]);
+      const { columns, names } = benchMethods[method];
+      const offered = [...out.matchAll(/^# {2}(?:# )?#? {0,2} {2}(\w+): /gm)].map(([, key]) => key);
+      for (const name of Object.keys(columns)) expect(out).toMatch(new RegExp(`^#.* #?${name}: `, 'm'));
+      expect(offered).not.toContain(method === 'soundLevel' ? 'extrudedMass' : 'background');
+      const open = /Left to fill in: (.*)\./.exec(
+        (await runCommand(demoRegistry(), ['new', 'trial', 'x', '--method', method])).err,
+      )?.[1];
+      for (const name of names) expect(open).toContain(name.endsWith('Temperature') ? 'conditions' : name);
+    },
+  );
+
   it('names the schema on the way from the file to where it is', async () => {
     const cwd = demoRegistry();
     const line = async () =>
@@ -116,6 +147,8 @@ describe('new refuses, with status 2 and nothing written:', () => {
     ['an unknown key', ['filament', 'a/b', '--set', 'dimeter=1'], 'Did you mean "diameter"?'],
     ['a pair without a value', ['filament', 'a/b', '--set', 'diameter'], '--set key=value'],
     ['a sheet for another kind', ['job', 'x', '--from', 'x.csv'], '--from starts a trial'],
+    ['a trial without a method', ['trial', 'x'], 'Name one with --method: flowLadder'],
+    ['an unknown method', ['trial', 'x', '--method', 'guess'], 'Allowed choices are flowLadder'],
     ['a sheet that is not there', ['trial', 'x', '--from', 'x.csv'], 'cannot be read'],
   ];
 
@@ -183,7 +216,7 @@ describe('on a terminal, new', () => {
   it('offers the nozzles of the machine that was chosen', async () => {
     const registry = sampleRegistry();
     const offered: (readonly string[])[] = [];
-    const { asker } = answering({ machine: 'plumstead/wren' });
+    const { asker } = answering({ machine: 'plumstead/wren', method: 'flowLadder' });
     const listening: Asker = {
       ...asker,
       choose: (question) => {

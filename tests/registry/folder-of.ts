@@ -13,6 +13,7 @@ export const goodPaths: Readonly<Record<Kind, string>> = {
   policy: 'policies/workshop.yaml',
   job: 'jobs/mask-rack.yaml',
   source: 'sources/lantern-sheet.yaml',
+  addition: 'additions/stagecraft-pla-ours.yaml',
 };
 
 /** The good documents, each at its path. */

@@ -137,6 +137,17 @@ author: [{literal: Brackwater}]
 issued: {date-parts: [[2026, 1]]}
 standing: read
 `,
+  addition: `kind: addition
+id: stagecraft-pla-ours
+version: 1.0.0
+filament: ashgrove/stagecraft-pla
+meltFlow:
+  - value: 40 mm3/s
+    basis: measured
+    evidence: lantern-pla-230
+    at: {machine: brackwater/lantern, nozzle: hs-0.6, nozzleTemperature: 230 Cel}
+    date: 2026-03-12
+`,
 };
 
 /** Reads a text as the file of a kind, without any folder. */

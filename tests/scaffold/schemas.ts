@@ -5,5 +5,7 @@ const folder = new URL('../../schema/', import.meta.url);
 
 /** The schemas of the project. */
 export const schemas = Object.fromEntries(
-  readdirSync(folder).map((name) => [name, JSON.parse(readFileSync(new URL(name, folder), 'utf8'))]),
+  readdirSync(folder)
+    .filter((name) => name.endsWith('.schema.json'))
+    .map((name) => [name, JSON.parse(readFileSync(new URL(name, folder), 'utf8'))]),
 ) as SchemaFiles;

@@ -1763,3 +1763,49 @@ export interface Source {
    */
   acknowledged?: readonly Acknowledgement[];
 }
+
+/**
+ * Measurements of one's own that are added to a filament of another registry, without a copy of it. It holds limits that trials have shown, and nothing that could replace what the filament states: temperatures, drying and cooling stay those of its profile.
+ */
+export interface Addition {
+  /**
+   * What this document is.
+   */
+  kind: 'addition';
+  /**
+   * Identifier; the path of the file follows from it.
+   */
+  id: string;
+  /**
+   * Version of this document (semantic versioning).
+   */
+  version: string;
+  /**
+   * Filament that the measurements are added to.
+   */
+  filament: string;
+  /**
+   * Shortest time for a layer in which it still holds its shape.
+   */
+  shortestLayerTime?: readonly Statement<Seconds>[];
+  /**
+   * Highest flow that a machine and nozzle deliver within the accepted deficit.
+   */
+  meltFlow?: readonly Statement<CubicMillimetresPerSecond>[];
+  /**
+   * Highest contour speed whose surface still passes.
+   */
+  contourSpeed?: readonly Statement<MillimetresPerSecond>[];
+  /**
+   * What a reader must know about the document as a whole, for instance that it is invented.
+   */
+  notice?: string;
+  /**
+   * Dated notes from use: what happened, its effect, the way round it.
+   */
+  fieldNotes?: readonly FieldNote[];
+  /**
+   * Findings that a reviewer has accepted, each until a date.
+   */
+  acknowledged?: readonly Acknowledgement[];
+}

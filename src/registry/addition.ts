@@ -1,0 +1,44 @@
+import type { Profile } from './profile.ts';
+
+/** What an addition may hold: limits that benches find, and nothing that safety rests on. */
+export const addedKeys = ['shortestLayerTime', 'meltFlow', 'contourSpeed'] as const;
+
+export type AddedKey = (typeof addedKeys)[number];
+
+/** The additions to a filament, in the order of their files. */
+export function additionsTo(
+  filament: string,
+  additions: ReadonlyMap<string, Profile<'addition'>>,
+): Profile<'addition'>[] {
+  return [...additions.values()].filter(({ data }) => data.filament === filament);
+}
+
+/** A filament with the statements of its additions behind its own; its text stays that of its file. */
+export function extended(
+  filament: Profile<'filament'>,
+  additions: readonly Profile<'addition'>[],
+): Profile<'filament'> {
+  if (additions.length === 0) return filament;
+  const lists = addedKeys.flatMap((key) => {
+    const all = [filament, ...additions].flatMap(({ data }) => data[key] ?? []);
+    return all.length === 0 ? [] : [[key, all] as const];
+  });
+  return { ...filament, data: { ...filament.data, ...Object.fromEntries(lists) } };
+}
+
+/** Where a statement of an extended filament stands: in an addition, with its position there; null for its own. */
+export function originOf(
+  key: AddedKey,
+  position: number,
+  filament: Profile<'filament'>,
+  additions: readonly Profile<'addition'>[],
+): { readonly addition: Profile<'addition'>; readonly position: number } | null {
+  let left = position - (filament.data[key]?.length ?? 0);
+  if (left < 0) return null;
+  for (const addition of additions) {
+    const length = addition.data[key]?.length ?? 0;
+    if (left < length) return { addition, position: left };
+    left -= length;
+  }
+  return null;
+}
