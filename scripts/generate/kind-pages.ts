@@ -120,7 +120,7 @@ function referenceForm(reference: string): string {
     return `[${name.replace(/^(.*)(Range|Unit)$/, (_, of, what) => `${what.toLowerCase()} of ${of}`)}](units.md#${dimension.toLowerCase()})`;
   }
   if (file === 'statement') {
-    const dimension = name.replace(/(?:Range)?Statements?$/, '');
+    const dimension = name.replace(/(?:Range|Measured)?Statements?$/, '');
     const what = /RangeStatements?$/.test(name) ? `range of ${dimension}` : dimension;
     return `[statements](statement.md) of [${what}](units.md#${dimension.toLowerCase()})`;
   }
