@@ -1,4 +1,6 @@
 export type { BenchProblem } from './bench/bench-problem.ts';
+export type { BenchRun, RunFact } from './bench/bench-run.ts';
+export { readBenchSheet } from './bench/bench-sheet.ts';
 export { fitLimitLine, type LimitLine, type LimitLineProblem, type LimitPoint } from './bench/limit-line.ts';
 export {
   type BeyondTested,
@@ -9,6 +11,9 @@ export {
   type TemperatureSide,
   temperatureForFlow,
 } from './bench/limit-line-answers.ts';
+export type { Method, MethodName } from './bench/method.ts';
+export { benchMethods } from './bench/methods.ts';
+export type { Observations } from './bench/observations.ts';
 export {
   type NoLadders,
   type PairingReduction,

@@ -16,6 +16,10 @@ export interface ReductionHeading {
 export const reductionCaution =
   'Caution: a starting point for supervised trials, never a licence to exceed a limit of the maker. Hot ends burn and fumes harm: follow the manual, local codes and qualified people.';
 
+/** What stands below the drying of a spool as well. */
+const dryingCaution =
+  'A dryer that is too hot fuses spools or ignites: stay below the softening temperature, do not leave it alone, and never use an oven for food.';
+
 /** What a reduction found, for people. */
 export function textReduction(reduction: Reduction, heading: ReductionHeading, colour: boolean): string {
   const colours = createColors(colour);
@@ -27,6 +31,7 @@ export function textReduction(reduction: Reduction, heading: ReductionHeading, c
     ),
     ...reduction.warnings.map((warning) => `  ${colours.yellow(label('warning'))}${warning}`),
     colours.dim(reductionCaution),
+    ...(reduction.method === 'dryingCurve' ? [colours.dim(dryingCaution)] : []),
   ];
   return `${lines.join('\n')}\n`;
 }
