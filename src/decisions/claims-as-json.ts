@@ -3,7 +3,7 @@ import { dimensionInfo } from '../units/dimension.ts';
 import type { ClaimEvidence, JudgedClaim } from './claim-verdict.ts';
 import type { ClaimReport } from './judge-claims.ts';
 
-/** Version of the form of the JSON claims: it grows when a program that reads them must change. */
+/** Version of the form of the JSON claims, see `schema/output/claims.schema.json`. */
 const claimsFormat = 'meltbounds-claims/1';
 
 /** Claims against measurements for programs: every quantity an object of value and canonical unit. */

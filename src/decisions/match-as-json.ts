@@ -2,7 +2,7 @@ import { tableCautions } from '../tables/cautions.ts';
 import type { MatchResult } from './match-registry.ts';
 import type { MatchFlow } from './match-verdict.ts';
 
-/** Version of the form of the JSON matches: it grows when a program that reads them must change. */
+/** Version of the form of the JSON matches, see `schema/output/match.schema.json`. */
 const matchFormat = 'meltbounds-match/1';
 
 /** A match for programs: every pairing with all of its reasons. */

@@ -1,6 +1,6 @@
 import { type BenchPlan, plannedReadings } from './bench-plan.ts';
 
-/** Version of the form of the JSON plans: it grows when a program that reads them must change. */
+/** Version of the form of the JSON plans, see `schema/output/plan.schema.json`. */
 const planFormat = 'meltbounds-plan/1';
 
 /** A plan for programs. */
