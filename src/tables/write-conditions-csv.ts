@@ -1,4 +1,5 @@
 import { stringify } from 'csv-stringify/sync';
+import { tableCautions } from './cautions.ts';
 import { type ConditionColumn, conditionCell, conditionColumns } from './condition-columns.ts';
 import type { SpeedTable } from './speed-table.ts';
 import { jsonInputs, tableTitle } from './write-json.ts';
@@ -31,6 +32,7 @@ export function writeConditionsMetadata(table: SpeedTable, csvName: string): str
     url: csvName,
     'dc:title': `Conditions of ${tableTitle(table)}`,
     'dc:source': jsonInputs(table),
+    notes: [...table.warnings, ...tableCautions],
     dialect: { header: true, encoding: 'utf-8', lineTerminators: ['\r\n'] },
     tableSchema: { columns },
   };

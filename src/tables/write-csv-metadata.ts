@@ -1,3 +1,4 @@
+import { tableCautions } from './cautions.ts';
 import { headingOf, tableColumns } from './columns.ts';
 import type { SpeedTable } from './speed-table.ts';
 import { inputsHeading } from './write-csv.ts';
@@ -28,7 +29,7 @@ export function writeCsvMetadata(table: SpeedTable, csvName: string): string {
     url: csvName,
     'dc:title': tableTitle(table),
     'dc:source': jsonInputs(table),
-    ...(table.warnings.length > 0 && { notes: table.warnings }),
+    notes: [...table.warnings, ...tableCautions],
     dialect: { header: true, encoding: 'utf-8', lineTerminators: ['\r\n'] },
     tableSchema: {
       columns: [...columns, inputs],

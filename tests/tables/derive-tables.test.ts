@@ -139,6 +139,28 @@ describe('whatever the limits', () => {
     );
   });
 
+  it('a higher contour speed, top speed or acceleration, and a shorter layer time, lower no speed', () => {
+    const more = fc.double({ min: 1, max: 3, noNaN: true });
+    fc.assert(
+      fc.property(anyLimits, more, (limits, factor) => {
+        const before = tableWith(figuresOf(limits)).rows;
+        const after = tableWith(
+          figuresOf({
+            ...limits,
+            topSpeed: limits.topSpeed * factor,
+            acceleration: limits.acceleration * factor,
+            contourSpeed: limits.contourSpeed * factor,
+            layerTime: limits.layerTime / factor,
+          }),
+        ).rows;
+        for (const [index, row] of after.entries()) {
+          expect(row.speed).toBeGreaterThanOrEqual(before[index]!.speed);
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+
   it('a lower speed or acceleration of the machine raises no speed', () => {
     const less = fc.double({ min: 0.2, max: 1, noNaN: true });
     fc.assert(
