@@ -7,7 +7,8 @@ import { type JobFeature, jobPlan, type PathSettings } from './job-plan.ts';
 
 /**
  * Time, in s, that the time model gives for the job of a reference print with the settings that the trial states. Null for
- * another method, or where job, machine, filament or the settings of one of the job's paths are not known.
+ * another method, or where job, machine, filament or the settings of one of the job's paths are not
+ * known, or where one of its figures is 0 or negative.
  */
 export function modelledPrintTime(registry: Registry, trial: Trial): Seconds | null {
   if (trial.method !== 'referencePrint' || trial.settings === undefined) return null;
@@ -28,5 +29,6 @@ export function modelledPrintTime(registry: Registry, trial: Trial): Seconds | n
     polymer: filament.polymer,
     ...(trial.nozzle !== undefined && { nozzle: trial.nozzle }),
   });
-  return printTime(jobPlan(job, settings, secondsOfPauses(pauses))).total;
+  const { total } = printTime(jobPlan(job, settings, secondsOfPauses(pauses)));
+  return total > 0 && Number.isFinite(total) ? total : null;
 }

@@ -4,7 +4,7 @@ import { type PrintTime, printTime, secondsOf } from '../physics/print-time.ts';
 import type { Job, Statement } from '../registry/generated/documents.ts';
 import type { Registry } from '../registry/registry.ts';
 import { chooseStatement } from '../registry/statement.ts';
-import { type Result, success } from '../result.ts';
+import { failure, type Result, success } from '../result.ts';
 import { isPrinted } from '../tables/feature.ts';
 import { conditionsOf, type Pairing } from '../tables/pairing.ts';
 import type { MillimetresPerSecond, Seconds } from '../units/canonical.ts';
@@ -33,6 +33,11 @@ export function estimateJob(
   const conditions = conditionsOf(pairing);
   const stated = statedPauses(machine.data, filament.data, conditions);
   const time = printTime(jobPlan(job, speeds, secondsOfPauses(stated)));
+  if (!(time.total > 0 && Number.isFinite(time.total))) {
+    return failure(
+      `No time follows for the job ${job.id}: look for a path, segment or corner that is 0 or negative in its profile.`,
+    );
+  }
   const { mass, cost } = jobFilament(pairing, job);
   return success({
     machine: machine.id,

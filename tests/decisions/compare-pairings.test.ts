@@ -131,6 +131,26 @@ describe('the answer', () => {
   });
 });
 
+describe('a job whose figures give no time is refused in words:', () => {
+  const infill = demo.job.get('mask-rack')!.data.features.infill!;
+
+  it.each([
+    ['segments of no length', { features: { infill: { ...infill, meanSegment: 0 } } }],
+    ['a negative segment', { features: { infill: { ...infill, meanSegment: -1 } } }],
+    ['a negative tolerance', { corners: { deflection: 90, tolerance: -1 } }],
+  ])('%s', (_, figures) => {
+    const result = comparePairings(withJob('mask-rack', figures), {
+      job: 'mask-rack',
+      policy: 'workshop',
+      pairings: [lantern],
+    });
+    expect(result).toMatchObject({
+      ok: false,
+      error: expect.stringContaining('No time follows for the job mask-rack'),
+    });
+  });
+});
+
 describe('what cannot be compared is said with what would do:', () => {
   it.each([
     [{ job: 'mask-rak' }, 'There is no job "mask-rak". Did you mean "mask-rack"?'],
