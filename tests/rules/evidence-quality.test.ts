@@ -70,10 +70,10 @@ const slips: readonly Slip[] = [
   {
     slip: 'a value far below its interval',
     edits: [
-      { in: wren, from: 'value: 150 mm/s, basis', to: 'value: 15 mm/s, interval: 110..130 mm/s, basis' },
+      { in: wren, from: 'value: 150 mm/s, basis', to: 'value: 30 mm/s, interval: 110..130 mm/s, basis' },
     ],
     found: [
-      `warning evidence/far-below ${wren} | - {value: 15 mm/s, interval: 110..130 mm/s, basis: assumed, reason: Bench habit}`,
+      `warning evidence/far-below ${wren} | - {value: 30 mm/s, interval: 110..130 mm/s, basis: assumed, reason: Bench habit}`,
     ],
   },
   {
@@ -101,6 +101,7 @@ const slips: readonly Slip[] = [
     ],
     found: [
       `warning evidence/far-below ${daisy} | - value: 26 mm3/s`,
+      `warning consistency/claim-below-trials ${wren} | - value: 32 mm3/s`,
       `warning evidence/above-siblings ${daisyTrial} | observations:`,
     ],
   },

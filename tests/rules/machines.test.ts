@@ -20,6 +20,7 @@ const slips: readonly Slip[] = [
     edits: [
       { in: wren, from: 'value: 32 mm3/s', to: 'value: 150 mm3/s' },
       { in: wren, from: 'value: 50 W', to: 'value: 100 W' },
+      { in: wren, from: 'polymer: PLA, nozzleTemperature', to: 'nozzleTemperature' },
     ],
     found: [`warning plausibility/strand-feed ${wren} | - value: 150 mm3/s`],
   },
@@ -58,7 +59,10 @@ const slips: readonly Slip[] = [
   },
   {
     slip: 'a sensor that the chamber does not know of',
-    edits: [{ in: wren, from: '  sensed: true', to: '  sensed: false\nsensors: [chamberTemperature]' }],
+    edits: [
+      { in: wren, from: '  sensed: true', to: '  sensed: false' },
+      { in: wren, below: 'spool: {mass: 1 kg}', add: 'sensors: [chamberTemperature]' },
+    ],
     found: [`error consistency/chamber ${wren} | sensed: false`],
   },
   {
@@ -81,7 +85,7 @@ const slips: readonly Slip[] = [
     edits: [
       {
         in: wren,
-        below: '  sensed: true',
+        below: 'spool: {mass: 1 kg}',
         add: "soundLevel:\n  - {value: '82 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}",
       },
     ],
@@ -94,7 +98,7 @@ const slips: readonly Slip[] = [
     edits: [
       {
         in: wren,
-        below: '  sensed: true',
+        below: 'spool: {mass: 1 kg}',
         add: "soundLevel:\n  - {value: '71 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}",
       },
     ],
@@ -185,6 +189,7 @@ const nearMisses: readonly NearMiss[] = [
     edits: [
       { in: wren, from: 'value: 32 mm3/s', to: 'value: 140 mm3/s' },
       { in: wren, from: 'value: 50 W', to: 'value: 100 W' },
+      { in: wren, from: 'polymer: PLA, nozzleTemperature', to: 'nozzleTemperature' },
     ],
   },
   {
@@ -211,7 +216,7 @@ const nearMisses: readonly NearMiss[] = [
     edits: [
       {
         in: wren,
-        below: '  sensed: true',
+        below: 'spool: {mass: 1 kg}',
         add: "soundLevel:\n  - {value: '70 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}",
       },
     ],
