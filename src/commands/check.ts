@@ -98,6 +98,7 @@ async function check(
   if (options.fix) {
     const fixed = await fixFiles(loaded, wantsFile, cwd);
     if (!fixed.ok) return stop(fixed.error);
+    progress('');
     for (const line of fixed.value) surroundings.err(`${line}\n`);
     loaded = read();
   }

@@ -49,6 +49,8 @@ const machine: Senses = {
   'spool.diameter': 'ceiling',
   'spool.width': 'ceiling',
   'sensors[]': 'member',
+  layerChangeTime: 'figure',
+  travelPause: 'figure',
   soundLevel: 'floor',
   price: 'note',
 };
@@ -72,6 +74,7 @@ const filament: Senses = {
   dryingTime: 'floor',
   meltFlow: 'ceiling',
   contourSpeed: 'ceiling',
+  price: 'note',
 };
 
 const polymer: Senses = {
@@ -97,6 +100,13 @@ const polymer: Senses = {
 const policy: Senses = {
   acceptedDeficit: 'ceiling',
   flowMargin: 'floor',
+  hotEndMargin: 'floor',
+  dryingMargin: 'floor',
+  'minimumBasis.meltFlow.share': 'ceiling',
+  'minimumBasis.topSpeed.share': 'ceiling',
+  'minimumBasis.acceleration.share': 'ceiling',
+  'minimumBasis.contourSpeed.share': 'ceiling',
+  'minimumBasis.shortestLayerTime.share': 'ceiling',
   ...everyFeature('fractions', 'ceiling'),
   ...everyFeature('accelerationFractions', 'ceiling'),
   ...everyFeature('typicalSegments', 'ceiling'),
@@ -107,6 +117,8 @@ const policy: Senses = {
   'rounding.flow': 'figure',
   'rounding.acceleration': 'figure',
   'rounding.runUp': 'figure',
+  'rounding.temperature': 'figure',
+  'rounding.time': 'figure',
 };
 
 /** Jobs limit nothing: every number of theirs is a figure. */

@@ -5,9 +5,10 @@ import type { AnyProfile } from '../registry/profile.ts';
 import { brokenKey, type Registry } from '../registry/registry.ts';
 import { diffFindings } from './diff-findings.ts';
 import { diffProfile, lonelyProfile, type ProfileDiff, versionOf } from './diff-profile.ts';
-import { diffTables, hasFallen, type TableName, type TablesDiff, withProfile } from './diff-tables.ts';
+import { diffTables, hasFallen, type TablesDiff, withProfile } from './diff-tables.ts';
 import { type Bump, gravestBump } from './profile-bump.ts';
 import { isSameValue } from './same-value.ts';
+import type { TableName } from './table-name.ts';
 import { unreadableKeys } from './unreadable-keys.ts';
 
 /** What a change of a registry means. */

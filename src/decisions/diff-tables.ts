@@ -3,15 +3,9 @@ import { nozzleIds } from '../registry/nozzle.ts';
 import type { AnyProfile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
 import { deriveTables } from '../tables/derive-tables.ts';
-import type { SpeedRow } from '../tables/speed-table.ts';
-
-/** A machine with one of its nozzles and a filament, under a policy. */
-export interface TableName {
-  readonly machine: string;
-  readonly nozzle: string;
-  readonly filament: string;
-  readonly policy: string;
-}
+import type { SpeedRow, SpeedTable } from '../tables/speed-table.ts';
+import { type SettingMove, settingMoves } from './setting-moves.ts';
+import type { TableName } from './table-name.ts';
 
 /** A cell of a table that is not what it was; null where there was or is none. */
 export interface CellMove extends TableName {
@@ -26,6 +20,8 @@ export interface TablesDiff {
   readonly removed: readonly TableName[];
   /** Cells that differ in tables that both sides have: those that are slower first, and of each those that move most. */
   readonly moves: readonly CellMove[];
+  /** Temperatures, cooling, drying and spools that differ in them. */
+  readonly settings: readonly SettingMove[];
 }
 
 /** What becomes of the tables of all pairings of which a part is among some profiles. */
@@ -40,13 +36,16 @@ export function diffTables(
   const added: TableName[] = [];
   const removed: TableName[] = [];
   const moves: CellMove[] = [];
+  const settings: SettingMove[] = [];
   for (const [, name] of [...names].sort(([a], [b]) => compareText(a, b))) {
-    const [before, after] = [rowsOf(base, name), rowsOf(head, name)];
+    const [before, after] = [tableOf(base, name), tableOf(head, name)];
     if (before === null && after !== null) added.push(name);
     if (before !== null && after === null) removed.push(name);
-    if (before !== null && after !== null) moves.push(...movesBetween(name, before, after));
+    if (before === null || after === null) continue;
+    moves.push(...movesBetween(name, rowsOf(before), rowsOf(after)));
+    settings.push(...settingMoves(name, before.conditions, after.conditions));
   }
-  return { added, removed, moves: moves.sort(byGravity) };
+  return { added, removed, moves: moves.sort(byGravity), settings };
 }
 
 /** Whether a table that was made by the base would be too fast somewhere, or is gone. */
@@ -87,12 +86,16 @@ function tableKey({ machine, nozzle, filament, policy }: TableName): string {
   return [machine, nozzle, filament, policy].join(' ');
 }
 
-/** Rows of a table by their cell, or null where it cannot be derived. */
-function rowsOf(registry: Registry, name: TableName): ReadonlyMap<string, SpeedRow> | null {
+/** A table, or null where it cannot be derived. */
+function tableOf(registry: Registry, name: TableName): SpeedTable | null {
   const { machine, policy } = name;
   if (!registry.machine.has(machine) || !registry.policy.has(policy)) return null;
   const table = deriveTables(registry, name, { judgesEvidence: false });
-  return table.ok ? new Map(table.value.rows.map((row) => [cellKey(row), row])) : null;
+  return table.ok ? table.value : null;
+}
+
+function rowsOf({ rows }: SpeedTable): ReadonlyMap<string, SpeedRow> {
+  return new Map(rows.map((row) => [cellKey(row), row]));
 }
 
 function cellKey({ feature, layerHeight, lineWidth }: SpeedRow): string {

@@ -1,5 +1,7 @@
-import type { CellMove, TableName } from '../decisions/diff-tables.ts';
+import type { CellMove } from '../decisions/diff-tables.ts';
 import type { ChangeSide, ProfileChange } from '../decisions/profile-changes.ts';
+import type { SettingMove } from '../decisions/setting-moves.ts';
+import type { TableName } from '../decisions/table-name.ts';
 import { isObject } from '../registry/shape.ts';
 import type { Conditions } from '../registry/statement.ts';
 import type { SpeedRow } from '../tables/speed-table.ts';
@@ -123,6 +125,18 @@ export function rowText(row: SpeedRow | null, other: SpeedRow | null): string {
     ...(isOther('acceleration') ? [`${row.acceleration} mm/s2`] : []),
     ...(isOther('nozzleTemperature') ? [`${row.nozzleTemperature} Cel`] : []),
   ].join(', ');
+}
+
+/** `ashgrove/stagecraft-pla: dryingTemperature 50 Cel -> 45 Cel`. */
+export function settingText({ filament, setting, unit, base, head }: SettingMove): string {
+  const [old, now] = [base, head].map((window) => windowText(window, unit));
+  return `${filament}: ${setting} ${old} -> ${now}`;
+}
+
+function windowText(window: SettingMove['base'], unit: string): string {
+  if (window === null) return 'none';
+  const [low, high] = [formatNumber(window.low), formatNumber(window.high)];
+  return `${low === high ? low : `${low}..${high}`} ${unit}`;
 }
 
 /** How far the speed of a cell has moved; empty where it has not, or where there is nothing to compare. */

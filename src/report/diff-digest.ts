@@ -2,7 +2,7 @@ import type { ProfileDiff } from '../decisions/diff-profile.ts';
 import { type CellMove, isFall, type TablesDiff } from '../decisions/diff-tables.ts';
 import type { ProfileChange } from '../decisions/profile-changes.ts';
 import { isSameValue } from '../decisions/same-value.ts';
-import { tableNameText } from './change-text.ts';
+import { settingText, tableNameText } from './change-text.ts';
 import { counted } from './summary.ts';
 
 /** The first items of a list, and how many there are besides. */
@@ -40,6 +40,17 @@ export function biggestMoves({ moves }: TablesDiff, most: number): Shortened<Cel
   });
   const { shown } = shorten(biggest, most);
   return { shown, hidden: moves.length - shown.length };
+}
+
+/** Settings that differ, each once with the number of tables that it stands in. */
+export function settingLines({ settings }: TablesDiff, most: number): Shortened<string> {
+  const counts = new Map<string, number>();
+  for (const setting of settings) {
+    const text = settingText(setting);
+    counts.set(text, (counts.get(text) ?? 0) + 1);
+  }
+  const lines = [...counts].map(([text, count]) => `${text}, in ${counted(count, 'table')}`);
+  return shorten(lines, most);
 }
 
 /** `38 cells of 4 tables move, 30 of them slower; 1 new table; 2 tables gone.` */

@@ -18,7 +18,12 @@ export function jsonDiff({ diff, base, head }: DiffReport): string {
     head,
     bump,
     profiles: profiles.map(profileObject),
-    tables: { added: tables.added, removed: tables.removed, moves: tables.moves.map(moveObject) },
+    tables: {
+      added: tables.added,
+      removed: tables.removed,
+      moves: tables.moves.map(moveObject),
+      settings: tables.settings,
+    },
     findings: findings.map(reportedFinding),
   };
   return `${JSON.stringify(document, null, 2)}\n`;

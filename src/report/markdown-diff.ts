@@ -16,6 +16,8 @@ import {
 import {
   biggestMoves,
   headlineText,
+  type Shortened,
+  settingLines,
   shorten,
   statusText,
   tablesText,
@@ -28,21 +30,33 @@ import { counted } from './summary.ts';
 export const diffMarker = '<!-- meltbounds diff -->';
 
 /** A comment stays short: what is not shown is counted. */
-const most = { profiles: 20, changes: 10, moves: 10, findings: 20 } as const;
+const most = { profiles: 20, changes: 10, moves: 10, settings: 10, findings: 20 } as const;
 
 /** A comparison as a comment on a pull request. Whatever profiles say is shown as text and nothing else. */
 export function markdownDiff({ diff, base, head }: DiffReport): string {
   const { profiles, tables, bump, findings } = diff;
-  const listed = shorten(profiles, most.profiles);
+  const listed = fitting(profiles.map(profileBlock));
   const blocks = [
     diffMarker,
     `### ${text(base)} → ${text(head)}: ${headlineText(profiles, bump)}`,
     ...(findings.length === 0 ? [] : [findingsBlock(findings)]),
-    ...listed.shown.map(profileBlock),
+    ...listed.shown,
     ...(listed.hidden === 0 ? [] : [`and ${counted(listed.hidden, 'profile')} more.`]),
     ...(profiles.length === 0 ? [] : [tablesBlock(tables), tableCautions.map(text).join(' ')]),
   ];
   return `${blocks.join('\n\n')}\n`;
+}
+
+/** Longest text about profiles, in characters: code hosts refuse comments of 65 536. */
+const longestProfiles = 40_000;
+
+function fitting(blocks: readonly string[]): Shortened<string> {
+  let length = 0;
+  const shown = blocks.slice(0, most.profiles).filter((block) => {
+    length += block.length;
+    return length <= longestProfiles;
+  });
+  return { shown, hidden: blocks.length - shown.length };
 }
 
 function findingsBlock(findings: readonly Finding[]): string {
@@ -78,10 +92,22 @@ function profileBlock(profile: ProfileDiff): string {
 
 function tablesBlock(tables: TablesDiff): string {
   const { shown, hidden } = biggestMoves(tables, most.moves);
-  if (shown.length === 0) return `**Tables**: ${tablesText(tables)}`;
+  if (shown.length === 0) return [`**Tables**: ${tablesText(tables)}`, ...settingsBlock(tables)].join('\n\n');
   const rest = hidden === 0 ? [] : [`and ${counted(hidden, 'cell')} more.`];
   const heading = `**Tables**: ${tablesText(tables)} The biggest move of each:`;
-  return [heading, table(['table', 'cell', 'old', 'new', 'by'], shown.map(moveCells)), ...rest].join('\n\n');
+  return [
+    heading,
+    table(['table', 'cell', 'old', 'new', 'by'], shown.map(moveCells)),
+    ...rest,
+    ...settingsBlock(tables),
+  ].join('\n\n');
+}
+
+function settingsBlock(tables: TablesDiff): string[] {
+  const { shown, hidden } = settingLines(tables, most.settings);
+  if (shown.length === 0) return [];
+  const rest = hidden === 0 ? [] : [`- and ${hidden} more`];
+  return [['Settings that differ:', '', ...shown.map((line) => `- ${cell(line)}`), ...rest].join('\n')];
 }
 
 function moveCells(move: CellMove): string[] {

@@ -15,13 +15,21 @@ import {
   sideText,
   tableNameText,
 } from './change-text.ts';
-import { biggestMoves, headlineText, statusText, tablesText, tellingChanges } from './diff-digest.ts';
+import {
+  biggestMoves,
+  headlineText,
+  settingLines,
+  statusText,
+  tablesText,
+  tellingChanges,
+} from './diff-digest.ts';
 import type { DiffReport } from './diff-report.ts';
 import { counted, summarise } from './summary.ts';
 import { textReport } from './text-report.ts';
 
 const mostChanges = 20;
 const mostMoves = 10;
+const mostSettings = 10;
 
 /** A comparison for people: each profile with its bump and values, the tables, then what is wrong. */
 export function textDiff({ diff, base, head, colour, textOf }: DiffReport): string {
@@ -71,7 +79,16 @@ function tablesBlock(tables: TablesDiff): string {
   const lines = shown.flatMap((move) => [`  ${printable(tableNameText(move))}`, `    ${moveLine(move)}`]);
   const heading = shown.length === 0 ? [] : ['The biggest move of each table:'];
   const rest = hidden === 0 ? [] : [`  and ${counted(hidden, 'cell')} more`];
-  return [`Tables: ${tablesText(tables)}`, ...heading, ...lines, ...rest].join('\n');
+  return [`Tables: ${tablesText(tables)}`, ...heading, ...lines, ...rest, ...settingsBlock(tables)].join(
+    '\n',
+  );
+}
+
+function settingsBlock(tables: TablesDiff): string[] {
+  const { shown, hidden } = settingLines(tables, mostSettings);
+  if (shown.length === 0) return [];
+  const rest = hidden === 0 ? [] : [`  and ${hidden} more`];
+  return ['Settings that differ:', ...shown.map((line) => `  ${printable(line)}`), ...rest];
 }
 
 function moveLine(move: CellMove): string {

@@ -222,4 +222,26 @@ describe('the comment for a pull request', () => {
     expect(out).toContain('img src=x');
     expect(out.replace('<!-- meltbounds diff -->', '')).not.toMatch(/[<>`@]|\]\(|https:\/\//);
   });
+
+  it('stays short enough for a code host, whatever changes', async () => {
+    const registry = committedRegistry();
+    const cautions = (word: string) =>
+      Array.from({ length: 20 }, (_, index) => `'${word}${index} ${'<'.repeat(150)}'`).join(', ');
+    const text = registry.read('polymers/PLA.yaml');
+    for (let index = 0; index < 25; index++) {
+      const changed = text.replace('notice: ', `cautions: [${cautions('a')}]\nnotice: `);
+      registry.write(`polymers/PLA${index}.yaml`, changed.replace('id: PLA', `id: PLA${index}`));
+    }
+    git(registry.cwd, 'add', '.');
+    git(registry.cwd, 'commit', '--quiet', '--message', 'Many');
+    for (let index = 0; index < 25; index++) {
+      const file = `polymers/PLA${index}.yaml`;
+      registry.write(file, registry.read(file).replace(cautions('a'), cautions('b')));
+    }
+    const { out } = await runCommand(registry.cwd, ['diff', 'main', '--format', 'markdown']);
+    expect(out).toContain('25 profiles differ');
+    expect(out).toMatch(/\| cautions\/.*\| minor \|/);
+    expect(out).toMatch(/^and \d+ profiles more\.$/m);
+    expect(out.length).toBeLessThan(65_536);
+  });
 });

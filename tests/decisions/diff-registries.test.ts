@@ -29,7 +29,8 @@ function edited(file: string, from: string, to: string) {
 describe('the difference of a registry with itself', () => {
   it('is empty, for the demo registry too', () => {
     for (const folder of ['profiles', 'tests/fixtures/registry']) {
-      const empty = { profiles: [], tables: { added: [], removed: [], moves: [] }, bump: null, findings: [] };
+      const tables = { added: [], removed: [], moves: [], settings: [] };
+      const empty = { profiles: [], tables, bump: null, findings: [] };
       expect(diffRegistries(loadRegistry([folder]), loadRegistry([folder]))).toEqual(empty);
     }
   });
@@ -230,6 +231,26 @@ describe('the cells that move', () => {
 
   it('are none where no table rests on the change', () => {
     expect(edited(clover, 'name: Clover PETG', 'name: Clover').tables.moves).toEqual([]);
+  });
+});
+
+describe('the settings that differ', () => {
+  it('are those of the tables of the profile, with their unit', () => {
+    const { tables } = edited(daisy, '50..60 Cel', '52..60 Cel');
+    expect(tables.settings).not.toEqual([]);
+    for (const move of tables.settings) {
+      expect(move).toMatchObject({
+        filament: 'oakhollow/daisy-pla',
+        setting: 'bedTemperature',
+        unit: 'Cel',
+        base: { low: 50, high: 60 },
+        head: { low: 52, high: 60 },
+      });
+    }
+  });
+
+  it('are none where only a speed moves', () => {
+    expect(edited(wren, '500 mm/s', '510 mm/s').tables.settings).toEqual([]);
   });
 });
 
