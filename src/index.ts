@@ -99,5 +99,6 @@ export type { Bound, BoundName, RowFlag, SpeedRow, SpeedTable, TableInput } from
 export { writeConditionsCsv, writeConditionsMetadata } from './tables/write-conditions-csv.ts';
 export { writeCsv } from './tables/write-csv.ts';
 export { writeCsvMetadata } from './tables/write-csv-metadata.ts';
+export { writeHtml } from './tables/write-html.ts';
 export { writeJson } from './tables/write-json.ts';
 export { writeMarkdown } from './tables/write-markdown.ts';

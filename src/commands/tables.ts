@@ -5,6 +5,7 @@ import { deriveTables } from '../tables/derive-tables.ts';
 import { explainRow } from '../tables/explain-row.ts';
 import { findRow } from '../tables/row-address.ts';
 import { writeCsv } from '../tables/write-csv.ts';
+import { writeHtml } from '../tables/write-html.ts';
 import { writeJson } from '../tables/write-json.ts';
 import { writeMarkdown } from '../tables/write-markdown.ts';
 import type { Finish } from './finish.ts';
@@ -16,7 +17,7 @@ import { writeTables } from './write-tables.ts';
 interface TablesOptions {
   readonly nozzle?: string;
   readonly policy?: string;
-  readonly format: 'markdown' | 'csv' | 'json';
+  readonly format: keyof typeof writers;
   readonly out?: string;
   readonly explain?: string;
   readonly registry: readonly string[];
@@ -37,12 +38,12 @@ export function tablesCommand(surroundings: Surroundings, finish: Finish): Comma
     .option('--policy <id>', 'house rules to apply (default: the only ones of the registry)')
     .addOption(
       new Option('--format <format>', 'form of the table on standard output')
-        .choices(['markdown', 'csv', 'json'])
+        .choices(Object.keys(writers))
         .default('markdown'),
     )
     .option(
       '--out <folder>',
-      'write CSV with its metadata (speeds, conditions), JSON and Markdown there instead',
+      'write CSV with its metadata (speeds, conditions), JSON, Markdown and an HTML page there instead',
     )
     .addOption(
       new Option(
@@ -57,6 +58,7 @@ export function tablesCommand(surroundings: Surroundings, finish: Finish): Comma
 Examples:
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --nozzle hs-0.6 --policy workshop --out out
+  meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --format html > wall.html
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --explain infill@0.2x0.44
 
 Exit status: 0 table written, 2 it cannot be derived.`,
@@ -80,7 +82,7 @@ Exit status: 0 table written, 2 it cannot be derived.`,
     });
 }
 
-const writers = { markdown: writeMarkdown, csv: writeCsv, json: writeJson } as const;
+const writers = { markdown: writeMarkdown, csv: writeCsv, json: writeJson, html: writeHtml } as const;
 
 function chosen({ nozzle, policy }: TablesOptions): { nozzle?: string; policy?: string } {
   return { ...(nozzle !== undefined && { nozzle }), ...(policy !== undefined && { policy }) };

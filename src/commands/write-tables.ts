@@ -5,6 +5,7 @@ import type { SpeedTable } from '../tables/speed-table.ts';
 import { writeConditionsCsv, writeConditionsMetadata } from '../tables/write-conditions-csv.ts';
 import { writeCsv } from '../tables/write-csv.ts';
 import { writeCsvMetadata } from '../tables/write-csv-metadata.ts';
+import { writeHtml } from '../tables/write-html.ts';
 import { writeJson } from '../tables/write-json.ts';
 import { writeMarkdown } from '../tables/write-markdown.ts';
 
@@ -18,6 +19,7 @@ export async function writeTables(table: SpeedTable, folder: string): Promise<st
     [`${name}--conditions.csv-metadata.json`, writeConditionsMetadata(table, `${name}--conditions.csv`)],
     [`${name}.json`, writeJson(table)],
     [`${name}.md`, writeMarkdown(table)],
+    [`${name}.html`, writeHtml(table)],
   ];
   mkdirSync(folder, { recursive: true });
   for (const [file, text] of files) await writeFileAtomic(join(folder, file), text);

@@ -81,7 +81,7 @@ describe('--out', () => {
     const files = [
       ...[`${name}.csv`, `${name}.csv-metadata.json`],
       ...[`${name}--conditions.csv`, `${name}--conditions.csv-metadata.json`],
-      ...[`${name}.json`, `${name}.md`],
+      ...[`${name}.json`, `${name}.md`, `${name}.html`],
     ];
     expect(status).toBe(0);
     expect(out).toBe(files.map((file) => `made/here/${file}\n`).join(''));
@@ -95,6 +95,7 @@ describe('--out', () => {
       ['csv', 'csv'],
       ['json', 'json'],
       ['markdown', 'md'],
+      ['html', 'html'],
     ] as const) {
       const { out } = await tables(cwd, ...pairing, '--format', format);
       expect(readFileSync(join(cwd, `${name}.${ending}`), 'utf8')).toBe(out);

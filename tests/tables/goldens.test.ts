@@ -16,7 +16,7 @@ function madeIn(cwd: string): Record<string, string> {
 }
 
 describe('the golden tables', () => {
-  it('are six: two CSV files with their metadata, JSON and Markdown', () => {
+  it('are seven: two CSV files with their metadata, JSON, Markdown and HTML', () => {
     const pairing = 'plumstead-wren--hs-0.6--oakhollow-daisy-pla--house';
     expect(names.sort()).toEqual(
       [
@@ -24,6 +24,7 @@ describe('the golden tables', () => {
         '--conditions.csv-metadata.json',
         '.csv',
         '.csv-metadata.json',
+        '.html',
         '.json',
         '.md',
       ].map((ending) => `${pairing}${ending}`),

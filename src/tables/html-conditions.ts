@@ -1,0 +1,48 @@
+import { conditionCell, conditionColumns } from './condition-columns.ts';
+import type { ConditionRow } from './condition-row.ts';
+import { element, type Markup } from './html-element.ts';
+import { captionedTable, cell, type HtmlColumn, headingRow, rowHeading } from './html-table.ts';
+import type { SpeedTable } from './speed-table.ts';
+import { headingWords, inPrint, withUnit } from './words.ts';
+
+const columns: readonly HtmlColumn[] = [
+  { heading: 'What', unit: null, isNumber: false },
+  { heading: 'Setting', unit: null, isNumber: true },
+  { heading: 'At a flow of', unit: 'mm3/s', isNumber: true },
+  { heading: 'Rests on', unit: null, isNumber: false },
+  { heading: 'To mind', unit: null, isNumber: false },
+];
+
+/** Temperatures, cooling, drying and spool life, a row each. */
+export function conditionsTable({ conditions }: SpeedTable): Markup {
+  const rows = conditions.map((row) =>
+    element('tr', {}, [
+      rowHeading(headingWords(row.name)),
+      element('td', { class: 'number' }, [settingText(row)]),
+      cell(row.flow ?? ''),
+      cell(restsOnText(row)),
+      cell(inPrint(row.note)),
+    ]),
+  );
+  return captionedTable(
+    'What to set besides the speeds',
+    'conditions',
+    [headingRow(columns)],
+    [element('tbody', {}, rows)],
+  );
+}
+
+/** `230 °C`, `70 to 85 °C`, or that there is none. */
+export function settingText({ window, unit }: ConditionRow): string {
+  if (window === null) return 'none is safe';
+  const { low, high } = window;
+  return low === high ? withUnit(low, unit) : `${low} to ${withUnit(high, unit)}`;
+}
+
+function restsOnText(row: ConditionRow): string {
+  const text = ['basis', 'restsOn'].map((key) => {
+    const column = conditionColumns.find((each) => each.key === key);
+    return column === undefined ? null : conditionCell(row, column);
+  });
+  return text.filter((part) => part !== null).join(': ');
+}

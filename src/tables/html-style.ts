@@ -1,0 +1,67 @@
+/** Style sheet of a page of tables: plain type, black on white, made for paper first. */
+export const htmlStyle = `
+:root { color-scheme: light; }
+* { box-sizing: border-box; }
+body {
+  margin: 0 auto; padding: 1.5rem; max-width: 64rem;
+  font: 1rem/1.45 "Liberation Sans", Arial, Helvetica, sans-serif; color: #000; background: #fff;
+}
+h1 { font-size: 1.7rem; line-height: 1.2; margin: 0 0 .3rem; overflow-wrap: anywhere; }
+h2 { font-size: 1.2rem; margin: 2rem 0 .5rem; border-bottom: 2px solid #000; padding-bottom: .15rem; }
+p, ul, dl { margin: .4rem 0; }
+ul { padding-left: 1.2rem; }
+.facts { display: flex; flex-wrap: wrap; gap: .2rem 2rem; margin: .6rem 0; }
+.facts dt { font-size: .8rem; }
+.facts dd { margin: 0; font-weight: bold; }
+.facts div { min-width: 6rem; }
+.caution { border: 3px solid #000; padding: .2rem .8rem .4rem; margin: 1rem 0; }
+.caution h2 { border: 0; margin: .3rem 0; padding: 0; }
+.scroll { overflow-x: auto; }
+table { border-collapse: collapse; width: 100%; font-variant-numeric: tabular-nums; }
+caption { text-align: left; font-size: .9em; padding: .3rem 0; }
+th, td { text-align: left; vertical-align: baseline; padding: .2rem .5rem; border-bottom: 1px solid #999; }
+thead th { border-bottom: 2px solid #000; vertical-align: bottom; line-height: 1.2; }
+tbody { border-bottom: 2px solid #000; }
+.number { text-align: right; white-space: nowrap; }
+thead .number { white-space: normal; }
+.short { white-space: nowrap; }
+.unit { font-weight: normal; white-space: nowrap; }
+.glance th, .glance td { border: 1px solid #000; padding: .25rem .4rem; }
+.glance { table-layout: fixed; min-width: 42rem; }
+.glance td, .glance thead th { text-align: center; }
+.glance th[rowspan] { width: 15%; text-align: left; }
+.glance thead tr + tr th { font-weight: normal; }
+.glance strong { display: block; font-size: 1.35rem; line-height: 1.15; }
+.glance .held, .glance em { font-size: .8em; line-height: 1.2; }
+.full { font-size: .85rem; }
+.full th, .full td { padding: .12rem .4rem; }
+.full tbody th { font-weight: normal; }
+.full tbody th[scope="rowgroup"] { font-weight: bold; vertical-align: top; }
+.conditions { font-size: .9rem; }
+.conditions .number { font-weight: bold; }
+.digest { font-family: "Liberation Mono", "Courier New", monospace; font-size: .75rem; overflow-wrap: anywhere; }
+.terms { display: grid; grid-template-columns: max-content 1fr; gap: .15rem 1rem; }
+.terms dt { font-weight: bold; }
+.terms dd { margin: 0; }
+figure { margin: 1.2rem 0; }
+figure svg { display: block; width: 100%; height: auto; max-width: 45rem; }
+figcaption { max-width: 45rem; font-size: .9rem; }
+@media print {
+  @page { margin: 12mm; }
+  body { padding: 0; max-width: none; font-size: 9.5pt; }
+  h1 { font-size: 16pt; }
+  h2 { font-size: 12pt; margin-top: 5mm; break-after: avoid; }
+  thead { display: table-header-group; }
+  tr, .full tbody, .conditions, .terms, figure, .caution { break-inside: avoid; }
+  caption { break-after: avoid; }
+  .newpage { break-before: page; }
+  .newpage h2 { margin-top: 0; }
+  .scroll { overflow: visible; }
+  .glance { font-size: 9.5pt; min-width: 0; }
+  .glance strong { font-size: 15pt; }
+  .full { font-size: 8pt; }
+  .conditions { font-size: 8.5pt; }
+  figure { margin: 3mm 0; }
+  figure svg { max-width: 150mm; }
+}
+`;
