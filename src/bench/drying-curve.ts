@@ -18,10 +18,10 @@ import { usualMassResolution } from './usual-resolution.ts';
 
 /**
  * The time in the dryer to an asked residual moisture, from the mass of a spool as it dries. The mass approaches that
- * of the dry spool, m(t) = m∞ + (m₀ − m∞)·exp(−t/τ): the term of Fick's diffusion that is left after a while, in a
- * strand of radius a with τ = a²/(5.783·D) (Crank, The Mathematics of Diffusion, 2nd ed. 1975, section 5.3, first root
- * of J₀ squared; from memory), and about true of a spool, whose windings dry one another. The fit is by nonlinear
- * least squares, the interval by the Monte Carlo method over its parameters (JCGM 101:2008, 6.4.8).
+ * of the dry spool, either by one exponential, m(t) = m∞ + (m₀ − m∞)·exp(−t/τ), as a whole spool about does, or as Fick's
+ * diffusion out of a cylinder, whose long-time term is that exponential with τ = a²/(5.783·D) (Crank, The Mathematics of
+ * Diffusion, 2nd ed. 1975, section 5.3; from memory). The readings say which; both are fitted by nonlinear least squares.
+ * The interval is by the Monte Carlo method over shapes and parameters (JCGM 101:2008, 6.4.8).
  *
  * A drying that does not flatten within the readings tells no dry mass: the time is then only known to be longer.
  */

@@ -44,11 +44,11 @@ export function dryingResults(
 
 /** When the water left is the asked share of the dry filament. */
 function timeTo(
-  { dryMass, water, timeConstant }: PossibleDrying,
+  { dryMass, water, timeConstant, shape }: PossibleDrying,
   { residualMoisture, reelMass }: DryingData,
 ) {
   const asked = residualMoisture * (dryMass - reelMass);
-  return water <= asked ? Number.NEGATIVE_INFINITY : timeConstant * Math.log(water / asked);
+  return water <= asked ? Number.NEGATIVE_INFINITY : timeConstant * shape.elapsedAt(asked / water);
 }
 
 function stillDrying(last: number): ReducedResult {
@@ -75,7 +75,7 @@ function dryMassResult(masses: Float64Array, reelMass: number): ReducedResult {
 function noExponential({ masses, resolution }: DryingData): string {
   return Math.max(...masses) - Math.min(...masses) < 2 * resolution
     ? 'The mass does not change by more than the scale shows: it was dry already, or the scale is too coarse.'
-    : 'No exponential approach fits these readings: weigh more often, and go on until the mass does not fall any more.';
+    : 'No approach to a dry mass fits these readings: weigh more often, and go on until the mass does not fall any more.';
 }
 
 function notFlat(last: number): string {
