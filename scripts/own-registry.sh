@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # A team's registry as its technician makes it, from the packed tarball: scripts/own-registry.sh TARBALL NEW-FOLDER
-# Makes it, contributes a filament with a source, a ladder and its limit, checks, compares and hands out tables.
+# Makes it, contributes a filament with a source, a ladder and its limit, adds a limit to a published filament, checks,
+# compares and hands out tables.
 set -euo pipefail
 tarball=$(realpath "$1")
 mkdir "$2"
@@ -37,6 +38,13 @@ SHEET
 new trial lantern-tulip-pla-230 --from ladder.csv --set machine=brackwater/lantern --set nozzle=hs-0.6 \
   --set filament=ours/tulip-pla --set 'conditions.nozzleTemperature=230 Cel' --set 'scale.resolution=0.01 g' --set origin=bench
 npx meltbounds reduce lantern-tulip-pla-230 --adopt
+
+# A ladder with a published filament: its limit goes into an addition, the published file stays as it is.
+new trial our-stagecraft-pla-225 --from ladder.csv --set machine=brackwater/lantern --set nozzle=hs-0.6 \
+  --set filament=ashgrove/stagecraft-pla --set 'conditions.nozzleTemperature=225 Cel' --set 'scale.resolution=0.01 g'
+npx meltbounds reduce our-stagecraft-pla-225 --adopt
+test -f profiles/additions/ashgrove-stagecraft-pla.yaml
+
 npm run check
 npm run diff -- main
 npx meltbounds tables brackwater/lantern ours/tulip-pla --nozzle hs-0.6 --policy house --out tables

@@ -1,8 +1,9 @@
+import { additionsTo } from '../registry/addition.ts';
 import { compareText, type Finding } from '../registry/finding.ts';
 import { type Kind, kinds } from '../registry/kind.ts';
 import type { LoadedRegistry } from '../registry/load-registry.ts';
 import type { AnyProfile } from '../registry/profile.ts';
-import { brokenKey, type Registry } from '../registry/registry.ts';
+import { asWritten, brokenKey, type Registry } from '../registry/registry.ts';
 import { diffFindings } from './diff-findings.ts';
 import { diffProfile, lonelyProfile, type ProfileDiff, versionOf } from './diff-profile.ts';
 import { diffTables, hasFallen, type TablesDiff, withProfile } from './diff-tables.ts';
@@ -29,7 +30,7 @@ export function diffRegistries(base: LoadedRegistry, head: LoadedRegistry): Regi
   const profiles: ProfileDiff[] = [];
   for (const kind of kinds) {
     for (const id of idsOfBoth(base, head, kind)) {
-      const [old, now] = [before[kind].get(id), after[kind].get(id)];
+      const [old, now] = [asWritten(before, kind, id), asWritten(after, kind, id)];
       const version = { base: versionIn(old), head: versionIn(now) };
       const key = brokenKey(kind, id);
       if (!isUnjudged(key)) profiles.push(...judged(before, old, now));
@@ -106,7 +107,9 @@ function touches(
   const polymers = registries.flatMap(
     ({ filament: filaments }) => filaments.get(filament)?.data.polymer ?? [],
   );
+  const additions = registries.flatMap(({ addition }) => additionsTo(filament, addition));
   return [
+    ...additions.map(({ id }) => brokenKey('addition', id)),
     brokenKey('machine', machine),
     brokenKey('filament', filament),
     brokenKey('policy', policy),

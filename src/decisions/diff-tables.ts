@@ -1,7 +1,8 @@
+import { additionsTo, extended } from '../registry/addition.ts';
 import { compareText } from '../registry/finding.ts';
 import { nozzleIds } from '../registry/nozzle.ts';
-import type { AnyProfile } from '../registry/profile.ts';
-import type { Registry } from '../registry/registry.ts';
+import type { AnyProfile, Profile } from '../registry/profile.ts';
+import { asWritten, type Registry } from '../registry/registry.ts';
 import { deriveTables } from '../tables/derive-tables.ts';
 import type { SpeedRow, SpeedTable } from '../tables/speed-table.ts';
 import { type SettingMove, settingMoves } from './setting-moves.ts';
@@ -59,16 +60,26 @@ export function isFall({ base, head }: CellMove): boolean {
   return head.speed < base.speed || head.acceleration < base.acceleration;
 }
 
-/** A registry in which one profile is replaced by another version of it. */
+/** A registry in which one profile is replaced by another version of it, as it stands in its file. */
 export function withProfile(registry: Registry, profile: AnyProfile): Registry {
   const replace = <OfKind extends AnyProfile>(
     map: ReadonlyMap<string, OfKind>,
     version: OfKind,
   ): ReadonlyMap<string, OfKind> => new Map(map).set(version.id, version);
   if (profile.kind === 'machine') return { ...registry, machine: replace(registry.machine, profile) };
-  if (profile.kind === 'filament') return { ...registry, filament: replace(registry.filament, profile) };
+  if (profile.kind === 'filament') return withFilament(registry, profile);
+  if (profile.kind === 'addition') {
+    const changed = { ...registry, addition: replace(registry.addition, profile) };
+    const filament = asWritten(registry, 'filament', profile.data.filament);
+    return filament?.kind === 'filament' ? withFilament(changed, filament) : changed;
+  }
   if (profile.kind === 'polymer') return { ...registry, polymer: replace(registry.polymer, profile) };
   return profile.kind === 'policy' ? { ...registry, policy: replace(registry.policy, profile) } : registry;
+}
+
+function withFilament(registry: Registry, written: Profile<'filament'>): Registry {
+  const whole = extended(written, additionsTo(written.id, registry.addition));
+  return { ...registry, filament: new Map(registry.filament).set(written.id, whole) };
 }
 
 function* tableNames({ machine, filament, policy }: Registry): Generator<TableName> {

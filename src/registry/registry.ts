@@ -49,6 +49,12 @@ function addFirst(maps: { [OfKind in Kind]: Map<string, Profile<OfKind>> }, prof
   if (!map.has(profile.id)) map.set(profile.id, profile);
 }
 
+/** A profile as its file has it: a filament without what additions add to it. */
+export function asWritten(registry: Registry, kind: Kind, id: string): AnyProfile | undefined {
+  if (kind !== 'filament') return registry[kind].get(id);
+  return registry.profiles.find((profile) => profile.kind === kind && profile.id === id);
+}
+
 /** Whether a document of that kind and id exists, usable or not. */
 export function exists(registry: Registry, kind: Kind, id: string): boolean {
   return registry[kind].has(id) || registry.broken.has(brokenKey(kind, id));

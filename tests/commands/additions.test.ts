@@ -1,4 +1,4 @@
-import { cpSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { checked, runCommand } from '../run-command.ts';
@@ -65,6 +65,42 @@ describe('a limit for a filament of another registry', () => {
     const inputs = (JSON.parse(out) as { inputs: { kind: string; id: string }[] }).inputs;
     expect(inputs).toContainEqual(expect.objectContaining({ kind: 'addition', id: 'oakhollow-daisy-pla' }));
     expect(inputs).toContainEqual(expect.objectContaining({ kind: 'trial', id: 'our-ladder' }));
+  });
+});
+
+describe('a comparison', () => {
+  /** The same team before it measured: a copy of its folder without the addition. */
+  async function compared(
+    change: (team: Awaited<ReturnType<typeof teamWithAddition>>) => void,
+    removes: boolean,
+  ) {
+    const team = await teamWithAddition();
+    const earlier = join(team.cwd, 'earlier');
+    cpSync(join(team.cwd, base), earlier, { recursive: true });
+    cpSync(join(team.cwd, 'profiles'), earlier, { recursive: true });
+    if (removes) rmSync(join(earlier, 'additions'), { recursive: true });
+    const later = join(team.cwd, 'later');
+    change(team);
+    cpSync(join(team.cwd, base), later, { recursive: true });
+    cpSync(join(team.cwd, 'profiles'), later, { recursive: true });
+    return runCommand(team.cwd, ['diff', 'earlier', 'later']);
+  }
+
+  it('shows a new addition, and asks no new version of the filament that it adds to', async () => {
+    const { status, out } = await compared(() => {}, true);
+    expect(status).toBe(0);
+    expect(out).toContain('addition oakhollow-daisy-pla  new, 1.0.0');
+    expect(out).not.toContain('filament oakhollow/daisy-pla  still');
+    expect(out).toMatch(/cells? of .*tables? move/);
+  });
+
+  it('asks for a major version of an addition whose limit goes down', async () => {
+    const { status, out } = await compared(
+      ({ edit }) => edit(addition, /- value: [\d.]+ mm3\/s/, '- value: 12 mm3/s'),
+      false,
+    );
+    expect(status).toBe(1);
+    expect(out).toContain('addition oakhollow-daisy-pla  still 1.0.0, a major change: needs 2.0.0');
   });
 });
 
