@@ -17,6 +17,7 @@ const slips: readonly Slip[] = [
     slip: 'a bed limit that lost its decimal point',
     edits: [{ in: wren, from: 'value: 100 Cel', to: 'value: 1000 Cel' }],
     found: [
+      `warning consistency/machine-temperatures ${wren} | - {value: 1000 Cel, basis: claimed, source: plumstead-wren-sheet}`,
       `error plausibility/impossible-figure ${wren} | - {value: 1000 Cel, basis: claimed, source: plumstead-wren-sheet}`,
     ],
   },
@@ -100,7 +101,7 @@ const slips: readonly Slip[] = [
     edits: [
       {
         in: wren,
-        below: '  sensed: true',
+        below: 'spool: {mass: 1 kg}',
         add: 'price:\n  - {value: 0 EUR, basis: claimed, source: plumstead-wren-sheet}',
       },
     ],
