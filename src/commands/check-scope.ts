@@ -22,7 +22,9 @@ export async function checkScope(
 ): Promise<Result<CheckScope, string>> {
   const isAsked = (file: string) => only === null || isWithin(resolve(cwd, file), only);
   if (base === undefined) return success(scopeOf(loaded, isAsked));
-  const changed = await changedFiles(base, [...folders, ...loose.map((file) => dirname(file))]);
+  // An installed package is no work of this repository, and may lie outside of it.
+  const worked = folders.filter((folder) => !folder.split(sep).includes('node_modules'));
+  const changed = await changedFiles(base, [...worked, ...loose.map((file) => dirname(file))]);
   if (!changed.ok) return changed;
   const isAffected = affectedBy(loaded, changed.value, cwd);
   return success(scopeOf(loaded, (file) => isAsked(file) && isAffected(file)));

@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import { cpSync, mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { describe, expect, it, test } from 'vitest';
@@ -68,6 +69,20 @@ describe('a registry that rests on another one', () => {
     const { status, out } = await runCommand(cwd, ['tables', 'plumstead/wren', 'oakhollow/daisy-pla']);
     expect(status).toBe(0);
     expect(out).toContain('oakhollow/daisy-pla');
+  });
+
+  it('reports what has changed where the other one is installed, git or no git', async () => {
+    const { cwd, write } = layered();
+    const git = (...args: string[]) =>
+      execFileSync('git', ['-c', 'user.name=Bench', '-c', 'user.email=bench@example.org', ...args], { cwd });
+    write('.gitignore', 'node_modules/\n');
+    git('init', '--quiet');
+    git('add', '.');
+    git('commit', '--quiet', '--message', 'Begin');
+    write('profiles/jobs/odd.yaml', 'kind: job\nid: odd\n');
+    const { findings, summary } = await checked(cwd, '--changed', 'HEAD');
+    expect(new Set(findings.map(({ file }) => file))).toEqual(new Set(['profiles/jobs/odd.yaml']));
+    expect(summary.profiles).toBe(1);
   });
 
   it('takes new profiles', async () => {

@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import { additionsTo, extended, originOf } from '../../src/registry/addition.ts';
+import type { AnyProfile, Profile } from '../../src/registry/profile.ts';
+import { goodTexts, readText } from './good-documents.ts';
+
+function profileOf<OfKind extends AnyProfile['kind']>(kind: OfKind, text: string): Profile<OfKind> {
+  return readText(kind, text).profile as Profile<OfKind>;
+}
+
+const filament = profileOf('filament', goodTexts.filament);
+const first = profileOf('addition', goodTexts.addition);
+const second = profileOf('addition', goodTexts.addition.replace('40 mm3/s', '38 mm3/s'));
+const flows = (profile: Profile<'filament'>) => profile.data.meltFlow?.map(({ value }) => value);
+
+describe('a filament with additions', () => {
+  it('states its own limits first, then those of each addition', () => {
+    expect(flows(extended(filament, [first, second]))).toEqual([43, 40, 38]);
+    expect(flows(filament)).toEqual([43]);
+  });
+
+  it('is itself without any', () => {
+    expect(extended(filament, [])).toBe(filament);
+  });
+
+  it('keeps every other statement and its text', () => {
+    const { data, source } = extended(filament, [first]);
+    expect(source).toBe(filament.source);
+    expect({ ...data, meltFlow: null }).toEqual({ ...filament.data, meltFlow: null });
+  });
+
+  it('knows which addition holds a statement, and where', () => {
+    const origin = (position: number) => originOf('meltFlow', position, filament, [first, second]);
+    expect([0, 1, 2, 3].map(origin)).toEqual([
+      null,
+      { addition: first, position: 0 },
+      { addition: second, position: 0 },
+      null,
+    ]);
+  });
+});
+
+it('additions belong to the filament that they name', () => {
+  const additions = new Map([[first.id, first]]);
+  expect(additionsTo('ashgrove/stagecraft-pla', additions)).toEqual([first]);
+  expect(additionsTo('ashgrove/other', additions)).toEqual([]);
+});
