@@ -66,6 +66,7 @@ export { drawTextPlot, type TextPlotSize } from './plots/draw-text-plot.ts';
 export type { Plot, PlotAxis, PlotMark, PlotPoint } from './plots/plot.ts';
 export type { Finding, Severity } from './registry/finding.ts';
 export type {
+  Addition,
   Filament,
   Job,
   Machine,
@@ -84,6 +85,11 @@ export { markdownComparison } from './report/markdown-comparison.ts';
 export { textComparison } from './report/text-comparison.ts';
 export type { Result } from './result.ts';
 export { type CheckOptions, checkRegistry } from './rules/check-registry.ts';
+export { answerProblem } from './scaffold/answer-problem.ts';
+export type { Answers } from './scaffold/answers.ts';
+export { type Field, fieldsOf } from './scaffold/field.ts';
+export { type ScaffoldRequest, scaffold } from './scaffold/scaffold.ts';
+export type { SchemaFiles } from './scaffold/schema-part.ts';
 export { type Description, describe } from './statistics/describe.ts';
 export { type LinearFit, type LinearFitProblem, leastSquares } from './statistics/least-squares.ts';
 export { nonlinearLeastSquares } from './statistics/nonlinear-least-squares.ts';
