@@ -1,8 +1,8 @@
-import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { writeTables } from '../src/commands/write-tables.ts';
+import { writeFiles } from '../src/commands/write-files.ts';
 import { checkRegistry, deriveTables, loadRegistry, reduceTrial, type SpeedRow } from '../src/index.ts';
+import { tableFiles } from '../src/tables/table-files.ts';
 import { alignedCells } from '../src/tables/text-grid.ts';
 
 const trial = 'lantern-stagecraft-pla-230-fine';
@@ -61,8 +61,7 @@ const cells = shown.map((row) =>
 for (const line of alignedCells(columns, cells)) console.log(`  ${line.join('  ').trimEnd()}`);
 
 const out = join(root, 'out');
-mkdirSync(out, { recursive: true });
-const files = await writeTables(table.value, out);
+const files = await writeFiles(tableFiles(table.value), out);
 console.log(`\nThe full table (${table.value.rows.length} rows):`);
 for (const file of files) console.log(`  out/${file}`);
 console.log(

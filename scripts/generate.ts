@@ -39,6 +39,8 @@ const { rulePages } = await import('./generate/rule-pages.ts');
 const { kindPages } = await import('./generate/kind-pages.ts');
 await keepFolder('rules', rulePages());
 await keepFolder('kinds', kindPages());
+const { templateVariablesPage } = await import('./generate/template-variables-page.ts');
+await keepCurrent(`${docs}template-variables.md`, templateVariablesPage());
 
 /** Makes a folder of docs/ hold these pages and no other. */
 async function keepFolder(name: string, pages: ReadonlyMap<string, string>): Promise<void> {

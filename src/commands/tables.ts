@@ -1,25 +1,22 @@
-import { join, resolve } from 'node:path';
 import { Command, Option } from 'commander';
 import { loadRegistry } from '../registry/load-registry.ts';
-import { deriveTables } from '../tables/derive-tables.ts';
-import { explainRow } from '../tables/explain-row.ts';
-import { findRow } from '../tables/row-address.ts';
-import { writeCsv } from '../tables/write-csv.ts';
-import { writeHtml } from '../tables/write-html.ts';
-import { writeJson } from '../tables/write-json.ts';
-import { writeMarkdown } from '../tables/write-markdown.ts';
+import { failure, type Result, success } from '../result.ts';
+import { type TemplateEscape, templateEscapes } from '../tables/template-escape.ts';
 import type { Finish } from './finish.ts';
+import { readTemplateFile, type TemplateFile } from './read-template-file.ts';
 import { registryFolders } from './registry-folders.ts';
 import { registryOption } from './shared-options.ts';
+import { showTables, tableWriters } from './show-tables.ts';
 import type { Surroundings } from './surroundings.ts';
-import { writeTables } from './write-tables.ts';
 
 interface TablesOptions {
   readonly nozzle?: string;
   readonly policy?: string;
-  readonly format: keyof typeof writers;
+  readonly format: keyof typeof tableWriters;
   readonly out?: string;
   readonly explain?: string;
+  readonly template?: string;
+  readonly escape?: TemplateEscape;
   readonly registry: readonly string[];
 }
 
@@ -38,7 +35,7 @@ export function tablesCommand(surroundings: Surroundings, finish: Finish): Comma
     .option('--policy <id>', 'house rules to apply (default: the only ones of the registry)')
     .addOption(
       new Option('--format <format>', 'form of the table on standard output')
-        .choices(Object.keys(writers))
+        .choices(Object.keys(tableWriters))
         .default('markdown'),
     )
     .option(
@@ -49,7 +46,19 @@ export function tablesCommand(surroundings: Surroundings, finish: Finish): Comma
       new Option(
         '--explain <row>',
         'show the arithmetic of one row instead, with the source of every number',
-      ).conflicts(['out', 'format']),
+      ).conflicts(['out', 'format', 'template']),
+    )
+    .addOption(
+      new Option(
+        '--template <file>',
+        'fill your own Mustache template instead, such as examples/templates/wall.txt; see docs/templates.md',
+      ).conflicts(['format']),
+    )
+    .addOption(
+      new Option(
+        '--escape <target>',
+        'what the values in the template must be safe for (default: by its name, such as xml for sheet.xml)',
+      ).choices([...templateEscapes]),
     )
     .addOption(registryOption())
     .addHelpText(
@@ -60,30 +69,37 @@ Examples:
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --nozzle hs-0.6 --policy workshop --out out
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --format html > wall.html
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --explain infill@0.2x0.44
+  meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --template sheet.ini
 
 Exit status: 0 table written, 2 it cannot be derived.`,
     )
     .action(async (machine: string, filament: string, options: TablesOptions) => {
+      const template = templateOf(options, surroundings.cwd);
+      if (!template.ok) return finish.cannotRun(template.error);
       const folders = registryFolders(options.registry, surroundings.cwd);
       if (!folders.ok) return finish.cannotRun(folders.error);
       const { registry } = loadRegistry(folders.value, surroundings.cwd);
-      const table = deriveTables(registry, { machine, filament, ...chosen(options) });
-      if (!table.ok) return finish.cannotRun(table.error);
-      if (options.explain !== undefined) {
-        const row = findRow(table.value, options.explain);
-        return row.ok
-          ? surroundings.out(explainRow(registry, table.value, row.value))
-          : finish.cannotRun(row.error);
-      }
-      if (options.out === undefined) return surroundings.out(writers[options.format](table.value));
-      for (const path of await writeTables(table.value, resolve(surroundings.cwd, options.out))) {
-        surroundings.out(`${join(options.out, path)}\n`);
-      }
+      const { nozzle, policy, registry: _, template: __, ...show } = options;
+      const request = {
+        ...{ machine, filament },
+        ...(nozzle !== undefined && { nozzle }),
+        ...(policy !== undefined && { policy }),
+      };
+      const shown = await showTables(registry, request, {
+        ...show,
+        template: template.value,
+        cwd: surroundings.cwd,
+      });
+      return shown.ok ? surroundings.out(shown.value) : finish.cannotRun(shown.error);
     });
 }
 
-const writers = { markdown: writeMarkdown, csv: writeCsv, json: writeJson, html: writeHtml } as const;
-
-function chosen({ nozzle, policy }: TablesOptions): { nozzle?: string; policy?: string } {
-  return { ...(nozzle !== undefined && { nozzle }), ...(policy !== undefined && { policy }) };
+function templateOf(
+  { template, escape: target }: TablesOptions,
+  cwd: string,
+): Result<TemplateFile | null, string> {
+  if (template !== undefined) return readTemplateFile(template, cwd, target);
+  return target === undefined
+    ? success(null)
+    : failure('--escape says how a template is filled; name one with --template.');
 }

@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { runCommand } from '../run-command.ts';
@@ -229,5 +229,66 @@ describe('it cannot be derived, and says why', () => {
     const { status, err } = await tables(sampleRegistry().cwd, 'plumstead/wren');
     expect(status).toBe(2);
     expect(err).toContain("missing required argument 'filament'");
+  });
+});
+
+describe('--template', () => {
+  const withTemplate = async (name: string, text: string | Buffer, ...args: string[]) => {
+    const { cwd } = sampleRegistry();
+    writeFileSync(join(cwd, name), text);
+    const outcome = await tables(cwd, ...pairing, '--template', name, ...args);
+    return { ...outcome, cwd };
+  };
+
+  it('fills it on standard output', async () => {
+    const { status, out } = await withTemplate('card.txt', '{{machine}}: {{#rows}}{{speed}} {{/rows}}\n');
+    expect(status).toBe(0);
+    expect(out).toMatch(/^plumstead\/wren: (\d+ )+\n$/);
+  });
+
+  it('writes it with --out, named after the table and the template', async () => {
+    const { out, cwd } = await withTemplate('my card.XML.mustache', '<a>{{machine}}</a>', '--out', 'made');
+    const name = 'plumstead-wren--hs-0.6--oakhollow-daisy-pla--house--my-card.xml';
+    expect(out).toBe(`made/${name}\n`);
+    expect(readFileSync(join(cwd, 'made', name), 'utf8')).toBe('<a>plumstead/wren</a>');
+  });
+
+  it('names every unknown variable with its place, and writes nothing', async () => {
+    const { status, out, err, cwd } = await withTemplate('card.txt', '{{machin}}\n{{sped}}', '--out', 'made');
+    expect({ status, out }).toEqual({ status: 2, out: '' });
+    expect(err).toMatch(
+      /^card\.txt:1:1: .*"machin" here\. Did you mean "machine"\?\ncard\.txt:2:1: .*"sped" here/,
+    );
+    expect(existsSync(join(cwd, 'made'))).toBe(false);
+  });
+
+  it('shows ten problems and counts the others', async () => {
+    const { err } = await withTemplate('card.txt', '{{x}}'.repeat(25));
+    expect(err.trim().split('\n')).toHaveLength(11);
+    expect(err).toContain('… and 15 more');
+  });
+
+  it.each([
+    [
+      'a file that is not there',
+      ['--template', 'no.txt'],
+      '--template no.txt: the file cannot be read (ENOENT)',
+    ],
+    ['a folder', ['--template', 'profiles'], '--template profiles: the file cannot be read (EISDIR)'],
+    ['--escape without a template', ['--escape', 'xml'], '--escape says how a template is filled'],
+    ['a form as well', ['--template', 'x', '--format', 'csv'], 'cannot be used with'],
+  ])('ends with status 2 for %s', async (_, args, message) => {
+    const { status, out, err } = await tables(sampleRegistry().cwd, ...pairing, ...args);
+    expect({ status, out }).toEqual({ status: 2, out: '' });
+    expect(err).toContain(message);
+  });
+
+  it.each([
+    ['no text', Buffer.from([0xff, 0xfe, 0x00]), 'no text in UTF-8'],
+    ['far too large', Buffer.alloc(900_000, 'x'), 'too large for a template'],
+  ])('ends with status 2 for a file that is %s', async (_, content, message) => {
+    const { status, err } = await withTemplate('card.txt', content);
+    expect(status).toBe(2);
+    expect(err).toContain(message);
   });
 });

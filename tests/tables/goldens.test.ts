@@ -6,8 +6,14 @@ import { runCommand, spawnCommand } from '../run-command.ts';
 import { sampleRegistry } from '../sample-registry.ts';
 
 const goldens = fileURLToPath(new URL('../goldens', import.meta.url));
-const names = readdirSync(goldens).filter((name) => name.startsWith('plumstead-wren--'));
+const all = readdirSync(goldens).filter((name) => name.startsWith('plumstead-wren--'));
+const templates = ['sheet.ini', 'sheet.xml', 'wall.txt'];
+const names = all.filter((name) => !templates.some((template) => name.endsWith(`--${template}`)));
 const args = ['tables', 'plumstead/wren', 'oakhollow/daisy-pla', '--out', 'made'];
+
+function templateArgs(name: string): string[] {
+  return [...args, '--template', fileURLToPath(new URL(`../../examples/templates/${name}`, import.meta.url))];
+}
 
 function madeIn(cwd: string): Record<string, string> {
   return Object.fromEntries(
@@ -45,6 +51,19 @@ describe('the golden tables', () => {
     const { cwd } = sampleRegistry();
     expect(spawnCommand(cwd, args, env).status).toBe(0);
     const wanted = Object.fromEntries(names.map((name) => [name, readFileSync(join(goldens, name), 'utf8')]));
+    expect(madeIn(cwd)).toEqual(wanted);
+  });
+});
+
+describe('the golden sheets of the example templates', () => {
+  it.each(templates)('%s is written again byte for byte, in any place and language', async (template) => {
+    const golden = `plumstead-wren--hs-0.6--oakhollow-daisy-pla--house--${template}`;
+    const wanted = { [golden]: readFileSync(join(goldens, golden), 'utf8') };
+    const { cwd } = sampleRegistry();
+    await runCommand(cwd, templateArgs(template));
+    expect(madeIn(cwd)).toEqual(wanted);
+    const env = { TZ: 'Asia/Kathmandu', LANG: 'ar_EG.UTF-8', LC_ALL: 'ar_EG.UTF-8' };
+    expect(spawnCommand(cwd, templateArgs(template), env).status).toBe(0);
     expect(madeIn(cwd)).toEqual(wanted);
   });
 });
