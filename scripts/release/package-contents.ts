@@ -9,6 +9,7 @@ const allowed: readonly RegExp[] = [
   /^profiles\/[a-z]+\/(?:[^/]+\/)?[^/]+\.yaml$/,
   /^profiles\/trials\/[0-9]{4}\/[^/]+\.csv$/,
   /^templates\/registry\/(?:[a-zA-Z0-9_-]+\/)*[a-zA-Z0-9_-]+(?:\.(?:yaml|yml|json|md|example))?$/,
+  /^examples\/templates\/[a-z-]+\.(?:ini|txt|xml)$/,
   /^dist\/(?:[a-z0-9-]+\/)*[a-z0-9-]+\.(?:js|d\.ts)$/,
 ];
 
