@@ -4,7 +4,7 @@ import type { ProfileRule } from './rule.ts';
 import { shownNumber } from './wording.ts';
 
 /** Thermal diffusivity of unfilled solids in mm²/s. */
-const unfilledSolids = { low: 0.07, high: 0.17 };
+export const unfilledSolids = { low: 0.07, high: 0.17 };
 
 export const diffusivity: ProfileRule = {
   judges: 'profile',

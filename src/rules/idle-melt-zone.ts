@@ -7,6 +7,7 @@ import type { Polymer } from '../registry/generated/documents.ts';
 import type { Profile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { Millimetres, Range } from '../units/canonical.ts';
+import { unfilledSolids } from './diffusivity.ts';
 import { familiesOf, widest } from './families.ts';
 import { roomTemperature } from './melt-heat.ts';
 import { pairingOfTrial } from './pairing-of-trial.ts';
@@ -98,7 +99,11 @@ function middleDiffusivity(families: readonly Polymer[]): SquareMillimetresPerSe
   const density = widest(families, 'density');
   const heat = widest(families, 'specificHeatSolid');
   if (conductivity === null || density === null || heat === null) return usualDiffusivity;
-  return thermalDiffusivity(middle(conductivity), middle(density), middle(heat));
+  const diffusivity = thermalDiffusivity(middle(conductivity), middle(density), middle(heat));
+  // Figures that no plastic has are a finding of their own at the family, and say nothing about its trials.
+  return diffusivity >= unfilledSolids.low && diffusivity <= unfilledSolids.high
+    ? diffusivity
+    : usualDiffusivity;
 }
 
 function middle({ low, high }: Range): number {

@@ -50,7 +50,7 @@ const slips: readonly Slip[] = [
   },
   {
     slip: 'a spool that is too heavy for the holder',
-    edits: [{ in: wren, below: '  sensed: true', add: 'spool: {mass: 750 g}' }],
+    edits: [{ in: wren, from: 'spool: {mass: 1 kg}', to: 'spool: {mass: 750 g}' }],
     found: [`warning consistency/spool-holder ${daisy} | spoolMass: 1 kg`],
   },
   {
@@ -127,7 +127,7 @@ const nearMisses: readonly NearMiss[] = [
   },
   {
     nearMiss: 'a holder for the spool',
-    edits: [{ in: wren, below: '  sensed: true', add: 'spool: {mass: 1 kg}' }],
+    edits: [{ in: wren, from: 'spool: {mass: 1 kg}', to: 'spool: {mass: 1.2 kg}' }],
   },
   {
     nearMiss: 'evidence from before a patch',
