@@ -3,6 +3,7 @@ import { chooseStatement } from '../registry/statement.ts';
 import type { CubicMillimetresPerSecond, Range } from '../units/canonical.ts';
 import type { ConditionName, ConditionRow } from './condition-row.ts';
 import { dryingRows } from './drying-rows.ts';
+import { firstLayerRow } from './first-layer-row.ts';
 import { type Ground, statedGround } from './ground.ts';
 import { nozzleRows } from './nozzle-rows.ts';
 import { conditionsOf, type Pairing } from './pairing.ts';
@@ -31,19 +32,6 @@ export function conditionRows(
     ...dryingRows(registry, pairing),
     ...spoolRows(pairing, largestFlow),
   ];
-}
-
-function firstLayerRow(pairing: Pairing): ConditionRow[] {
-  const { filament, policy } = pairing;
-  const stated = chooseStatement(filament.data.firstLayerNozzleTemperature, conditionsOf(pairing));
-  const window = chooseStatement(filament.data.nozzleTemperature, conditionsOf(pairing))?.value;
-  if (stated === null) return [];
-  const ground = statedGround(filament, stated, 'nozzle temperature of the first layer', 'temperature');
-  const inside =
-    window === undefined ? stated.value : Math.min(Math.max(stated.value, window.low), window.high);
-  const value = clean(roundDown(inside, policy.data.rounding.temperature ?? 1));
-  const single = value < (window?.low ?? value) ? inside : value;
-  return [row('firstLayerNozzleTemperature', { low: single, high: single }, 'Cel', [ground], '')];
 }
 
 function bedRow(pairing: Pairing): ConditionRow[] {

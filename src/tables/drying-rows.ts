@@ -75,14 +75,20 @@ function settingOf(
     const { low, high } = dryer.range;
     if (low > safe) return { value: null, note: doNotUse(`runs at ${low} Cel at least`, softening) };
     const value = Math.max(Math.min(wanted, high), low);
-    return { value, note: value < stated ? `Below the ${stated} Cel asked for.` : '' };
+    return adjustedSetting(value, stated);
   }
   return { value: wanted, note: 'The machine has no dryer of its own that is known.' };
 }
 
 function fixedSetting(value: DegreesCelsius, stated: DegreesCelsius): Setting {
-  const below = value < stated ? `, below the ${stated} Cel asked for` : '';
-  return { value, note: `The dryer is fixed there${below}.` };
+  const side = value === stated ? '' : `, ${value > stated ? 'above' : 'below'} the ${stated} Cel asked for`;
+  return { value, note: `The dryer is fixed there${side}.` };
+}
+
+function adjustedSetting(value: DegreesCelsius, stated: DegreesCelsius): Setting {
+  if (value === stated) return { value, note: '' };
+  const [side, why] = value > stated ? ['Above', ': the dryer runs no cooler'] : ['Below', ''];
+  return { value, note: `${side} the ${stated} Cel asked for${why}.` };
 }
 
 function doNotUse(what: string, softening: Softening | null): string {

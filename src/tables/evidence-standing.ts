@@ -1,4 +1,5 @@
 import type { reduceTrial } from '../bench/reduce-trial.ts';
+import { reducingOnce } from '../bench/reducing-once.ts';
 import type { AnyProfile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
 import { toPointer } from '../registry/shape.ts';
@@ -32,16 +33,12 @@ export function evidenceFaults(
   reduce: typeof reduceTrial,
 ): EvidenceFault[] {
   const named = new Set(grounds.map(({ evidence }) => evidence));
-  const known = new Map<string, ReturnType<RuleContext['reduce']>>();
+  const reduceOnce = reducingOnce(registry, reduce);
   const context: RuleContext = {
     registry,
     // The rules above judge no dates.
     today: '',
-    reduce: (id) => {
-      const reduced = known.get(id) ?? (named.has(id) ? reduce(registry, id) : failure([]));
-      known.set(id, reduced);
-      return reduced;
-    },
+    reduce: (id) => (named.has(id) ? reduceOnce(id) : failure([])),
   };
   return grounds.filter(({ basis }) => basis !== null).flatMap((ground) => faultsOf(ground, context));
 }

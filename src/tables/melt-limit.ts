@@ -2,10 +2,11 @@ import { usualAcceptedDeficit } from '../bench/flow-ladder-settings.ts';
 import type { Statement } from '../registry/generated/documents.ts';
 import type { AnyProfile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
-import { type Conditions, chooseStatement, statementsByWeight, weakerBasis } from '../registry/statement.ts';
+import { type Conditions, statementsByWeight, weakerBasis } from '../registry/statement.ts';
 import { failure, type Result, success } from '../result.ts';
-import type { DegreesCelsius, Fraction, Range } from '../units/canonical.ts';
+import type { DegreesCelsius, Fraction } from '../units/canonical.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
+import { hottestSetting, nozzleWindow } from './nozzle-settings.ts';
 import { conditionsOf, type Pairing } from './pairing.ts';
 import { type UsableLimit, usableLimit } from './usable-limit.ts';
 
@@ -60,10 +61,6 @@ function withoutTemperature({ nozzleTemperature: _, ...rest }: Conditions): Cond
   return rest;
 }
 
-function nozzleWindow(pairing: Pairing): Statement<Range> | null {
-  return chooseStatement(pairing.filament.data.nozzleTemperature, conditionsOf(pairing));
-}
-
 /** A claim that names no temperature is read at the middle of the window of the filament. */
 function temperatureOf({ at }: Statement<number>, pairing: Pairing): DegreesCelsius | null {
   const window = nozzleWindow(pairing)?.value;
@@ -76,9 +73,8 @@ function faultOf(
   statement: Statement<number>,
   temperature: DegreesCelsius,
 ): string | null {
-  const { hotEnd, filament, policy } = pairing;
-  const stated = chooseStatement(hotEnd.temperatureLimit, conditionsOf(pairing))?.value;
-  const highest = (stated ?? Number.POSITIVE_INFINITY) - (policy.data.hotEndMargin ?? 0);
+  const { filament, policy } = pairing;
+  const highest = hottestSetting(pairing);
   if (temperature > highest) return `the hot end may be set to ${degrees(highest)} at most`;
   const window = nozzleWindow(pairing)?.value;
   if (window !== undefined && (temperature < window.low || temperature > window.high)) {

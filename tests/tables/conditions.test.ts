@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ConditionName, ConditionRow } from '../../src/tables/condition-row.ts';
 import { writeConditionsCsv } from '../../src/tables/write-conditions-csv.ts';
-import { meltLimit, type PairingFigures, tableWith } from './pairing-with.ts';
+import { meltLimit, type PairingFigures, pairing, registryWith, tableWith } from './pairing-with.ts';
 
 const assumed = <Value>(value: Value) => [{ value, basis: 'assumed', reason: 'Bench habit' } as const];
 
@@ -62,6 +62,31 @@ describe('the nozzle temperature for a flow', () => {
     expect(rows.length).toBeGreaterThan(2);
     const temperatures = rows.map(({ window }) => window!.low);
     expect(temperatures).toEqual([...temperatures].sort((a, b) => a - b));
+  });
+});
+
+// The strand of the sample pairing is to be printed at 200..235 Cel.
+describe('the nozzle temperature of the first layer', () => {
+  const firstLayer = (stated: number, limit: number, hotEndMargin = 0) => {
+    const [hotEnd] = registryWith({}).machine.get(pairing.machine)!.data.hotEnds;
+    return conditions('firstLayerNozzleTemperature', {
+      filament: { firstLayerNozzleTemperature: assumed(stated), meltFlow: [meltLimit(20, 200)] },
+      machine: { hotEnds: [{ ...hotEnd!, temperatureLimit: assumed(limit) }] },
+      policy: { hotEndMargin },
+    })[0];
+  };
+
+  it('is the stated one', () => {
+    expect(firstLayer(220, 260)).toMatchObject({ window: { low: 220, high: 220 }, note: '' });
+  });
+
+  it('stays below the limit of the hot end by the margin of the policy', () => {
+    const row = firstLayer(230, 235, 10);
+    expect(row).toMatchObject({
+      window: { low: 225, high: 225 },
+      note: 'Cut at the 225 Cel that the hot end may be set to; 230 Cel is asked for.',
+    });
+    expect(row?.grounds.map(({ what }) => what)).toContain('limit of the hot end');
   });
 });
 
@@ -132,6 +157,16 @@ describe('drying', () => {
       window: { low: 45, high: 45 },
       note: 'The dryer is fixed there, below the 50 Cel asked for.',
     });
+  });
+
+  it.each([
+    [{ setting: 'fixed', temperature: 55 } as const, 'The dryer is fixed there, above the 50 Cel asked for.'],
+    [
+      { setting: 'adjustable', range: { low: 55, high: 80 } } as const,
+      'Above the 50 Cel asked for: the dryer runs no cooler.',
+    ],
+  ])('says so where the dryer runs no cooler than above what is asked for: %j', (dryer, note) => {
+    expect(drying(dryer)).toMatchObject({ window: { low: 55, high: 55 }, note });
   });
 
   it('never sets a dryer above softening less the margin', () => {
