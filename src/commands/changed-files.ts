@@ -1,8 +1,8 @@
 import { join } from 'node:path';
 import { failure, type Result, success } from '../result.ts';
-import { type Asker, commitOf, gitText } from './git.ts';
+import { commitOf, type GitCaller, gitText } from './git.ts';
 
-const asker: Asker = { name: '--changed', example: '--changed main' };
+const caller: GitCaller = { name: '--changed', example: '--changed main' };
 
 /** A file that differs between a commit and the working tree; it may be gone. */
 export interface ChangedFile {
@@ -22,7 +22,7 @@ export async function changedFiles(
 ): Promise<Result<readonly ChangedFile[], string>> {
   const changed: ChangedFile[] = [];
   for (const folder of folders) {
-    const commit = await commitOf(base, folder, asker);
+    const commit = await commitOf(base, folder, caller);
     if (!commit.ok) return commit;
     for (const args of [
       ['diff', '--name-only', '-z', '--no-renames', '--no-ext-diff', '--relative', commit.value, '--', '.'],

@@ -6,7 +6,7 @@ import {
   loadRegistry,
 } from '../registry/load-registry.ts';
 import { failure, type Result, success } from '../result.ts';
-import { type Asker, commitOf, gitText } from './git.ts';
+import { commitOf, type GitCaller, gitText } from './git.ts';
 import { filesAtCommit } from './registry-at-commit.ts';
 import { registryFolder } from './registry-folders.ts';
 
@@ -16,7 +16,7 @@ export interface DiffSide {
   readonly loaded: LoadedRegistry;
 }
 
-const asker: Asker = { name: 'diff', example: 'meltbounds diff main' };
+const caller: GitCaller = { name: 'diff', example: 'meltbounds diff main' };
 
 /**
  * The registry that a word stands for: a folder that holds one, which then takes the place of the team's own; else a
@@ -37,7 +37,7 @@ export async function diffSide(
     return success({ name: 'the working tree', loaded: loadRegistry(folders.value, cwd) });
   }
   const own = folders.value.at(-1) ?? cwd;
-  const commit = await commitOf(word, own, asker);
+  const commit = await commitOf(word, own, caller);
   if (!commit.ok) return failure(`${commit.error}\nOr name a folder that holds a registry.`);
   const files: FileWithSiblings[] = [];
   for (const path of folders.value) {

@@ -42,22 +42,26 @@ export async function gitText(folder: string, args: readonly string[]): Promise<
 }
 
 /** Who asks git for a commit, for messages: `--changed`, and an example of the right use of it. */
-export interface Asker {
+export interface GitCaller {
   readonly name: string;
   readonly example: string;
 }
 
 /** Id of the commit that a name stands for, so that no later argument can be taken for an option. */
-export async function commitOf(name: string, folder: string, asker: Asker): Promise<Result<string, string>> {
+export async function commitOf(
+  name: string,
+  folder: string,
+  caller: GitCaller,
+): Promise<Result<string, string>> {
   const unknown = `git knows no commit "${quote(name)}" here.`;
-  const help = `Name a branch, a tag or a commit, for instance: ${asker.example}`;
+  const help = `Name a branch, a tag or a commit, for instance: ${caller.example}`;
   if (!/^[^-\p{Cc}][^\p{Cc}]*$/u.test(name)) return failure(`${unknown} ${help}`);
   const inside = await gitText(folder, ['rev-parse', '--is-inside-work-tree']);
   if (!inside.ok) {
     return failure(
       inside.error.isMissing
-        ? `${asker.name} asks git what has changed, and git is not installed.`
-        : `${asker.name} asks git what has changed, but ${folder} is not in a git repository.`,
+        ? `${caller.name} asks git what has changed, and git is not installed.`
+        : `${caller.name} asks git what has changed, but ${folder} is not in a git repository.`,
     );
   }
   const found = await gitText(folder, ['rev-parse', '--verify', '--quiet', `${name}^{commit}`]);

@@ -1,3 +1,4 @@
+import type { ReduceById } from '../bench/reducing-once.ts';
 import type { ReducedQuantity } from '../bench/reduction.ts';
 import { compareText } from '../registry/finding.ts';
 import type { Trial } from '../registry/generated/documents.ts';
@@ -5,7 +6,6 @@ import type { HotEnd } from '../registry/nozzle.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { Claim } from './claim.ts';
 import type { ClaimEvidence } from './claim-verdict.ts';
-import type { ReduceTrial } from './sibling-trials.ts';
 
 /** The trials of a machine, the newest first; those with a nozzle of one hot end where that matters. */
 export function trialsOf(registry: Registry, machine: string, hotEnd: HotEnd | null): Trial[] {
@@ -23,7 +23,7 @@ export function trialsOf(registry: Registry, machine: string, hotEnd: HotEnd | n
 export function evidenceFrom(
   trial: Trial,
   quantity: ReducedQuantity,
-  reduce: ReduceTrial,
+  reduce: ReduceById,
 ): ClaimEvidence | null {
   const reduced = reduce(trial.id);
   const result = reduced.ok ? reduced.value.results.find((each) => each.quantity === quantity) : undefined;

@@ -1,4 +1,4 @@
-import { reduceTrial } from '../bench/reduce-trial.ts';
+import { type ReduceById, reducingOnce } from '../bench/reducing-once.ts';
 import type { Profile } from '../registry/profile.ts';
 import { idsOf, type Registry } from '../registry/registry.ts';
 import { failure, type Result, success } from '../result.ts';
@@ -16,7 +16,6 @@ import {
   untestedClaim,
 } from './judge-other-claims.ts';
 import { judgeSpeedClaim } from './judge-speed-claim.ts';
-import type { ReduceTrial } from './sibling-trials.ts';
 
 /** The claims of a machine with what has become of them. */
 export interface ClaimReport {
@@ -32,12 +31,7 @@ export interface ClaimReport {
 export function judgeClaims(registry: Registry, machineId: string): Result<ClaimReport, string> {
   const machine = registry.machine.get(machineId);
   if (machine === undefined) return failure(unknownId('machine', machineId, idsOf(registry, 'machine')));
-  const known = new Map<string, ReturnType<ReduceTrial>>();
-  const reduce: ReduceTrial = (id) => {
-    const reduced = known.get(id) ?? reduceTrial(registry, id);
-    known.set(id, reduced);
-    return reduced;
-  };
+  const reduce = reducingOnce(registry);
   return success({
     machine: machineId,
     claims: claimsOf(machine.data).map((claim) => ({ claim, ...judge(registry, machine, claim, reduce) })),
@@ -48,7 +42,7 @@ function judge(
   registry: Registry,
   machine: Profile<'machine'>,
   claim: Claim,
-  reduce: ReduceTrial,
+  reduce: ReduceById,
 ): ClaimVerdict {
   const measured = measuredBeside(claim, registry);
   const trials = trialsOf(registry, machine.id, claim.hotEnd);

@@ -1,3 +1,4 @@
+import type { ReduceById } from '../bench/reducing-once.ts';
 import { flowOfFeed } from '../physics/strand.ts';
 import type { Trial } from '../registry/generated/documents.ts';
 import type { Registry } from '../registry/registry.ts';
@@ -9,7 +10,6 @@ import type { Claim } from './claim.ts';
 import { evidenceFrom, measuredBeside, trialsOf } from './claim-evidence.ts';
 import { bearsOut, type ClaimEvidence, type ClaimVerdict } from './claim-verdict.ts';
 import { judgeMeasured } from './judge-measured.ts';
-import type { ReduceTrial } from './sibling-trials.ts';
 
 /** A set temperature that is this much lower, in K, still stands for the one that a claim names (common practice, no source). */
 const sameTemperature = 5;
@@ -22,7 +22,7 @@ export function judgeFlowClaim(
   registry: Registry,
   machine: string,
   claim: Claim,
-  reduce: ReduceTrial,
+  reduce: ReduceById,
 ): ClaimVerdict {
   const { value, at = {} } = claim.statement;
   const trials = trialsOf(registry, machine, claim.hotEnd).filter(

@@ -1,3 +1,4 @@
+import type { ReduceById } from '../bench/reducing-once.ts';
 import type { Trial } from '../registry/generated/documents.ts';
 import type { Registry } from '../registry/registry.ts';
 import { familiesOf } from '../rules/families.ts';
@@ -7,7 +8,6 @@ import type { Claim } from './claim.ts';
 import { evidenceFrom, settingOf } from './claim-evidence.ts';
 import type { ClaimEvidence, ClaimVerdict } from './claim-verdict.ts';
 import { judgeMeasured } from './judge-measured.ts';
-import type { ReduceTrial } from './sibling-trials.ts';
 
 /** A claim that nothing has tested, with a word on what would. */
 export function untestedClaim(text: string, evidence: readonly ClaimEvidence[] = []): ClaimVerdict {
@@ -19,7 +19,7 @@ export function judgeContourClaim(
   claim: Claim,
   trials: readonly Trial[],
   measured: readonly ClaimEvidence[],
-  reduce: ReduceTrial,
+  reduce: ReduceById,
 ): ClaimVerdict {
   const ladders = trials
     .filter(({ method }) => method === 'contourLadder')
@@ -33,7 +33,7 @@ export function judgeSoundClaim(
   claim: Claim,
   trials: readonly Trial[],
   measured: readonly ClaimEvidence[],
-  reduce: ReduceTrial,
+  reduce: ReduceById,
 ): ClaimVerdict {
   const readings = trials
     .filter(({ method }) => method === 'soundLevel')
@@ -70,7 +70,7 @@ export function judgeHeaterClaim(
   registry: Registry,
   claim: Claim,
   trials: readonly Trial[],
-  reduce: ReduceTrial,
+  reduce: ReduceById,
 ): ClaimVerdict {
   const heats = trials
     .filter(({ method }) => method === 'flowLadder')

@@ -1,3 +1,4 @@
+import type { ReduceById } from '../bench/reducing-once.ts';
 import { usualMassResolution } from '../bench/usual-resolution.ts';
 import { strandFeed, strandMass } from '../physics/strand.ts';
 import type { Registry } from '../registry/registry.ts';
@@ -13,7 +14,6 @@ import { type NozzleWindow, nozzleWindow } from './nozzle-window.ts';
 import type { PlanRequest } from './plan-request.ts';
 import { planTemperature } from './plan-temperature.ts';
 import { predictLimit } from './predict-limit.ts';
-import type { ReduceTrial } from './sibling-trials.ts';
 
 /** Two pieces a step tell how repeatable they are. */
 const repeats = 2;
@@ -29,7 +29,7 @@ export function layOutLadder(
   registry: Registry,
   pairing: FittedPairing,
   request: PlanRequest,
-  reduce: ReduceTrial,
+  reduce: ReduceById,
 ): Result<LadderPlan, string> {
   const { filament, hotEnd, nozzle } = pairing;
   const density = chooseStatement(filament.data.density, conditionsOf(pairing));

@@ -1,3 +1,4 @@
+import type { ReduceById } from '../bench/reducing-once.ts';
 import type { Statement } from '../registry/generated/documents.ts';
 import type { Registry } from '../registry/registry.ts';
 import { familiesOf } from '../rules/families.ts';
@@ -7,13 +8,12 @@ import type { MatchFlow, MatchReason } from './match-verdict.ts';
 import { nozzleWindow } from './nozzle-window.ts';
 import { predictLimit } from './predict-limit.ts';
 import { flowRangeText, flowText } from './prediction-text.ts';
-import type { ReduceTrial } from './sibling-trials.ts';
 
 /** Below this share of what is claimed, a measured flow is a reason of its own (common practice, no source). */
 const disappointing = 0.5;
 
 /** The highest flow that was measured with a nozzle, at any temperature that the hot end may have; null where none was. */
-export function measuredFlow(pairing: FittedPairing, reduce: ReduceTrial): MatchFlow | null {
+export function measuredFlow(pairing: FittedPairing, reduce: ReduceById): MatchFlow | null {
   const best = measuredOf(pairing).toSorted((a, b) => b.value - a.value)[0];
   if (best?.at?.nozzleTemperature === undefined) return null;
   return {
@@ -26,7 +26,7 @@ export function measuredFlow(pairing: FittedPairing, reduce: ReduceTrial): Match
   };
 }
 
-function endedEarly(trial: string, reduce: ReduceTrial): boolean {
+function endedEarly(trial: string, reduce: ReduceById): boolean {
   const reduced = reduce(trial);
   return (
     reduced.ok &&
@@ -50,7 +50,7 @@ function measuredOf({ filament, hotEnd, machine, nozzle }: FittedPairing): State
 export function expectedFlow(
   registry: Registry,
   pairing: FittedPairing,
-  reduce: ReduceTrial,
+  reduce: ReduceById,
 ): MatchFlow | null {
   const { hotEnd, nozzle, filament } = pairing;
   const families = familiesOf(filament.data, registry);

@@ -1,3 +1,4 @@
+import type { ReduceById } from '../bench/reducing-once.ts';
 import { nozzlesOf } from '../registry/nozzle.ts';
 import type { Profile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
@@ -14,7 +15,6 @@ import {
   verdicts,
   worstVerdict,
 } from './match-verdict.ts';
-import type { ReduceTrial } from './sibling-trials.ts';
 
 interface NozzleMatch {
   readonly pairing: FittedPairing;
@@ -27,7 +27,7 @@ export function matchPairing(
   registry: Registry,
   machine: Profile<'machine'>,
   filament: Profile<'filament'>,
-  reduce: ReduceTrial,
+  reduce: ReduceById,
 ): PairingMatch | null {
   const nozzles = nozzlesOf(machine.data).map((fitted): NozzleMatch => {
     const pairing = { machine, filament, ...fitted };

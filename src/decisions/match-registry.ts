@@ -1,11 +1,10 @@
-import { reduceTrial } from '../bench/reduce-trial.ts';
+import { reducingOnce } from '../bench/reducing-once.ts';
 import { compareText } from '../registry/finding.ts';
 import { idsOf, type Registry } from '../registry/registry.ts';
 import { failure, type Result, success } from '../result.ts';
 import { unknownId } from '../tables/pairing.ts';
 import { matchPairing } from './match-pairing.ts';
 import { type PairingMatch, verdicts } from './match-verdict.ts';
-import type { ReduceTrial } from './sibling-trials.ts';
 
 /** What is to be matched; everything unless named. */
 export interface MatchRequest {
@@ -74,13 +73,4 @@ function betterMatch(a: PairingMatch, b: PairingMatch): number {
 function strength({ flow }: PairingMatch): number {
   if (flow === null) return 2;
   return flow.basis === 'measured' ? 0 : 1;
-}
-
-function reducingOnce(registry: Registry): ReduceTrial {
-  const known = new Map<string, ReturnType<ReduceTrial>>();
-  return (id) => {
-    const reduced = known.get(id) ?? reduceTrial(registry, id);
-    known.set(id, reduced);
-    return reduced;
-  };
 }

@@ -1,5 +1,6 @@
 import { usualAcceptedDeficit } from '../bench/flow-ladder-settings.ts';
 import { reduceTrial } from '../bench/reduce-trial.ts';
+import type { ReduceById } from '../bench/reducing-once.ts';
 import type { Registry } from '../registry/registry.ts';
 import { type Result, success } from '../result.ts';
 import { shown, shownNumber, shownRange } from '../rules/wording.ts';
@@ -13,7 +14,6 @@ import { layOutLadder } from './lay-out-ladder.ts';
 import { benchKit, planCautions } from './plan-cautions.ts';
 import type { PlanRequest } from './plan-request.ts';
 import { predictionItems, reasonItems } from './prediction-text.ts';
-import type { ReduceTrial } from './sibling-trials.ts';
 import { freeTrialId } from './trial-id.ts';
 
 /** The next flow ladder of a pairing; the error is a sentence for the user. */
@@ -21,7 +21,7 @@ export function planFlowLadder(
   registry: Registry,
   pairing: FittedPairing,
   request: PlanRequest,
-  reduce: ReduceTrial = (id) => reduceTrial(registry, id),
+  reduce: ReduceById = (id) => reduceTrial(registry, id),
 ): Result<BenchPlan, string> {
   const laidOut = layOutLadder(registry, pairing, request, reduce);
   if (!laidOut.ok) return laidOut;

@@ -1,3 +1,4 @@
+import type { ReduceById } from '../bench/reducing-once.ts';
 import { flowOfFeed } from '../physics/strand.ts';
 import type { Registry } from '../registry/registry.ts';
 import { failure, type Result, success } from '../result.ts';
@@ -9,7 +10,7 @@ import type { CubicMillimetresPerSecond, Range } from '../units/canonical.ts';
 import { meltCapacity } from './melt-capacity.ts';
 import type { MeltSetup } from './melt-setup.ts';
 import type { Estimate, FlowCap, Prediction } from './prediction.ts';
-import { type ReduceTrial, type SiblingTrial, siblingTrials } from './sibling-trials.ts';
+import { type SiblingTrial, siblingTrials } from './sibling-trials.ts';
 import { statedFlow } from './stated-flow.ts';
 
 /** Ladders reach this part of what conduction gives, within this factor (common practice, no source). */
@@ -26,7 +27,7 @@ export function predictLimit(
   registry: Registry,
   pairing: FittedPairing,
   setup: MeltSetup,
-  reduce: ReduceTrial,
+  reduce: ReduceById,
 ): Result<Prediction, string> {
   const siblings = siblingTrials(registry, pairing, setup, reduce);
   const caps = capsOf(pairing, setup);

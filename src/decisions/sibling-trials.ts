@@ -1,11 +1,10 @@
-import type { BenchProblem } from '../bench/bench-problem.ts';
-import type { ReducedResult, Reduction } from '../bench/reduction.ts';
+import type { ReduceById } from '../bench/reducing-once.ts';
+import type { ReducedResult } from '../bench/reduction.ts';
 import { compareText } from '../registry/finding.ts';
 import type { Filament } from '../registry/generated/documents.ts';
 import { findNozzle } from '../registry/nozzle.ts';
 import type { Profile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
-import type { Result } from '../result.ts';
 import { familiesOf } from '../rules/families.ts';
 import type { FittedPairing } from '../tables/pairing.ts';
 import type { CubicMillimetresPerSecond, DegreesCelsius } from '../units/canonical.ts';
@@ -37,9 +36,6 @@ const usualSpread: Readonly<Record<Kinship, number>> = {
 /** On top of it where one strand is filled and the other is not (common practice, no source). */
 const fillerSpread = 1.2;
 
-/** Reduces a trial of the registry. */
-export type ReduceTrial = (id: string) => Result<Reduction, readonly BenchProblem[]>;
-
 /** A ladder that tells something about a pairing. */
 export interface SiblingTrial {
   readonly id: string;
@@ -61,7 +57,7 @@ export function siblingTrials(
   registry: Registry,
   pairing: FittedPairing,
   setup: MeltSetup,
-  reduce: ReduceTrial,
+  reduce: ReduceById,
 ): SiblingTrial[] {
   return [...registry.trial.values()]
     .flatMap((trial) => sibling(registry, pairing, setup, trial, reduce) ?? [])
@@ -78,7 +74,7 @@ function sibling(
   pairing: FittedPairing,
   setup: MeltSetup,
   { id, data }: Profile<'trial'>,
-  reduce: ReduceTrial,
+  reduce: ReduceById,
 ): SiblingTrial | null {
   if (data.method !== 'flowLadder') return null;
   const { machine: machineId, nozzle, conditions } = data;

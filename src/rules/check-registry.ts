@@ -1,10 +1,10 @@
 import { reduceTrial } from '../bench/reduce-trial.ts';
+import { reducingOnce } from '../bench/reducing-once.ts';
 import type { Finding } from '../registry/finding.ts';
 import type { Hit } from '../registry/hit.ts';
 import type { LoadedRegistry } from '../registry/load-registry.ts';
 import type { AnyProfile, ReadDocument } from '../registry/profile.ts';
 import { placeHit } from '../registry/read-profile.ts';
-import type { Registry } from '../registry/registry.ts';
 import { acknowledge, type JudgedFinding } from './acknowledge.ts';
 import { additionHits } from './addition-hits.ts';
 import { capFindings } from './cap-findings.ts';
@@ -29,7 +29,7 @@ export function checkRegistry(
   const context: RuleContext = {
     registry: loaded.registry,
     today,
-    reduce: reduceOnce(loaded.registry, reduce),
+    reduce: reducingOnce(loaded.registry, reduce),
   };
   const found = rules.flatMap((rule) =>
     rule.judges === 'document'
@@ -60,15 +60,4 @@ function placed(rule: Rule, { source, yaml }: ReadDocument, hits: Iterable<Hit>)
 /** Hits at places of the data, at the places of the text that those were read from. */
 function* inText({ originalPath }: AnyProfile, hits: Iterable<Hit>): Generator<Hit> {
   for (const hit of hits) yield { ...hit, path: originalPath(hit.path) };
-}
-
-function reduceOnce(registry: Registry, reduce: typeof reduceTrial): RuleContext['reduce'] {
-  const done = new Map<string, ReturnType<RuleContext['reduce']>>();
-  return (trial) => {
-    const known = done.get(trial);
-    if (known !== undefined) return known;
-    const reduced = reduce(registry, trial);
-    done.set(trial, reduced);
-    return reduced;
-  };
 }

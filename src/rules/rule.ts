@@ -1,11 +1,9 @@
-import type { BenchProblem } from '../bench/bench-problem.ts';
-import type { Reduction } from '../bench/reduction.ts';
+import type { ReduceById } from '../bench/reducing-once.ts';
 import type { Severity } from '../registry/finding.ts';
 import type { Hit } from '../registry/hit.ts';
 import type { Kind } from '../registry/kind.ts';
 import type { AnyProfile, ReadDocument } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
-import type { Result } from '../result.ts';
 
 /** What a rule may look at besides the profile that it judges. */
 export interface RuleContext {
@@ -13,7 +11,7 @@ export interface RuleContext {
   /** Today's date, YYYY-MM-DD. */
   readonly today: string;
   /** Reduces a trial to its results; each trial once, however many rules ask. */
-  readonly reduce: (trialId: string) => Result<Reduction, readonly BenchProblem[]>;
+  readonly reduce: ReduceById;
 }
 
 /**

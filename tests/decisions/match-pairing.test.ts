@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { ReduceById } from '../../src/bench/reducing-once.ts';
 import { matchPairing } from '../../src/decisions/match-pairing.ts';
 import { type Aspect, type PairingMatch, verdicts } from '../../src/decisions/match-verdict.ts';
-import type { ReduceTrial } from '../../src/decisions/sibling-trials.ts';
 import type { Filament, Machine } from '../../src/registry/generated/documents.ts';
 import { loadRegistry } from '../../src/registry/load-registry.ts';
 import { failure } from '../../src/result.ts';
@@ -10,7 +10,7 @@ import { failure } from '../../src/result.ts';
 const { registry } = loadRegistry(['profiles']);
 const machines = [...registry.machine.values()];
 const filaments = [...registry.filament.values()];
-const notReduced: ReduceTrial = () => failure([]);
+const notReduced: ReduceById = () => failure([]);
 
 type Change<Document> = (document: Document) => Partial<Document>;
 

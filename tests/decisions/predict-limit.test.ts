@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { reduceTrial } from '../../src/bench/reduce-trial.ts';
+import type { ReduceById } from '../../src/bench/reducing-once.ts';
 import { meltCapacity } from '../../src/decisions/melt-capacity.ts';
 import { predictLimit } from '../../src/decisions/predict-limit.ts';
-import type { ReduceTrial } from '../../src/decisions/sibling-trials.ts';
 import type { Trial } from '../../src/registry/generated/documents.ts';
 import { loadRegistry } from '../../src/registry/load-registry.ts';
 import { familiesOf } from '../../src/rules/families.ts';
@@ -11,7 +11,7 @@ import { findFittedPairing } from '../../src/tables/pairing.ts';
 const { registry } = loadRegistry(['profiles']);
 const ladders = [...registry.trial.values()].filter(({ data }) => data.method === 'flowLadder');
 const reductions = new Map(ladders.map(({ id }) => [id, reduceTrial(registry, id)]));
-const reduce: ReduceTrial = (id) => reductions.get(id) ?? reduceTrial(registry, id);
+const reduce: ReduceById = (id) => reductions.get(id) ?? reduceTrial(registry, id);
 
 /** The prediction for a trial of the demo without the trials that are left out, against what its readings give. */
 function holds(trial: Trial, isLeftOut: (other: Trial) => boolean): boolean {

@@ -1,0 +1,15 @@
+import type { Registry } from '../registry/registry.ts';
+import { reduceTrial } from './reduce-trial.ts';
+
+/** Reduces a trial of a registry that is settled; `reduceTrial` says what comes back. */
+export type ReduceById = (trialId: string) => ReturnType<typeof reduceTrial>;
+
+/** Reduces each trial of a registry when it is first asked for, and remembers what came of it. */
+export function reducingOnce(registry: Registry, reduce: typeof reduceTrial = reduceTrial): ReduceById {
+  const known = new Map<string, ReturnType<ReduceById>>();
+  return (trialId) => {
+    const reduced = known.get(trialId) ?? reduce(registry, trialId);
+    known.set(trialId, reduced);
+    return reduced;
+  };
+}
