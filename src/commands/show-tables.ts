@@ -12,7 +12,7 @@ import { writeHtml } from '../tables/write-html.ts';
 import { writeJson } from '../tables/write-json.ts';
 import { writeMarkdown } from '../tables/write-markdown.ts';
 import { filledFile, type TemplateFile } from './read-template-file.ts';
-import { writeFiles } from './write-files.ts';
+import { tryWriteFiles } from './write-files.ts';
 
 /** The forms that standard output can show. */
 export const tableWriters = {
@@ -59,6 +59,6 @@ async function writeOut(
   const filled = template === null ? null : filledFile(template, table);
   if (filled !== null && !filled.ok) return filled;
   const files = filled === null ? tableFiles(table) : [filled.value];
-  const names = await writeFiles(files, resolve(cwd, out));
-  return success(names.map((name) => `${join(out, name)}\n`).join(''));
+  const names = await tryWriteFiles(files, resolve(cwd, out), out);
+  return names.ok ? success(names.value.map((name) => `${join(out, name)}\n`).join('')) : names;
 }

@@ -1,6 +1,7 @@
 import { Command, Option } from 'commander';
 import { loadRegistry } from '../registry/load-registry.ts';
 import { failure, type Result, success } from '../result.ts';
+import type { PairingRequest } from '../tables/pairing.ts';
 import { type TemplateEscape, templateEscapes } from '../tables/template-escape.ts';
 import type { Finish } from './finish.ts';
 import { readTemplateFile, type TemplateFile } from './read-template-file.ts';
@@ -8,6 +9,7 @@ import { registryFolders } from './registry-folders.ts';
 import { registryOption } from './shared-options.ts';
 import { showTables, tableWriters } from './show-tables.ts';
 import type { Surroundings } from './surroundings.ts';
+import { writeAllTables } from './write-all-tables.ts';
 
 interface TablesOptions {
   readonly nozzle?: string;
@@ -15,6 +17,7 @@ interface TablesOptions {
   readonly format: keyof typeof tableWriters;
   readonly out?: string;
   readonly explain?: string;
+  readonly all?: true;
   readonly template?: string;
   readonly escape?: TemplateEscape;
   readonly registry: readonly string[];
@@ -26,8 +29,8 @@ export function tablesCommand(surroundings: Surroundings, finish: Finish): Comma
     .description(
       'Derives, for every feature, layer height and line width, the speed that the limits allow, what holds it there, and the nozzle temperature that feeds it.',
     )
-    .argument('<machine>', 'id of the machine, such as brackwater/lantern')
-    .argument('<filament>', 'id of the filament, such as ashgrove/stagecraft-pla')
+    .argument('[machine]', 'id of the machine, such as brackwater/lantern; left out with --all')
+    .argument('[filament]', 'id of the filament, such as ashgrove/stagecraft-pla; left out with --all')
     .option(
       '--nozzle <id>',
       'nozzle of the machine (default: one with a measured limit, else the first that fits)',
@@ -60,6 +63,12 @@ export function tablesCommand(surroundings: Surroundings, finish: Finish): Comma
         'what the values in the template must be safe for (default: by its name, such as xml for sheet.xml)',
       ).choices([...templateEscapes]),
     )
+    .addOption(
+      new Option(
+        '--all',
+        'write the tables of every machine, nozzle and filament under each policy, or the one of --policy, into the folder of --out, with an index',
+      ).conflicts(['nozzle', 'format', 'explain']),
+    )
     .addOption(registryOption())
     .addHelpText(
       'after',
@@ -70,28 +79,56 @@ Examples:
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --format html > wall.html
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --explain infill@0.2x0.44
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --template sheet.ini
+  meltbounds tables --all --out tables
 
 Exit status: 0 table written, 2 it cannot be derived.`,
     )
-    .action(async (machine: string, filament: string, options: TablesOptions) => {
-      const template = templateOf(options, surroundings.cwd);
-      if (!template.ok) return finish.cannotRun(template.error);
-      const folders = registryFolders(options.registry, surroundings.cwd);
-      if (!folders.ok) return finish.cannotRun(folders.error);
-      const { registry } = loadRegistry(folders.value, surroundings.cwd);
-      const { nozzle, policy, registry: _, template: __, ...show } = options;
-      const request = {
-        ...{ machine, filament },
-        ...(nozzle !== undefined && { nozzle }),
-        ...(policy !== undefined && { policy }),
-      };
-      const shown = await showTables(registry, request, {
-        ...show,
-        template: template.value,
-        cwd: surroundings.cwd,
-      });
-      return shown.ok ? surroundings.out(shown.value) : finish.cannotRun(shown.error);
-    });
+    .action(
+      async (
+        machine: string | undefined,
+        filament: string | undefined,
+        options: TablesOptions,
+        command: Command,
+      ) => {
+        const template = templateOf(options, surroundings.cwd);
+        if (!template.ok) return finish.cannotRun(template.error);
+        const asked = askedPairing(machine, filament, options, command);
+        if (!asked.ok) return finish.cannotRun(asked.error);
+        const folders = registryFolders(options.registry, surroundings.cwd);
+        if (!folders.ok) return finish.cannotRun(folders.error);
+        const { registry } = loadRegistry(folders.value, surroundings.cwd);
+        const way = { ...options, template: template.value, cwd: surroundings.cwd };
+        const shown =
+          asked.value === null
+            ? await writeAllTables(registry, { ...way, out: options.out ?? '' }, surroundings)
+            : await showTables(registry, asked.value, way);
+        return shown.ok ? surroundings.out(shown.value) : finish.cannotRun(shown.error);
+      },
+    );
+}
+
+/** The pairing that the user names; null for all of them. */
+function askedPairing(
+  machine: string | undefined,
+  filament: string | undefined,
+  { all, out, nozzle, policy }: TablesOptions,
+  command: Command,
+): Result<PairingRequest | null, string> {
+  if (all === true) {
+    if (machine !== undefined) return failure('--all makes the tables of every pairing; name no machine.');
+    return out === undefined
+      ? failure('--all writes many files; name a folder for them, such as --out tables.')
+      : success(null);
+  }
+  if (machine === undefined || filament === undefined) {
+    const missing = machine === undefined ? 'machine' : 'filament';
+    return command.error(`error: missing required argument '${missing}' (or --all for every pairing)`);
+  }
+  return success({
+    ...{ machine, filament },
+    ...(nozzle !== undefined && { nozzle }),
+    ...(policy !== undefined && { policy }),
+  });
 }
 
 function templateOf(

@@ -37,12 +37,14 @@ thead .number { white-space: normal; }
 .full th, .full td { padding: .12rem .4rem; }
 .full tbody th { font-weight: normal; }
 .full tbody th[scope="rowgroup"] { font-weight: bold; vertical-align: top; }
-.conditions { font-size: .9rem; }
+.conditions, .listing { font-size: .9rem; }
+.listing tbody th { font-weight: normal; }
 .conditions .number { font-weight: bold; }
 .digest { font-family: "Liberation Mono", "Courier New", monospace; font-size: .75rem; overflow-wrap: anywhere; }
 .terms { display: grid; grid-template-columns: max-content 1fr; gap: .15rem 1rem; }
 .terms dt { font-weight: bold; }
 .terms dd { margin: 0; }
+.files { display: flex; flex-wrap: wrap; gap: 0 .6rem; margin: 0; padding: 0; list-style: none; font-size: .9em; }
 figure { margin: 1.2rem 0; }
 figure svg { display: block; width: 100%; height: auto; max-width: 45rem; }
 figcaption { max-width: 45rem; font-size: .9rem; }
@@ -60,7 +62,7 @@ figcaption { max-width: 45rem; font-size: .9rem; }
   .glance { font-size: 9.5pt; min-width: 0; }
   .glance strong { font-size: 15pt; }
   .full { font-size: 8pt; }
-  .conditions { font-size: 8.5pt; }
+  .conditions, .listing { font-size: 8.5pt; }
   figure { margin: 3mm 0; }
   figure svg { max-width: 150mm; }
 }

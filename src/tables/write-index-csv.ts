@@ -1,0 +1,20 @@
+import { stringify } from 'csv-stringify/sync';
+import type { TableIndex } from './table-index.ts';
+
+const headings = [
+  ...['policy', 'machine', 'nozzle', 'filament', 'status', 'folder'],
+  ...['largestFlow [mm3/s]', 'weakestBasis', 'warnings', 'reason'],
+];
+
+/** The index as CSV (RFC 4180), a pairing a line: `tabled` with its folder, or `omitted` with the reason. */
+export function writeIndexCsv({ tabled, omitted }: TableIndex): string {
+  const made = tabled.map(({ policy, machine, nozzle, filament, folder, ...rest }) => [
+    ...[policy, machine, nozzle, filament, 'tabled', folder],
+    ...[rest.largestFlow, rest.weakestBasis, rest.warnings, ''],
+  ]);
+  const without = omitted.map(({ policy, machine, nozzle, filament, reason }) => [
+    ...[policy, machine, nozzle, filament, 'omitted', ''],
+    ...['', '', '', reason],
+  ]);
+  return stringify([headings, ...made, ...without], { record_delimiter: 'windows', escape_formulas: true });
+}
