@@ -78,6 +78,7 @@ export type {
 } from './registry/generated/documents.ts';
 export type { Kind } from './registry/kind.ts';
 export { type LoadedRegistry, loadRegistry } from './registry/load-registry.ts';
+export { type MigratedText, migrateText } from './registry/migrations/migrate-text.ts';
 export type { AnyProfile, Profile, ReadDocument } from './registry/profile.ts';
 export type { Registry } from './registry/registry.ts';
 export { jsonComparison } from './report/json-comparison.ts';

@@ -5,6 +5,8 @@ import {
   loadFiles,
   loadRegistry,
 } from '../registry/load-registry.ts';
+import { migrateText } from '../registry/migrations/migrate-text.ts';
+import { sourceText } from '../registry/source-text.ts';
 import { failure, type Result, success } from '../result.ts';
 import { commitOf, type GitCaller, gitText } from './git.ts';
 import { filesAtCommit } from './registry-at-commit.ts';
@@ -30,7 +32,8 @@ export async function diffSide(
   const folder = word === undefined || word === '' ? null : registryFolder(word, cwd);
   if (word !== undefined && folder?.ok) {
     const beneath = folders.ok ? folders.value.slice(0, -1) : [];
-    return success({ name: word, loaded: loadRegistry([...beneath, folder.value], cwd) });
+    const files = [...beneath, folder.value].flatMap((path) => filesOfFolder(path, cwd));
+    return success({ name: word, loaded: loadFiles(files.map(inPresentShape)) });
   }
   if (!folders.ok) return folders;
   if (word === undefined) {
@@ -47,7 +50,16 @@ export async function diffSide(
     if (!read.ok) return read;
     files.push(...read.value);
   }
-  return success({ name: word, loaded: loadFiles(files) });
+  return success({ name: word, loaded: loadFiles(files.map(inPresentShape)) });
+}
+
+/** What a migration changes is the format, not what a profile says, and no difference. */
+function inPresentShape(read: FileWithSiblings): FileWithSiblings {
+  if (!read.file.ok) return read;
+  const { path, relativePath, text } = read.file.source;
+  const migrated = migrateText(text);
+  if (!migrated.ok || migrated.value.applied.length === 0) return read;
+  return { ...read, file: { ok: true, source: sourceText(path, relativePath, migrated.value.text) } };
 }
 
 /**

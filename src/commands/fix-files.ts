@@ -1,9 +1,8 @@
-import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
-import writeFileAtomic from 'write-file-atomic';
 import { type FixedProfile, fixProfile } from '../registry/fix-profile.ts';
 import type { LoadedRegistry } from '../registry/load-registry.ts';
 import { failure, type Result, success } from '../result.ts';
+import { replaceText } from './replace-text.ts';
 
 /**
  * Mends the style of the wanted profiles in their files, each replaced as a whole or not at all, and returns a line
@@ -29,12 +28,6 @@ export async function fixFiles(
     lines.push(`Mended ${path}: ${editsText(fixed)}.`);
   }
   return success(lines);
-}
-
-/** A byte-order mark is no part of the text that is read, and stays. */
-async function replaceText(path: string, text: string): Promise<void> {
-  const mark = readFileSync(path, 'utf8').startsWith('\uFEFF') ? '\uFEFF' : '';
-  await writeFileAtomic(path, mark + text);
 }
 
 function editsText({ respelled, reordered }: FixedProfile): string {

@@ -17,6 +17,7 @@ const commands: Readonly<Record<string, () => Promise<MakeCommand>>> = {
   match: async () => (await import('./match.ts')).matchCommand,
   compare: async () => (await import('./compare.ts')).compareCommand,
   claims: async () => (await import('./claims.ts')).claimsCommand,
+  migrate: async () => (await import('./migrate.ts')).migrateCommand,
   rules: async () => (await import('./rules.ts')).rulesCommand,
   completion: async () => (await import('./completion.ts')).completionCommand,
 };

@@ -2,6 +2,7 @@ import { shapes } from './generated/shapes.ts';
 import { validators } from './generated/validators.js';
 import type { Hit } from './hit.ts';
 import type { Kind } from './kind.ts';
+import { migrationOfPlace } from './migrations/migrations.ts';
 import { nearestWord } from './nearest-word.ts';
 import { normalise, readQuantity } from './normalise.ts';
 import { prune } from './prune.ts';
@@ -36,10 +37,17 @@ export function checkShape(kind: Kind, value: unknown): CheckedShape {
     schemaErrors(kind, rest).map(placeToPrune),
   );
   return {
-    hits: [...unreadable, ...others],
+    hits: [...unreadable, ...others.map((hit) => withMigration(hit, kind))],
     data: usable === null ? null : normalise(usable.rest, shape),
     originalPath: usable?.originalPath ?? ((path) => path),
   };
+}
+
+/** An old shape is mended by its migration, not by what a key that resembles it suggests. */
+function withMigration(hit: ShapeHit, kind: Kind): ShapeHit {
+  const migration = hit.rule === 'shape/unknown-key' ? migrationOfPlace(kind, hit.path) : undefined;
+  if (migration === undefined) return hit;
+  return { ...hit, help: `Run \`meltbounds migrate\`: ${migration.title}.` };
 }
 
 function schemaErrors(kind: Kind, value: unknown): readonly ShapeError[] {

@@ -1,0 +1,118 @@
+import { statSync } from 'node:fs';
+import { basename, dirname, relative, resolve } from 'node:path';
+import { Command } from 'commander';
+import { type MigratedText, migrateText } from '../registry/migrations/migrate-text.ts';
+import { migrations } from '../registry/migrations/migrations.ts';
+import { type ReadFile, readRegistryFile, readRegistryFiles } from '../registry/registry-files.ts';
+import type { SourceText } from '../registry/source-text.ts';
+import { changedLines } from '../report/changed-lines.ts';
+import { counted } from '../report/summary.ts';
+import { failure, type Result, success } from '../result.ts';
+import { printable } from '../units/printable.ts';
+import type { Finish } from './finish.ts';
+import { registryFolders } from './registry-folders.ts';
+import { replaceText } from './replace-text.ts';
+import { exitStatus, type Surroundings } from './surroundings.ts';
+
+export function migrateCommand(surroundings: Surroundings, finish: Finish): Command {
+  return new Command('migrate')
+    .summary('bring profiles of an older format into the present one')
+    .description(
+      'Finds profiles that are written in an older shape of the format, and writes them in the present one. Comments, order and everything else stay as they are; a file is replaced as a whole or not at all. Without a path it looks at the registry in this folder.',
+    )
+    .argument('[paths...]', 'files or folders to look at')
+    .option('--dry-run', 'print what would change, and change nothing')
+    .addHelpText(
+      'after',
+      `
+Examples:
+  meltbounds migrate --dry-run
+  meltbounds migrate
+  meltbounds migrate profiles/trials
+
+Exit status: 0 nothing is left in an older shape; 1 something is: with --dry-run, or in a file that has to be changed by hand; 2 it cannot run.`,
+    )
+    .action((paths: readonly string[], { dryRun = false }: { readonly dryRun?: boolean }) =>
+      migrate(paths, dryRun, surroundings, finish),
+    );
+}
+
+async function migrate(
+  paths: readonly string[],
+  dryRun: boolean,
+  surroundings: Surroundings,
+  finish: Finish,
+): Promise<void> {
+  const files = wantedFiles(paths, surroundings.cwd);
+  if (!files.ok) return finish.cannotRun(files.error);
+  const unread = files.value.find((file) => !file.ok);
+  if (unread !== undefined) return finish.cannotRun(`${printable(unread.path)} cannot be read.`);
+  const sources = files.value.flatMap((file) => (file.ok ? [file.source] : []));
+  const { changed, byHand } = sortOut(sources);
+  for (const line of byHand) surroundings.out(`${printable(line)}\n`);
+  for (const change of changed) {
+    const written = dryRun ? success(undefined) : await write(change, surroundings.cwd);
+    if (!written.ok) return finish.cannotRun(written.error);
+    surroundings.out(changeText(change));
+  }
+  surroundings.out(summaryText(sources.length, changed.length, byHand.length, dryRun));
+  finish.with(byHand.length > 0 || (dryRun && changed.length > 0) ? exitStatus.findings : exitStatus.clean);
+}
+
+/** A file in an older shape, and its text in the present one. */
+interface Change {
+  readonly path: string;
+  readonly text: string;
+  readonly after: MigratedText;
+}
+
+function sortOut(sources: readonly SourceText[]): { changed: Change[]; byHand: string[] } {
+  const changed: Change[] = [];
+  const byHand: string[] = [];
+  for (const { path, text } of sources) {
+    const migrated = migrateText(text);
+    if (!migrated.ok) byHand.push(`${path}: ${migrated.error}`);
+    else if (migrated.value.applied.length > 0) changed.push({ path, text, after: migrated.value });
+  }
+  return { changed, byHand };
+}
+
+function summaryText(files: number, changed: number, byHand: number, dryRun: boolean): string {
+  const left = byHand === 0 ? '' : `, ${byHand} to change by hand`;
+  return `${counted(files, 'file')}: ${changed} ${dryRun ? 'would be changed' : 'changed'}${left}.\n`;
+}
+
+function changeText({ path, text, after }: Change): string {
+  const titles = migrations
+    .filter(({ number }) => after.applied.includes(number))
+    .map(({ number, title }) => `  ${number}  ${title}\n`);
+  const lines = changedLines(text, after.text).map((line) => `  ${printable(line)}\n`);
+  return `${printable(path)}\n${titles.join('')}${lines.join('')}`;
+}
+
+async function write({ path, after }: Change, cwd: string): Promise<Result<undefined, string>> {
+  try {
+    await replaceText(resolve(cwd, path), after.text);
+    return success(undefined);
+  } catch (error) {
+    return failure(`${path} cannot be written: ${error instanceof Error ? error.message : String(error)}`);
+  }
+}
+
+function wantedFiles(paths: readonly string[], cwd: string): Result<readonly ReadFile[], string> {
+  if (paths.length === 0) {
+    const folders = registryFolders([], cwd);
+    return folders.ok ? success(folders.value.slice(-1).flatMap((folder) => filesOf(folder, cwd))) : folders;
+  }
+  const missing = paths.find((path) => statSync(resolve(cwd, path), { throwIfNoEntry: false }) === undefined);
+  if (missing !== undefined) return failure(`There is no file or folder ${missing}.`);
+  return success(paths.flatMap((path) => filesOf(resolve(cwd, path), cwd)));
+}
+
+/** The profiles in a folder, or the one file; links are refused, since they may lead elsewhere. */
+function filesOf(absolute: string, cwd: string): ReadFile[] {
+  const root = (folder: string) => ({ folder, shown: relative(cwd, folder) });
+  return statSync(absolute).isDirectory()
+    ? readRegistryFiles(root(absolute))
+    : [readRegistryFile(root(dirname(absolute)), basename(absolute))];
+}

@@ -1,0 +1,56 @@
+import { isDeepStrictEqual } from 'node:util';
+import { failure, type Result, success } from '../../result.ts';
+import { applyEdits } from '../text-edit.ts';
+import { placeAt, plainValue, readYaml, type YamlDocument } from '../yaml-document.ts';
+import type { Migration } from './migration.ts';
+import { migrations } from './migrations.ts';
+
+export interface MigratedText {
+  readonly text: string;
+  /** Numbers of the migrations that have changed it, in their order; none where it has the present shape already. */
+  readonly applied: readonly string[];
+}
+
+/**
+ * Brings the text of a profile into the present shape of the format; comments, order and everything that is new already
+ * stay byte for byte. A text that cannot be read stays as it is, since `check` says why. Error: a sentence, where an old
+ * shape is written in a way that could not be changed without touching more than it should.
+ */
+export function migrateText(text: string): Result<MigratedText, string> {
+  let now = text;
+  const applied: string[] = [];
+  for (const migration of migrations) {
+    const migrated = migrateOnce(now, migration);
+    if (migrated === null) continue;
+    if (!migrated.ok) return migrated;
+    now = migrated.value;
+    applied.push(migration.number);
+  }
+  return success({ text: now, applied });
+}
+
+/** The text after a migration; null where it does not have its old shape. */
+function migrateOnce(text: string, migration: Migration): Result<string, string> | null {
+  const { document } = readYaml(text);
+  const before = document === null ? null : mapping(document);
+  if (document === null || before === null || before.kind !== migration.kind) return null;
+  if (placeAt(document, migration.oldPlace) === null) return null;
+  const edited = applyEdits(text, migration.edits(document, text));
+  const { document: after, problems } = readYaml(edited);
+  const asMeant =
+    after !== null &&
+    problems.length === 0 &&
+    isDeepStrictEqual(plainValue(after), migration.meaning(before));
+  const place = migration.oldPlace.join('.');
+  return asMeant
+    ? success(edited)
+    : failure(
+        `"${place}" could not be changed without touching more: ${migration.title}. Change it by hand, or write it on a line of its own.`,
+      );
+}
+
+function mapping(document: YamlDocument): Readonly<Record<string, unknown>> | null {
+  const value = plainValue(document);
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) return null;
+  return Object.fromEntries(Object.entries(value));
+}
