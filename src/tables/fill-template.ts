@@ -9,10 +9,9 @@ import { templateView } from './template-view.ts';
 /** Characters of a template and of what it writes, at most; a sheet needs a few thousand. */
 const most = { template: 200_000, output: 4_000_000 } as const;
 
-/** A template whose every variable is known. */
+/** A template whose every variable is known. Its types name no type of the library, which brings none of its own. */
 export interface Template {
   readonly text: string;
-  readonly spans: TemplateSpans;
 }
 
 /**
@@ -31,18 +30,18 @@ export function readTemplate(text: string): Result<Template, string[]> {
   }
   const problems = templateProblems(spans);
   return problems.length === 0
-    ? success({ text, spans })
+    ? success({ text })
     : failure(problems.map(({ at, message }) => `${placeOf(text, at)}: ${message}`));
 }
 
 /** Fills a template with a table. The error: it would write more than any sheet needs. */
 export function fillTemplate(
-  { text, spans }: Template,
+  { text }: Template,
   table: SpeedTable,
   target: TemplateEscape,
 ): Result<string, string> {
   const view = templateView(table);
-  const size = mostOutput(spans, [[view]]);
+  const size = mostOutput(mustache.parse(text), [[view]]);
   if (size > most.output) {
     return failure(
       `The template could write ${size.toPrecision(2)} characters, more than the ${most.output} that are allowed: it repeats lists inside of lists.`,

@@ -1,5 +1,5 @@
 import { peakSpeedOfMove } from '../physics/motion.ts';
-import type { Plot, PlotMark } from '../plots/plot.ts';
+import type { Marker, Plot, PlotMark } from '../plots/plot.ts';
 import { printedUnit } from '../units/print-symbols.ts';
 import { clean } from './rounding.ts';
 import type { Bound, SpeedRow, SpeedTable } from './speed-table.ts';
@@ -15,6 +15,12 @@ interface Reach {
   /** mm/s */
   readonly speed: number;
 }
+
+/** A shape a feature, told apart without colour: as many as there are features. */
+const markers: readonly Marker[] = [
+  ...(['square', 'circle', 'dot', 'triangle'] as const),
+  ...(['openTriangle', 'diamond', 'openDiamond', 'cross'] as const),
+];
 
 /**
  * The peak speed that a stop-to-stop move reaches against its length, at the largest acceleration of the table, with
@@ -38,17 +44,12 @@ export function reachableSpeedPlot({ rows }: SpeedTable): Plot | null {
         label: `peak at ${accelerationText(acceleration)}`,
         points: curve(acceleration, longest),
       },
-      {
-        kind: 'points',
-        label: 'typical segment of a feature at its own acceleration',
-        marker: 'dot',
-        points: reaches.map(({ segment, speed }) => ({ x: segment, y: speed })),
-      },
       ...reaches.map(
-        ({ features, segment, speed }): PlotMark => ({
-          kind: 'note',
-          at: { x: segment, y: speed },
-          text: features.map(wordsOf).join(', '),
+        ({ features, segment, speed }, index): PlotMark => ({
+          kind: 'points',
+          label: features.map(wordsOf).join(', '),
+          marker: markers[index % markers.length] ?? 'dot',
+          points: [{ x: segment, y: speed }],
         }),
       ),
       ...topMarks(top),

@@ -114,7 +114,7 @@ function figures(table: SpeedTable): Markup[] {
     ),
     ...figure(
       reachableSpeedPlot(table),
-      'The peak of a move from stop to stop. Each dot is a feature: its typical segment by the house rules, at its own acceleration.',
+      'The peak of a move from stop to stop. Each mark is a feature: its typical segment by the house rules, at its own acceleration.',
     ),
   ];
 }

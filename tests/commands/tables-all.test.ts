@@ -1,11 +1,15 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { Ajv } from 'ajv';
 import { parse } from 'csv-parse/sync';
 import { HtmlValidate } from 'html-validate';
 import { describe, expect, it, vi } from 'vitest';
 import { run } from '../../src/commands/run.ts';
 import { loadRegistry } from '../../src/registry/load-registry.ts';
+import type { TableIndex } from '../../src/tables/table-index.ts';
+import { writeIndexCsv } from '../../src/tables/write-index-csv.ts';
+import { writeIndexHtml } from '../../src/tables/write-index-html.ts';
 import { runCommand, spawnCommand } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
 
@@ -140,6 +144,33 @@ describe('its index', () => {
     for (const { reason } of index.omitted) expect(reason).toMatch(/^No melt flow is known for /);
     const rows = parse(readFileSync(join(cwd, 'made/index.csv'))) as string[][];
     expect(rows.slice(1).map((row) => row[4])).toEqual(['tabled', 'omitted', 'omitted', 'omitted']);
+  });
+
+  it('fits its published schema as JSON', async () => {
+    const { cwd } = sampleRegistry();
+    await all(cwd);
+    const path = new URL('../../schema/output/tables-index.schema.json', import.meta.url);
+    const validate = new Ajv({ strict: true }).compile(JSON.parse(readFileSync(path, 'utf8')));
+    validate(JSON.parse(readFileSync(join(cwd, 'made/index.json'), 'utf8')));
+    expect(validate.errors).toBeNull();
+    expect(validate({})).toBe(false);
+  });
+
+  it('shows the texts of strangers as texts', () => {
+    const index = (text: string): TableIndex => ({
+      tabled: [
+        {
+          ...{ policy: text, machine: text, nozzle: text, filament: text, folder: 'a', files: ['t--a.csv'] },
+          ...{ largestFlow: 1, weakestBasis: 'claimed', warnings: 0 },
+        },
+      ],
+      omitted: [{ policy: text, machine: text, nozzle: text, filament: text, reason: text }],
+    });
+    const tags = (html: string) => [...html.matchAll(/<\/?[a-zA-Z][^\s>]*/g)].map(([tag]) => tag);
+    for (const text of ['<script>alert(1)</script>', '"onload="alert(1)', ']]>', '</style>']) {
+      expect(tags(writeIndexHtml(index(text)))).toEqual(tags(writeIndexHtml(index('harmless'))));
+    }
+    expect(writeIndexCsv(index('=1+1'))).toContain("'=1+1,'=1+1,'=1+1,'=1+1,tabled");
   });
 
   it('is valid and accessible HTML whose links lead to files', async () => {
