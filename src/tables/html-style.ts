@@ -28,11 +28,11 @@ thead .number { white-space: normal; }
 .unit { font-weight: normal; white-space: nowrap; }
 .glance th, .glance td { border: 1px solid #000; padding: .25rem .4rem; }
 .glance { table-layout: fixed; min-width: 42rem; }
-.glance td, .glance thead th { text-align: center; }
+.glance td, .glance thead th { text-align: center; line-height: 1.2; }
 .glance th[rowspan] { width: 15%; text-align: left; }
 .glance thead tr + tr th { font-weight: normal; }
 .glance strong { display: block; font-size: 1.35rem; line-height: 1.15; }
-.glance .held, .glance em { font-size: .8em; line-height: 1.2; }
+.glance .held, .glance em { font-size: .8em; }
 .full { font-size: .85rem; }
 .full th, .full td { padding: .12rem .4rem; }
 .full tbody th { font-weight: normal; }

@@ -45,7 +45,7 @@ const rowItems: readonly TemplateVariable[] = [
   text('nextBound', 'What would hold the speed next; empty where nothing else is known', 'cooling'),
   number('nextSlack', '%', 'How much faster the next bound lets the feature go', '10.2'),
   text('address', 'How `--explain` names the row', 'infill@0.3x0.66'),
-  text('line', 'The row as a line of text whose columns line up under `rowHeadings`', ''),
+  text('line', 'The row as a line of text whose columns line up under `rowHeadings`', 'firstLayer …'),
   yesNo('isPrinted', 'Whether the nozzle delivers melt: not on travel moves'),
   ...place,
 ];
@@ -66,8 +66,12 @@ const conditionItems: readonly TemplateVariable[] = [
   text('setting', 'Window with its unit as print writes it', '230 °C'),
   text('basis', 'What it rests on; empty for a bare fact', 'claimed'),
   text('restsOn', 'Sources and trials of the numbers', 'trial wren-daisy-pla-230'),
-  text('note', 'What to mind; may be empty', ''),
-  text('line', 'The condition as a line of text whose columns line up under `conditionHeadings`', ''),
+  text('note', 'What to mind; may be empty', 'At the largest flow of the table without a pause.'),
+  text(
+    'line',
+    'The condition as a line of text whose columns line up under `conditionHeadings`',
+    'nozzleTemperature …',
+  ),
   ...place,
 ];
 
@@ -75,7 +79,7 @@ const inputItems: readonly TemplateVariable[] = [
   text('kind', 'Kind of the document', 'machine'),
   text('id', 'Its id', 'plumstead/wren'),
   text('version', 'Its version; empty for a trial', '1.0.0'),
-  text('digest', 'SHA-256 of its file', ''),
+  text('digest', 'SHA-256 of its file, 64 hexadecimal digits', '…'),
   ...place,
 ];
 
@@ -98,8 +102,8 @@ export const templateVariables: readonly TemplateVariable[] = [
   text('filament', 'Id of the filament', 'oakhollow/daisy-pla'),
   text('policy', 'Id of the policy', 'house'),
   number('largestFlow', 'mm3/s', 'Largest flow of the table', '23.3'),
-  text('rowHeadings', 'Headings over the `line` of every row', ''),
-  text('conditionHeadings', 'Headings over the `line` of every condition', ''),
+  text('rowHeadings', 'Headings over the `line` of every row', 'feature …'),
+  text('conditionHeadings', 'Headings over the `line` of every condition', 'condition …'),
   rows,
   list('features', 'The rows by feature', [
     text('feature', 'Feature of the printed part', 'outerContour'),
@@ -114,7 +118,17 @@ export const templateVariables: readonly TemplateVariable[] = [
     ...place,
   ]),
   list('conditions', 'Temperatures, cooling, drying and spool life', conditionItems),
-  { name: 'warnings', kind: 'texts', description: 'What to know about the numbers', example: '' },
-  { name: 'cautions', kind: 'texts', description: 'What must stand on every sheet', example: '' },
+  {
+    name: 'warnings',
+    kind: 'texts',
+    description: 'What to know about the numbers',
+    example: 'Rows flagged weakBasis: …',
+  },
+  {
+    name: 'cautions',
+    kind: 'texts',
+    description: 'What must stand on every sheet',
+    example: 'Hot ends burn, …',
+  },
   list('inputs', 'Documents that the table was derived from', inputItems),
 ];

@@ -60,10 +60,14 @@ describe('what templates see is what is documented', () => {
     for (const value of valuesOf(views, variable.name)) expect(typeof value).toBe('boolean');
   });
 
-  it.each(all.filter(({ variable }) => variable.example !== '' && variable.kind !== 'list'))(
+  it.each(all.filter(({ variable }) => variable.kind !== 'list'))(
     'the example of $path occurs',
     ({ variable, views }) => {
-      expect(valuesOf(views, variable.name).flat().map(String)).toContain(variable.example);
+      const [start = '', isCut] = variable.example.split('…');
+      const values = valuesOf(views, variable.name).flat().map(String);
+      expect(values.some((value) => (isCut === undefined ? value === start : value.startsWith(start)))).toBe(
+        true,
+      );
     },
   );
 });

@@ -2,8 +2,8 @@ import { fileURLToPath } from 'node:url';
 import { HtmlValidate } from 'html-validate';
 import { describe, expect, it } from 'vitest';
 import { loadRegistry } from '../../src/registry/load-registry.ts';
-import { idsOf } from '../../src/registry/registry.ts';
 import { deriveTables } from '../../src/tables/derive-tables.ts';
+import { everyPairing } from '../../src/tables/every-pairing.ts';
 import type { SpeedTable } from '../../src/tables/speed-table.ts';
 import { writeHtml } from '../../src/tables/write-html.ts';
 import { tableWith } from './pairing-with.ts';
@@ -52,12 +52,11 @@ function withText(text: string): SpeedTable {
 }
 
 const demo = loadRegistry([fileURLToPath(new URL('../../profiles', import.meta.url))]).registry;
-const demoTables = idsOf(demo, 'machine').flatMap((machine) =>
-  idsOf(demo, 'filament').flatMap((filament) => {
-    const derived = deriveTables(demo, { machine, filament, policy: 'workshop' }, { judgesEvidence: false });
-    return derived.ok ? [{ name: `${filament} on ${machine}`, table: derived.value }] : [];
-  }),
-);
+const demoPairings = everyPairing(demo);
+const demoTables = (demoPairings.ok ? demoPairings.value : []).flatMap((request) => {
+  const derived = deriveTables(demo, request, { judgesEvidence: false });
+  return derived.ok ? [{ name: Object.values(request).join(' '), table: derived.value }] : [];
+});
 
 describe('the page', () => {
   it('is valid and accessible HTML for the sample pairing', async () => {
