@@ -3,6 +3,8 @@ import { shapes } from '../registry/generated/shapes.ts';
 import type { Profile } from '../registry/profile.ts';
 import { isObject } from '../registry/shape.ts';
 import { failure, type Result, success } from '../result.ts';
+import { formatQuantity } from '../units/format-quantity.ts';
+import { parseQuantity } from '../units/parse-quantity.ts';
 import { adoptableQuantity } from './adoptable-limits.ts';
 import { type AdoptedStatement, adoptedStatements } from './adopted-statement.ts';
 import type { Reduction } from './reduction.ts';
@@ -92,7 +94,13 @@ function writtenStatements(
 function hasSameAt({ at }: Record<string, unknown>, statement: AdoptedStatement): boolean {
   if (statement.acceleration === null) return true;
   const written = isObject(at) ? at.acceleration : undefined;
-  return typeof written === 'string' && statement.at?.includes(`acceleration: ${written}`) === true;
+  if (typeof written !== 'string') return false;
+  const parsed = parseQuantity(written, 'acceleration');
+  if (!parsed.ok) return false;
+  return (
+    formatQuantity(parsed.value.value, 'acceleration') ===
+    formatQuantity(statement.acceleration, 'acceleration')
+  );
 }
 
 /** Keys of the schema behind a property: a new list goes before the first of them that is there. */

@@ -1,5 +1,4 @@
 import { relative, resolve, sep } from 'node:path';
-import writeFileAtomic from 'write-file-atomic';
 import { adoptingKind, adoptLimits } from '../bench/adopt-limit.ts';
 import { adoptedStatements } from '../bench/adopted-statement.ts';
 import type { Reduction } from '../bench/reduction.ts';
@@ -9,6 +8,7 @@ import type { Profile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
 import { sourceText } from '../registry/source-text.ts';
 import { failure, type Result, success } from '../result.ts';
+import { replaceText } from './replace-text.ts';
 import { schemaPathFrom } from './schema-files.ts';
 import { writeNewFile } from './write-new-file.ts';
 
@@ -61,7 +61,13 @@ async function write(
 ): Promise<Result<string, string>> {
   if (!text.ok) return text;
   if (text.value === source.text) return success(`${source.path} states this limit already.`);
-  await writeFileAtomic(resolve(cwd, source.path), text.value);
+  try {
+    await replaceText(resolve(cwd, source.path), text.value);
+  } catch (error) {
+    return failure(
+      `${source.path} cannot be written: ${error instanceof Error ? error.message : String(error)}`,
+    );
+  }
   return success(`Wrote the limit into ${source.path}.`);
 }
 

@@ -1,10 +1,11 @@
 import type { Machine } from '../registry/generated/documents.ts';
+import { shown } from '../rules/wording.ts';
 
-/** What protective stops do to a ladder, and how to write them down. */
-export function haltItems({ id, sensors }: Machine): string[] {
+/** What protective stops do to a ladder, and how to write them down; the example stops at a flow in mm3/s. */
+export function haltItems({ id, sensors }: Machine, exampleFlow: number): string[] {
   return [
     detectionText(id, sensors),
-    'if it stops, do not go on from there: note the commanded flow and write it under events of the trial, as {event: halted, commandedFlow: 44 mm3/s, note: Clog detection}, or stripped where the drive ground the strand. Readings at that flow and above then do not count',
+    `if it stops, do not go on from there: note the commanded flow and write it under events of the trial, as {event: halted, commandedFlow: ${shown(exampleFlow, 'volumeFlow')}, note: Clog detection}, or stripped where the drive ground the strand. Readings at that flow and above then do not count`,
     'a ladder that ends before the onset gives a lower bound, which is a result too',
   ];
 }

@@ -46,13 +46,18 @@ export function planFlowLadder(
       id: freeTrialId(registry, [machine.id, filament.id, temperature.replace(/ .*/, '')]),
       lines: draftLines(pairing, ladder, temperature),
       afterwards: [
-        'If the machine stopped or the drive ground the strand, take the # away:',
+        'If the machine stopped or the drive ground the strand, take the # away and write the flow at which it did:',
         'events:',
-        '  - {event: halted, commandedFlow: 0 mm3/s, note: What stopped it}',
+        `  - {event: halted, commandedFlow: ${shown(lateFlow(ladder), 'volumeFlow')}, note: What stopped it}`,
       ],
     },
     facts: ladderFacts(pairing, ladder),
   });
+}
+
+/** A flow of the ladder at which a machine may well stop, for examples. */
+function lateFlow({ steps: { flows } }: LadderPlan): number {
+  return flows.at(-2) ?? flows.at(-1) ?? 0;
 }
 
 function rowsOf({ feeds, piece }: LadderPlan): PlanRow[] {
@@ -77,7 +82,7 @@ function sectionsOf(pairing: FittedPairing, ladder: LadderPlan): PlanSection[] {
         ...benchKit,
       ],
     },
-    { heading: 'If the machine stops', items: haltItems(pairing.machine.data) },
+    { heading: 'If the machine stops', items: haltItems(pairing.machine.data, lateFlow(ladder)) },
   ];
 }
 
@@ -92,18 +97,19 @@ function ladderItems({ steps, repeats, piece, resolution, prediction, highest }:
     `${flows.length} flows from ${shown(flows[0] ?? 0, 'volumeFlow')} to ${shown(last, 'volumeFlow')} in steps of ${shown(size, 'volumeFlow')}, rising, ${repeats} pieces each; the end lies ${end}`,
     `feed ${shown(piece.length, 'length')} of strand a piece into free air, fans off; at full delivery it weighs ${shown(Number(piece.mass.toPrecision(4)), 'mass')}, of which the step of the scale, ${shown(resolution, 'mass')}, is ${shownNumber(Number((100 * piece.scaleShare).toPrecision(2)))} %`,
     'purge a little at the flow of the step before each piece; cut, let it cool, weigh, write it down',
-    'stop when two flows in a row lack more than a quarter of the mass, or when the drive begins to click or grind',
+    'stop when two flows in a row lack more than a quarter of the mass, or when the drive begins to click or grind; delete the rows of the sheet that were not run',
     'where the mass falls by more than a few per cent from one flow to the next, add flows in between',
   ];
 }
 
 function temperatureItems({ setup, window, temperatureReason, series }: LadderPlan): string[] {
+  const others = series.filter((temperature) => temperature !== setup.nozzleTemperature);
   return [
     `${shown(setup.nozzleTemperature, 'temperature')}: ${temperatureReason}; soak until it has stood still for some minutes`,
     `allowed here ${shownRange(window, 'temperature')}`,
     ...window.bounds.map(({ text }) => text),
-    ...(series.length > 1
-      ? [`for the limit against the temperature, run the same ladder at ${series.join(', ')} Cel`]
+    ...(others.length > 0
+      ? [`for the limit against the temperature, run the same ladder at ${others.join(', ')} Cel too`]
       : []),
   ];
 }

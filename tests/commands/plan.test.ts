@@ -44,6 +44,19 @@ describe('the plan of a flow ladder', () => {
     expect(out).toContain('never a licence to exceed a limit of the maker');
   });
 
+  it('shows how to record a stop with a flow of this ladder', async () => {
+    const { cwd } = sampleRegistry();
+    const { out } = await plan(cwd, ...pairing);
+    const halted = Number(/event: halted, commandedFlow: (\S+) mm3\/s, note: Clog/.exec(out)?.[1]);
+    const sheet = (await plan(cwd, ...pairing, '--format', 'csv')).out;
+    expect(sheet.split('\n').map((row) => Number(row.split(',')[0]))).toContain(halted);
+  });
+
+  it('names the other temperatures that a series wants, and not its own', async () => {
+    const { out } = await plan(sampleRegistry().cwd, ...pairing, '--temperature', '220 Cel');
+    expect(out).toMatch(/run the same ladder at (?!.*\b220\b)[\d, ]+ Cel too/);
+  });
+
   it('stays within what filament, hot end and liner allow', async () => {
     const registry = sampleRegistry();
     registry.edit('machines/plumstead/wren.yaml', 'value: 290 Cel', 'value: 210 Cel');

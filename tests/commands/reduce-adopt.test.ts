@@ -126,6 +126,15 @@ describe('--adopt', () => {
     expect(registry.read(clover)).toBe(twoLimits);
   });
 
+  it('keeps a byte-order mark', async () => {
+    const registry = sampleRegistry();
+    registry.write(clover, `\uFEFF${registry.read(clover)}`);
+
+    await adopt(registry, 'wren-clover-petg-245');
+
+    expect(registry.read(clover)).toMatch(/^\uFEFF#[^\uFEFF]*\nmeltFlow:\n {2}- value: 19[^\uFEFF]*$/);
+  });
+
   it('quotes what YAML would read as a number', async () => {
     const registry = sampleRegistry();
     registry.edit('machines/plumstead/wren.yaml', '{id: hs-0.4,', "{id: '0.4',");
