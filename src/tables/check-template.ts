@@ -34,7 +34,7 @@ function problemsIn(spans: TemplateSpans, scope: Scope, depth: number): Template
         ];
       case 'name':
       case '&':
-        return nameProblems(name, at, scope);
+        return [...nameProblems(name, at, scope), ...listProblems(name, at, scope)];
       case '#':
       case '^':
         return sectionProblems(type, name, at, span[4], scope, depth);
@@ -67,8 +67,18 @@ function itemsOfTexts(variable: TemplateVariable | undefined): readonly Template
   return variable === undefined || variable.kind === 'yesNo' ? null : [itself];
 }
 
+/** The text itself is never that of a list further out. */
 function found(name: string, scope: Scope): TemplateVariable | undefined {
-  return scope.flat().find((variable) => variable.name === name);
+  const reach = name === '.' ? scope.slice(0, 1) : scope;
+  return reach.flat().find((variable) => variable.name === name);
+}
+
+/** A list cannot be written as it is. */
+function listProblems(name: string, at: number, scope: Scope): TemplateProblem[] {
+  const variable = found(name, scope);
+  if (variable?.kind !== 'list' && variable?.kind !== 'texts') return [];
+  const item = variable.kind === 'texts' ? '{{.}}' : '…';
+  return [{ at, message: `"${name}" is a list; write {{#${name}}}${item}{{/${name}}}.` }];
 }
 
 function nameProblems(name: string, at: number, scope: Scope): TemplateProblem[] {

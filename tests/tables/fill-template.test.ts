@@ -88,6 +88,17 @@ describe('an error names', () => {
     ['a dotted name', '{{rows.length}}', '1:1: There is no variable "rows.length" here.'],
     ['what every object has', '{{constructor}}', '1:1: There is no variable "constructor" here.'],
     ['the text itself where there is none', '{{.}}', '1:1: There is no variable "." here.'],
+    ['a list that is written as it is', '{{rows}}', '1:1: "rows" is a list; write {{#rows}}…{{/rows}}.'],
+    [
+      'texts that are written as they are',
+      '{{&cautions}}',
+      '"cautions" is a list; write {{#cautions}}{{.}}{{/cautions}}.',
+    ],
+    [
+      'the text of a list further out',
+      '{{#cautions}}{{#rows}}{{.}}{{/rows}}{{/cautions}}',
+      '1:23: There is no variable "." here.',
+    ],
     ['a section that is not closed', 'a\n{{#rows}}', '2:10: Unclosed section "rows".'],
     ['a section that is closed twice', '{{/rows}}', '1:1: Unopened section "rows".'],
     ['a tag that is not closed', 'a\n{{machine', '2:10: Unclosed tag.'],
