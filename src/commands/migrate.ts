@@ -1,6 +1,7 @@
 import { statSync } from 'node:fs';
-import { basename, dirname, relative, resolve } from 'node:path';
+import { basename, dirname, resolve } from 'node:path';
 import { Command } from 'commander';
+import { rootOf } from '../registry/load-registry.ts';
 import { type MigratedText, migrateText } from '../registry/migrations/migrate-text.ts';
 import { migrations } from '../registry/migrations/migrations.ts';
 import { type ReadFile, readRegistryFile, readRegistryFiles } from '../registry/registry-files.ts';
@@ -111,8 +112,7 @@ function wantedFiles(paths: readonly string[], cwd: string): Result<readonly Rea
 
 /** The profiles in a folder, or the one file; links are refused, since they may lead elsewhere. */
 function filesOf(absolute: string, cwd: string): ReadFile[] {
-  const root = (folder: string) => ({ folder, shown: relative(cwd, folder) });
   return statSync(absolute).isDirectory()
-    ? readRegistryFiles(root(absolute))
-    : [readRegistryFile(root(dirname(absolute)), basename(absolute))];
+    ? readRegistryFiles(rootOf(absolute, cwd))
+    : [readRegistryFile(rootOf(dirname(absolute), cwd), basename(absolute))];
 }
