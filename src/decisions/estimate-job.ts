@@ -45,6 +45,7 @@ export function estimateJob(
     filament: filament.id,
     time: time.total,
     features: featureTimes(time, speeds),
+    betweenLayers: time.layerChanges + time.coolingWait,
     holders: longestFirst(holdersOfPrint(time, speeds)),
     printPeak: highestPeak(time, isPrinted),
     travelPeak: highestPeak(time, (feature) => !isPrinted(feature)),

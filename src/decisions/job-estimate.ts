@@ -48,6 +48,8 @@ export interface JobEstimate {
   /** From the first path to the last: heating up, homing and levelling are not in it. */
   readonly time: Seconds;
   readonly features: readonly FeatureTime[];
+  /** Changes of layer, and waits in layers that are done before the plastic holds its shape. */
+  readonly betweenLayers: Seconds;
   /** What the whole time is spent under, the longest first; shares that are 0 are left out. */
   readonly holders: readonly { readonly holder: TimeHolder; readonly time: Seconds }[];
   /** Highest speed really reached while printing, and on travel moves; null where the job has none. */

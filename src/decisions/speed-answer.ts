@@ -1,7 +1,8 @@
-import type { Fraction, MillimetresPerSecond, Seconds } from '../units/canonical.ts';
+import type { MillimetresPerSecond } from '../units/canonical.ts';
 import { formatNumber } from '../units/format-quantity.ts';
 import { pairingName } from './comparison.ts';
 import type { JobEstimate } from './job-estimate.ts';
+import { durationText, holderTexts, percent, savingText } from './shown-times.ts';
 
 /**
  * "Do I need the speed?" in one sentence: the fastest pairing, what it saves against the first, what holds it, and
@@ -15,22 +16,18 @@ export function speedAnswer(first: JobEstimate, others: readonly JobEstimate[]):
 function verdict(first: JobEstimate, fastest: JobEstimate, others: readonly JobEstimate[]): string {
   const total = durationText(first.time);
   if (fastest !== first) {
-    const saved = first.time - fastest.time;
-    return `${pairingName(fastest)} saves ${durationText(saved)} (${percent(saved / first.time)}) of the ${total} of ${pairingName(first)}`;
+    const share = percent((first.time - fastest.time) / first.time);
+    return `${pairingName(fastest)} saves ${savingText(first, fastest)} (${share}) of the ${total} of ${pairingName(first)}`;
   }
-  return others.length === 0
-    ? `${pairingName(first)} takes ${total}`
-    : `No other pairing saves time against ${pairingName(first)}, which takes ${total}`;
+  const name = pairingName(first);
+  return others.length === 0 ? `${name} takes ${total}` : `${name} is the fastest of all with ${total}`;
 }
 
 /** The two bounds under which most of the time is spent. */
-function holders({ holders: held, time }: JobEstimate): string {
-  const [most, next] = held.map(
-    ({ holder, time: spent }) => `${holder} for ${percent(spent / time)} of its time`,
-  );
-  return next === undefined
-    ? `it is held by ${most ?? 'nothing'}`
-    : `it is held by ${most} and by ${next.replace(' of its time', '')}`;
+function holders(estimate: JobEstimate): string {
+  const [most, next] = [...holderTexts(estimate)].map(([holder, { share }]) => ({ holder, share }));
+  const first = `it is held by ${most?.holder ?? 'nothing'} for ${most?.share ?? percent(0)} of its time`;
+  return next === undefined ? first : `${first} and by ${next.holder} for ${next.share}`;
 }
 
 function reach({ topSpeed, printPeak, travelPeak }: JobEstimate): string {
@@ -49,19 +46,6 @@ function reach({ topSpeed, printPeak, travelPeak }: JobEstimate): string {
 /** Rounding of the policy may leave a step to the stated speed. */
 function reaches(peak: MillimetresPerSecond | null, top: MillimetresPerSecond): boolean {
   return peak !== null && peak >= 0.995 * top;
-}
-
-/** A duration for reading: minutes with one decimal, from two hours on hours and minutes. */
-export function durationText(time: Seconds): string {
-  const minutes = time / 60;
-  if (Math.abs(minutes) < 119.95) return `${formatNumber(minutes, { decimals: 1 })} min`;
-  const whole = Math.round(Math.abs(minutes));
-  return `${minutes < 0 ? '-' : ''}${Math.floor(whole / 60)} h ${whole % 60} min`;
-}
-
-/** A share for reading, in whole percent. */
-export function percent(share: Fraction): string {
-  return `${formatNumber(100 * share, { decimals: 0 })} %`;
 }
 
 function speed(value: MillimetresPerSecond): string {

@@ -1,6 +1,6 @@
 import { type ComparedEstimate, type Comparison, pairingName } from '../decisions/comparison.ts';
 import type { Known } from '../decisions/job-estimate.ts';
-import { durationText, percent } from '../decisions/speed-answer.ts';
+import { durationText, featureTexts, holderTexts, percent, savingText } from '../decisions/shown-times.ts';
 import { features } from '../tables/feature.ts';
 import type { MillimetresPerSecond, Money } from '../units/canonical.ts';
 import { formatNumber, formatQuantity } from '../units/format-quantity.ts';
@@ -24,7 +24,7 @@ export function comparisonBlocks(comparison: Comparison): ComparisonBlock[] {
   return [
     { heading: 'pairing', rows: summaryRows(comparison, row) },
     { heading: 'time spent under', rows: holderRows(estimates, row) },
-    { heading: 'time by feature, mostly held by', rows: featureRows(estimates, row, timeCell) },
+    { heading: 'time by feature, mostly held by', rows: featureTimeRows(estimates, row) },
     { heading: 'peak reached, of commanded', rows: featureRows(estimates, row, peakCell) },
   ];
 }
@@ -34,11 +34,13 @@ type Row = (
   cell: (estimate: ComparedEstimate) => string,
 ) => readonly [label: string, ...cells: string[]];
 
-function summaryRows({ jobs }: Comparison, row: Row): ComparisonBlock['rows'] {
+function summaryRows({ jobs, estimates: [first] }: Comparison, row: Row): ComparisonBlock['rows'] {
   return [
     row('time', ({ time }) => durationText(time)),
-    row('saved', ({ saved }) =>
-      saved === null ? none : `${durationText(saved.time)} (${percent(saved.share)})`,
+    row('saved', (estimate) =>
+      estimate.saved === null || first === undefined
+        ? none
+        : `${savingText(first, estimate)} (${percent(estimate.saved.share)})`,
     ),
     row('peak, printing', ({ printPeak }) => speedText(printPeak)),
     row('peak, travel', ({ travelPeak }) => speedText(travelPeak)),
@@ -69,9 +71,9 @@ function summaryRows({ jobs }: Comparison, row: Row): ComparisonBlock['rows'] {
 function holderRows(estimates: readonly ComparedEstimate[], row: Row): ComparisonBlock['rows'] {
   const names = new Set(estimates.flatMap(({ holders }) => holders.map(({ holder }) => holder)));
   return [...names].map((name) =>
-    row(name, ({ holders, time }) => {
-      const spent = holders.find(({ holder }) => holder === name)?.time ?? 0;
-      return spent === 0 ? none : `${durationText(spent)} (${percent(spent / time)})`;
+    row(name, (estimate) => {
+      const spent = holderTexts(estimate).get(name);
+      return spent === undefined ? none : `${spent.time} (${spent.share})`;
     }),
   );
 }
@@ -81,21 +83,29 @@ type FeatureTime = ComparedEstimate['features'][number];
 function featureRows(
   estimates: readonly ComparedEstimate[],
   row: Row,
-  cell: (time: FeatureTime) => string,
+  cell: (time: FeatureTime, estimate: ComparedEstimate) => string,
 ): ComparisonBlock['rows'] {
   const asked = features.filter((name) =>
     estimates.some(({ features: times }) => times.some(({ feature }) => feature === name)),
   );
   return asked.map((name) =>
-    row(name, ({ features: times }) => {
-      const found = times.find(({ feature }) => feature === name);
-      return found === undefined ? none : cell(found);
+    row(name, (estimate) => {
+      const found = estimate.features.find(({ feature }) => feature === name);
+      return found === undefined ? none : cell(found, estimate);
     }),
   );
 }
 
-function timeCell({ time, holder }: FeatureTime): string {
-  return `${durationText(time)} ${holder}`;
+/** Times of the features, and of what lies between the layers, so that all add up. */
+function featureTimeRows(estimates: readonly ComparedEstimate[], row: Row): ComparisonBlock['rows'] {
+  return [
+    ...featureRows(
+      estimates,
+      row,
+      ({ feature, holder }, estimate) => `${featureTexts(estimate).features.get(feature)} ${holder}`,
+    ),
+    row('between layers', (estimate) => featureTexts(estimate).betweenLayers),
+  ];
 }
 
 function peakCell({ peakSpeed, commandedSpeed }: FeatureTime): string {

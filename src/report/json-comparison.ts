@@ -44,6 +44,7 @@ function jsonEstimate(estimate: ComparedEstimate) {
       peakSpeed: speed(peakSpeed),
       basis,
     })),
+    betweenLayers: seconds(estimate.betweenLayers),
     printPeak: speed(estimate.printPeak),
     travelPeak: speed(estimate.travelPeak),
     topSpeed: known(estimate.topSpeed, speed),
