@@ -3,7 +3,7 @@ import type { Known } from '../decisions/job-estimate.ts';
 import { tableCautions } from '../tables/cautions.ts';
 import type { Money } from '../units/canonical.ts';
 
-/** Version of the form of a JSON comparison: it grows when a program that reads it must change. */
+/** Version of the form of the JSON comparisons, see `schema/output/comparison.schema.json`. */
 const comparisonFormat = 'meltbounds-comparison/1';
 
 /** A comparison for programs: every quantity an object of value and unit, what is unknown null. */

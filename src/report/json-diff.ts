@@ -1,12 +1,13 @@
 import type { ProfileDiff } from '../decisions/diff-profile.ts';
 import type { CellMove } from '../decisions/diff-tables.ts';
 import type { ChangeSide, ProfileChange } from '../decisions/profile-changes.ts';
+import { tableCautions } from '../tables/cautions.ts';
 import type { SpeedRow } from '../tables/speed-table.ts';
 import { type Dimension, dimensionInfo } from '../units/dimension.ts';
 import type { DiffReport } from './diff-report.ts';
 import { reportedFinding } from './json-report.ts';
 
-/** Version of the form of the report: it grows when a program that reads it must change. */
+/** Version of the form of the JSON differences, see `schema/output/diff.schema.json`. */
 const diffFormat = 'meltbounds-diff/1';
 
 /** A comparison for programs, whole; numbers are in canonical units, which stand beside them. */
@@ -25,6 +26,7 @@ export function jsonDiff({ diff, base, head }: DiffReport): string {
       settings: tables.settings,
     },
     findings: findings.map(reportedFinding),
+    cautions: tableCautions,
   };
   return `${JSON.stringify(document, null, 2)}\n`;
 }

@@ -2,13 +2,17 @@ import type { LimitLine } from '../bench/limit-line.ts';
 import type { LimitAnswer } from '../bench/limit-line-answers.ts';
 import type { PairingReduction } from '../bench/pairing-reduction.ts';
 import { rounded } from '../bench/rounded.ts';
+import { tableCautions } from '../tables/cautions.ts';
 import { limitLineWarnings } from './limit-line-warnings.ts';
-import { reductionCaution } from './text-reduction.ts';
+
+/** Version of the form of the JSON limit lines, see `schema/output/limit-line.schema.json`. */
+const limitLineFormat = 'meltbounds-limit-line/1';
 
 /** What the flow ladders of a pairing say of the limit against the nozzle temperature, for programs. */
 export function jsonLimitLine(pairing: PairingReduction, answers: readonly LimitAnswer[]): string {
   const { machine, filament, nozzle, otherNozzles, origin, acceptedDeficit } = pairing;
   const document = {
+    format: limitLineFormat,
     ...{ machine, filament, nozzle, otherNozzles },
     origin,
     acceptedDeficit: acceptedDeficit === null ? null : { value: acceptedDeficit, unit: '1' },
@@ -24,7 +28,7 @@ export function jsonLimitLine(pairing: PairingReduction, answers: readonly Limit
     line: pairing.line === null ? null : jsonLine(pairing.line),
     at: answers.map((answer) => ({ ...jsonLimit(answer), extrapolated: answer.extrapolated })),
     warnings: limitLineWarnings(pairing),
-    caution: reductionCaution,
+    cautions: tableCautions,
   };
   return `${JSON.stringify(document, null, 2)}\n`;
 }

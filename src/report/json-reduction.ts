@@ -2,9 +2,18 @@ import type { ReducedResult, Reduction } from '../bench/reduction.ts';
 import { tableCautions } from '../tables/cautions.ts';
 import { dimensionInfo } from '../units/dimension.ts';
 
+/** Version of the form of the JSON reductions, see `schema/output/reduction.schema.json`. */
+const reductionFormat = 'meltbounds-reduction/1';
+
 /** What a reduction found, for programs: quantities in the canonical unit of their dimension. */
 export function jsonReduction({ method, results, warnings }: Reduction): string {
-  const content = { method, results: results.map(jsonResult), warnings, cautions: tableCautions };
+  const content = {
+    format: reductionFormat,
+    method,
+    results: results.map(jsonResult),
+    warnings,
+    cautions: tableCautions,
+  };
   return `${JSON.stringify(content, null, 2)}\n`;
 }
 

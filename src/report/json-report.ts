@@ -1,9 +1,13 @@
 import type { Finding } from '../registry/finding.ts';
 import type { Summary } from './summary.ts';
 
+/** Version of the form of the JSON findings, see `schema/output/check.schema.json`. */
+const checkFormat = 'meltbounds-check/1';
+
 /** Findings for programs: the keys of each finding always all present, null where there is nothing to say. */
 export function jsonReport(findings: readonly Finding[], summary: Summary): string {
-  return `${JSON.stringify({ findings: findings.map(reportedFinding), summary }, null, 2)}\n`;
+  const document = { format: checkFormat, findings: findings.map(reportedFinding), summary };
+  return `${JSON.stringify(document, null, 2)}\n`;
 }
 
 /** A finding as programs read it. */

@@ -53,7 +53,7 @@ it('explains one rule in the words of its page', async () => {
 it('gives the same to programs', async () => {
   const { out } = await rules('units/below-absolute-zero', '--format', 'json');
   const rule = documentedRules.find(({ code }) => code === 'units/below-absolute-zero');
-  expect(JSON.parse(out)).toEqual({ rules: [rule] });
+  expect(JSON.parse(out)).toEqual({ format: 'meltbounds-rules/1', rules: [rule] });
 });
 
 it('gives all of them to programs, each with the same keys', async () => {

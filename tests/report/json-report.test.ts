@@ -7,6 +7,7 @@ it('holds every key of a finding in its order, null where there is nothing to sa
   const findings = [finding({ found: null, allowed: null, source: null, help: null })];
   expect(jsonReport(findings, summarise(findings, 2))).toMatchInlineSnapshot(`
     "{
+      "format": "meltbounds-check/1",
       "findings": [
         {
           "rule": "units/bare-number",
@@ -41,6 +42,7 @@ it('is the same document whatever the order of the keys it was given', () => {
 
 it('holds an empty list where there is nothing to mend', () => {
   expect(JSON.parse(jsonReport([], summarise([], 5)))).toEqual({
+    format: 'meltbounds-check/1',
     findings: [],
     summary: { profiles: 5, errors: 0, warnings: 0, notes: 0 },
   });

@@ -79,6 +79,7 @@ describe('the text of a reduction', () => {
 it('the JSON of a reduction keeps all digits', () => {
   expect(jsonReduction(reduction({}, ['Few steps.']))).toMatchInlineSnapshot(`
     "{
+      "format": "meltbounds-reduction/1",
       "method": "flowLadder",
       "results": [
         {
