@@ -1,4 +1,4 @@
-import { cpSync, readFileSync } from 'node:fs';
+import { cpSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Ajv } from 'ajv';
@@ -75,7 +75,7 @@ describe('so does', () => {
     const { cwd, write } = sampleRegistry();
     write(
       'diameter.csv',
-      'position [m],firstDiameter [mm],secondDiameter [mm]\n0,1.741,1.752\n1,1.749,1.755\n2,1.75,1.756\n3,1.742,1.749\n',
+      'position [m],firstDiameter [mm],secondDiameter [mm]\n0,1.741,1.752\n1,1.749,1.755\n2,1.75,1.756\n3,1.742,1.749\n4,1.741,1.75\n5,1.745,1.753\n',
     );
     const facts = [
       '--method',
@@ -145,4 +145,14 @@ describe('the JSON of a difference fits its published schema', () => {
 
 it.each(Object.keys(validators) as Output[])('an empty object is no %s', (output) => {
   expect(faultsOf(output, '{}')).not.toEqual([]);
+});
+
+it('the page on outputs names every published schema with its form', () => {
+  const folder = new URL('../../schema/output/', import.meta.url);
+  const page = readFileSync(new URL('../../docs/json-outputs.md', import.meta.url), 'utf8');
+  for (const file of readdirSync(folder)) {
+    const { properties } = JSON.parse(readFileSync(new URL(file, folder), 'utf8'));
+    const row = page.split('\n').find((line) => line.startsWith(`| [\`${file}\`]`));
+    expect(row, file).toContain(`\`${properties.format.const}\``);
+  }
 });
