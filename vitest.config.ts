@@ -1,5 +1,10 @@
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
-  test: { include: ['tests/**/*.test.ts'], testTimeout: 60_000 },
+  test: {
+    include: ['tests/**/*.test.ts'],
+    globalSetup: ['tests/reductions-folder.ts'],
+    setupFiles: ['tests/reduce-once.ts'],
+    testTimeout: 60_000,
+  },
 });

@@ -1,13 +1,9 @@
-import { expect, test, vi } from 'vitest';
+import { expect, test } from 'vitest';
 import { projectFolder } from '../scripts/docs/documents.ts';
 import { plantedSlips, sampledSlips } from '../scripts/slips/planted-slips.ts';
 import { aimOf } from '../scripts/slips/report.ts';
 import { slipKinds } from '../scripts/slips/slip.ts';
 import { openRegistry } from '../scripts/slips/slipped-registry.ts';
-
-vi.mock('../src/bench/reduce-trial.ts', async (original) =>
-  (await import('./reduce-once.ts')).reducingOnce(await original()),
-);
 
 const kinds = slipKinds.filter((kind) => aimOf(kind) === 1);
 const demo = openRegistry({ folder: `${projectFolder}/profiles`, shown: 'profiles' }, '2026-11-25');

@@ -1,10 +1,6 @@
-import { expect, it, vi } from 'vitest';
+import { expect, it } from 'vitest';
 import { checked } from './run-command.ts';
 import { sampleRegistry } from './sample-registry.ts';
-
-vi.mock('../src/bench/reduce-trial.ts', async (original) =>
-  (await import('./reduce-once.ts')).reducingOnce(await original()),
-);
 
 /**
  * One slip in a clean registry, one finding, from which alone the file can be mended. A slip is a replacement of one

@@ -4,10 +4,6 @@ import { commitAll, git } from '../git-repository.ts';
 import { runCommand } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
 
-vi.mock('../../src/bench/reduce-trial.ts', async (original) =>
-  (await import('../reduce-once.ts')).reducingOnce(await original()),
-);
-
 const daisy = 'filaments/oakhollow/daisy-pla.yaml';
 const trial = 'trials/2026/wren-daisy-pla-215.yaml';
 const readings = 'trials/2026/wren-daisy-pla-230.csv';

@@ -1,12 +1,8 @@
 import { cpSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { checked } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry, temporaryFolder } from '../sample-registry.ts';
-
-vi.mock('../../src/bench/reduce-trial.ts', async (original) =>
-  (await import('../reduce-once.ts')).reducingOnce(await original()),
-);
 
 const filament = 'filaments/oakhollow/daisy-pla.yaml';
 

@@ -1,11 +1,7 @@
 import { readFileSync } from 'node:fs';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { checked, runCommand, spawnCommand } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry, temporaryFolder } from '../sample-registry.ts';
-
-vi.mock('../../src/bench/reduce-trial.ts', async (original) =>
-  (await import('../reduce-once.ts')).reducingOnce(await original()),
-);
 
 const filament = 'filaments/oakhollow/daisy-pla.yaml';
 

@@ -65,7 +65,7 @@ describe('new', () => {
   });
 
   it('trial can hold the readings itself', async () => {
-    const cwd = demoRegistry();
+    const { cwd } = sampleRegistry();
     writeFileSync(join(cwd, 'ladder.csv'), sheet);
     const { out } = await runCommand(cwd, [
       'new',
@@ -81,7 +81,7 @@ describe('new', () => {
   });
 
   it('trial takes the method whose columns the sheet has', async () => {
-    const cwd = demoRegistry();
+    const { cwd } = sampleRegistry();
     writeFileSync(join(cwd, 'drying.csv'), 'elapsedTime [h],mass [g]\n0,1010.2\n1,1008.1\n2,1007.0\n');
     const { out } = await runCommand(cwd, ['new', 'trial', 'x', '--from', 'drying.csv', '--dry-run']);
     expect(out).toContain('\nmethod: dryingCurve\n');
@@ -91,27 +91,20 @@ describe('new', () => {
   test.each(methodNames)(
     'trial of the method %s offers its columns and what it must name',
     async (method) => {
-      const { out } = await runCommand(demoRegistry(), [
-        'new',
-        'trial',
-        'x',
-        '--method',
-        method,
-        '--dry-run',
-      ]);
+      const registry = sampleRegistry();
+      const { out, err } = await runCommand(registry.cwd, ['new', 'trial', 'x', '--method', method]);
+      const text = readFileSync(join(registry.cwd, out.trim()), 'utf8');
       const { columns, names } = benchMethods[method];
-      const offered = [...out.matchAll(/^# {2}(?:# )?#? {0,2} {2}(\w+): /gm)].map(([, key]) => key);
-      for (const name of Object.keys(columns)) expect(out).toMatch(new RegExp(`^#.* #?${name}: `, 'm'));
+      const offered = [...text.matchAll(/^# {2}(?:# )?#? {0,2} {2}(\w+): /gm)].map(([, key]) => key);
+      for (const name of Object.keys(columns)) expect(text).toMatch(new RegExp(`^#.* #?${name}: `, 'm'));
       expect(offered).not.toContain(method === 'soundLevel' ? 'extrudedMass' : 'background');
-      const open = /Left to fill in: (.*)\./.exec(
-        (await runCommand(demoRegistry(), ['new', 'trial', 'x', '--method', method])).err,
-      )?.[1];
+      const open = /Left to fill in: (.*)\./.exec(err)?.[1];
       for (const name of names) expect(open).toContain(name.endsWith('Temperature') ? 'conditions' : name);
     },
   );
 
   it('names the schema on the way from the file to where it is', async () => {
-    const cwd = demoRegistry();
+    const { cwd } = sampleRegistry();
     const line = async () =>
       (await runCommand(cwd, ['new', 'filament', 'a/b', '--dry-run'])).out.split('\n')[0];
     expect(await line()).toContain('$schema=../../../node_modules/meltbounds/schema/filament.schema.json');

@@ -1,13 +1,9 @@
 import { join } from 'node:path';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { methodNames } from '../../src/bench/methods.ts';
 import { plannedMethods } from '../../src/decisions/plan-trial.ts';
 import { checked, runCommand } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
-
-vi.mock(import('../../src/bench/reduce-trial.ts'), async (original) =>
-  (await import('../reduce-once.ts')).reducingOnce(await original()),
-);
 
 interface SimulatedRun {
   readonly id: string;

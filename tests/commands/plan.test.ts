@@ -1,12 +1,8 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { checked, runCommand } from '../run-command.ts';
 import { sampleRegistry } from '../sample-registry.ts';
-
-vi.mock(import('../../src/bench/reduce-trial.ts'), async (original) =>
-  (await import('../reduce-once.ts')).reducingOnce(await original()),
-);
 
 const pairing = ['plumstead/wren', 'oakhollow/daisy-pla'];
 const id = 'wren-daisy-pla-220';

@@ -1,11 +1,7 @@
 import { statSync } from 'node:fs';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { checked, runCommand } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
-
-vi.mock('../../src/bench/reduce-trial.ts', async (original) =>
-  (await import('../reduce-once.ts')).reducingOnce(await original()),
-);
 
 const daisy = 'filaments/oakhollow/daisy-pla.yaml';
 const clover = 'filaments/oakhollow/clover-petg.yaml';

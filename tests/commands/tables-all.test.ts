@@ -13,10 +13,6 @@ import { writeIndexHtml } from '../../src/tables/write-index-html.ts';
 import { runCommand, spawnCommand } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
 
-vi.mock('../../src/bench/reduce-trial.ts', async (original) =>
-  (await import('../reduce-once.ts')).reducingOnce(await original()),
-);
-
 vi.mock('../../src/registry/load-registry.ts', async (original) => {
   const loading = await original<typeof import('../../src/registry/load-registry.ts')>();
   return { ...loading, loadRegistry: vi.fn(loading.loadRegistry) };

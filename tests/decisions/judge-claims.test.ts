@@ -1,13 +1,9 @@
 import fc from 'fast-check';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { bearsOut, type ClaimEvidence, shortfallOf } from '../../src/decisions/claim-verdict.ts';
 import { type ClaimReport, judgeClaims } from '../../src/decisions/judge-claims.ts';
 import type { Machine } from '../../src/registry/generated/documents.ts';
 import { loadRegistry } from '../../src/registry/load-registry.ts';
-
-vi.mock(import('../../src/bench/reduce-trial.ts'), async (original) =>
-  (await import('../reduce-once.ts')).reducingOnce(await original()),
-);
 
 const { registry } = loadRegistry(['profiles']);
 

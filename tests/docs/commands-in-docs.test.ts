@@ -1,14 +1,10 @@
 import { spawnSync } from 'node:child_process';
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { blocksOf } from '../../scripts/docs/document-blocks.ts';
 import { documentPaths, projectFolder, readDocument } from '../../scripts/docs/documents.ts';
 import { runDocument } from '../../scripts/docs/run-document.ts';
 import { refreshed } from '../../scripts/docs/shown-output.ts';
 import { temporaryFolder } from '../sample-registry.ts';
-
-vi.mock('../../src/bench/reduce-trial.ts', async (original) =>
-  (await import('../reduce-once.ts')).reducingOnce(await original()),
-);
 
 // `npm run refresh-docs` writes today's output into the documents.
 describe('every command of a document runs, and prints what the document shows:', () => {

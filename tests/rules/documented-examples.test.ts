@@ -1,15 +1,10 @@
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { Finding } from '../../src/registry/finding.ts';
 import { loadRegistry } from '../../src/registry/load-registry.ts';
 import { checkRegistry } from '../../src/rules/check-registry.ts';
 import { documentedRules } from '../../src/rules/documented-rules.ts';
 import { exampleRegistry } from '../example-registry.ts';
 import { testDay } from '../run-command.ts';
-
-// Most examples leave the trials as they are.
-vi.mock('../../src/bench/reduce-trial.ts', async (original) =>
-  (await import('../reduce-once.ts')).reducingOnce(await original()),
-);
 
 function findingsIn(cwd: string): Finding[] {
   return checkRegistry(loadRegistry(['profiles'], cwd), { today: testDay });

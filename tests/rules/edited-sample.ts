@@ -1,12 +1,7 @@
-import { vi } from 'vitest';
 import { loadRegistry } from '../../src/registry/load-registry.ts';
 import { checkRegistry } from '../../src/rules/check-registry.ts';
 import { testDay } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
-
-vi.mock('../../src/bench/reduce-trial.ts', async (original) =>
-  (await import('../reduce-once.ts')).reducingOnce(await original()),
-);
 
 /** A stretch of a file of the sample registry replaced by another, a line added below one, or a file copied and edited. */
 export type Edit =

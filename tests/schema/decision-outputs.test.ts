@@ -1,14 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
 import formatsPlugin from 'ajv-formats';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { plannedMethods } from '../../src/decisions/plan-trial.ts';
 import { runCommand } from '../run-command.ts';
 import { sampleRegistry } from '../sample-registry.ts';
-
-vi.mock(import('../../src/bench/reduce-trial.ts'), async (original) =>
-  (await import('../reduce-once.ts')).reducingOnce(await original()),
-);
 
 const ajv = new Ajv({ strict: true, allErrors: true, allowUnionTypes: true });
 formatsPlugin.default(ajv);
