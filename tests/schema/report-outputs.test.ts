@@ -2,13 +2,9 @@ import { cpSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Ajv } from 'ajv';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { runCommand } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
-
-vi.mock(import('../../src/bench/reduce-trial.ts'), async (original) =>
-  (await import('../reduce-once.ts')).reducingOnce(await original()),
-);
 
 const ajv = new Ajv({ strict: true, allErrors: true, allowUnionTypes: true });
 
