@@ -69,9 +69,15 @@ export function checkSteps(readings: readonly LadderReading[], steps: readonly L
 function tooFewSteps(count: number): BenchProblem {
   return {
     code: 'tooFewSteps',
-    message: `the ladder has ${count} different commanded flows, a limit needs ${fewestSteps}`,
+    message:
+      count === 1
+        ? `the ladder has one commanded flow only, a limit needs ${fewestSteps} different ones`
+        : `the ladder has ${count} different commanded flows, a limit needs ${fewestSteps}`,
     found: String(count),
-    help: 'add steps: at least three that deliver in full and two beyond the limit',
+    help:
+      count === 1
+        ? 'check whether two columns are swapped; else add steps: at least three that deliver in full and two beyond the limit'
+        : 'add steps: at least three that deliver in full and two beyond the limit',
   };
 }
 

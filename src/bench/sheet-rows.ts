@@ -66,7 +66,7 @@ function raggedRow(cells: readonly string[], heads: readonly ColumnHead[], row: 
   const tooMany = cells.length > heads.length;
   return {
     code: 'raggedRow',
-    message: `the row has ${cells.length} cells, the header ${heads.length}`,
+    message: `the row has ${cells.length === 1 ? '1 cell' : `${cells.length} cells`}, the header ${heads.length}`,
     found: quote(cells.join(',')),
     help: tooMany
       ? `write one cell each for ${names}; a decimal comma splits a number in two, use a point`

@@ -54,7 +54,13 @@ function pathOf(file: ReadFile): string {
 function ownPath(bytes: Uint8Array, folder: string): Result<string, string> {
   const nowhere = { folder, shown: '-' };
   const missing = (path: string): ReadFile => ({ ok: false, path, relativePath: path, problem: 'missing' });
-  const { identity, profile } = readProfile(fileOfBytes(nowhere, '-', bytes), missing);
+  const { document, identity, profile, findings } = readProfile(fileOfBytes(nowhere, '-', bytes), missing);
+  const [unread] = findings;
+  if (document === null && unread !== undefined && !unread.rule.startsWith('shape/')) {
+    return failure(
+      `What came on standard input cannot be read, line ${unread.line}: ${unread.message}. Mend that, or name its place with --stdin-path to have all of it checked.`,
+    );
+  }
   if (identity === null || identity.id === '') {
     return failure(
       'What came on standard input does not say its kind and id: name its place with --stdin-path, for instance --stdin-path profiles/filaments/maker/name.yaml.',

@@ -40,6 +40,12 @@ const unclosed = {
   help: 'Close a quote with the same quote, `[` with `]`, `{` with `}`.',
 };
 
+/** Units such as `[degF]` stand in brackets, which end a plain text within `{ }`. */
+const bracketInText = {
+  message: 'A bracket stands in text without quotes',
+  help: "Put the text into quotes, for example `{value: '446 [degF]'}`.",
+};
+
 const problemOfCode: Readonly<Record<string, { message: string; help: string }>> = {
   TAB_AS_INDENT: {
     message: 'A tab stands where YAML wants spaces',
@@ -85,7 +91,7 @@ function parserProblems(tree: Tree, lines: LineCounter): YamlProblem[] {
       problems.push({ rule: 'syntax/yaml', span: spanOf(opening, opening + 1, lines), ...unclosed });
       return problems;
     }
-    const known = problemOfCode[error.code];
+    const known = isBracketInText(error) ? bracketInText : problemOfCode[error.code];
     problems.push({
       rule: 'syntax/yaml',
       span: spanOf(...error.pos, lines),
@@ -94,6 +100,10 @@ function parserProblems(tree: Tree, lines: LineCounter): YamlProblem[] {
     });
   }
   return problems;
+}
+
+function isBracketInText({ message }: YAMLError): boolean {
+  return /^Unexpected flow-(seq|map)-start at node end/.test(message);
 }
 
 /** Where the quote or bracket stands that the parser has found open at the end of its text; null for other errors. */

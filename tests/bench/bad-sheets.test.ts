@@ -146,4 +146,11 @@ describe('swapped columns', () => {
   ])('are noticed by a %s', (name, code) => {
     expect(codes(name, swapped(name))).toContain(code);
   });
+
+  test('are what a ladder of a single flow is asked about', () => {
+    const refused = reduce('flowLadder', swapped('flowLadder'));
+    expect(refused.ok ? [] : refused.error.map(({ help }) => help)).toEqual([
+      expect.stringContaining('check whether two columns are swapped'),
+    ]);
+  });
 });

@@ -40,6 +40,15 @@ describe('check -', () => {
     expect(out).toMatch(new RegExp(`^profiles/${daisy}:1:\\d+ {2}error {2}syntax/`));
   });
 
+  it('says why a text without a place cannot be read', async () => {
+    const registry = sampleRegistry();
+    const { status, err } = await checkTyped(registry, 'kind: filament\nid: oakhollow/daisy-pla\nname: [\n');
+    expect(status).toBe(2);
+    expect(err).toMatch(
+      /^What came on standard input cannot be read, line 3: What is opened here is not closed/,
+    );
+  });
+
   it('leaves the file alone', async () => {
     const registry = sampleRegistry();
     const before = registry.read(daisy);

@@ -36,6 +36,11 @@ describe('a text that is not read has one finding that says why:', () => {
       'syntax/yaml 1:1 This is not valid YAML: Implicit keys need to be on a single line',
     ],
     [
+      'a unit in brackets within braces',
+      'a: {value: 446 [degF]}\n',
+      'syntax/yaml 1:16 A bracket stands in text without quotes',
+    ],
+    [
       'a reserved sign',
       'name: @x\n',
       'syntax/yaml 1:7 This is not valid YAML: Plain value cannot start with reserved character @',
