@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { isBuiltin } from 'node:module';
 import { posix } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 
 /** From the top to the bottom: a file imports from its own folder and from those above it. */
 const layers = [
@@ -24,6 +24,8 @@ const files = readdirSync(root, { recursive: true, encoding: 'utf8' })
 const written = files.filter((file) => !file.includes('/generated/'));
 
 const importPattern = /^(?:import|export)\s(?:[^;']*?\sfrom\s)?'([^']+)'|\bimport\(\s*'([^']+)'/gm;
+
+const startingPattern = /^(?:import|export)\s(?!type\s)(?:[^;']*?\sfrom\s)?'([^']+)'/gm;
 
 /** Everything that a file imports: paths from `src/` for its own files, names for packages. */
 const importsOf: ReadonlyMap<string, readonly string[]> = new Map(
@@ -98,6 +100,36 @@ function cycleFrom(start: string): string[] {
     for (const target of importsOf.get(last) ?? []) ways.push([...way, target]);
   }
   return [];
+}
+
+describe('a command loads at its start', () => {
+  it.each([
+    ['cli.ts', ['commander']],
+    ['commands/init.ts', ['commander']],
+  ])('with %s no package but %j', (file, packages) => {
+    expect(packagesBehind(file)).toEqual(packages);
+  });
+
+  it.each(['check', 'match', 'compare', 'claims', 'diff', 'new', 'rules'])(
+    'with %s neither questions, plots nor templates',
+    (command) => {
+      const heavy = ['@clack/prompts', 'd3-array', 'd3-shape', 'mustache'];
+      expect(packagesBehind(`commands/${command}.ts`).filter((name) => heavy.includes(name))).toEqual([]);
+    },
+  );
+});
+
+/** Packages that come in with a file: what it imports at its start, and what that imports, but no types. */
+function packagesBehind(start: string): string[] {
+  const seen = new Set([start]);
+  for (const file of seen) {
+    if (!files.includes(file)) continue;
+    for (const [, target = ''] of code(file).matchAll(startingPattern)) {
+      if (isBuiltin(target)) continue;
+      seen.add(target.startsWith('.') ? posix.join(posix.dirname(file), target) : target);
+    }
+  }
+  return [...seen].filter((target) => !isOwn(target)).sort();
 }
 
 /** The files that may touch other files and programs. */

@@ -61,13 +61,8 @@ async function write(
 ): Promise<Result<string, string>> {
   if (!text.ok) return text;
   if (text.value === source.text) return success(`${source.path} states this limit already.`);
-  try {
-    await replaceText(resolve(cwd, source.path), text.value);
-  } catch (error) {
-    return failure(
-      `${source.path} cannot be written: ${error instanceof Error ? error.message : String(error)}`,
-    );
-  }
+  const written = await replaceText(source.path, text.value, cwd);
+  if (!written.ok) return written;
   return success(`Wrote the limit into ${source.path}.`);
 }
 

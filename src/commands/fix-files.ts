@@ -1,7 +1,6 @@
-import { resolve } from 'node:path';
 import { type FixedProfile, fixProfile } from '../registry/fix-profile.ts';
 import type { LoadedRegistry } from '../registry/load-registry.ts';
-import { failure, type Result, success } from '../result.ts';
+import { type Result, success } from '../result.ts';
 import { replaceText } from './replace-text.ts';
 
 /**
@@ -20,11 +19,8 @@ export async function fixFiles(
     if (!wantsFile(path) || broken.has(path)) continue;
     const fixed = fixProfile(document);
     if (fixed === null) continue;
-    try {
-      await replaceText(resolve(cwd, path), fixed.text);
-    } catch (error) {
-      return failure(`${path} cannot be written: ${error instanceof Error ? error.message : String(error)}`);
-    }
+    const written = await replaceText(path, fixed.text, cwd);
+    if (!written.ok) return written;
     lines.push(`Mended ${path}: ${editsText(fixed)}.`);
   }
   return success(lines);

@@ -52,7 +52,9 @@ async function migrate(
   const { changed, byHand } = sortOut(sources);
   for (const line of byHand) surroundings.out(`${printable(line)}\n`);
   for (const change of changed) {
-    const written = dryRun ? success(undefined) : await write(change, surroundings.cwd);
+    const written = dryRun
+      ? success(null)
+      : await replaceText(change.path, change.after.text, surroundings.cwd);
     if (!written.ok) return finish.cannotRun(written.error);
     surroundings.out(changeText(change));
   }
@@ -91,22 +93,13 @@ function changeText({ path, text, after }: Change): string {
   return `${printable(path)}\n${titles.join('')}${lines.join('')}`;
 }
 
-async function write({ path, after }: Change, cwd: string): Promise<Result<undefined, string>> {
-  try {
-    await replaceText(resolve(cwd, path), after.text);
-    return success(undefined);
-  } catch (error) {
-    return failure(`${path} cannot be written: ${error instanceof Error ? error.message : String(error)}`);
-  }
-}
-
 function wantedFiles(paths: readonly string[], cwd: string): Result<readonly ReadFile[], string> {
   if (paths.length === 0) {
     const folders = registryFolders([], cwd);
     return folders.ok ? success(folders.value.slice(-1).flatMap((folder) => filesOf(folder, cwd))) : folders;
   }
   const missing = paths.find((path) => statSync(resolve(cwd, path), { throwIfNoEntry: false }) === undefined);
-  if (missing !== undefined) return failure(`There is no file or folder ${missing}.`);
+  if (missing !== undefined) return failure(`There is no file or folder ${printable(missing)}.`);
   return success(paths.flatMap((path) => filesOf(resolve(cwd, path), cwd)));
 }
 

@@ -10,6 +10,7 @@ import { type IndexDifference, verifyIndex } from '../registry/verify-index.ts';
 import { counted } from '../report/summary.ts';
 import { failure, type Result } from '../result.ts';
 import { printable } from '../units/printable.ts';
+import { fileErrorCode } from './file-error.ts';
 import type { Finish } from './finish.ts';
 import { registryFolder } from './registry-folders.ts';
 import { exitStatus, type Surroundings } from './surroundings.ts';
@@ -66,7 +67,7 @@ async function write(
   try {
     await writeFileAtomic(resolve(surroundings.cwd, out), text);
   } catch (error) {
-    return finish.cannotRun(`${out} cannot be written: ${reasonOf(error)}`);
+    return finish.cannotRun(`${printable(out)} cannot be written (${fileErrorCode(error)}).`);
   }
   surroundings.out(`${out}\n`);
 }
@@ -95,10 +96,10 @@ function readIndex(path: string, cwd: string): Result<readonly IndexedFile[], st
   try {
     text = readFileSync(resolve(cwd, path), 'utf8');
   } catch (error) {
-    return failure(`${path} cannot be read: ${reasonOf(error)}`);
+    return failure(`${printable(path)} cannot be read (${fileErrorCode(error)}).`);
   }
   const files = readIndexedFiles(text);
-  return files.ok ? files : failure(`${path} is no index: ${files.error}.`);
+  return files.ok ? files : failure(`${printable(path)} is no index: ${files.error}.`);
 }
 
 function differencesText(differences: readonly IndexDifference[], indexed: number): string {
@@ -112,8 +113,4 @@ function differencesText(differences: readonly IndexDifference[], indexed: numbe
       ? 'the same as in the index'
       : `${count('missing')} missing, ${count('extra')} extra, ${count('altered')} altered`;
   return `${lines.join('')}${counted(indexed, 'file')}: ${summary}.\n`;
-}
-
-function reasonOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
 }

@@ -65,8 +65,12 @@ NO_COLOR turns colours off, FORCE_COLOR on.`,
 /** Commands that speak of all others. */
 const overarching: ReadonlySet<string> = new Set(['help', 'completion']);
 
-/** Only the command that is named; all of them where none is, for the help, for suggestions and for completion. */
+/**
+ * Only the command that is named, and none for the version; all of them where none is named, for the help, for
+ * suggestions and for completion.
+ */
 function wanted([name = '']: readonly string[]): (() => Promise<MakeCommand>)[] {
+  if (name === '--version' || name === '-V') return [];
   const named = Object.hasOwn(commands, name) && !overarching.has(name) ? commands[name] : undefined;
   return named === undefined ? Object.values(commands) : [named];
 }

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import writeFileAtomic from 'write-file-atomic';
 import { failure, type Result, success } from '../result.ts';
 import { printable } from '../units/printable.ts';
+import { fileErrorCode } from './file-error.ts';
 
 /** Writes files, each a name and its text, into a folder that is made if it is not there; returns the names. */
 export async function writeFiles(
@@ -23,9 +24,8 @@ export async function tryWriteFiles(
   try {
     return success(await writeFiles(files, folder));
   } catch (error) {
-    if (!(error instanceof Error && 'code' in error)) throw error;
     return failure(
-      `--out ${printable(named)}: the files cannot be written (${String(error.code)}); name a folder that you may write to.`,
+      `--out ${printable(named)}: the files cannot be written (${fileErrorCode(error)}); name a folder that you may write to.`,
     );
   }
 }

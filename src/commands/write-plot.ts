@@ -7,6 +7,7 @@ import { drawTextPlot } from '../plots/draw-text-plot.ts';
 import type { Plot } from '../plots/plot.ts';
 import { failure, type Result, success } from '../result.ts';
 import { printable } from '../units/printable.ts';
+import { fileErrorCode } from './file-error.ts';
 import type { Surroundings } from './surroundings.ts';
 
 /** What `--plot` says: a file, `-` for characters, `--no-plot` for nothing; absent where the terminal decides. */
@@ -80,9 +81,8 @@ async function writePlot(
     err(`Wrote ${shown}.\n`);
     return success(null);
   } catch (error) {
-    const reason = error instanceof Error && 'code' in error ? ` (${String(error.code)})` : '';
     return failure(
-      `--plot ${shown}: the file cannot be written${reason}; check the folder and its permissions.`,
+      `--plot ${shown}: the file cannot be written (${fileErrorCode(error)}); check the folder and its permissions.`,
     );
   }
 }

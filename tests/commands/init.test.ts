@@ -58,6 +58,15 @@ describe('init', () => {
     expect(existsSync(join(cwd, 'ours'))).toBe(false);
   });
 
+  it('refuses a name that a file has, without a half-made registry', async () => {
+    const cwd = temporaryFolder();
+    writeFileSync(join(cwd, 'ours'), 'a file');
+    const { status, out, err } = await runCommand(cwd, ['init', 'ours']);
+    expect({ status, out }).toEqual({ status: 2, out: '' });
+    expect(err).toMatch(/ours cannot be made \(EEXIST\)\.\n$/);
+    expect(listed(cwd)).toEqual(['ours']);
+  });
+
   it('refuses a folder that no package can be named after', async () => {
     const cwd = temporaryFolder();
     expect(await runCommand(cwd, ['init', '木'])).toMatchObject({

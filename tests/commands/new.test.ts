@@ -162,9 +162,13 @@ describe('new refuses, with status 2 and nothing written:', () => {
     expect(err).toContain('ladder.csv:1: ');
   });
 
-  it('a folder that is a link out of the registry', async () => {
+  it.each([
+    ['out of the registry', () => temporaryFolder()],
+    // Its path begins as that of the registry does.
+    ['to a folder beside it', (cwd: string) => mkdirSync(join(cwd, 'profiles-old'), { recursive: true })],
+  ])('a folder that is a link %s', async (_, madeFor) => {
     const registry = sampleRegistry();
-    const outside = temporaryFolder();
+    const outside = madeFor(registry.cwd) ?? '';
     symlinkSync(outside, registry.path('filaments/elsewhere'));
     const { status, err } = await runCommand(registry.cwd, ['new', 'filament', 'elsewhere/x']);
     expect(status).toBe(2);
