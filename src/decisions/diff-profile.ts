@@ -21,12 +21,21 @@ export interface ProfileDiff {
   readonly changes: readonly ProfileChange[];
 }
 
+/** What a profile alone does to tables: some are slower or gone, some say something else, or none does. */
+export type TablesEffect = 'slower' | 'moved' | 'none';
+
+const bumpOfEffect: Readonly<Record<TablesEffect, Bump | null>> = {
+  slower: 'major',
+  moved: 'minor',
+  none: null,
+};
+
 /** Compares two versions of a profile; null where both say the same, in whatever spelling. */
-export function diffProfile(base: AnyProfile, head: AnyProfile, slowsTables: boolean): ProfileDiff | null {
+export function diffProfile(base: AnyProfile, head: AnyProfile, effect: TablesEffect): ProfileDiff | null {
   const changes = profileChanges(base, head);
   const version = { base: versionOf(base), head: versionOf(head) };
   if (changes.length === 0 && version.base === version.head) return null;
-  const bump = slowsTables ? 'major' : gravestBump(changes.map((change) => change.bump));
+  const bump = gravestBump([bumpOfEffect[effect], ...changes.map((change) => change.bump)]);
   const { base: old, head: now } = version;
   return {
     kind: head.kind,
@@ -37,7 +46,7 @@ export function diffProfile(base: AnyProfile, head: AnyProfile, slowsTables: boo
     bump: old === null ? 'patch' : bump,
     neededVersion: old === null || bump === null ? old : bumpedVersion(old, bump),
     isBumpEnough: old === null || now === null || isBumpEnough(old, now, bump),
-    slowsTables,
+    slowsTables: effect === 'slower',
     changes,
   };
 }

@@ -5,8 +5,14 @@ import type { LoadedRegistry } from '../registry/load-registry.ts';
 import type { AnyProfile } from '../registry/profile.ts';
 import { asWritten, brokenKey, type Registry } from '../registry/registry.ts';
 import { diffFindings } from './diff-findings.ts';
-import { diffProfile, lonelyProfile, type ProfileDiff, versionOf } from './diff-profile.ts';
-import { diffTables, hasFallen, type TablesDiff, withProfile } from './diff-tables.ts';
+import {
+  diffProfile,
+  lonelyProfile,
+  type ProfileDiff,
+  type TablesEffect,
+  versionOf,
+} from './diff-profile.ts';
+import { diffTables, hasFallen, hasMoved, type TablesDiff, withProfile } from './diff-tables.ts';
 import { type Bump, gravestBump } from './profile-bump.ts';
 import { isSameValue } from './same-value.ts';
 import type { TableName } from './table-name.ts';
@@ -52,7 +58,7 @@ function judged(base: Registry, old: AnyProfile | undefined, now: AnyProfile | u
   if (old === undefined) return now === undefined ? [] : [lonely('added', now)];
   if (now === undefined) return [lonely('removed', old)];
   if (isSameValue(old.data, now.data) && sheetOf(old) === sheetOf(now)) return [];
-  const diff = diffProfile(old, now, slowsTables(base, now));
+  const diff = diffProfile(old, now, effectOnTables(base, now));
   return diff === null ? [] : [diff];
 }
 
@@ -90,12 +96,14 @@ function isSameText(base: Registry, head: Registry, key: string): boolean {
   return before !== undefined && before.source.digest === after?.source.digest;
 }
 
-/** Whether tables would be slower, or gone, if nothing but this profile had changed. */
-function slowsTables(base: Registry, profile: AnyProfile): boolean {
+/** What would become of the tables if nothing but this profile had changed. */
+function effectOnTables(base: Registry, profile: AnyProfile): TablesEffect {
   const changed = withProfile(base, profile);
-  if (changed === base) return false;
+  if (changed === base) return 'none';
   const touched = new Set([brokenKey(profile.kind, profile.id)]);
-  return hasFallen(diffTables(base, changed, (name) => touches(touched, name, [base])));
+  const tables = diffTables(base, changed, (name) => touches(touched, name, [base]));
+  if (hasFallen(tables)) return 'slower';
+  return hasMoved(tables) ? 'moved' : 'none';
 }
 
 /** Whether a table rests on one of some documents. */

@@ -54,6 +54,11 @@ export function hasFallen({ removed, moves }: TablesDiff): boolean {
   return removed.length > 0 || moves.some(isFall);
 }
 
+/** Whether any table says something else than it did, or has come. */
+export function hasMoved({ added, removed, moves, settings }: TablesDiff): boolean {
+  return [added, removed, moves, settings].some((list) => list.length > 0);
+}
+
 /** Whether a cell is slower than it was, accelerates less, or is gone. */
 export function isFall({ base, head }: CellMove): boolean {
   if (base === null || head === null) return head === null;
