@@ -3,7 +3,7 @@ import type { ConditionRow } from './condition-row.ts';
 
 /** A column of the table of conditions; `unit` is null for words and for numbers whose unit stands in their row. */
 export interface ConditionColumn {
-  readonly key: 'condition' | 'flow' | 'low' | 'high' | 'unit' | 'basis' | 'restsOn' | 'note';
+  readonly key: 'condition' | 'flow' | 'low' | 'high' | 'unit' | 'basis' | 'flags' | 'restsOn' | 'note';
   readonly unit: 'mm3/s' | null;
   readonly isNumber: boolean;
   readonly description: string;
@@ -27,6 +27,13 @@ export const conditionColumns: readonly ConditionColumn[] = [
   { key: 'unit', unit: null, isNumber: false, description: 'UCUM unit of low and high' },
   { key: 'basis', unit: null, isNumber: false, description: 'Basis of the weakest number that it rests on' },
   {
+    key: 'flags',
+    unit: null,
+    isNumber: false,
+    description:
+      'What a reader must know of those numbers, words separated by a space: unsupported, stale, weakBasis, capped; empty where there is nothing',
+  },
+  {
     key: 'restsOn',
     unit: null,
     isNumber: false,
@@ -37,7 +44,7 @@ export const conditionColumns: readonly ConditionColumn[] = [
 
 /** The cell of a condition: a number, or text; null where it is empty. */
 export function conditionCell(row: ConditionRow, { key }: ConditionColumn): string | number | null {
-  const { name, flow, window, unit, note } = row;
+  const { name, flow, window, unit, flags, note } = row;
   const cells = {
     condition: name,
     flow,
@@ -45,6 +52,7 @@ export function conditionCell(row: ConditionRow, { key }: ConditionColumn): stri
     high: window?.high ?? null,
     unit,
     basis: basisOf(row),
+    flags: flags.join(' ') || null,
     restsOn: restsOn(row).join('; ') || null,
     note: note || null,
   };

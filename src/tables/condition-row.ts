@@ -1,5 +1,6 @@
 import type { CubicMillimetresPerSecond } from '../units/canonical.ts';
 import type { Ground } from './ground.ts';
+import type { RowFlag } from './row-flag.ts';
 
 export const conditionNames = [
   'nozzleTemperature',
@@ -27,6 +28,11 @@ export interface ConditionRow {
   readonly unit: 'Cel' | '%' | 's' | 'h' | 'm';
   /** What the numbers rest on. */
   readonly grounds: readonly Ground[];
+  /** What a reader must know of the numbers that it rests on. */
+  readonly flags: readonly RowFlag[];
   /** What to mind; empty where there is nothing. */
   readonly note: string;
 }
+
+/** A condition before the numbers that it rests on are judged. */
+export type BareCondition = Omit<ConditionRow, 'flags'>;

@@ -1,7 +1,7 @@
 import type { Registry } from '../registry/registry.ts';
 import { chooseStatement } from '../registry/statement.ts';
 import type { CubicMillimetresPerSecond, Range } from '../units/canonical.ts';
-import type { ConditionName, ConditionRow } from './condition-row.ts';
+import type { BareCondition, ConditionName } from './condition-row.ts';
 import { dryingRows } from './drying-rows.ts';
 import { firstLayerRow } from './first-layer-row.ts';
 import { type Ground, statedGround } from './ground.ts';
@@ -21,7 +21,7 @@ export function conditionRows(
   pairing: Pairing,
   limits: PairingLimits,
   largestFlow: CubicMillimetresPerSecond,
-): ConditionRow[] {
+): BareCondition[] {
   return [
     ...nozzleRows(pairing, limits),
     ...firstLayerRow(pairing),
@@ -34,7 +34,7 @@ export function conditionRows(
   ];
 }
 
-function bedRow(pairing: Pairing): ConditionRow[] {
+function bedRow(pairing: Pairing): BareCondition[] {
   const { filament, machine } = pairing;
   const stated = chooseStatement(filament.data.bedTemperature, conditionsOf(pairing));
   const limit = chooseStatement(machine.data.bed.temperatureLimit, conditionsOf(pairing));
@@ -45,7 +45,7 @@ function bedRow(pairing: Pairing): ConditionRow[] {
   return [withinReach('bedTemperature', pairing, stated.value, limit?.value, [ground, ...reach], 'bed')];
 }
 
-function chamberRow(pairing: Pairing): ConditionRow[] {
+function chamberRow(pairing: Pairing): BareCondition[] {
   const { filament, machine } = pairing;
   const stated = chooseStatement(filament.data.chamberTemperature, conditionsOf(pairing));
   if (stated === null) return [];
@@ -76,7 +76,7 @@ function withinReach(
   limit: number | undefined,
   grounds: readonly Ground[],
   part: string,
-): ConditionRow {
+): BareCondition {
   const reach = limit ?? Number.POSITIVE_INFINITY;
   if (low > reach) {
     return row(
@@ -98,7 +98,7 @@ function inward({ low, high }: Range, step: number): Range {
   return rounded.low <= rounded.high ? rounded : { low, high };
 }
 
-function fanRow(pairing: Pairing): ConditionRow[] {
+function fanRow(pairing: Pairing): BareCondition[] {
   const { filament, machine } = pairing;
   const stated = chooseStatement(filament.data.fan, conditionsOf(pairing));
   if (stated === null) return [];
@@ -114,7 +114,7 @@ function fanRow(pairing: Pairing): ConditionRow[] {
   return [row('fan', window, '%', [ground], note)];
 }
 
-function layerTimeRow({ policy }: Pairing, { layerTime }: PairingLimits): ConditionRow[] {
+function layerTimeRow({ policy }: Pairing, { layerTime }: PairingLimits): BareCondition[] {
   if (layerTime === null) return [];
   const seconds = roundUp(layerTime.value / (layerTime.cap?.share ?? 1), policy.data.rounding.time ?? 1);
   const grounds = [layerTime.ground, ...(layerTime.cap === null ? [] : [layerTime.cap.ground])];
@@ -124,9 +124,9 @@ function layerTimeRow({ policy }: Pairing, { layerTime }: PairingLimits): Condit
 function row(
   name: ConditionName,
   window: Range | null,
-  unit: ConditionRow['unit'],
+  unit: BareCondition['unit'],
   grounds: readonly Ground[],
   note: string,
-): ConditionRow {
+): BareCondition {
   return { name, flow: null, window, unit, grounds, note };
 }

@@ -4,14 +4,14 @@ import type { Registry } from '../registry/registry.ts';
 import { failure, type Result, success } from '../result.ts';
 import { beadsOf } from './beads.ts';
 import { groundsIn } from './calculation.ts';
-import type { ConditionRow } from './condition-row.ts';
+import type { BareCondition } from './condition-row.ts';
 import { conditionRows } from './conditions.ts';
 import { evidenceFaults, faultWarnings } from './evidence-standing.ts';
 import { features } from './feature.ts';
+import { conditionFlags, flagsOf, flagWarnings } from './flag-rows.ts';
 import type { Ground } from './ground.ts';
 import { findPairing, type Pairing, type PairingRequest } from './pairing.ts';
 import { type PairingLimits, pairingLimits } from './pairing-limits.ts';
-import { flagsOf, flagWarnings } from './row-flags.ts';
 import { type BareRow, speedRow } from './speed-row.ts';
 import type { SpeedRow, SpeedTable } from './speed-table.ts';
 import { tableInputs } from './table-inputs.ts';
@@ -51,10 +51,14 @@ export function deriveTables(
     return failure(nothingLeft(pairing));
   }
   const largestFlow = Math.max(0, ...bare.map(({ flow }) => flow));
-  const conditions = conditionRows(registry, pairing, limits.value, largestFlow);
-  const grounds = groundsOf(bare, conditions, limits.value);
+  const bareConditions = conditionRows(registry, pairing, limits.value, largestFlow);
+  const grounds = groundsOf(bare, bareConditions, limits.value);
   const faults = judgesEvidence ? evidenceFaults(registry, grounds, reduce) : [];
   const rows = bare.map((row): SpeedRow => ({ ...row, flags: flagsOf(row, limits.value, faults) }));
+  const conditions = bareConditions.map((condition) => ({
+    ...condition,
+    flags: conditionFlags(condition, limits.value, faults),
+  }));
   return success({
     machine: pairing.machine.id,
     nozzle: pairing.nozzle.id,
@@ -77,7 +81,7 @@ function nothingLeft({ machine, filament }: Pairing): string {
 /** Every ground that some row or condition rests on, and those of all melt limits, each once. */
 function groundsOf(
   rows: readonly BareRow[],
-  conditions: readonly ConditionRow[],
+  conditions: readonly BareCondition[],
   { melt }: PairingLimits,
 ): Ground[] {
   const all = new Map(melt.map(({ ground }) => [ground.key, ground]));

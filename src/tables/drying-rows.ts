@@ -3,17 +3,17 @@ import { chooseStatement } from '../registry/statement.ts';
 import { familiesOf } from '../rules/families.ts';
 import { type Softening, softeningOf } from '../rules/softening.ts';
 import type { DegreesCelsius } from '../units/canonical.ts';
-import type { ConditionRow } from './condition-row.ts';
+import type { BareCondition } from './condition-row.ts';
 import { type Ground, statedGround } from './ground.ts';
 import { conditionsOf, type Pairing } from './pairing.ts';
 import { clean, roundDown, roundUp } from './rounding.ts';
 
 /** Setting of the machine's own dryer that is safe for the strand, and the time; nothing where no drying is stated. */
-export function dryingRows(registry: Registry, pairing: Pairing): ConditionRow[] {
+export function dryingRows(registry: Registry, pairing: Pairing): BareCondition[] {
   const { filament, policy } = pairing;
   const stated = chooseStatement(filament.data.dryingTemperature, conditionsOf(pairing));
   const time = chooseStatement(filament.data.dryingTime, conditionsOf(pairing));
-  const rows: ConditionRow[] = [];
+  const rows: BareCondition[] = [];
   if (stated !== null) {
     const ground = statedGround(filament, stated, 'drying temperature', 'temperature');
     const softening = softeningOf(filament.data, familiesOf(filament.data, registry));
@@ -50,7 +50,7 @@ function temperatureRow(
   stated: DegreesCelsius,
   softening: Softening | null,
   grounds: readonly Ground[],
-): ConditionRow {
+): BareCondition {
   const margin = pairing.policy.data.dryingMargin ?? 0;
   const safe = (softening?.value ?? Number.POSITIVE_INFINITY) - margin;
   const { value, note } = settingOf(pairing, stated, safe, softening);

@@ -10,7 +10,7 @@ import { staleFirmware } from '../rules/stale-firmware.ts';
 import { unsupportedLimit } from '../rules/unsupported-limit.ts';
 import { valueAboveInterval } from '../rules/value-above-interval.ts';
 import type { Ground } from './ground.ts';
-import type { RowFlag } from './speed-table.ts';
+import type { RowFlag } from './row-flag.ts';
 
 /** What `check` would find about the evidence of a ground. */
 export interface EvidenceFault {

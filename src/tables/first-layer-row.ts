@@ -1,5 +1,5 @@
 import { chooseStatement } from '../registry/statement.ts';
-import type { ConditionRow } from './condition-row.ts';
+import type { BareCondition } from './condition-row.ts';
 import { statedGround } from './ground.ts';
 import { hotEndLimit, hottestSetting, nozzleWindow } from './nozzle-settings.ts';
 import { conditionsOf, type Pairing } from './pairing.ts';
@@ -9,7 +9,7 @@ import { roundDown } from './rounding.ts';
  * Nozzle temperature of the first layer: as stated, inside of the window of the filament, and never above what the hot
  * end may be set to; nothing where none is stated.
  */
-export function firstLayerRow(pairing: Pairing): ConditionRow[] {
+export function firstLayerRow(pairing: Pairing): BareCondition[] {
   const { filament, machine, policy } = pairing;
   const stated = chooseStatement(filament.data.firstLayerNozzleTemperature, conditionsOf(pairing));
   if (stated === null) return [];

@@ -1,7 +1,7 @@
 import { fitLimitLine, type LimitLine } from '../bench/limit-line.ts';
 import { temperatureForFlow } from '../bench/limit-line-answers.ts';
 import type { CubicMillimetresPerSecond } from '../units/canonical.ts';
-import type { ConditionRow } from './condition-row.ts';
+import type { BareCondition } from './condition-row.ts';
 import type { MeltLimit } from './melt-limit.ts';
 import type { Pairing } from './pairing.ts';
 import { type PairingLimits, usableValue } from './pairing-limits.ts';
@@ -14,7 +14,7 @@ const readings = 5;
  * The nozzle temperature that a flow needs, never outside of the tested range. Read from the lower end of the band of a
  * line through the limits, where at least two temperatures were tested with intervals; else the tested limits alone.
  */
-export function nozzleRows(pairing: Pairing, limits: PairingLimits): ConditionRow[] {
+export function nozzleRows(pairing: Pairing, limits: PairingLimits): BareCondition[] {
   const fitted = fitLimitLine(
     limits.melt.flatMap(({ value, nozzleTemperature, ground }) =>
       ground.interval === null ? [] : [{ temperature: nozzleTemperature, limit: value, ...ground.interval }],
@@ -42,7 +42,7 @@ function usableFlow({ policy }: Pairing, limit: MeltLimit, flow: number): CubicM
   return roundDown(flow * (usableValue(limit) / limit.value) * (1 - flowMargin), rounding.flow);
 }
 
-function lineRows(pairing: Pairing, { melt, largestMelt }: PairingLimits, line: LimitLine): ConditionRow[] {
+function lineRows(pairing: Pairing, { melt, largestMelt }: PairingLimits, line: LimitLine): BareCondition[] {
   const [low, high] = [line.tested.low, line.tested.high];
   const limits = melt.filter(
     ({ nozzleTemperature }) => nozzleTemperature >= low && nozzleTemperature <= high,
@@ -53,7 +53,7 @@ function lineRows(pairing: Pairing, { melt, largestMelt }: PairingLimits, line: 
   return Array.from(
     { length: readings },
     (_, index) => least + ((most - least) * index) / (readings - 1),
-  ).flatMap((flow): ConditionRow[] => {
+  ).flatMap((flow): BareCondition[] => {
     const answer = temperatureForFlow(line, flow);
     if (!answer.ok) return [];
     const step = pairing.policy.data.rounding.temperature ?? 1;

@@ -12,6 +12,7 @@ import type { ConditionRow } from './condition-row.ts';
 import type { Feature } from './feature.ts';
 import type { Ground } from './ground.ts';
 import type { MeltLimit } from './melt-limit.ts';
+import type { RowFlag } from './row-flag.ts';
 
 /** What can hold a speed where it is. */
 export type BoundName = 'melt' | 'motion' | 'cooling' | 'machine' | 'quality';
@@ -26,15 +27,6 @@ export interface Bound extends Calculation {
   /** Basis of the weakest number that it was calculated from. */
   readonly basis: Basis;
 }
-
-/**
- * What a reader must know of a row: `unsupported`, a limit is not what its own trial supports; `stale`, a trial was
- * run with other controller software; `untested`, a contour speed was not found at this layer height and acceleration;
- * `weakBasis`, what binds rests on less than the policy asks for; `capped`, of which therefore only a share is used.
- */
-export type RowFlag = (typeof rowFlags)[number];
-
-export const rowFlags = ['unsupported', 'stale', 'untested', 'weakBasis', 'capped'] as const;
 
 /** One cell of the tables: a feature at a layer height and line width. */
 export interface SpeedRow {

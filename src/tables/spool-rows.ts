@@ -1,7 +1,7 @@
 import { spoolDuration, strandLength } from '../physics/strand.ts';
 import { chooseStatement } from '../registry/statement.ts';
 import type { CubicMillimetresPerSecond } from '../units/canonical.ts';
-import type { ConditionRow } from './condition-row.ts';
+import type { BareCondition } from './condition-row.ts';
 import { bareGround, statedGround } from './ground.ts';
 import { conditionsOf, type Pairing } from './pairing.ts';
 import { roundDown } from './rounding.ts';
@@ -10,7 +10,7 @@ import { roundDown } from './rounding.ts';
 const steps = { length: 1, duration: 0.01 } as const;
 
 /** Length of a full spool, and how long it lasts at a flow in mm3/s; both rounded down. */
-export function spoolRows(pairing: Pairing, flow: CubicMillimetresPerSecond): ConditionRow[] {
+export function spoolRows(pairing: Pairing, flow: CubicMillimetresPerSecond): BareCondition[] {
   const { filament } = pairing;
   const { spoolMass, diameter } = filament.data;
   const density = chooseStatement(filament.data.density, conditionsOf(pairing));

@@ -65,6 +65,12 @@ const conditionItems: readonly TemplateVariable[] = [
   text('unit', 'UCUM unit of `low` and `high`', 'Cel'),
   text('setting', 'Window with its unit as print writes it', '230 °C'),
   text('basis', 'What it rests on; empty for a bare fact', 'claimed'),
+  {
+    name: 'flags',
+    kind: 'texts',
+    description: 'What a reader must know of the numbers',
+    example: 'weakBasis',
+  },
   text('restsOn', 'Sources and trials of the numbers', 'trial wren-daisy-pla-230'),
   text('note', 'What to mind; may be empty', 'At the largest flow of the table without a pause.'),
   text(

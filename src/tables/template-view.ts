@@ -60,6 +60,7 @@ function conditionView(row: ConditionRow, line: string): TemplateView {
   return {
     ...Object.fromEntries(conditionColumns.map((column) => [column.key, conditionCell(row, column)])),
     conditionWords: wordsOf(row.name),
+    flags: row.flags,
     setting: settingText(row),
     hasWindow: row.window !== null,
     line,

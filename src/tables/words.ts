@@ -1,5 +1,5 @@
 import { printedUnit } from '../units/print-symbols.ts';
-import type { RowFlag } from './speed-table.ts';
+import type { RowFlag } from './row-flag.ts';
 
 /** The words of a name: `outer contour` for `outerContour`. */
 export function wordsOf(name: string): string {

@@ -25,6 +25,7 @@ export function writeConditionsMetadata(table: SpeedTable, csvName: string): str
     'dc:description': column.description,
     datatype: column.isNumber ? 'decimal' : 'string',
     ...(['condition', 'unit'].includes(column.key) && { required: true }),
+    ...(column.key === 'flags' && { separator: ' ' }),
     ...(column.unit !== null && { 'schema:unitText': column.unit }),
   }));
   const metadata = {

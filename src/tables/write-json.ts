@@ -49,13 +49,22 @@ function jsonBound(bound: Bound): Record<string, unknown> {
   return { bound: name, speed: quantity(speed, 'speed'), basis, grounds: keysOf(groundsIn(bound)) };
 }
 
-function jsonCondition({ name, flow, window, unit, grounds, note }: ConditionRow): Record<string, unknown> {
+function jsonCondition({
+  name,
+  flow,
+  window,
+  unit,
+  grounds,
+  flags,
+  note,
+}: ConditionRow): Record<string, unknown> {
   return {
     condition: name,
     ...(flow !== null && { flow: quantity(flow, 'volumeFlow') }),
     ...(window !== null && { low: window.low, high: window.high }),
     unit,
     grounds: keysOf(grounds),
+    flags,
     ...(note !== '' && { note }),
   };
 }

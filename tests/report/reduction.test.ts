@@ -102,7 +102,7 @@ it('the JSON of a reduction keeps all digits', () => {
       ],
       "cautions": [
         "These numbers are starting points for a supervised trial, never a licence to exceed a limit of the maker.",
-        "Hot ends burn, belts and motors catch hair and fingers, hot plastics give off fumes, unattended machines cause fires: follow the manual of the machine, the local codes and the advice of qualified people."
+        "Hot ends burn, dryers can ignite, belts and motors catch hair and fingers, hot plastics give off fumes, unattended machines cause fires: follow the manual of the machine, the local codes and the advice of qualified people."
       ]
     }
     "

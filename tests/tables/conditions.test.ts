@@ -3,6 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ConditionName, ConditionRow } from '../../src/tables/condition-row.ts';
 import { writeConditionsCsv } from '../../src/tables/write-conditions-csv.ts';
+import { writeJson } from '../../src/tables/write-json.ts';
+import { writeMarkdown } from '../../src/tables/write-markdown.ts';
 import { meltLimit, type PairingFigures, pairing, registryWith, tableWith } from './pairing-with.ts';
 
 const assumed = <Value>(value: Value) => [{ value, basis: 'assumed', reason: 'Bench habit' } as const];
@@ -198,9 +200,19 @@ it('rounds the shortest layer time up', () => {
 describe('the CSV file of the conditions', () => {
   it('reads back, one condition a line, empty where there is nothing', () => {
     const [header, first, ...others] = parse(writeConditionsCsv(tableWith())) as string[][];
-    expect(header).toEqual(['condition', 'flow [mm3/s]', 'low', 'high', 'unit', 'basis', 'restsOn', 'note']);
-    expect(first?.slice(0, 7)).toEqual(
-      'nozzleTemperature,19.8,215,215,Cel,measured,trial wren-daisy-pla-215'.split(','),
+    expect(header).toEqual([
+      'condition',
+      'flow [mm3/s]',
+      'low',
+      'high',
+      'unit',
+      'basis',
+      'flags',
+      'restsOn',
+      'note',
+    ]);
+    expect(first?.slice(0, 8)).toEqual(
+      'nozzleTemperature,19.8,215,215,Cel,measured,,trial wren-daisy-pla-215'.split(','),
     );
     expect(others).toHaveLength(tableWith().conditions.length - 1);
   });
@@ -213,6 +225,40 @@ describe('the CSV file of the conditions', () => {
     const line = (parse(writeConditionsCsv(table)) as string[][]).find(
       ([name]) => name === 'shortestLayerTime',
     );
-    expect(line?.[6]).toBe('\'=HYPERLINK("x") 2');
+    expect(line?.[7]).toBe('\'=HYPERLINK("x") 2');
+  });
+});
+
+describe('flags of a condition', () => {
+  const flagsOf = (name: ConditionName, figures: PairingFigures) =>
+    conditions(name, figures).map(({ flags }) => flags);
+
+  it('are none where nothing is to be known', () => {
+    expect(flagsOf('nozzleTemperature', {})).toEqual([[], []]);
+  });
+
+  it('say that the trial of a limit is stale, or does not support it', () => {
+    expect(flagsOf('nozzleTemperature', { machine: { firmware: '9.0.0' } })).toEqual([['stale'], ['stale']]);
+    expect(flagsOf('nozzleTemperature', { filament: { meltFlow: [meltLimit(40, 215)] } }).flat()).toContain(
+      'unsupported',
+    );
+  });
+
+  it('say what the house rules think of the basis', () => {
+    const asked = { basis: 'measured', weaker: 'flag' } as const;
+    const capped = { basis: 'measured', weaker: 'cap', share: 0.5 } as const;
+    const policy = (shortestLayerTime: typeof asked | typeof capped) => ({
+      policy: { minimumBasis: { shortestLayerTime } },
+    });
+    expect(flagsOf('shortestLayerTime', policy(asked))).toEqual([['weakBasis']]);
+    expect(flagsOf('shortestLayerTime', policy(capped))).toEqual([['capped']]);
+  });
+
+  it('stand in CSV, JSON and Markdown', () => {
+    const table = tableWith({ machine: { firmware: '9.0.0' } });
+    const [, line] = parse(writeConditionsCsv(table)) as string[][];
+    expect(line?.[6]).toBe('stale');
+    expect(JSON.parse(writeJson(table)).conditions[0].flags).toEqual(['stale']);
+    expect(writeMarkdown(table)).toMatch(/^\| nozzleTemperature .*\| stale /m);
   });
 });

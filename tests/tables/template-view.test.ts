@@ -5,7 +5,8 @@ import { type TemplateVariable, templateVariables } from '../../src/tables/templ
 import { type TemplateValue, type TemplateView, templateView } from '../../src/tables/template-view.ts';
 import { tableWith } from './pairing-with.ts';
 
-const flagged = { minimumBasis: { acceleration: { basis: 'measured', weaker: 'flag' } } } as const;
+const asked = { basis: 'measured', weaker: 'flag' } as const;
+const flagged = { minimumBasis: { acceleration: asked, shortestLayerTime: asked } };
 const sound = templateView(tableWith({ policy: flagged }));
 
 /** Every value that a variable has anywhere, below the lists that lead to it. */
