@@ -29,7 +29,9 @@ function inlineRows(plan: BenchPlan): string[] {
   const read = plan.read.map(({ name }) => name).join(', ');
   return [
     `  columns: {${columns}}`,
-    `  # Write ${read} behind the last comma of each row.`,
+    plan.given.length === 0
+      ? `  # Write ${read} into the brackets of each row.`
+      : `  # Write ${read} behind the last comma of each row.`,
     '  rows:',
     ...plannedReadings(plan).map((given) =>
       given.length === 0 ? '    - []' : `    - [${given.join(', ')}, ]`,
