@@ -1,5 +1,5 @@
 import { tableCautions } from '../tables/cautions.ts';
-import { escapeMarkdown } from '../tables/write-markdown.ts';
+import { escapeMarkdown, markdownList } from '../tables/markdown.ts';
 import { claimStatusText, type JudgedClaim } from './claim-verdict.ts';
 import { claimText, evidenceText } from './claims-as-text.ts';
 import type { ClaimReport } from './judge-claims.ts';
@@ -18,7 +18,7 @@ export function writeClaimsMarkdown({ machine, claims }: ClaimReport): string {
     `# What ${escapeMarkdown(machine)} claims, and what was measured`,
     table.join('\n'),
     ...claims.filter(({ evidence }) => evidence.length > 0).flatMap(detail),
-    tableCautions.map((caution) => `- ${escapeMarkdown(caution)}`).join('\n'),
+    markdownList(tableCautions),
   ];
   return `${parts.join('\n\n')}\n`;
 }
@@ -26,6 +26,6 @@ export function writeClaimsMarkdown({ machine, claims }: ClaimReport): string {
 function detail({ claim, evidence }: JudgedClaim): string[] {
   return [
     `## ${escapeMarkdown(`${claim.label}, ${claimText(claim)}`)}`,
-    evidence.map((each) => `- ${escapeMarkdown(evidenceText(each, claim))}`).join('\n'),
+    markdownList(evidence.map((each) => evidenceText(each, claim))),
   ];
 }

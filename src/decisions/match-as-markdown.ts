@@ -1,5 +1,5 @@
 import { tableCautions } from '../tables/cautions.ts';
-import { escapeMarkdown } from '../tables/write-markdown.ts';
+import { escapeMarkdown, markdownList } from '../tables/markdown.ts';
 import type { MatchResult } from './match-registry.ts';
 import { type PairingMatch, verdictText } from './match-verdict.ts';
 import { flowText } from './prediction-text.ts';
@@ -10,7 +10,7 @@ export function writeMatchMarkdown(result: MatchResult): string {
     `# ${result.ranked === null ? 'Machines and filaments' : `Machines for ${escapeMarkdown(result.ranked)}`}`,
     (result.ranked === null ? matrix(result) : ranking(result.matches)).join('\n'),
     ...result.matches.flatMap((match) => reasonParts(match, result.ranked !== null)),
-    tableCautions.map((caution) => `- ${escapeMarkdown(caution)}`).join('\n'),
+    markdownList(tableCautions),
   ];
   return `${parts.join('\n\n')}\n`;
 }
@@ -52,6 +52,6 @@ function reasonParts({ machine, filament, verdict, reasons }: PairingMatch, all:
   if (told.length === 0) return [];
   return [
     `## ${escapeMarkdown(`${filament} on ${machine}: ${verdictText[verdict]}`)}`,
-    told.map((reason) => `- ${verdictText[reason.verdict]}: ${escapeMarkdown(reason.text)}`).join('\n'),
+    markdownList(told.map((reason) => `${verdictText[reason.verdict]}: ${reason.text}`)),
   ];
 }

@@ -1,5 +1,5 @@
-import { alignedCells, type GridColumn } from '../tables/text-grid.ts';
-import { escapeMarkdown } from '../tables/write-markdown.ts';
+import { escapeMarkdown, markdownList, markdownTable } from '../tables/markdown.ts';
+import type { GridColumn } from '../tables/text-grid.ts';
 import { type BenchPlan, planHeading } from './bench-plan.ts';
 
 /** Wide enough to write a reading by hand. */
@@ -11,18 +11,14 @@ export function writePlanMarkdown(plan: BenchPlan): string {
     `# ${escapeMarkdown(plan.title)}`,
     `Planned ${plan.date} for the trial ${escapeMarkdown(plan.trial.id)}.`,
     'Run by: ____________  On: ____________  Batch: ____________  Room: ______ °C, ______ % humidity',
-    ...plan.sections.flatMap(({ heading, items }) => [`## ${heading}`, list(items)]),
+    ...plan.sections.flatMap(({ heading, items }) => [`## ${heading}`, markdownList(items)]),
     '## Readings',
     sheet(plan),
     'Stopped or ground at: ____________  Because of: ________________________',
     '## Cautions',
-    list(plan.cautions),
+    markdownList(plan.cautions),
   ];
   return `${parts.join('\n\n')}\n`;
-}
-
-function list(items: readonly string[]): string {
-  return items.map((item) => `- ${escapeMarkdown(item)}`).join('\n');
 }
 
 function sheet(plan: BenchPlan): string {
@@ -37,7 +33,5 @@ function sheet(plan: BenchPlan): string {
     ...hints,
     ...[...toRead, 'seen'].map(() => emptyCell),
   ]);
-  const [head = [], ...body] = alignedCells(columns, cells);
-  const rule = head.map((text) => `${'-'.repeat(Math.max(3, text.length) - 1)}:`);
-  return [head, rule, ...body].map((row) => `| ${row.join(' | ')} |`).join('\n');
+  return markdownTable(columns, cells);
 }

@@ -1,6 +1,7 @@
 import type { ComparedEstimate, Comparison } from '../decisions/comparison.ts';
 import type { Known } from '../decisions/job-estimate.ts';
 import { tableCautions } from '../tables/cautions.ts';
+import { jsonInputs } from '../tables/write-json.ts';
 import type { Money } from '../units/canonical.ts';
 
 /** Version of the form of the JSON comparisons, see `schema/output/comparison.schema.json`. */
@@ -8,7 +9,7 @@ const comparisonFormat = 'meltbounds-comparison/1';
 
 /** A comparison for programs: every quantity an object of value and unit, what is unknown null. */
 export function jsonComparison(comparison: Comparison): string {
-  const { job, policy, jobs, answer, estimates, inputs } = comparison;
+  const { job, policy, jobs, answer, estimates } = comparison;
   const document = {
     format: comparisonFormat,
     job,
@@ -17,12 +18,7 @@ export function jsonComparison(comparison: Comparison): string {
     answer,
     pairings: estimates.map(jsonEstimate),
     cautions: tableCautions,
-    inputs: inputs.map(({ kind, id, version, digest }) => ({
-      kind,
-      id,
-      ...(version !== null && { version }),
-      sha256: digest,
-    })),
+    inputs: jsonInputs(comparison),
   };
   return `${JSON.stringify(document, null, 2)}\n`;
 }

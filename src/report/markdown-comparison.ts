@@ -1,6 +1,7 @@
 import type { Comparison } from '../decisions/comparison.ts';
-import { alignedCells, type GridColumn } from '../tables/text-grid.ts';
-import { escapeMarkdown } from '../tables/write-markdown.ts';
+import { escapeMarkdown, markdownList, markdownTable } from '../tables/markdown.ts';
+import { inputLine } from '../tables/table-inputs.ts';
+import type { GridColumn } from '../tables/text-grid.ts';
 import { printable } from '../units/printable.ts';
 import { type ComparisonBlock, comparisonBlocks, numberedPairings } from './comparison-grid.ts';
 import { comparisonNotes } from './comparison-notes.ts';
@@ -19,26 +20,14 @@ export function markdownComparison(comparison: Comparison): string {
         pairings.map(({ number }) => number),
       ),
     ),
-    list(comparisonNotes(comparison)),
+    markdownList(comparisonNotes(comparison)),
     '## Derived from',
-    list(
-      inputs.map(
-        ({ kind, id, version, digest }) =>
-          `${kind} ${id}${version === null ? '' : ` ${version}`}, sha256 ${digest}`,
-      ),
-    ),
+    markdownList(inputs.map(inputLine)),
   ];
   return `${parts.join('\n\n')}\n`;
 }
 
 function grid({ heading, rows }: ComparisonBlock, numbers: readonly string[]): string {
   const columns = [heading, ...numbers].map((text): GridColumn => ({ heading: text, align: 'left' }));
-  const cells = rows.map((row) => row.map(escapeMarkdown));
-  const [head = [], ...body] = alignedCells(columns, cells);
-  const rule = head.map((text) => '-'.repeat(Math.max(3, text.length)));
-  return [head, rule, ...body].map((row) => `| ${row.join(' | ')} |`).join('\n');
-}
-
-function list(items: readonly string[]): string {
-  return items.map((item) => `- ${escapeMarkdown(item)}`).join('\n');
+  return markdownTable(columns, rows);
 }

@@ -30,3 +30,8 @@ function input(
 ): TableInput {
   return { kind, id, version, digest: source.digest };
 }
+
+/** An input in a line of text: kind, id, version and the whole digest. */
+export function inputLine({ kind, id, version, digest }: TableInput): string {
+  return `${kind} ${id}${version === null ? '' : ` ${version}`}, sha256 ${digest}`;
+}

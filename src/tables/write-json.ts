@@ -98,7 +98,7 @@ function unitOf(dimension: Dimension): string {
 }
 
 /** The inputs with their versions and whole digests. */
-export function jsonInputs({ inputs }: SpeedTable): Record<string, unknown>[] {
+export function jsonInputs({ inputs }: Pick<SpeedTable, 'inputs'>): Record<string, unknown>[] {
   return inputs.map(({ kind, id, version, digest }: TableInput) => ({
     kind,
     id,
