@@ -194,3 +194,21 @@ describe('files', () => {
     expect(missing).toEqual([]);
   });
 });
+
+describe('what programs may import', () => {
+  test('is explained by a comment at its declaration', () => {
+    const exported = [...text('index.ts').matchAll(/export (?:type )?\{([^}]*)\} from '\.\/([^']+)'/g)];
+    const unexplained = exported.flatMap(([, names = '', file = '']) =>
+      names
+        .split(',')
+        .map((name) => name.trim().replace(/^type /, ''))
+        .filter((name) => name !== '' && !isExplained(name, text(file))),
+    );
+    expect(exported.length).toBeGreaterThan(50);
+    expect(unexplained).toEqual([]);
+  });
+});
+
+function isExplained(name: string, content: string): boolean {
+  return new RegExp(`\\*/\nexport (?:async )?(?:function|const|interface|type) ${name}\\b`).test(content);
+}

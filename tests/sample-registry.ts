@@ -57,6 +57,13 @@ export function sampleRegistry(): SampleRegistry {
   };
 }
 
+/** The same with one error: in `filaments/oakhollow/daisy-pla.yaml` a number has lost its unit. */
+export function registryWithError(): SampleRegistry {
+  const registry = sampleRegistry();
+  registry.edit('filaments/oakhollow/daisy-pla.yaml', '22 mm3/s', '22');
+  return registry;
+}
+
 /** An empty folder, which goes when the test is over. */
 export function temporaryFolder(): string {
   // The folder for temporary files may itself be a link, and reports show real paths.

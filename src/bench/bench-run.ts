@@ -43,6 +43,7 @@ export interface BenchRun {
   readonly backgroundLevel?: number;
 }
 
+/** Name of a fact of a run. */
 export type RunFact = keyof BenchRun;
 
 /** How a fact is written in a trial and on the command line. */

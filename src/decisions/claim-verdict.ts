@@ -5,6 +5,7 @@ import type { Claim } from './claim.ts';
 /** What has become of a claim. */
 export const claimStatuses = ['held', 'notReached', 'notReachable', 'untested'] as const;
 
+/** What has become of a claim. */
 export type ClaimStatus = (typeof claimStatuses)[number];
 
 /** A status in words. */
@@ -39,6 +40,7 @@ export interface Shortfall {
   readonly share: Fraction;
 }
 
+/** What has become of a claim, and by which evidence. */
 export interface ClaimVerdict {
   readonly status: ClaimStatus;
   /** One sentence with the numbers. */
@@ -48,6 +50,7 @@ export interface ClaimVerdict {
   readonly evidence: readonly ClaimEvidence[];
 }
 
+/** A claim of a sheet with its verdict. */
 export interface JudgedClaim extends ClaimVerdict {
   readonly claim: Claim;
 }

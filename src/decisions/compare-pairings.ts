@@ -11,6 +11,7 @@ import { modelCheckOf } from './model-check.ts';
 import { against } from './saved-hours.ts';
 import { speedAnswer } from './speed-answer.ts';
 
+/** A job and the pairings that might print it. */
 export interface ComparisonRequest {
   /** Id of the job. */
   readonly job: string;

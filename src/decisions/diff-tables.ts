@@ -14,6 +14,7 @@ export interface CellMove extends TableName {
   readonly head: SpeedRow | null;
 }
 
+/** How the tables of two states of a registry differ. */
 export interface TablesDiff {
   /** Tables that can be derived now and could not before. */
   readonly added: readonly TableName[];

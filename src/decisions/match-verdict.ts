@@ -3,6 +3,7 @@ import type { CubicMillimetresPerSecond, DegreesCelsius, Range } from '../units/
 /** How well a machine and a filament go together, the best first. */
 export const verdicts = ['suits', 'limited', 'unsuitable'] as const;
 
+/** Whether a filament suits a machine. */
 export type Verdict = (typeof verdicts)[number];
 
 /** A verdict in words. */

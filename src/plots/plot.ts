@@ -81,8 +81,10 @@ export interface NoteMark {
   readonly text: string;
 }
 
+/** Anything that a plot shows, told apart by `type`; values are in the units of the axes. */
 export type PlotMark = LineMark | BandMark | PointsMark | IntervalsMark | BoundsMark | LevelMark | NoteMark;
 
+/** One axis of a plot. */
 export interface PlotAxis {
   /** What is shown, such as `commanded flow`. */
   readonly quantity: string;

@@ -1,6 +1,7 @@
 /** From the gravest: error is impossible or contradictory, warning unusual, note a matter of style. */
 export const severities = ['error', 'warning', 'note'] as const;
 
+/** How grave a finding is, gravest first: impossible or contradictory, unusual, style. */
 export type Severity = (typeof severities)[number];
 
 /** Whether a severity is as grave as another one, or graver. */

@@ -10,6 +10,7 @@ export const kinds = [
   'addition',
 ] as const;
 
+/** What a profile describes. */
 export type Kind = (typeof kinds)[number];
 
 /** Folder of each kind under the root of a registry. */

@@ -46,4 +46,5 @@ export interface Profile<OfKind extends Kind> extends ReadDocument {
   readonly attachment: ReadFile | null;
 }
 
+/** A profile of whatever kind, told apart by `kind`. */
 export type AnyProfile = { readonly [OfKind in Kind]: Profile<OfKind> }[Kind];

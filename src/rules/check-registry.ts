@@ -11,6 +11,7 @@ import { capFindings } from './cap-findings.ts';
 import type { ProfileRule, Rule, RuleContext } from './rule.ts';
 import { rules } from './rules.ts';
 
+/** What a check needs to know besides the registry. */
 export interface CheckOptions {
   /** Today's date, YYYY-MM-DD: nothing may lie after it. */
   readonly today: string;

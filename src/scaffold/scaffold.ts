@@ -4,6 +4,7 @@ import type { Answers } from './answers.ts';
 import { type Field, fieldsOf } from './field.ts';
 import type { SchemaFiles } from './schema-part.ts';
 
+/** What a new profile is made of. */
 export interface ScaffoldRequest {
   readonly kind: Kind;
   /** The fields of the kind; those of its schema unless something narrower is known. */

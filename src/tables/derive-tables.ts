@@ -17,6 +17,7 @@ import type { SpeedRow, SpeedTable } from './speed-table.ts';
 import { tableInputs } from './table-inputs.ts';
 import { policyFault } from './usable-policy.ts';
 
+/** How tables are derived. */
 export interface DeriveOptions {
   /** Reduces a trial; a caller that derives many tables passes a function that remembers results. */
   readonly reduce?: typeof reduceTrial;

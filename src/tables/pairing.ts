@@ -25,6 +25,7 @@ export interface FittedRequest {
   readonly nozzle?: string;
 }
 
+/** A pairing by its ids, and the policy that its tables follow. */
 export interface PairingRequest extends FittedRequest {
   /** Id of the policy; by default the only one of the registry. */
   readonly policy?: string;

@@ -68,6 +68,7 @@ export interface TableInput {
   readonly digest: string;
 }
 
+/** The table of a pairing, all numbers in canonical units. */
 export interface SpeedTable {
   readonly machine: string;
   readonly nozzle: string;

@@ -5,6 +5,7 @@ import { printable } from '../units/printable.ts';
 /** What the values in a template must be safe for. */
 export const templateEscapes = ['none', 'html', 'xml', 'csv'] as const;
 
+/** What the values in a template are made safe for. */
 export type TemplateEscape = (typeof templateEscapes)[number];
 
 /** The escape that the name of a template asks for: `sheet.xml` and `sheet.xml.mustache` that of XML. */

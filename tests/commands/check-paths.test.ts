@@ -2,16 +2,9 @@ import { cpSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { checked } from '../run-command.ts';
-import { type SampleRegistry, sampleRegistry, temporaryFolder } from '../sample-registry.ts';
+import { registryWithError, sampleRegistry, temporaryFolder } from '../sample-registry.ts';
 
 const filament = 'filaments/oakhollow/daisy-pla.yaml';
-
-/** A registry with one error in a filament. */
-function withError(): SampleRegistry {
-  const registry = sampleRegistry();
-  registry.edit(filament, '22 mm3/s', '22');
-  return registry;
-}
 
 function placesOf(findings: readonly { readonly file: string; readonly rule: string }[]): string[] {
   return findings.map(({ file, rule }) => `${file} ${rule}`);
@@ -19,7 +12,7 @@ function placesOf(findings: readonly { readonly file: string; readonly rule: str
 
 describe('what is checked', () => {
   it('is one file, with the registry around it as its background', async () => {
-    const registry = withError();
+    const registry = registryWithError();
     registry.edit('jobs/hook.yaml', 'id: hook', 'id: hok');
 
     const { findings, summary } = await checked(registry.cwd, `profiles/${filament}`);
@@ -29,7 +22,7 @@ describe('what is checked', () => {
   });
 
   it('is a folder of a registry', async () => {
-    const registry = withError();
+    const registry = registryWithError();
     registry.edit('jobs/hook.yaml', 'id: hook', 'id: hok');
 
     const { findings, summary } = await checked(registry.cwd, 'profiles/jobs');

@@ -1,20 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { wantsColour } from '../../src/commands/surroundings.ts';
 import { checked, runCommand } from '../run-command.ts';
-import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
+import { registryWithError } from '../sample-registry.ts';
 
 const filament = 'filaments/oakhollow/daisy-pla.yaml';
 
-/** A registry with one error in a filament. */
-function withError(): SampleRegistry {
-  const registry = sampleRegistry();
-  registry.edit(filament, '22 mm3/s', '22');
-  return registry;
-}
-
 describe('the JSON report', () => {
   it('has the same keys in the same order for every finding', async () => {
-    const registry = withError();
+    const registry = registryWithError();
     registry.edit('jobs/hook.yaml', 'id: hook', '\tid: hook');
     const { findings, summary } = await checked(registry.cwd);
 
@@ -28,21 +21,21 @@ describe('the JSON report', () => {
   });
 
   it('is one line of keys a finding and nothing else on either stream', async () => {
-    const { out, err } = await runCommand(withError().cwd, ['check', '--format', 'json']);
+    const { out, err } = await runCommand(registryWithError().cwd, ['check', '--format', 'json']);
     expect(err).toBe('');
     expect(out).toBe(`${JSON.stringify(JSON.parse(out), null, 2)}\n`);
-    expect(Object.keys(JSON.parse(out))).toEqual(['findings', 'summary']);
+    expect(Object.keys(JSON.parse(out))).toEqual(['format', 'findings', 'summary']);
   });
 
   it('names places by path, line, column and pointer', async () => {
-    const { findings } = await checked(withError().cwd);
+    const { findings } = await checked(registryWithError().cwd);
     expect(findings).toMatchObject([
       { file: `profiles/${filament}`, line: 25, column: 12, pointer: '/meltFlow/0/value', found: '22' },
     ]);
   });
 
   it('is ordered by file and place', async () => {
-    const registry = withError();
+    const registry = registryWithError();
     registry.edit(filament, 'diameterTolerance: 0.03 mm', 'diameterTolerance: 0.03');
     registry.edit('jobs/hook.yaml', 'id: hook', 'id: hok');
     registry.edit('machines/plumstead/wren.yaml', 'basis: assumed', 'basis: guessed');
@@ -62,7 +55,7 @@ describe('the JSON report', () => {
 
 describe('colour', () => {
   it('marks the severity and nothing but colour differs', async () => {
-    const { cwd } = withError();
+    const { cwd } = registryWithError();
     const plain = await runCommand(cwd, ['check']);
     const coloured = await runCommand(cwd, ['check'], { colour: true });
 
@@ -73,7 +66,9 @@ describe('colour', () => {
   });
 
   it('is never in JSON', async () => {
-    const { out } = await runCommand(withError().cwd, ['check', '--format', 'json'], { colour: true });
+    const { out } = await runCommand(registryWithError().cwd, ['check', '--format', 'json'], {
+      colour: true,
+    });
     expect(out).not.toContain('\u001b');
   });
 

@@ -1,16 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { checked, runCommand, spawnCommand } from '../run-command.ts';
-import { type SampleRegistry, sampleRegistry, temporaryFolder } from '../sample-registry.ts';
+import { registryWithError, sampleRegistry, temporaryFolder } from '../sample-registry.ts';
 
 const filament = 'filaments/oakhollow/daisy-pla.yaml';
-
-/** A registry with one error in a filament. */
-function withError(): SampleRegistry {
-  const registry = sampleRegistry();
-  registry.edit(filament, '22 mm3/s', '22');
-  return registry;
-}
 
 describe('the exit status', () => {
   it('is 0 where there is nothing to mend', async () => {
@@ -23,7 +16,7 @@ describe('the exit status', () => {
   });
 
   it('is 1 with findings', async () => {
-    const { status, out, err } = await runCommand(withError().cwd, ['check']);
+    const { status, out, err } = await runCommand(registryWithError().cwd, ['check']);
     expect({ status, err }).toEqual({ status: 1, err: '' });
     expect(out).toContain('units/bare-number');
     expect(out).toMatch(/\d+ profiles: 1 error\.\n$/);
@@ -69,7 +62,7 @@ describe('the exit status', () => {
 
 describe('run as a program', () => {
   it('ends with its exit status and writes the report to standard output', () => {
-    const { status, out, err } = spawnCommand(withError().cwd, ['check', '--today', '2026-06-01']);
+    const { status, out, err } = spawnCommand(registryWithError().cwd, ['check', '--today', '2026-06-01']);
     expect({ status, err }).toEqual({ status: 1, err: '' });
     expect(out).toContain('units/bare-number');
     expect(out).not.toContain('\u001b');
@@ -91,21 +84,19 @@ describe('run as a program', () => {
   });
 
   it('writes the same bytes every time, in any time zone and language', () => {
-    const registry = withError();
+    const registry = registryWithError();
     registry.edit(filament, 'diameterTolerance:', 'DIAMETERTOLERANCE:');
     registry.edit(filament, 'value: 26 mm3/s', 'value: 36 mm3/s');
     const args = ['check', '--format', 'json', '--today', '2026-06-01'];
     const first = spawnCommand(registry.cwd, args, { TZ: 'UTC', LANG: 'C' });
-    const kiribati = spawnCommand(registry.cwd, args, { TZ: 'Pacific/Kiritimati', LANG: 'C' });
-    const turkish = spawnCommand(registry.cwd, args, {
-      TZ: 'UTC',
+    const elsewhere = spawnCommand(registry.cwd, args, {
+      TZ: 'Pacific/Kiritimati',
       LANG: 'tr_TR.UTF-8',
       LC_ALL: 'tr_TR.UTF-8',
     });
 
     expect(first.status).toBe(1);
     expect(JSON.parse(first.out).findings).toHaveLength(3);
-    expect(kiribati).toEqual(first);
-    expect(turkish).toEqual(first);
+    expect(elsewhere).toEqual(first);
   });
 });

@@ -5,6 +5,7 @@ import { placeAt, plainValue, readYaml, type YamlDocument } from '../yaml-docume
 import type { Migration } from './migration.ts';
 import { migrations } from './migrations.ts';
 
+/** A text in the present shape of the format. */
 export interface MigratedText {
   readonly text: string;
   /** Numbers of the migrations that have changed it, in their order; none where it has the present shape already. */
