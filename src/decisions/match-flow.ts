@@ -3,6 +3,8 @@ import type { Statement } from '../registry/generated/documents.ts';
 import type { Registry } from '../registry/registry.ts';
 import { familiesOf } from '../rules/families.ts';
 import { shown, shownNumber, shownRange } from '../rules/wording.ts';
+import { evidenceFaults } from '../tables/evidence-standing.ts';
+import { statedGround } from '../tables/ground.ts';
 import type { FittedPairing } from '../tables/pairing.ts';
 import type { MatchFlow, MatchReason } from './match-verdict.ts';
 import { nozzleWindow } from './nozzle-window.ts';
@@ -14,7 +16,7 @@ const disappointing = 0.5;
 
 /** The highest flow that was measured with a nozzle, at any temperature that the hot end may have; null where none was. */
 export function measuredFlow(pairing: FittedPairing, reduce: ReduceById): MatchFlow | null {
-  const best = measuredOf(pairing).toSorted((a, b) => b.value - a.value)[0];
+  const best = bestMeasured(pairing);
   if (best?.at?.nozzleTemperature === undefined) return null;
   return {
     value: best.value,
@@ -24,6 +26,27 @@ export function measuredFlow(pairing: FittedPairing, reduce: ReduceById): MatchF
     trials: best.evidence === undefined ? [] : [best.evidence],
     nozzleTemperature: best.at.nozzleTemperature,
   };
+}
+
+/** What `check` would say against the evidence of the highest measured flow: a limit of the pairing until it is mended. */
+export function evidenceReasons(
+  registry: Registry,
+  pairing: FittedPairing,
+  reduce: ReduceById,
+): MatchReason[] {
+  const best = bestMeasured(pairing);
+  if (best === undefined) return [];
+  const profile = pairing.filament.data.meltFlow?.includes(best) ? pairing.filament : pairing.machine;
+  const ground = statedGround(profile, best, 'melt flow limit', 'volumeFlow');
+  return evidenceFaults(registry, [ground], (_, trial) => reduce(trial)).map(({ flag, message }) => ({
+    aspect: 'flow',
+    verdict: 'limited',
+    text: `the measured flow ${flag === 'stale' ? 'is old' : 'does not stand'}: ${message}`,
+  }));
+}
+
+function bestMeasured(pairing: FittedPairing): Statement<number> | undefined {
+  return measuredOf(pairing).toSorted((a, b) => b.value - a.value)[0];
 }
 
 function endedEarly(trial: string, reduce: ReduceById): boolean {

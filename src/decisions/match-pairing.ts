@@ -4,7 +4,7 @@ import type { Profile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
 import { familiesOf } from '../rules/families.ts';
 import type { FittedPairing } from '../tables/pairing.ts';
-import { expectedFlow, flowReasons, measuredFlow } from './match-flow.ts';
+import { evidenceReasons, expectedFlow, flowReasons, measuredFlow } from './match-flow.ts';
 import { nozzleReasons } from './match-nozzle.ts';
 import { supplyReasons } from './match-supply.ts';
 import { surroundingReasons } from './match-surroundings.ts';
@@ -46,7 +46,8 @@ export function matchPairing(
     worstVerdict(settled) === 'unsuitable'
       ? null
       : (best.measured ?? expectedFlow(registry, best.pairing, reduce));
-  const reasons = [...settled, ...flowReasons(best.pairing, flow)].toSorted(
+  const doubts = flow?.basis === 'measured' ? evidenceReasons(registry, best.pairing, reduce) : [];
+  const reasons = [...settled, ...flowReasons(best.pairing, flow), ...doubts].toSorted(
     (a, b) => verdicts.indexOf(b.verdict) - verdicts.indexOf(a.verdict),
   );
   const verdict = worstVerdict(reasons);

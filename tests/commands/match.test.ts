@@ -48,6 +48,23 @@ describe('the matrix', () => {
 });
 
 describe('the ranking for a filament', () => {
+  it('takes a measured flow whose readings do not support it for a limit, and says why', async () => {
+    const registry = sampleRegistry();
+    registry.edit('filaments/oakhollow/daisy-pla.yaml', 'value: 26 mm3/s', 'value: 46 mm3/s');
+    const { out } = await match(registry.cwd, 'oakhollow/daisy-pla');
+    expect(out).toContain('oakhollow/daisy-pla on plumstead/wren: suits with limits\n');
+    expect(out).toMatch(
+      / {2}~ the measured flow does not stand: The limit 46 mm3\/s is above what the trial/,
+    );
+  });
+
+  it('says that a measured flow is old where the machine has other firmware by now', async () => {
+    const registry = sampleRegistry();
+    registry.edit('machines/plumstead/wren.yaml', 'firmware: 1.3.0', 'firmware: 4.0.0');
+    const { out } = await match(registry.cwd, 'oakhollow/daisy-pla');
+    expect(out).toContain('~ the measured flow is old: ');
+  });
+
   it('puts what was measured first, and names the basis', async () => {
     const { status, out } = await match(withTwin(), 'oakhollow/daisy-pla');
     expect(status).toBe(0);
@@ -76,7 +93,7 @@ describe('the ranking for a filament', () => {
 it('says where a measured flow is a lower bound only', async () => {
   const registry = sampleRegistry();
   registry.edit('filaments/oakhollow/daisy-pla.yaml', 'evidence: wren-daisy-pla-230', 'evidence: wren-short');
-  const rows = [8, 10, 12, 14, 16, 18].map((flow) => `    - [${flow}, 400, 1.193]`).join('\n');
+  const rows = [14, 17, 20, 22, 24, 26].map((flow) => `    - [${flow}, 400, 1.193]`).join('\n');
   const short = registry
     .read('trials/2026/wren-daisy-pla-230.yaml')
     .replace('id: wren-daisy-pla-230', 'id: wren-short')
