@@ -2,7 +2,7 @@ import type { ProfileDiff } from '../decisions/diff-profile.ts';
 import type { CellMove, TablesDiff } from '../decisions/diff-tables.ts';
 import type { Finding } from '../registry/finding.ts';
 import { tableCautions } from '../tables/cautions.ts';
-import { printable } from '../units/printable.ts';
+import { escapeMarkdown } from '../tables/markdown.ts';
 import {
   basisText,
   cellMoveText,
@@ -127,14 +127,7 @@ function cell(value: string): string {
   return text(value.length > longestCell ? `${value.slice(0, longestCell)}…` : value);
 }
 
-/**
- * Text in which Markdown, HTML and the code host see nothing but text: no link, no mark-up, no mention of a person or
- * an issue.
- */
+/** Text of a profile, shown as text and nothing else. */
 function text(value: string): string {
-  return printable(value)
-    .replaceAll('->', '→')
-    .replace(/[\\`*_[\]<>#|~&@]/g, (character) => `&#${character.charCodeAt(0)};`)
-    .replace(/:\/\//g, '&#58;//')
-    .replace(/\bwww\./gi, 'www&#46;');
+  return escapeMarkdown(value.replaceAll('->', '→'));
 }

@@ -1,8 +1,19 @@
+import { printable } from '../units/printable.ts';
 import { alignedCells, type GridColumn } from './text-grid.ts';
 
-/** Text in which Markdown and HTML see nothing but text. */
+/** A space without width: code hosts then see no name, no number of an issue and no address of mail. */
+const noWidth = '&#8203;';
+
+/**
+ * Text in which Markdown, HTML and a code host see nothing but text: no mark-up, no link, no mention of a person or an
+ * issue. What cannot be seen, such as a change of direction, is written out.
+ */
 export function escapeMarkdown(text: string): string {
-  return text.replace(/[\\`*_[\]<>|#~&]/g, (character) => `\\${character}`);
+  return printable(text)
+    .replace(/[\\`*_[\]<>|#~&]/g, (character) => `\\${character}`)
+    .replace(/@|#(?=\d)/g, (character) => character + noWidth)
+    .replaceAll('://', '&#58;//')
+    .replace(/\b(www)\./gi, '$1&#46;');
 }
 
 /** One bullet an item; whatever the items say is shown as text. */
