@@ -12,6 +12,7 @@ import {
   outsideReadings,
   repeatedTable,
   tooFewValues,
+  tooManyValues,
 } from './reading-checks.ts';
 import type { ReducedResult, Reduction, ReductionCurve } from './reduction.ts';
 import { seriesWarnings } from './series-warnings.ts';
@@ -122,6 +123,7 @@ function checkLadder(observations: Observations): BenchProblem[] {
     ),
     ...badGrades(observations),
     ...repeatedTable(observations, 'contourSpeed', 4),
+    ...tooManyValues(observations, 'contourSpeed'),
   ];
 }
 

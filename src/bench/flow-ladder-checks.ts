@@ -3,7 +3,7 @@ import type { BenchProblem } from './bench-problem.ts';
 import type { FlowLadderSettings } from './flow-ladder-settings.ts';
 import type { LadderReading, LadderStep } from './flow-ladder-steps.ts';
 import type { Observations } from './observations.ts';
-import { notPositiveReadings, repeatedTable } from './reading-checks.ts';
+import { notPositiveReadings, repeatedTable, tooManyValues } from './reading-checks.ts';
 
 const fewestSteps = 4;
 /** A wrong nominal diameter of the two in use (1.75 for 2.85 mm) changes the ratio 2.7 times; more is another mistake. */
@@ -52,6 +52,7 @@ export function checkReadings(observations: Observations): BenchProblem[] {
       'delete the row if nothing was extruded and note the halt as an event of the trial; else write what was read',
     ),
     ...repeatedTable(observations, 'commandedFlow', fewestSteps),
+    ...tooManyValues(observations, 'commandedFlow'),
   ];
 }
 

@@ -41,7 +41,11 @@ export function ladderReadings(observations: Observations, settings: FlowLadderS
 export function ladderSteps(readings: readonly LadderReading[], massResolution: number): LadderStep[] {
   const byFlow = new Map<number, LadderReading[]>();
   const sorted = readings.toSorted((one, other) => one.flow - other.flow || one.ratio - other.ratio);
-  for (const reading of sorted) byFlow.set(reading.flow, [...(byFlow.get(reading.flow) ?? []), reading]);
+  for (const reading of sorted) {
+    const group = byFlow.get(reading.flow);
+    if (group === undefined) byFlow.set(reading.flow, [reading]);
+    else group.push(reading);
+  }
   return [...byFlow].map(([flow, group]) => {
     const logRatios = group.map((reading) => Math.log(reading.ratio));
     const { count, mean, standardDeviation } = describe(logRatios);

@@ -5,7 +5,13 @@ import { crossingResult, plottedLimits } from './crossing-result.ts';
 import { acceptedQuality, gradeNoise } from './graded.ts';
 import type { Method } from './method.ts';
 import type { Observations } from './observations.ts';
-import { badGrades, notPositiveReadings, repeatedTable, tooFewValues } from './reading-checks.ts';
+import {
+  badGrades,
+  notPositiveReadings,
+  repeatedTable,
+  tooFewValues,
+  tooManyValues,
+} from './reading-checks.ts';
 import type { Reduction } from './reduction.ts';
 import { seriesWarnings } from './series-warnings.ts';
 import { risingCrossing } from './step-crossing.ts';
@@ -26,6 +32,7 @@ export function reduceLayerTime(
     ...notPositiveReadings(observations, ['layerTime'], 'write the time between the starts of two layers'),
     ...badGrades(observations),
     ...repeatedTable(observations, 'layerTime', 3),
+    ...tooManyValues(observations, 'layerTime'),
     ...tooFewValues(
       observations,
       'layerTime',

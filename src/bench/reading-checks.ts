@@ -52,6 +52,33 @@ export function repeatedTable({ columns, rows }: Observations, name: string, few
   ];
 }
 
+const mostValues = 200;
+const mostReadings = 1000;
+
+/** More readings, or more different values of a column, than a bench run has; each costs time, and a stranger's sheet may hold thousands. */
+export function tooManyValues({ columns, rows }: Observations, name: string): BenchProblem[] {
+  const count = new Set(columns[name]).size;
+  if (rows.length > mostReadings) {
+    return [
+      {
+        code: 'tooManyReadings',
+        message: `there are ${rows.length} readings, a bench run has at most ${mostReadings}`,
+        found: String(rows.length),
+        help: 'write one row a piece that was weighed or graded; the log of a controller is no bench sheet',
+      },
+    ];
+  }
+  if (count <= mostValues) return [];
+  return [
+    {
+      code: 'tooManyValues',
+      message: `${name} has ${count} different values, a bench run has at most ${mostValues}`,
+      found: String(count),
+      help: 'check whether two columns are swapped; write the setting that was commanded, not what a log shows',
+    },
+  ];
+}
+
 /** Too few different values of a column. */
 export function tooFewValues(
   { columns }: Observations,

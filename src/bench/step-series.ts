@@ -22,8 +22,11 @@ export interface SeriesNoise {
 export function seriesSteps(x: readonly number[], y: readonly number[]): SeriesStep[] {
   const byX = new Map<number, number[]>();
   const pairs = x.map((at, index) => [at, y[index] ?? Number.NaN] as const);
-  for (const [at, value] of pairs.toSorted((one, other) => one[0] - other[0] || one[1] - other[1]))
-    byX.set(at, [...(byX.get(at) ?? []), value]);
+  for (const [at, value] of pairs.toSorted((one, other) => one[0] - other[0] || one[1] - other[1])) {
+    const values = byX.get(at);
+    if (values === undefined) byX.set(at, [value]);
+    else values.push(value);
+  }
   return [...byX].map(([at, values]) => {
     const { count, mean, standardDeviation } = describe(values);
     return { x: at, mean, count, squares: count > 1 ? standardDeviation ** 2 * (count - 1) : 0 };

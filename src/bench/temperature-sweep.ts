@@ -12,6 +12,7 @@ import {
   outsideReadings,
   repeatedTable,
   tooFewValues,
+  tooManyValues,
 } from './reading-checks.ts';
 import type { ReducedResult, Reduction } from './reduction.ts';
 import { seriesWarnings } from './series-warnings.ts';
@@ -102,6 +103,7 @@ function checkSweep(observations: Observations): BenchProblem[] {
       'a nozzle melts plastics between 100 and 600 Cel',
     ),
     ...repeatedTable(observations, 'nozzleTemperature', 4),
+    ...tooManyValues(observations, 'nozzleTemperature'),
     ...tooFewValues(observations, 'nozzleTemperature', 4, 'add temperatures on both sides of the best'),
     ...nothingPasses(observations),
   ];

@@ -154,3 +154,22 @@ describe('swapped columns', () => {
     ]);
   });
 });
+
+describe('a log of a controller instead of settings', () => {
+  test.each<[MethodName, string]>([
+    ['flowLadder', 'commandedFlow [mm3/s],feedLength [mm],extrudedMass [g]\n#,1000,2.9\n'],
+    ['contourLadder', 'contourSpeed [mm/s],grade [{count}]\n#,4\n'],
+    ['layerTime', 'layerTime [s],grade [{count}]\n#,4\n'],
+    ['temperatureSweep', 'nozzleTemperature [Cel],grade [{count}]\n#,4\n'],
+  ])('is refused by a %s', (name, form) => {
+    const [header = '', row = ''] = form.split('\n');
+    const rows = Array.from({ length: 201 }, (_, index) => row.replace('#', `${200 + index / 10}`));
+    expect(codes(name, [header, ...rows].join('\n'))).toEqual(['tooManyValues']);
+  });
+
+  test('is refused with thousands of readings at a few flows', () => {
+    const rows = Array.from({ length: 1001 }, (_, index) => `${20 + 5 * (index % 6)},1000,2.9${index % 9}`);
+    const sheet = ['commandedFlow [mm3/s],feedLength [mm],extrudedMass [g]', ...rows].join('\n');
+    expect(codes('flowLadder', sheet)).toEqual(['tooManyReadings']);
+  });
+});
