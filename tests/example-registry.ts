@@ -1,20 +1,27 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import { parse } from 'yaml';
 import { shapes } from '../src/registry/generated/shapes.ts';
 import { expectedPath, type Kind, kindFolders } from '../src/registry/kind.ts';
 import type { RuleExample } from '../src/rules/rule.ts';
 import { sampleRegistry } from './sample-registry.ts';
 
-/** A copy of the sample registry to which the keys of an example of a rule are applied; the folder that holds it. */
-export function exampleRegistry({ kind, copied }: RuleExample, keys: string): string {
+/** A copy of the sample registry to which the keys of an example of a rule are applied. */
+export interface ExampleRegistry {
+  readonly cwd: string;
+  /** The one file that the example has changed or added, from the root of the registry. */
+  readonly file: string;
+  readonly text: string;
+}
+
+export function exampleRegistry({ kind, copied }: RuleExample, keys: string): ExampleRegistry {
   const registry = sampleRegistry();
   const path = firstProfile(join(registry.cwd, 'profiles'), kind);
   const text = withKeys(readFileSync(path, 'utf8'), keys, kind);
   const written = copied ? join(registry.cwd, 'profiles', pathOfId(text, kind)) : path;
   mkdirSync(dirname(written), { recursive: true });
   writeFileSync(written, text);
-  return registry.cwd;
+  return { cwd: registry.cwd, file: relative(join(registry.cwd, 'profiles'), written), text };
 }
 
 function firstProfile(root: string, kind: Kind): string {

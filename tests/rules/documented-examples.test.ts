@@ -14,22 +14,34 @@ function codeAndPlace({ rule, file, line, message }: Finding): string {
   return `${rule} ${file}:${line} ${message}`;
 }
 
+/** As the fixtures of rules state it. */
+function placesOf([finding]: readonly Finding[]): string {
+  const { file = '', line, column } = finding ?? {};
+  return `{"file": "${file.replace(/^profiles\//, '')}", "line": ${line}, "column": ${column}}\n`;
+}
+
 const examples = documentedRules.flatMap(({ code, example }) =>
   example === undefined ? [] : [{ code, example }],
 );
 
 describe.each(examples)('the documented example of $code', ({ code, example }) => {
-  test('raises this finding and no other', () => {
-    const findings = findingsIn(exampleRegistry(example, example.bad));
+  test('raises this finding and no other', async () => {
+    const { cwd, file, text } = exampleRegistry(example, example.bad);
+    const findings = findingsIn(cwd);
     expect(findings.map(codeAndPlace)).toEqual([expect.stringContaining(`${code} `)]);
     // Help is a sentence, whoever wrote it.
     for (const { help } of findings) expect(help ?? 'None').toMatch(/^[^\p{Ll}]/u);
     if (code.startsWith('safety/'))
       for (const { help } of findings) expect(help).toMatch(/manual|local codes|qualified people/);
+    const folder = `fixtures/${code}/invalid-documented`;
+    await expect(text).toMatchFileSnapshot(`${folder}/${file}`);
+    await expect(placesOf(findings)).toMatchFileSnapshot(`${folder}/expected.json`);
   });
 
-  test('raises none once it is mended', () => {
-    expect(findingsIn(exampleRegistry(example, example.good)).map(codeAndPlace)).toEqual([]);
+  test('raises none once it is mended', async () => {
+    const { cwd, file, text } = exampleRegistry(example, example.good);
+    expect(findingsIn(cwd).map(codeAndPlace)).toEqual([]);
+    await expect(text).toMatchFileSnapshot(`fixtures/${code}/valid-documented/${file}`);
   });
 });
 
