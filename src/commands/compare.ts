@@ -1,10 +1,12 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
-import { comparePairings } from '../decisions/compare-pairings.ts';
+import { type ComparisonRequest, comparePairings } from '../decisions/compare-pairings.ts';
 import { loadRegistry } from '../registry/load-registry.ts';
 import { jsonComparison } from '../report/json-comparison.ts';
 import { markdownComparison } from '../report/markdown-comparison.ts';
 import { textComparison } from '../report/text-comparison.ts';
 import type { FittedRequest } from '../tables/pairing.ts';
+import type { Money } from '../units/canonical.ts';
+import { parseMoney } from '../units/parse-quantity.ts';
 import type { Finish } from './finish.ts';
 import { readPairing } from './pairing-argument.ts';
 import { registryFolders } from './registry-folders.ts';
@@ -14,6 +16,7 @@ import type { Surroundings } from './surroundings.ts';
 interface CompareOptions {
   readonly policy?: string;
   readonly jobs?: number;
+  readonly hourValue?: Money;
   readonly format: 'text' | 'json' | 'markdown';
   readonly registry: readonly string[];
 }
@@ -37,6 +40,12 @@ export function compareCommand(surroundings: Surroundings, finish: Finish): Comm
       ).argParser(readJobs),
     )
     .addOption(
+      new Option(
+        '--hour-value <money>',
+        'what an hour is worth, such as "38 EUR"; gives the jobs after which a dearer machine pays',
+      ).argParser(readMoney),
+    )
+    .addOption(
       new Option('--format <format>', 'form of the comparison')
         .choices(['text', 'json', 'markdown'])
         .default('text'),
@@ -48,6 +57,7 @@ export function compareCommand(surroundings: Surroundings, finish: Finish): Comm
 Examples:
   meltbounds compare mask-rack brackwater/lantern:hs-0.4+ashgrove/stagecraft-pla tollwick/steeple:hs-0.4+ashgrove/stagecraft-pla --policy workshop
   meltbounds compare mask-rack ferrywright/skiff+ashgrove/stagecraft-pla tollwick/steeple:hs-0.4+ashgrove/stagecraft-pla --policy workshop --jobs 2000
+  meltbounds compare mask-rack brackwater/lantern:hs-0.4+ashgrove/stagecraft-pla tollwick/steeple:hs-0.4+ashgrove/stagecraft-pla --policy workshop --hour-value "38 EUR"
 
 Exit status: 0 compared, 2 it cannot be compared.`,
     )
@@ -70,8 +80,23 @@ Exit status: 0 compared, 2 it cannot be compared.`,
     });
 }
 
-function chosen({ policy, jobs }: CompareOptions): { policy?: string; jobs?: number } {
-  return { ...(policy !== undefined && { policy }), ...(jobs !== undefined && { jobs }) };
+function chosen({
+  policy,
+  jobs,
+  hourValue,
+}: CompareOptions): Pick<ComparisonRequest, 'policy' | 'jobs' | 'hourValue'> {
+  return {
+    ...(policy !== undefined && { policy }),
+    ...(jobs !== undefined && { jobs }),
+    ...(hourValue !== undefined && { hourValue }),
+  };
+}
+
+function readMoney(written: string): Money {
+  const money = parseMoney(written);
+  if (!money.ok) throw new InvalidArgumentError(`${money.error.message}. ${money.error.help}`);
+  if (!(money.value.amount > 0)) throw new InvalidArgumentError('an hour must be worth more than 0.');
+  return money.value;
 }
 
 function readJobs(written: string): number {

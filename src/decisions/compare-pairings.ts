@@ -3,7 +3,7 @@ import { idsOf, type Registry } from '../registry/registry.ts';
 import { failure, type Result, success } from '../result.ts';
 import { type FittedRequest, findPairing, type Pairing, unknownId } from '../tables/pairing.ts';
 import type { TableInput } from '../tables/speed-table.ts';
-import type { Count } from '../units/canonical.ts';
+import type { Count, Money } from '../units/canonical.ts';
 import type { Comparison } from './comparison.ts';
 import { estimateJob } from './estimate-job.ts';
 import type { JobEstimate } from './job-estimate.ts';
@@ -21,6 +21,8 @@ export interface ComparisonRequest {
   readonly policy?: string;
   /** Number of such jobs over which a difference of price is spread. */
   readonly jobs?: Count;
+  /** What an hour is worth. */
+  readonly hourValue?: Money;
 }
 
 /**
@@ -47,13 +49,13 @@ export function comparePairings(registry: Registry, request: ComparisonRequest):
   const [first, ...others] = estimates;
   const policy = pairings[0]?.policy;
   if (first === undefined || policy === undefined) return failure('Name at least one pairing to compare.');
-  const jobs = request.jobs ?? null;
+  const terms = { jobs: request.jobs ?? null, hourValue: request.hourValue ?? null };
   return success({
     job: { id: job.id, name: job.data.name },
     policy: policy.id,
-    jobs,
+    ...terms,
     answer: speedAnswer(first, others),
-    estimates: estimates.map((estimate) => against(first, estimate, jobs)),
+    estimates: estimates.map((estimate) => against(first, estimate, terms)),
     inputs: inputsOf(job, pairings),
   });
 }

@@ -10,6 +10,8 @@ export interface ComparedEstimate extends JobEstimate {
   readonly priceDifference: Money | null;
   /** Price difference over the hours saved in all jobs, an hour; null unless both are above 0 and the jobs are given. */
   readonly savedHourPrice: Money | null;
+  /** Jobs after which the hours saved are worth the price difference; null unless all three are above 0. */
+  readonly paysAfterJobs: Count | null;
 }
 
 /** Pairings on a job; the first is the one that the others are held against. */
@@ -18,6 +20,8 @@ export interface Comparison {
   readonly policy: string;
   /** Number of such jobs over which a difference of price is spread; null where it was not given. */
   readonly jobs: Count | null;
+  /** What an hour is worth; null where it was not given. */
+  readonly hourValue: Money | null;
   /** "Do I need the speed?" in one sentence. */
   readonly answer: string;
   readonly estimates: readonly ComparedEstimate[];

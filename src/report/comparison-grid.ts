@@ -34,7 +34,7 @@ type Row = (
   cell: (estimate: ComparedEstimate) => string,
 ) => readonly [label: string, ...cells: string[]];
 
-function summaryRows({ jobs, estimates: [first] }: Comparison, row: Row): ComparisonBlock['rows'] {
+function summaryRows({ jobs, hourValue, estimates: [first] }: Comparison, row: Row): ComparisonBlock['rows'] {
   return [
     row('time', ({ time }) => durationText(time)),
     row('saved', (estimate) =>
@@ -56,6 +56,13 @@ function summaryRows({ jobs, estimates: [first] }: Comparison, row: Row): Compar
       : [
           row(`a saved hour, over ${jobs} jobs`, ({ savedHourPrice }) =>
             savedHourPrice === null ? none : moneyText(savedHourPrice),
+          ),
+        ]),
+    ...(hourValue === null
+      ? []
+      : [
+          row(`pays, an hour at ${moneyText(hourValue)}`, ({ paysAfterJobs }) =>
+            paysAfterJobs === null ? none : `after ${paysAfterJobs} job${paysAfterJobs === 1 ? '' : 's'}`,
           ),
         ]),
     row('weakest number', ({ weakest }) => `${weakest.basis}: ${weakest.of}`),

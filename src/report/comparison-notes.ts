@@ -2,7 +2,7 @@ import { type Comparison, pairingName } from '../decisions/comparison.ts';
 import { tableCautions } from '../tables/cautions.ts';
 
 /** What a reader must know besides the figures: warnings, what the figures leave out, and the usual cautions. */
-export function comparisonNotes({ estimates, jobs }: Comparison): string[] {
+export function comparisonNotes({ estimates, jobs, hourValue }: Comparison): string[] {
   const warnings = estimates.flatMap((estimate) =>
     estimate.warnings.map((warning) => `${pairingName(estimate)}: ${warning}`),
   );
@@ -13,6 +13,11 @@ export function comparisonNotes({ estimates, jobs }: Comparison): string[] {
       ? []
       : [
           'A saved hour costs the difference of the machine prices over the hours saved in all jobs; filament, power, labour and wear are not in it.',
+        ]),
+    ...(hourValue === null
+      ? []
+      : [
+          'A machine pays where the hours that it saves are worth the difference of the machine prices; filament, power, labour and wear are not in it.',
         ]),
     ...tableCautions,
   ];

@@ -9,12 +9,13 @@ const comparisonFormat = 'meltbounds-comparison/1';
 
 /** A comparison for programs: every quantity an object of value and unit, what is unknown null. */
 export function jsonComparison(comparison: Comparison): string {
-  const { job, policy, jobs, answer, estimates } = comparison;
+  const { job, policy, jobs, hourValue, answer, estimates } = comparison;
   const document = {
     format: comparisonFormat,
     job,
     policy,
     jobs,
+    hourValue: money(hourValue),
     answer,
     pairings: estimates.map(jsonEstimate),
     cautions: tableCautions,
@@ -50,6 +51,7 @@ function jsonEstimate(estimate: ComparedEstimate) {
     price: known(estimate.price, money),
     priceDifference: money(estimate.priceDifference),
     savedHourPrice: money(estimate.savedHourPrice),
+    paysAfterJobs: estimate.paysAfterJobs,
     weakest,
     modelCheck:
       modelCheck === null

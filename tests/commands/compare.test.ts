@@ -49,6 +49,8 @@ describe('what cannot be compared ends with status 2 and nothing on standard out
     [['hook', 'plumstead/wren'], 'Write MACHINE:NOZZLE+FILAMENT'],
     [['hook', ...pairings, '--policy', 'hause'], 'Did you mean "house"?'],
     [['hook', ...pairings, '--jobs', '0'], 'write a whole number'],
+    [['hook', ...pairings, '--hour-value', '38'], '38 has no unit'],
+    [['hook', ...pairings, '--hour-value', '0 EUR'], 'worth more than 0'],
   ])('%j', async (given, message) => {
     const { status, out, err } = await runCommand(sampleRegistry().cwd, ['compare', ...given]);
     expect({ status, out }).toEqual({ status: 2, out: '' });

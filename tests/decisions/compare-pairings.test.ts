@@ -96,6 +96,22 @@ describe('money', () => {
     expect(savedHour({ jobs: 2000 }, dollars)).toBeNull();
   });
 
+  it('is earned back after as many jobs as save hours of that worth', () => {
+    const hourValue = { amount: 38, currency: 'EUR' };
+    const [, estimate] = compared({ hourValue }).estimates;
+    const worth = (estimate!.saved!.time / 3600) * 38;
+    expect(estimate!.paysAfterJobs).toBe(Math.ceil((3900 - 1450) / worth));
+  });
+
+  it('is not said to be earned back where nothing is saved, or in another currency', () => {
+    const paysAfter = (...given: Parameters<typeof compared>) =>
+      compared(...given).estimates[1]!.paysAfterJobs;
+    const hourValue = { amount: 38, currency: 'EUR' };
+    expect(paysAfter({})).toBeNull();
+    expect(paysAfter({ hourValue, pairings: [lantern, skiff] })).toBeNull();
+    expect(paysAfter({ hourValue: { ...hourValue, currency: 'USD' } })).toBeNull();
+  });
+
   it('for filament follows mass, price and spool', () => {
     const [{ mass, filamentCost }] = compared({}).estimates as [ReturnType<typeof compared>['estimates'][0]];
     expect(filamentCost!.value.amount).toBeCloseTo((24 * mass!.value) / 1000, 9);

@@ -37,7 +37,21 @@ const pairing = ['reduce', 'brackwater/lantern', 'ashgrove/stagecraft-pla', '--n
 
 describe('the JSON of the demo registry fits its published schema:', () => {
   it.each<[Output, string[]]>([
-    ['comparison', ['compare', 'mask-rack', lantern, steeple, '--policy', 'workshop', '--jobs', '2000']],
+    [
+      'comparison',
+      [
+        'compare',
+        'mask-rack',
+        lantern,
+        steeple,
+        '--policy',
+        'workshop',
+        '--jobs',
+        '2000',
+        '--hour-value',
+        '38 EUR',
+      ],
+    ],
     [
       'comparison',
       ['compare', 'giant-helmet', 'emberlow/hearth+quillmere/rigging-abs', '--policy', 'prototype'],
