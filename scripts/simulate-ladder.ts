@@ -71,7 +71,7 @@ const onsets = {
 } satisfies Record<string, Shape>;
 
 export type OnsetName = keyof typeof onsets;
-export const onsetNames = Object.keys(onsets) as OnsetName[]; // Object.keys widens to string
+const onsetNames = Object.keys(onsets) as OnsetName[]; // Object.keys widens to string
 
 /** Makes a curve over flow in mm3/s whose flow from 2 % to 20 % missing is `width` times the flow at 5 %. */
 type Shape = (width: number, place: number, random: RandomSource) => (flow: number) => number;

@@ -1,11 +1,9 @@
 const leftOut = '…';
 
-/** Whether a block of a document still shows what its commands print; a line `…` stands for any lines left out. */
-export function stillShows(shown: string, printed: string): boolean {
-  return refreshed(shown, printed) === shown;
-}
-
-/** The block as it should stand today: as many lines before and after a line `…` as it has now. */
+/**
+ * What a block of a document should show today: all that its commands print, or, where a line `…` stands for lines left
+ * out, as many lines before and after it as the block has now.
+ */
 export function refreshed(shown: string, printed: string): string {
   const lines = linesOf(shown);
   const now = linesOf(printed);

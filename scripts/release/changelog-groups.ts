@@ -1,5 +1,5 @@
 /** Groups of the changelog in their order, with the words by which changesets begin what belongs there. */
-export const changelogGroups = [
+const changelogGroups = [
   { title: 'Added', words: ['Added'] },
   { title: 'Corrected values', words: ['Corrected values', 'Corrected'] },
   { title: 'Deprecated', words: ['Deprecated', 'Removed'] },

@@ -2,7 +2,7 @@ import type { Observations } from './observations.ts';
 import type { SeriesNoise } from './step-series.ts';
 
 /** Lowest grade that passes where a run states none (common practice, no source). */
-export const usualAcceptedGrade = 4;
+const usualAcceptedGrade = 4;
 
 /**
  * A grade is a quality on a continuous scale, rounded to a whole number; graders differ by a third of a grade or so

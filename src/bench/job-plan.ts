@@ -21,7 +21,7 @@ export interface PrintPauses {
 }
 
 /** The corner of a job that states none: a right angle followed within 0.05 mm (common practice, no source). */
-export const usualCorner: Corner = { deflection: 90, tolerance: 0.05 };
+const usualCorner: Corner = { deflection: 90, tolerance: 0.05 };
 
 /** A job as the time model sees it. Paths for which there are no settings are left out. */
 export function jobPlan(

@@ -21,7 +21,7 @@ import { type CourseDraw, courseBand, courseDraws } from './step-draws.ts';
 import { type SeriesStep, seriesSteps } from './step-series.ts';
 
 /** Share of the best strength that must be left where a run states none (common practice, no source). */
-export const usualAcceptedStrength = 0.9;
+const usualAcceptedStrength = 0.9;
 
 /** Relative scatter of bond strengths from one specimen to the next (common practice, no source). */
 const usualScatter = 0.06;

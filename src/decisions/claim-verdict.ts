@@ -3,7 +3,7 @@ import type { DegreesCelsius, Fraction, Range } from '../units/canonical.ts';
 import type { Claim } from './claim.ts';
 
 /** What has become of a claim. */
-export const claimStatuses = ['held', 'notReached', 'notReachable', 'untested'] as const;
+const claimStatuses = ['held', 'notReached', 'notReachable', 'untested'] as const;
 
 /** What has become of a claim. */
 export type ClaimStatus = (typeof claimStatuses)[number];

@@ -11,7 +11,7 @@ import type { CubicMillimetresPerSecond, DegreesCelsius } from '../units/canonic
 import { type MeltSetup, scaling } from './melt-setup.ts';
 
 /** How near a trial is to a pairing, the nearest first. */
-export const kinships = ['samePairing', 'otherNozzle', 'otherGrade', 'otherMachine', 'distant'] as const;
+const kinships = ['samePairing', 'otherNozzle', 'otherGrade', 'otherMachine', 'distant'] as const;
 
 export type Kinship = (typeof kinships)[number];
 

@@ -11,7 +11,7 @@ export type HeldTime = ReadonlyMap<TimeHolder, Seconds>;
  * What the time of a path is spent under: at the commanded speed the bound that holds it, below it motion, and
  * handling while the filament is drawn back and pushed on.
  */
-export function holdersOfPath({ cruise, ramps, pauses }: PathTime, { bound }: JobSpeed): HeldTime {
+function holdersOfPath({ cruise, ramps, pauses }: PathTime, { bound }: JobSpeed): HeldTime {
   return added([
     [bound, cruise],
     ['motion', ramps],

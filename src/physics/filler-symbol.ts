@@ -27,7 +27,7 @@ export const fillerMaterials = {
 export type FillerMaterial = keyof typeof fillerMaterials;
 
 /** Second letters of a filler symbol and the form or structure they stand for. Source: ISO 1043-2:2011 (from memory). */
-export const fillerForms = {
+const fillerForms = {
   B: 'beads',
   C: 'chips',
   D: 'powder',

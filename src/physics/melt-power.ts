@@ -34,8 +34,3 @@ export function heatPerVolume(heating: Heating): number {
 export function meltPower(heating: Heating, flow: CubicMillimetresPerSecond): Watts {
   return heatPerVolume(heating) * flow;
 }
-
-/** Volume flow, in mm³/s, that a power (W) brings to nozzle temperature, all losses left out. Source: as `meltPower`. */
-export function flowAtPower(heating: Heating, power: Watts): CubicMillimetresPerSecond {
-  return power / heatPerVolume(heating);
-}

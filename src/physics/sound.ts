@@ -54,28 +54,6 @@ export function backgroundCorrection(difference: Decibels): Decibels {
   return -10 * Math.log10(1 - 10 ** (-difference / 10));
 }
 
-/** A background correction within the bounds of a survey. */
-export interface SurveyCorrection {
-  /** K1 in dB. */
-  readonly correction: Decibels;
-  /** True if the background is too loud for more than an upper bound of the level. */
-  readonly upperBoundOnly: boolean;
-}
-
-/**
- * Background correction by the survey method: none needed where the source exceeds the background by more than 10 dB;
- * held at 3 dB below 3 dB, where the corrected level is only an upper bound.
- * Source: ISO 3746:2010, background noise correction (limits from memory).
- */
-export function surveyBackgroundCorrection(difference: Decibels): SurveyCorrection {
-  if (difference > 10) {
-    return { correction: 0, upperBoundOnly: false };
-  }
-  return difference < 3
-    ? { correction: 3, upperBoundOnly: true }
-    : { correction: backgroundCorrection(difference), upperBoundOnly: false };
-}
-
 /**
  * Daily noise exposure level L_EX,8h, in dB(A), of a steady A-weighted level heard for a time: L + 10 lg(T/8 h).
  * Source: Directive 2003/10/EC, article 2, with ISO 1999.

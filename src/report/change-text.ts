@@ -89,7 +89,7 @@ function moved(base: number, head: number, dimension: Dimension): string {
 }
 
 /** A share as percent with its sign and one decimal: `+7.5 %`. */
-export function percentText(share: number): string {
+function percentText(share: number): string {
   return `${signed(Number((share * 100).toFixed(1)))} %`;
 }
 

@@ -27,7 +27,7 @@ import type { DiffReport } from './diff-report.ts';
 import { counted } from './summary.ts';
 
 /** First line of every report, by which the comment that an earlier one was posted as is found again. */
-export const diffMarker = '<!-- meltbounds diff -->';
+const diffMarker = '<!-- meltbounds diff -->';
 
 /** A comment stays short: what is not shown is counted. */
 const most = { profiles: 20, changes: 10, moves: 10, settings: 10, findings: 20 } as const;

@@ -39,7 +39,7 @@ export function quote(text: string): string {
 }
 
 /** The units that would do, as a list for a message: `volume flow in mm3/s, mm3/min, …`. */
-export function allowedUnits(dimension: Dimension): string {
+function allowedUnits(dimension: Dimension): string {
   const codes = unitsOf(dimension).map((unit) => unit.code);
   return `${dimensionInfo[dimension].description} in ${codes.join(', ')}`;
 }

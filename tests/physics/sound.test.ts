@@ -8,7 +8,6 @@ import {
   powerLevelFromPressure,
   pressureLevelAtDistance,
   sumOfLevels,
-  surveyBackgroundCorrection,
 } from '../../src/physics/sound.ts';
 
 const level = fc.double({ min: 20, max: 110, noNaN: true });
@@ -44,24 +43,6 @@ describe('backgroundCorrection', () => {
         expect(sumOfLevels([source, background])).toBeCloseTo(measured, 9);
       }),
     );
-  });
-});
-
-describe('surveyBackgroundCorrection', () => {
-  it('needs none above 10 dB', () => {
-    expect(surveyBackgroundCorrection(10.1)).toEqual({ correction: 0, upperBoundOnly: false });
-  });
-
-  it('follows the formula from 3 to 10 dB', () => {
-    expect(surveyBackgroundCorrection(6)).toEqual({
-      correction: backgroundCorrection(6),
-      upperBoundOnly: false,
-    });
-  });
-
-  it('is held at 3 dB below, and marks the level as an upper bound', () => {
-    expect(surveyBackgroundCorrection(1)).toEqual({ correction: 3, upperBoundOnly: true });
-    expect(surveyBackgroundCorrection(-2)).toEqual({ correction: 3, upperBoundOnly: true });
   });
 });
 

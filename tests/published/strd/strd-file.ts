@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 
 /** The lines of a reference dataset. */
-export function strdLines(name: string): string[] {
+function strdLines(name: string): string[] {
   return readFileSync(new URL(`./${name}.dat`, import.meta.url), 'utf8').split(/\r?\n/);
 }
 
