@@ -1,10 +1,11 @@
+import type { Polymer } from '../registry/generated/documents.ts';
 import type { Registry } from '../registry/registry.ts';
 import { chooseStatement } from '../registry/statement.ts';
 import { familiesOf } from '../rules/families.ts';
 import { type Softening, softeningOf } from '../rules/softening.ts';
 import type { DegreesCelsius } from '../units/canonical.ts';
 import type { BareCondition } from './condition-row.ts';
-import { type Ground, statedGround } from './ground.ts';
+import { bareGround, type Ground, statedGround } from './ground.ts';
 import { conditionsOf, type Pairing } from './pairing.ts';
 import { clean, roundDown, roundUp } from './rounding.ts';
 
@@ -16,8 +17,10 @@ export function dryingRows(registry: Registry, pairing: Pairing): BareCondition[
   const rows: BareCondition[] = [];
   if (stated !== null) {
     const ground = statedGround(filament, stated, 'drying temperature', 'temperature');
-    const softening = softeningOf(filament.data, familiesOf(filament.data, registry));
-    rows.push(temperatureRow(pairing, stated.value, softening, [ground, ...softeningGround(pairing)]));
+    const families = familiesOf(filament.data, registry);
+    const softening = softeningOf(filament.data, families);
+    const grounds = [ground, ...softeningGrounds(registry, pairing, families), ...settingGrounds(pairing)];
+    rows.push(temperatureRow(pairing, stated.value, softening, grounds));
   }
   if (time !== null) {
     const ground = statedGround(filament, time, 'drying time', 'time');
@@ -34,9 +37,54 @@ export function dryingRows(registry: Registry, pairing: Pairing): BareCondition[
   return rows;
 }
 
-function softeningGround(pairing: Pairing): Ground[] {
-  const stated = chooseStatement(pairing.filament.data.softening, conditionsOf(pairing));
-  return stated === null ? [] : [statedGround(pairing.filament, stated, 'softening', 'temperature')];
+/** What says where the strand softens: its own profile, else the families that it is made of. */
+function softeningGrounds(registry: Registry, { filament }: Pairing, families: readonly Polymer[]): Ground[] {
+  const { softening = [] } = filament.data;
+  if (softening.length > 0) {
+    return softening.map((stated) => statedGround(filament, stated, 'softening', 'temperature'));
+  }
+  const isGlassy = families.some(
+    ({ structure, glassTransition = [] }) => structure === 'amorphous' && glassTransition.length > 0,
+  );
+  return families.flatMap(({ id, structure, glassTransition = [], melting = [] }) => {
+    const profile = registry.polymer.get(id);
+    if (profile === undefined || (isGlassy && structure !== 'amorphous')) return [];
+    const [stated, what] = isGlassy ? [glassTransition, 'glass transition'] : [melting, 'melting'];
+    return stated.map((statement) => statedGround(profile, statement, what, 'temperature'));
+  });
+}
+
+/** What the machine's own dryer can be set to, and how far below softening the house stays. */
+function settingGrounds({ machine, policy }: Pairing): Ground[] {
+  const { dryer } = machine.data;
+  const { dryingMargin } = policy.data;
+  return [
+    ...(dryer?.range === undefined
+      ? []
+      : [bareGround(machine, ['dryer', 'range'], 'settings of the dryer', 'temperature', dryer.range)]),
+    ...(dryer?.temperature === undefined
+      ? []
+      : [
+          bareGround(
+            machine,
+            ['dryer', 'temperature'],
+            'setting of the dryer',
+            'temperature',
+            dryer.temperature,
+          ),
+        ]),
+    ...(dryingMargin === undefined
+      ? []
+      : [
+          bareGround(
+            policy,
+            ['dryingMargin'],
+            'margin below softening',
+            'temperatureDifference',
+            dryingMargin,
+          ),
+        ]),
+  ];
 }
 
 /** What a dryer may be set to, or why it may not be used. */

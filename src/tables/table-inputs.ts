@@ -5,18 +5,23 @@ import type { Ground } from './ground.ts';
 import type { Pairing } from './pairing.ts';
 import type { TableInput } from './speed-table.ts';
 
-/** The documents that a table was derived from: machine, filament with its additions, policy, then the trials of its grounds. */
+/** The documents that a table was derived from: machine, filament with its additions, policy, polymers and trials of its grounds. */
 export function tableInputs(
   registry: Registry,
   { machine, filament, policy }: Pairing,
   grounds: readonly Ground[],
 ): TableInput[] {
   const trials = [...new Set(grounds.map(({ evidence }) => evidence ?? ''))].sort();
+  const polymers = [...new Set(grounds.filter(({ kind }) => kind === 'polymer').map(({ id }) => id))].sort();
   return [
     input(machine, machine.data.version),
     input(filament, filament.data.version),
     ...additionsTo(filament.id, registry.addition).map((addition) => input(addition, addition.data.version)),
     input(policy, policy.data.version),
+    ...polymers.flatMap((id) => {
+      const polymer = registry.polymer.get(id);
+      return polymer === undefined ? [] : [input(polymer, polymer.data.version)];
+    }),
     ...trials.flatMap((id) => {
       const trial = registry.trial.get(id);
       return trial === undefined ? [] : [input(trial, null)];
@@ -25,7 +30,7 @@ export function tableInputs(
 }
 
 function input(
-  { kind, id, source }: Profile<'machine' | 'filament' | 'policy' | 'trial' | 'addition'>,
+  { kind, id, source }: Profile<'machine' | 'filament' | 'policy' | 'polymer' | 'trial' | 'addition'>,
   version: string | null,
 ): TableInput {
   return { kind, id, version, digest: source.digest };

@@ -183,6 +183,22 @@ describe('drying', () => {
     );
   });
 
+  it('names all that its temperature rests on, the families of the strand among it', () => {
+    const [row] = conditions('dryingTemperature', {
+      filament: { dryingTemperature: assumed(50), softening: [] },
+      machine: { dryer: { setting: 'adjustable', range: { low: 40, high: 80 } } },
+      policy: { dryingMargin: 5 },
+    });
+    expect(row?.grounds.map(({ what }) => what)).toEqual([
+      'drying temperature',
+      'glass transition',
+      'settings of the dryer',
+      'margin below softening',
+    ]);
+    const { inputs } = tableWith({ filament: { dryingTemperature: assumed(50), softening: [] } });
+    expect(inputs.map(({ kind, id }) => `${kind} ${id}`)).toContain('polymer PLA');
+  });
+
   it('takes as long as is asked for, rounded up', () => {
     const [row] = conditions('dryingTime', {
       filament: { dryingTime: assumed(3.5 * 3600 + 0.2) },

@@ -5,7 +5,8 @@ import { describe, expect, it } from 'vitest';
 import { loadRegistry } from '../../src/registry/load-registry.ts';
 import { deriveTables } from '../../src/tables/derive-tables.ts';
 import { writeJson } from '../../src/tables/write-json.ts';
-import { tableWith } from './pairing-with.ts';
+import { sampleRegistry } from '../sample-registry.ts';
+import { pairing, tableWith } from './pairing-with.ts';
 
 const schema = JSON.parse(
   readFileSync(new URL('../../schema/output/tables.schema.json', import.meta.url), 'utf8'),
@@ -35,6 +36,19 @@ describe('the published schema of the JSON tables', () => {
   it('describes a table with evidence that does not stand', () => {
     const table = tableWith({ machine: { firmware: '2.0.0', dryer: { setting: 'fixed', temperature: 65 } } });
     expect(faultsOf(writeJson(table))).toEqual([]);
+  });
+
+  it('describes a table that rests on an addition', () => {
+    const { cwd, write } = sampleRegistry();
+    write(
+      'additions/own-daisy.yaml',
+      'kind: addition\nid: own-daisy\nversion: 1.0.0\nfilament: oakhollow/daisy-pla\nmeltFlow:\n  - {value: 9 mm3/s, basis: measured, evidence: wren-daisy-pla-215, at: {machine: plumstead/wren, nozzle: hs-0.4, nozzleTemperature: 215 Cel}}\n',
+    );
+    const { registry: layered } = loadRegistry(['profiles'], cwd);
+    const table = deriveTables(layered, { ...pairing, nozzle: 'hs-0.4' }, { judgesEvidence: false });
+    const text = table.ok ? writeJson(table.value) : table.error;
+    expect(faultsOf(text)).toEqual([]);
+    expect(text).toContain('"addition"');
   });
 
   it.each<[string, (document: Record<string, unknown>) => void]>([
