@@ -62,11 +62,12 @@ describe('the JSON form', () => {
     const document = JSON.parse(out);
     const [result] = document.results;
 
-    expect(Object.keys(document)).toEqual(['method', 'results', 'warnings', 'cautions']);
+    expect(Object.keys(document)).toEqual(['format', 'method', 'results', 'warnings', 'cautions']);
     expect(Object.keys(result)).toEqual(['quantity', 'value', 'interval', 'censored']);
     expect(Object.keys(result.value)).toEqual(['value', 'unit']);
     expect(Object.keys(result.interval)).toEqual(['low', 'high', 'unit', 'coverage']);
     expect(document).toEqual({
+      format: 'meltbounds-reduction/1',
       method: 'flowLadder',
       results: [
         {
