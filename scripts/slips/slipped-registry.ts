@@ -1,5 +1,6 @@
 import { dirname } from 'node:path';
 import { reduceTrial } from '../../src/bench/reduce-trial.ts';
+import { trialRun } from '../../src/bench/trial-run.ts';
 import type { Finding } from '../../src/registry/finding.ts';
 import { validators } from '../../src/registry/generated/validators.js';
 import type { LoadedRegistry } from '../../src/registry/load-registry.ts';
@@ -117,14 +118,11 @@ function fitsSchema({ kind }: AnyProfile, text: string): boolean {
 function rememberingReduce(): typeof reduceTrial {
   const known = new Map<string, ReturnType<typeof reduceTrial>>();
   return (registry, id) => {
-    const { data: trial, attachment } = registry.trial.get(id) ?? {};
-    const filament = registry.filament.get(trial?.filament ?? '')?.data;
-    // Conditions, nozzle, batch and firmware have no part in a reduction.
-    const key = JSON.stringify([
-      [id, trial?.machine, trial?.filament, filament?.diameter, filament?.density],
-      [trial?.acceptedDeficit, trial?.scale, trial?.feedLengthUncertainty, trial?.events],
-      [trial?.observations, digestOf(attachment)],
-    ]);
+    const trial = registry.trial.get(id);
+    if (trial === undefined) return reduceTrial(registry, id);
+    const { method, observations } = trial.data;
+    const run = trialRun(registry, trial);
+    const key = JSON.stringify([id, method, run, observations, digestOf(trial.attachment)]);
     const reduced = known.get(key) ?? reduceTrial(registry, id);
     known.set(key, reduced);
     return reduced;

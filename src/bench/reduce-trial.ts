@@ -3,13 +3,10 @@ import type { Registry } from '../registry/registry.ts';
 import { failure, type Result } from '../result.ts';
 import type { BenchProblem } from './bench-problem.ts';
 import { type BenchRun, factTexts } from './bench-run.ts';
-import { readBenchSheet } from './bench-sheet.ts';
-import type { ColumnPlan } from './column-plan.ts';
-import { readInlineObservations } from './inline-observations.ts';
 import type { Method, TrialKey } from './method.ts';
 import { benchMethods } from './methods.ts';
-import type { Observations } from './observations.ts';
 import type { Reduction } from './reduction.ts';
+import { trialObservations } from './trial-observations.ts';
 import { trialRun } from './trial-run.ts';
 
 /**
@@ -32,7 +29,7 @@ export function reduceTrial(registry: Registry, trialId: string): Result<Reducti
   const run = trialRun(registry, trial);
   const missing = [...missingKeys(trial, method), ...missingFacts(registry, trial, method, run)];
   if (missing.length > 0) return failure(missing);
-  const observations = readObservations(trial, method);
+  const observations = trialObservations(trial, method);
   return observations.ok ? method.reduce(observations.value, run) : observations;
 }
 
@@ -80,21 +77,4 @@ function missingFacts(
       help: `add it to the trial, such as ${example}`,
     };
   });
-}
-
-function readObservations(
-  { data, attachment }: Profile<'trial'>,
-  plan: ColumnPlan,
-): Result<Observations, readonly BenchProblem[]> {
-  const { columns: units, rows } = data.observations;
-  if (attachment?.ok) return readBenchSheet(attachment.source.text, plan);
-  if (units !== undefined && rows !== undefined)
-    return readInlineObservations({ columns: units, rows }, plan);
-  return failure([
-    {
-      code: 'emptySheet',
-      message: 'there are no readings that could be read',
-      help: 'write them under `observations`, or name a CSV file beside the trial',
-    },
-  ]);
 }

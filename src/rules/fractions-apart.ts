@@ -9,6 +9,8 @@ const ratios: readonly FeatureRatio[] = [
   { of: 'topSurface', to: 'infill', low: 1 / 8, high: 1.5 },
   { of: 'firstLayer', to: 'infill', high: 1 },
   { of: 'infill', to: 'travel', high: 1.5, low: 1 / 5 },
+  { of: 'bridge', to: 'outerContour', low: 1 / 5, high: 3 },
+  { of: 'overhang', to: 'outerContour', low: 1 / 5, high: 3 },
 ];
 
 export const fractionsApart: ProfileRule = {

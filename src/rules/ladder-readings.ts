@@ -1,6 +1,5 @@
-import { readBenchSheet } from '../bench/bench-sheet.ts';
 import { flowLadder } from '../bench/flow-ladder.ts';
-import { readInlineObservations } from '../bench/inline-observations.ts';
+import { trialObservations } from '../bench/trial-observations.ts';
 import { usualMassResolution } from '../bench/usual-resolution.ts';
 import type { Profile } from '../registry/profile.ts';
 import type { SourceText } from '../registry/source-text.ts';
@@ -16,12 +15,9 @@ export interface LadderReading {
 }
 
 /** The readings of a flow ladder in the order in which they were written; none of other methods or where they cannot be read. */
-export function ladderReadings({ data, attachment }: Profile<'trial'>): readonly LadderReading[] {
-  if (data.method !== 'flowLadder') return [];
-  const { columns, rows } = data.observations;
-  const read = attachment?.ok
-    ? readBenchSheet(attachment.source.text, flowLadder)
-    : readInlineObservations({ columns: columns ?? {}, rows: rows ?? [] }, flowLadder);
+export function ladderReadings(trial: Profile<'trial'>): readonly LadderReading[] {
+  if (trial.data.method !== 'flowLadder') return [];
+  const read = trialObservations(trial, flowLadder);
   if (!read.ok) return [];
   const { commandedFlow = [], feedLength = [], extrudedMass = [] } = read.value.columns;
   return read.value.rows.map((row, index) => ({

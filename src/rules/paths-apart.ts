@@ -5,23 +5,28 @@ import { shown } from './wording.ts';
 
 /**
  * Every contour has up to eight others inside, seldom none. What rests on the first layer has a top somewhere above:
- * the top surfaces cover at least the footprint, less its brim.
+ * the top surfaces cover at least the footprint, less its brim. Infill lies within contours, and the head travels between
+ * them.
  */
 const ratios: readonly FeatureRatio[] = [
   { of: 'innerContour', to: 'outerContour', low: 0.12, high: 8 },
   { of: 'topSurface', to: 'firstLayer', low: 0.16, high: 60 },
+  { of: 'infill', to: 'outerContour', low: 0.01, high: 60 },
+  { of: 'travel', to: 'outerContour', low: 0.05, high: 3 },
 ];
 
 export const pathsApart: ProfileRule = {
   judges: 'profile',
   code: 'consistency/paths-apart',
   severity: 'warning',
-  statement: 'The paths of contours go with each other, and those of the top surfaces with the first layer.',
+  statement:
+    'The paths of contours go with each other, with infill and travel, and the top surfaces with the first layer.',
   rationale:
     'The time and the mass of a job follow from its paths; a lost digit in one of them changes both.',
   source:
     'Plane geometry: what rests on the first layer ends in a top surface; the factors are common practice, no source.',
-  formula: '0.12 <= L_inner/L_outer <= 8; 0.16 <= L_top/L_first <= 60',
+  formula:
+    '0.12 <= L_inner/L_outer <= 8; 0.16 <= L_top/L_first <= 60; 0.01 <= L_infill/L_outer <= 60; 0.05 <= L_travel/L_outer <= 3',
   example: {
     kind: 'job',
     bad: `

@@ -33,6 +33,7 @@ import { filamentTemperatures } from './filament-temperatures.ts';
 import { foreignCondition } from './foreign-condition.ts';
 import { fractionsApart } from './fractions-apart.ts';
 import { futureDate } from './future-date.ts';
+import { gaugeAccuracy } from './gauge-accuracy.ts';
 import { heaterPower } from './heater-power.ts';
 import { hotEndLimit } from './hot-end-limit.ts';
 import { idPath } from './id-path.ts';
@@ -66,6 +67,8 @@ import { sameProduct } from './same-product.ts';
 import { scaleDigits } from './scale-digits.ts';
 import { segmentLength } from './segment-length.ts';
 import { segmentsApart } from './segments-apart.ts';
+import { settingsAboveMachine } from './settings-above-machine.ts';
+import { settingsApart } from './settings-apart.ts';
 import { shareAboveWhole } from './share-above-whole.ts';
 import { shortOfClaim } from './short-of-claim.ts';
 import { softeningOutsideFamily } from './softening-outside-family.ts';
@@ -80,6 +83,7 @@ import { strandDiameter } from './strand-diameter.ts';
 import { strandFeed } from './strand-feed.ts';
 import { strandMismatch } from './strand-mismatch.ts';
 import { tellingName } from './telling-name.ts';
+import { timeToTopSpeed } from './time-to-top-speed.ts';
 import { transitionRatio } from './transition-ratio.ts';
 import { trialOutsideWindow } from './trial-outside-window.ts';
 import { unitSpelling } from './unit-spelling.ts';
@@ -140,6 +144,7 @@ export const rules: readonly Rule[] = [
   notPositive,
   nozzleTemperature,
   runUp,
+  timeToTopSpeed,
   shareAboveWhole,
   softeningOutsideFamily,
   strandDiameter,
@@ -185,6 +190,9 @@ export const rules: readonly Rule[] = [
   fractionsApart,
   oddRounding,
   claimBelowTrials,
+  settingsAboveMachine,
+  settingsApart,
+  gaugeAccuracy,
   contourShare,
   chamberLimit,
   feedstock,

@@ -1,5 +1,5 @@
-import { ladderReadings } from './ladder-readings.ts';
 import type { ProfileRule } from './rule.ts';
+import { weighedMasses } from './weighed-masses.ts';
 import { shown } from './wording.ts';
 
 /** With fewer readings all last digits can be zeros by chance. */
@@ -10,7 +10,7 @@ export const scaleDigits: ProfileRule = {
   judges: 'profile',
   code: 'evidence/scale-digits',
   severity: 'warning',
-  statement: 'The readings of a ladder have the last digit that the step of its scale gives them.',
+  statement: 'Masses have the last digit that the step of the scale gives them.',
   rationale: 'A step that is stated ten times too fine makes the interval of the limit narrower than it is.',
   source:
     'JCGM 100:2008 (GUM), F.2.2.1: the step of a display sets what a reading can tell. Six last digits are all 0 by chance once in a million.',
@@ -23,7 +23,7 @@ export const scaleDigits: ProfileRule = {
   *check(profile) {
     if (profile.kind !== 'trial' || profile.data.scale === undefined) return;
     const { resolution } = profile.data.scale;
-    const masses = ladderReadings(profile).map(({ mass }) => mass);
+    const masses = weighedMasses(profile);
     if (resolution <= 0 || masses.length < fewestReadings) return;
     if (!masses.every((mass) => isMultiple(mass, 10 * resolution))) return;
     yield {

@@ -9,7 +9,8 @@ const ratios: readonly FeatureRatio[] = [
   { of: 'overhang', to: 'outerContour', low: 1 / 10, high: 4 },
   { of: 'topSurface', to: 'infill', low: 1 / 5, high: 5 },
   { of: 'firstLayer', to: 'topSurface', low: 1 / 5, high: 5 },
-  { of: 'bridge', to: 'infill', high: 5 },
+  { of: 'bridge', to: 'infill', low: 1 / 8, high: 5 },
+  { of: 'travel', to: 'outerContour', low: 1 / 4, high: 6 },
 ];
 
 export const segmentsApart: ProfileRule = {

@@ -16,8 +16,7 @@ export const trialOutsideWindow: ProfileRule = {
   judges: 'profile',
   code: 'consistency/trial-outside-window',
   severity: 'warning',
-  statement:
-    'A trial is run within the temperatures of nozzle, bed and chamber that its filament is made for.',
+  statement: 'A trial is run within the temperatures and the share of the fan that its filament is made for.',
   rationale:
     'Tables use limits inside of the window only; a temperature far from it is often a slip or the wrong spool.',
   source: `Filament profile, nozzleTemperature, bedTemperature, chamberTemperature; ${usualAllowance} K of allowance are common practice, no source.`,
@@ -34,11 +33,12 @@ nozzleTemperature:
     if (profile.kind !== 'trial') return;
     const filament = registry.filament.get(profile.data.filament)?.data;
     if (filament === undefined) return;
-    const { nozzleTemperature, bedTemperature, chamberTemperature } = profile.data.conditions;
+    const { nozzleTemperature, bedTemperature, chamberTemperature, fan } = profile.data.conditions;
     if (nozzleTemperature !== undefined && !isQuestioned(nozzleTemperature, filament, registry))
       yield* outside('nozzleTemperature', nozzleTemperature, saneNozzleWindow(filament, registry), filament);
     yield* outside('bedTemperature', bedTemperature, saneBedWindow(filament, registry), filament);
     yield* outside('chamberTemperature', chamberTemperature, chamberWindow(filament), filament);
+    yield* fanOutside(fan, widestOf(filament.fan), filament);
   },
 };
 
@@ -58,6 +58,22 @@ function* outside(
     found: shown(value, 'temperature'),
     allowed: shownRange(sane, 'temperature'),
     help: 'Check the temperature and the spool; a ladder outside of the window says so in its notes.',
+  };
+}
+
+/** As a fraction. A bench that tries another share of the fan comes near the window; a lost digit does not. */
+const fanAllowance = 0.15;
+
+function* fanOutside(fan: number | undefined, window: Range | null, { id }: Filament): Generator<Hit> {
+  if (fan === undefined || window === null) return;
+  if (fan >= window.low - fanAllowance && fan <= window.high + fanAllowance) return;
+  yield {
+    path: ['conditions', 'fan'],
+    part: 'value',
+    message: `The trial runs the fan at ${shown(fan, 'ratio')}, and ${id} is made for ${shownRange(window, 'ratio')}`,
+    found: shown(fan, 'ratio'),
+    allowed: shownRange(window, 'ratio'),
+    help: 'Check the share of the fan and the spool; a trial outside of the window says so in its notes.',
   };
 }
 

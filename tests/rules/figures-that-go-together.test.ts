@@ -16,7 +16,45 @@ const limit = 'temperatureLimit:\n    - {value: 100 Cel, basis: claimed, source:
 const bead = 'layerHeight: 0.3 mm, lineWidth: 0.66 mm';
 const infill = `  infill: {pathLength: 30 m, meanSegment: 20 mm, ${bead}}`;
 
+const settings = (speed: string, acceleration: string) => `settings:
+  outerContour: {speed: 120 mm/s, acceleration: 3000 mm/s2}
+  infill: {speed: ${speed} mm/s, acceleration: ${acceleration} mm/s2}`;
+
 const slips: readonly Slip[] = [
+  {
+    slip: 'an acceleration that lost a digit',
+    edits: [{ in: wren, from: 'value: 10000 mm/s2', to: 'value: 1000 mm/s2' }],
+    found: [
+      `warning plausibility/time-to-top-speed ${wren} | - {value: 1000 mm/s2, basis: claimed, source: plumstead-wren-sheet}`,
+    ],
+  },
+  {
+    slip: 'a print set faster than its machine goes',
+    edits: [{ in: cloverTrial, below: 'filament: oakhollow/clover-petg', add: settings('900', '4000') }],
+    found: [
+      `warning consistency/settings-above-machine ${cloverTrial} | infill: {speed: 900 mm/s, acceleration: 4000 mm/s2}`,
+    ],
+  },
+  {
+    slip: 'a setting that won a digit',
+    edits: [{ in: cloverTrial, below: 'filament: oakhollow/clover-petg', add: settings('300', '300') }],
+    found: [
+      `warning consistency/settings-apart ${cloverTrial} | infill: {speed: 300 mm/s, acceleration: 300 mm/s2}`,
+    ],
+  },
+  {
+    slip: 'a gauge far coarser than its display',
+    edits: [
+      {
+        in: cloverTrial,
+        below: 'scale: {resolution: 0.001 g}',
+        add: 'gauge: {resolution: 0.001 mm, accuracy: 0.04 mm}',
+      },
+    ],
+    found: [
+      `warning consistency/gauge-accuracy ${cloverTrial} | gauge: {resolution: 0.001 mm, accuracy: 0.04 mm}`,
+    ],
+  },
   {
     slip: 'a bed in °F',
     edits: [{ in: wren, from: limit, to: limit.replace('100', '212') }],
@@ -136,6 +174,24 @@ const slips: readonly Slip[] = [
 ];
 
 const nearMisses: readonly NearMiss[] = [
+  {
+    nearMiss: 'a heavy bed that runs up slowly',
+    edits: [{ in: wren, from: 'value: 10000 mm/s2', to: 'value: 1800 mm/s2' }],
+  },
+  {
+    nearMiss: 'a print set to all that its machine does',
+    edits: [{ in: cloverTrial, below: 'filament: oakhollow/clover-petg', add: settings('500', '10000') }],
+  },
+  {
+    nearMiss: 'a gauge that is good for some steps of its display',
+    edits: [
+      {
+        in: cloverTrial,
+        below: 'scale: {resolution: 0.001 g}',
+        add: 'gauge: {resolution: 0.001 mm, accuracy: 0.004 mm}',
+      },
+    ],
+  },
   {
     nearMiss: 'a bed that gets very hot',
     edits: [{ in: wren, from: limit, to: limit.replace('100', '190') }],

@@ -194,7 +194,10 @@ const nearMisses: readonly NearMiss[] = [
   },
   {
     nearMiss: 'a run-up as long as the bed',
-    edits: [{ in: wren, from: 'value: 10000 mm/s2', to: 'value: 900 mm/s2' }],
+    edits: [
+      { in: wren, from: 'value: 10000 mm/s2', to: 'value: 1800 mm/s2' },
+      { in: wren, from: 'x: 220 mm, y: 220 mm', to: 'x: 100 mm, y: 100 mm' },
+    ],
   },
   {
     nearMiss: 'an open machine for cold materials',

@@ -1,6 +1,8 @@
 import { expect, it } from 'vitest';
 import { findingsAfter, hook, house, type NearMiss, type Slip } from './edited-sample.ts';
 
+const infill = '  infill: {pathLength: 30 m, meanSegment: 20 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}';
+
 const slips: readonly Slip[] = [
   {
     slip: 'a line narrower than its layer is high',
@@ -20,11 +22,13 @@ const slips: readonly Slip[] = [
     edits: [
       {
         in: hook,
-        from: '{pathLength: 3 m, meanSegment: 25 mm}',
-        to: '{pathLength: 3 mm, meanSegment: 25 mm}',
+        below: infill,
+        add: '  bridge: {pathLength: 3 mm, meanSegment: 25 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}',
       },
     ],
-    found: [`error consistency/segment-length ${hook} | travel: {pathLength: 3 mm, meanSegment: 25 mm}`],
+    found: [
+      `error consistency/segment-length ${hook} | bridge: {pathLength: 3 mm, meanSegment: 25 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
+    ],
   },
   {
     slip: 'house rules of lines that do not fill their layer',
@@ -52,8 +56,8 @@ const nearMisses: readonly NearMiss[] = [
     edits: [
       {
         in: hook,
-        from: '{pathLength: 3 m, meanSegment: 25 mm}',
-        to: '{pathLength: 25 mm, meanSegment: 25 mm}',
+        below: infill,
+        add: '  bridge: {pathLength: 25 mm, meanSegment: 25 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}',
       },
     ],
   },
