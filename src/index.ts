@@ -55,12 +55,29 @@ export type { PlanRequest } from './decisions/plan-request.ts';
 export { planTrial } from './decisions/plan-trial.ts';
 export type { ProfileChange } from './decisions/profile-changes.ts';
 export {
+  coreTemperatureAtFlow,
+  flowAtCoreTemperature,
+  type MeltZone,
+  meanTemperatureAtFlow,
+  thermalDiffusivity,
+} from './physics/melt-zone.ts';
+export { densityOfFilledGrade, fillerMassFractionAtDensity } from './physics/mixture.ts';
+export { lengthToTouchSpeed, moveDuration, peakSpeedOfMove, runUpLength } from './physics/motion.ts';
+export {
+  bucklingPressure,
+  channelPressureDrop,
+  conePressureDrop,
+  pushingForce,
+  wallShearRate,
+} from './physics/nozzle-pressure.ts';
+export {
   type PathTime,
   type PrintPath,
   type PrintPlan,
   type PrintTime,
   printTime,
 } from './physics/print-time.ts';
+export { dailyExposureLevel, levelAtOtherDistance, sumOfLevels } from './physics/sound.ts';
 export { drawPlot } from './plots/draw-plot.ts';
 export { drawTextPlot, type TextPlotSize } from './plots/draw-text-plot.ts';
 export type { Plot, PlotAxis, PlotMark, PlotPoint } from './plots/plot.ts';
@@ -92,8 +109,11 @@ export { type Field, fieldsOf } from './scaffold/field.ts';
 export { type ScaffoldRequest, scaffold } from './scaffold/scaffold.ts';
 export type { SchemaFiles } from './scaffold/schema-part.ts';
 export { type Description, describe } from './statistics/describe.ts';
+export type { Distribution } from './statistics/distributions.ts';
 export { type LinearFit, type LinearFitProblem, leastSquares } from './statistics/least-squares.ts';
+export { type Propagated, type Propagation, propagate } from './statistics/monte-carlo.ts';
 export { nonlinearLeastSquares } from './statistics/nonlinear-least-squares.ts';
+export { studentTQuantile } from './statistics/student-t.ts';
 export type { Calculation, Term } from './tables/calculation.ts';
 export type { ConditionRow } from './tables/condition-row.ts';
 export { type DeriveOptions, deriveTables } from './tables/derive-tables.ts';

@@ -59,6 +59,7 @@ import { otherConditions } from './other-conditions.ts';
 import { otherDate } from './other-date.ts';
 import { pathsApart } from './paths-apart.ts';
 import { polymerOrder } from './polymer-order.ts';
+import { price } from './price.ts';
 import { printTimeRule } from './print-time.ts';
 import { readingOffTrend } from './reading-off-trend.ts';
 import type { Rule } from './rule.ts';
@@ -145,6 +146,7 @@ export const rules: readonly Rule[] = [
   nozzleTemperature,
   runUp,
   timeToTopSpeed,
+  price,
   shareAboveWhole,
   softeningOutsideFamily,
   strandDiameter,

@@ -19,7 +19,7 @@ describe('the reference prints of the demo registry', () => {
     expect(prints.every(({ data }) => data.origin === 'simulated')).toBe(true);
   });
 
-  it.each(prints.map(({ id }) => id))('%s took the modelled time within 5 %%', (id) => {
+  it.each(prints.map(({ id }) => id))('%s took the modelled time within a twentieth', (id) => {
     const modelled = modelledPrintTime(demo, demo.trial.get(id)!.data)!;
     expect(Math.abs(modelled / timeOf(id)! - 1)).toBeLessThan(0.05);
   });
@@ -31,7 +31,7 @@ describe('the time model against a head moved by small steps of time', () => {
     [2000, 120],
     [8000, 300],
     [40_000, 900],
-  ])('is within 10 %% at %d mm/s² and %d mm/s', (acceleration, speed) => {
+  ])('is within a tenth at %d mm/s² and %d mm/s', (acceleration, speed) => {
     const job = demo.job.get('mask-rack')!.data;
     const features = Object.keys(job.features) as JobFeature[];
     const settings = new Map(features.map((feature) => [feature, { speed, acceleration }]));

@@ -97,6 +97,19 @@ const slips: readonly Slip[] = [
     found: [`error plausibility/not-positive ${house} | flowMargin: -10 %`],
   },
   {
+    slip: 'a machine that costs a house',
+    edits: [
+      {
+        in: wren,
+        below: 'spool: {mass: 1 kg}',
+        add: 'price:\n  - {value: 990000 EUR, basis: claimed, source: plumstead-wren-sheet}',
+      },
+    ],
+    found: [
+      `warning plausibility/price ${wren} | - {value: 990000 EUR, basis: claimed, source: plumstead-wren-sheet}`,
+    ],
+  },
+  {
     slip: 'a machine for nothing',
     edits: [
       {
@@ -125,6 +138,16 @@ const slips: readonly Slip[] = [
 ];
 
 const nearMisses: readonly NearMiss[] = [
+  {
+    nearMiss: 'a price in a currency of many digits',
+    edits: [
+      {
+        in: wren,
+        below: 'spool: {mass: 1 kg}',
+        add: 'price:\n  - {value: 990000 JPY, basis: claimed, source: plumstead-wren-sheet}',
+      },
+    ],
+  },
   { nearMiss: 'a large machine', edits: [{ in: wren, from: 'x: 220 mm, y: 220 mm', to: 'x: 2 m, y: 2 m' }] },
   {
     nearMiss: 'a range that begins at zero',
