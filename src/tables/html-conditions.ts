@@ -3,7 +3,7 @@ import type { ConditionRow } from './condition-row.ts';
 import { element, type Markup } from './html-element.ts';
 import { captionedTable, cell, type HtmlColumn, headingRow, rowHeading } from './html-table.ts';
 import type { SpeedTable } from './speed-table.ts';
-import { headingWords, inPrint, withUnit } from './words.ts';
+import { headingWords, inPrint, withUnit, wordsOf } from './words.ts';
 
 const columns: readonly HtmlColumn[] = [
   { heading: 'What', unit: null, isNumber: false },
@@ -39,10 +39,12 @@ export function settingText({ window, unit }: ConditionRow): string {
   return low === high ? withUnit(low, unit) : `${low} to ${withUnit(high, unit)}`;
 }
 
+/** What the setting rests on, with the flags that the page explains: `measured (stale): trial …`. */
 function restsOnText(row: ConditionRow): string {
-  const text = ['basis', 'restsOn'].map((key) => {
+  const [basis, flags, restsOn] = (['basis', 'flags', 'restsOn'] as const).map((key) => {
     const column = conditionColumns.find((each) => each.key === key);
     return column === undefined ? null : conditionCell(row, column);
   });
-  return text.filter((part) => part !== null).join(': ');
+  const flagged = flags === null ? basis : `${basis} (${row.flags.map(wordsOf).join(', ')})`;
+  return [flagged, restsOn].filter((part) => part !== null).join(': ');
 }

@@ -69,8 +69,8 @@ function nextWords({ runnerUp }: SpeedRow): string {
 }
 
 /** The flags that the rows carry, each with its meaning; empty where there are none. */
-export function flagItems({ rows }: SpeedTable): Markup[] {
-  const used = new Set(rows.flatMap(({ flags }) => flags));
+export function flagItems({ rows, conditions }: SpeedTable): Markup[] {
+  const used = new Set([...rows, ...conditions].flatMap(({ flags }) => flags));
   return [...used]
     .sort()
     .flatMap((flag) => [element('dt', {}, [wordsOf(flag)]), element('dd', {}, [flagText[flag]])]);

@@ -5,6 +5,7 @@ import { loadRegistry } from '../../src/registry/load-registry.ts';
 import { deriveTables } from '../../src/tables/derive-tables.ts';
 import { everyPairing } from '../../src/tables/every-pairing.ts';
 import type { SpeedTable } from '../../src/tables/speed-table.ts';
+import { flagText } from '../../src/tables/words.ts';
 import { writeHtml } from '../../src/tables/write-html.ts';
 import { tableWith } from './pairing-with.ts';
 
@@ -65,6 +66,13 @@ describe('the page', () => {
 
   it.each(demoTables)('is valid and accessible HTML for $name', async ({ table: derived }) => {
     expect(await complaints(writeHtml(derived))).toEqual([]);
+  });
+
+  it('says beside a setting what is wrong with its evidence, and what that means', () => {
+    const conditions = table.conditions.map((row) => ({ ...row, flags: ['stale'] as const }));
+    const text = textOf(writeHtml({ ...table, rows: [], conditions }));
+    expect(text).toMatch(/claimed \(stale\): source oakhollow/);
+    expect(text).toContain(flagText.stale);
   });
 
   it('needs nothing from outside: no script, no file, no address but the name of the SVG language', () => {
