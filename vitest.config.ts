@@ -6,5 +6,7 @@ export default defineConfig({
     globalSetup: ['tests/reductions-folder.ts'],
     setupFiles: ['tests/reduce-once.ts'],
     testTimeout: 60_000,
+    // The default leaves one processor idle, which is half of a small machine.
+    maxWorkers: '100%',
   },
 });

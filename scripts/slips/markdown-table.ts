@@ -1,4 +1,4 @@
-import { aimOf, percent, share } from './report.ts';
+import { aimOf, medianRank, percent, share } from './report.ts';
 import { slipKinds } from './slip.ts';
 import type { Outcome } from './slipped-registry.ts';
 
@@ -10,12 +10,13 @@ export function markdownTable(outcomes: readonly Outcome[]): string {
     const schema = share(members, ({ bySchema }) => bySchema);
     const check = share(members, ({ byCheck }) => byCheck);
     const aim = aimOf(kind);
-    const cells = [kind, members.length, percent(schema), percent(check), aim === null ? '' : percent(aim)];
+    const aimed = aim === null ? '' : percent(aim);
+    const cells = [kind, members.length, percent(schema), percent(check), aimed, medianRank(members)];
     return [`| ${cells.join(' | ')} |`];
   });
   const head = [
-    '| slip | planted | caught by schema | caught by `check` | aim |',
-    '| --- | --: | --: | --: | --: |',
+    '| slip | planted | caught by schema | caught by `check` | aim | median rank |',
+    '| --- | --: | --: | --: | --: | --: |',
   ];
   return [...head, ...rows].join('\n');
 }

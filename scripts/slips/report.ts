@@ -75,7 +75,7 @@ export function percent(fraction: number | null): string {
   return fraction === null ? '-' : `${(Math.floor(fraction * 1000) / 10).toFixed(1)} %`;
 }
 
-function medianRank(outcomes: readonly Outcome[]): string {
+export function medianRank(outcomes: readonly Outcome[]): string {
   const ranks = outcomes.flatMap(({ rank }) => (rank === null ? [] : [rank])).sort((a, b) => a - b);
   return String(ranks[Math.floor((ranks.length - 1) / 2)] ?? '-');
 }
