@@ -1,22 +1,22 @@
 import { tableCautions } from '../tables/cautions.ts';
-import { escapeMarkdown, markdownList } from '../tables/markdown.ts';
+import { escapeMarkdown, markdownList, markdownTable } from '../tables/markdown.ts';
 import { claimStatusText, type JudgedClaim } from './claim-verdict.ts';
 import { claimText, evidenceText } from './claims-as-text.ts';
 import type { ClaimReport } from './judge-claims.ts';
 
+const columns = ['claim', 'claimed', 'is', 'because'].map((heading) => ({ heading, align: 'left' as const }));
+
 /** Claims against measurements as Markdown. */
 export function writeClaimsMarkdown({ machine, claims }: ClaimReport): string {
-  const table = [
-    '| claim | claimed | is | because |',
-    '| --- | --- | --- | --- |',
-    ...claims.map(
-      ({ claim, status, text }) =>
-        `| ${[claim.label, claimText(claim), claimStatusText[status], text].map(escapeMarkdown).join(' | ')} |`,
-    ),
-  ];
+  const rows = claims.map(({ claim, status, text }) => [
+    claim.label,
+    claimText(claim),
+    claimStatusText[status],
+    text,
+  ]);
   const parts = [
     `# What ${escapeMarkdown(machine)} claims, and what was measured`,
-    table.join('\n'),
+    markdownTable(columns, rows),
     ...claims.filter(({ evidence }) => evidence.length > 0).flatMap(detail),
     markdownList(tableCautions),
   ];

@@ -1,5 +1,6 @@
 import { tableCautions } from '../tables/cautions.ts';
-import { escapeMarkdown, markdownList } from '../tables/markdown.ts';
+import { escapeMarkdown, markdownList, markdownTable } from '../tables/markdown.ts';
+import type { GridColumn } from '../tables/text-grid.ts';
 import type { MatchResult } from './match-registry.ts';
 import { type PairingMatch, verdictText } from './match-verdict.ts';
 import { flowText } from './prediction-text.ts';
@@ -8,43 +9,44 @@ import { flowText } from './prediction-text.ts';
 export function writeMatchMarkdown(result: MatchResult): string {
   const parts = [
     `# ${result.ranked === null ? 'Machines and filaments' : `Machines for ${escapeMarkdown(result.ranked)}`}`,
-    (result.ranked === null ? matrix(result) : ranking(result.matches)).join('\n'),
+    result.ranked === null ? matrix(result) : ranking(result.matches),
     ...result.matches.flatMap((match) => reasonParts(match, result.ranked !== null)),
     markdownList(tableCautions),
   ];
   return `${parts.join('\n\n')}\n`;
 }
 
-function matrix({ machines, filaments, matches }: MatchResult): string[] {
+function matrix({ machines, filaments, matches }: MatchResult): string {
   const cell = (machine: string, filament: string) => {
     const match = matches.find((each) => each.machine === machine && each.filament === filament);
     return match === undefined ? '' : [verdictText[match.verdict], ...flowTexts(match)].join(', ');
   };
-  return [
-    row(['filament', ...machines]),
-    row(['---', ...machines.map(() => '---')], false),
-    ...filaments.map((filament) => row([filament, ...machines.map((machine) => cell(machine, filament))])),
-  ];
+  return markdownTable(
+    leftColumns('filament', ...machines.map(escapeMarkdown)),
+    filaments.map((filament) => [filament, ...machines.map((machine) => cell(machine, filament))]),
+  );
 }
 
-function ranking(matches: readonly PairingMatch[]): string[] {
-  return [
-    row(['machine', 'verdict', 'nozzle', 'melt flow']),
-    row(['---', '---', '---', '---'], false),
-    ...matches.map((match) =>
-      row([match.machine, verdictText[match.verdict], match.nozzle, flowTexts(match).join('')]),
-    ),
-  ];
+function ranking(matches: readonly PairingMatch[]): string {
+  return markdownTable(
+    leftColumns('machine', 'verdict', 'nozzle', 'melt flow'),
+    matches.map((match) => [
+      match.machine,
+      verdictText[match.verdict],
+      match.nozzle,
+      flowTexts(match).join(''),
+    ]),
+  );
+}
+
+function leftColumns(...headings: readonly string[]): GridColumn[] {
+  return headings.map((heading) => ({ heading, align: 'left' }));
 }
 
 function flowTexts({ flow }: PairingMatch): string[] {
   return flow === null
     ? []
     : [`${flow.isLowerBound ? 'at least ' : ''}${flowText(flow.value)} ${flow.basis}`];
-}
-
-function row(cells: readonly string[], escaped = true): string {
-  return `| ${cells.map((cell) => (escaped ? escapeMarkdown(cell) : cell)).join(' | ')} |`;
 }
 
 function reasonParts({ machine, filament, verdict, reasons }: PairingMatch, all: boolean): string[] {

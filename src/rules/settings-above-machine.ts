@@ -1,5 +1,4 @@
 import type { Hit } from '../registry/hit.ts';
-import type { Dimension } from '../units/dimension.ts';
 import type { ProfileRule } from './rule.ts';
 import { highestStated } from './stated.ts';
 import { shown } from './wording.ts';
@@ -25,32 +24,27 @@ settings:
     if (profile.kind !== 'trial') return;
     const machine = registry.machine.get(profile.data.machine ?? '')?.data;
     if (machine === undefined) return;
+    const topSpeed = highestStated(machine.topSpeed);
+    const hardest = highestStated(machine.acceleration);
     for (const [feature, { speed, acceleration }] of Object.entries(profile.data.settings ?? {})) {
-      const path = ['settings', feature];
-      yield* above([...path, 'speed'], speed, highestStated(machine.topSpeed), 'speed', machine.id);
-      yield* above(
-        [...path, 'acceleration'],
-        acceleration,
-        highestStated(machine.acceleration),
-        'acceleration',
-        machine.id,
-      );
+      yield* above(feature, speed, topSpeed, 'speed', machine.id);
+      yield* above(feature, acceleration, hardest, 'acceleration', machine.id);
     }
   },
 };
 
 function* above(
-  path: string[],
+  feature: string,
   value: number,
   limit: number | null,
-  dimension: Dimension & ('speed' | 'acceleration'),
+  dimension: 'speed' | 'acceleration',
   machine: string,
 ): Generator<Hit> {
   if (limit === null || value <= limit) return;
   yield {
-    path,
+    path: ['settings', feature, dimension],
     part: 'value',
-    message: `The print is set to ${shown(value, dimension)}, and ${machine} does ${shown(limit, dimension)}`,
+    message: `The print is set to ${shown(value, dimension)} for ${feature}, and ${machine} does ${shown(limit, dimension)}`,
     found: shown(value, dimension),
     allowed: `up to ${shown(limit, dimension)}`,
     help: 'Check the digits of the setting, and of what the machine is said to do.',

@@ -37,7 +37,7 @@ describe('the claims of a machine', () => {
   it('come as Markdown', async () => {
     const { out } = await claims('plumstead/wren', '--format', 'markdown');
     expect(out).toMatch(
-      /^# What plumstead\/wren claims, and what was measured\n\n\| claim \| claimed \| is \| because \|\n/,
+      /^# What plumstead\/wren claims, and what was measured\n\n\| claim +\| claimed +\| is +\| because +\|\n\| -+ \| -+ \| -+ \| -+ \|\n/,
     );
   });
 

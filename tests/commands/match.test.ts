@@ -86,7 +86,7 @@ describe('the ranking for a filament', () => {
 
   it('comes as Markdown in words', async () => {
     const { out } = await match(withTwin(), 'oakhollow/daisy-pla', '--format', 'markdown');
-    expect(out).toMatch(/\n\| plumstead\/wren \| suits \| hs-0\.6 \| 26 mm3\/s measured \|\n/);
+    expect(out).toMatch(/\n\| plumstead\/wren +\| suits +\| hs-0\.6 +\| 26 mm3\/s measured +\|\n/);
   });
 });
 
