@@ -1,12 +1,12 @@
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { secondsOfPauses, statedPauses } from '../src/bench/job-pauses.ts';
-import { type JobFeature, jobPlan } from '../src/bench/job-plan.ts';
-import { jobFilament } from '../src/decisions/job-filament.ts';
-import { type JobSpeed, jobSpeeds } from '../src/decisions/job-speeds.ts';
+import { secondsOfPauses, statedPauses } from '../src/bench/reference-print/job-pauses.ts';
+import { type JobFeature, jobPlan } from '../src/bench/reference-print/job-plan.ts';
+import { jobFilament } from '../src/decisions/compare/job-filament.ts';
+import { type JobSpeed, jobSpeeds } from '../src/decisions/compare/job-speeds.ts';
+import { conditionsOf, findPairing, type Pairing } from '../src/knowledge/pairing.ts';
 import { loadRegistry } from '../src/registry/load-registry.ts';
 import { randomSource } from '../src/statistics/random.ts';
-import { conditionsOf, findPairing, type Pairing } from '../src/tables/pairing.ts';
 import { simulatePrint } from './simulate-print.ts';
 import { simulatedPlan } from './simulated-plan.ts';
 

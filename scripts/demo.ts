@@ -1,9 +1,9 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { writeFiles } from '../src/commands/write-files.ts';
+import { writeFiles } from '../src/host/write-files.ts';
 import { checkRegistry, deriveTables, loadRegistry, reduceTrial, type SpeedRow } from '../src/index.ts';
-import { tableFiles } from '../src/tables/table-files.ts';
-import { alignedCells } from '../src/tables/text-grid.ts';
+import { tableFiles } from '../src/tables/write/table-files.ts';
+import { alignedCells } from '../src/text/text-grid.ts';
 
 const trial = 'lantern-stagecraft-pla-230-fine';
 const pairing = { machine: 'brackwater/lantern', filament: 'ashgrove/stagecraft-pla', policy: 'workshop' };

@@ -1,8 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import writeFileAtomic from 'write-file-atomic';
-import { diffSide } from '../src/commands/diff-side.ts';
-import { commitOf, gitText } from '../src/commands/git.ts';
-import { diffRegistries } from '../src/decisions/diff-registries.ts';
+import { diffSide } from '../src/commands/diff/diff-side.ts';
+import { diffRegistries } from '../src/decisions/diff/diff-registries.ts';
+import { commitOf, gitText } from '../src/host/git.ts';
 import { success } from '../src/result.ts';
 import { proposedChangeset } from './release/proposed-changeset.ts';
 import { type Schemas, schemaDiff } from './release/schema-diff.ts';

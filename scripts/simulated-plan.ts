@@ -1,4 +1,4 @@
-import type { JobFeature } from '../src/bench/job-plan.ts';
+import type { JobFeature } from '../src/bench/reference-print/job-plan.ts';
 import type { PrintPlan } from '../src/physics/print-time.ts';
 import type { SimulatedPrint } from './simulate-print.ts';
 

@@ -1,8 +1,8 @@
 #!/usr/bin/env node
 import { readFileSync } from 'node:fs';
-import { terminalProgress } from './commands/progress.ts';
+import { wantsColour } from './commands/cli-context.ts';
 import { run } from './commands/run.ts';
-import { wantsColour } from './commands/surroundings.ts';
+import { terminalProgress } from './host/progress.ts';
 
 const manifest = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')) as {
   version: string;
@@ -38,6 +38,6 @@ process.exitCode = await run(process.argv.slice(2), manifest.version, {
   ...(process.stdin.isTTY === true &&
     process.stderr.isTTY === true && {
       asker: async () =>
-        (await import('./commands/terminal-asker.ts')).terminalAsker(process.stdin, process.stderr),
+        (await import('./host/terminal-asker.ts')).terminalAsker(process.stdin, process.stderr),
     }),
 });

@@ -1,7 +1,11 @@
 export type { BenchProblem } from './bench/bench-problem.ts';
 export type { BenchRun, RunFact } from './bench/bench-run.ts';
-export { readBenchSheet } from './bench/bench-sheet.ts';
-export { fitLimitLine, type LimitLine, type LimitLineProblem, type LimitPoint } from './bench/limit-line.ts';
+export {
+  fitLimitLine,
+  type LimitLine,
+  type LimitLineProblem,
+  type LimitPoint,
+} from './bench/limit-line/limit-line.ts';
 export {
   type BeyondTested,
   type Extrapolation,
@@ -10,50 +14,55 @@ export {
   type TemperatureAnswer,
   type TemperatureSide,
   temperatureForFlow,
-} from './bench/limit-line-answers.ts';
-export type { Method, MethodName } from './bench/method.ts';
-export { benchMethods } from './bench/methods.ts';
-export type { Observations } from './bench/observations.ts';
+} from './bench/limit-line/limit-line-answers.ts';
 export {
   type NoLadders,
   type PairingReduction,
   type PairingTrialsRequest,
   reducePairing,
-} from './bench/pairing-reduction.ts';
+} from './bench/limit-line/pairing-reduction.ts';
+export type { Method, MethodName } from './bench/method.ts';
+export { benchMethods } from './bench/methods.ts';
 export { reduceTrial } from './bench/reduce-trial.ts';
 export type { ReducedResult, Reduction } from './bench/reduction.ts';
-export type { BenchPlan, PlanColumn, PlanRow, PlanSection, TrialDraft } from './decisions/bench-plan.ts';
-export type { Claim, ClaimedProperty } from './decisions/claim.ts';
+export { readBenchSheet } from './bench/sheet/bench-sheet.ts';
+export type { Observations } from './bench/sheet/observations.ts';
+export type { Claim, ClaimedProperty } from './decisions/claims/claim.ts';
 export type {
   ClaimEvidence,
   ClaimStatus,
   ClaimVerdict,
   JudgedClaim,
   Shortfall,
-} from './decisions/claim-verdict.ts';
-export { writeClaimsJson } from './decisions/claims-as-json.ts';
-export { writeClaimsMarkdown } from './decisions/claims-as-markdown.ts';
-export { writeClaimsText } from './decisions/claims-as-text.ts';
-export { type ComparisonRequest, comparePairings } from './decisions/compare-pairings.ts';
-export type { ComparedEstimate, Comparison } from './decisions/comparison.ts';
-export type { ProfileDiff } from './decisions/diff-profile.ts';
-export { diffRegistries, type RegistryDiff } from './decisions/diff-registries.ts';
-export type { CellMove, TablesDiff } from './decisions/diff-tables.ts';
-export type { FeatureTime, JobEstimate, TimeHolder } from './decisions/job-estimate.ts';
-export { type ClaimReport, judgeClaims } from './decisions/judge-claims.ts';
-export { writeMatchJson } from './decisions/match-as-json.ts';
-export { writeMatchMarkdown } from './decisions/match-as-markdown.ts';
-export { writeMatchText } from './decisions/match-as-text.ts';
-export { type MatchRequest, type MatchResult, matchRegistry } from './decisions/match-registry.ts';
-export type { MatchFlow, MatchReason, PairingMatch, Verdict } from './decisions/match-verdict.ts';
-export { writePlanCsv } from './decisions/plan-as-csv.ts';
-export { writePlanJson } from './decisions/plan-as-json.ts';
-export { writePlanMarkdown } from './decisions/plan-as-markdown.ts';
-export { writePlanText } from './decisions/plan-as-text.ts';
-export { type ReadingsPlace, writePlanTrial } from './decisions/plan-as-trial.ts';
-export type { PlanRequest } from './decisions/plan-request.ts';
-export { planTrial } from './decisions/plan-trial.ts';
-export type { ProfileChange } from './decisions/profile-changes.ts';
+} from './decisions/claims/claim-verdict.ts';
+export { writeClaimsJson } from './decisions/claims/claims-as-json.ts';
+export { writeClaimsMarkdown } from './decisions/claims/claims-as-markdown.ts';
+export { writeClaimsText } from './decisions/claims/claims-as-text.ts';
+export { type ClaimReport, judgeClaims } from './decisions/claims/judge-claims.ts';
+export { type ComparisonRequest, comparePairings } from './decisions/compare/compare-pairings.ts';
+export type { ComparedEstimate, Comparison } from './decisions/compare/comparison.ts';
+export { jsonComparison } from './decisions/compare/comparison-as-json.ts';
+export { markdownComparison } from './decisions/compare/comparison-as-markdown.ts';
+export { textComparison } from './decisions/compare/comparison-as-text.ts';
+export type { FeatureTime, JobEstimate, TimeHolder } from './decisions/compare/job-estimate.ts';
+export type { ProfileDiff } from './decisions/diff/diff-profile.ts';
+export { diffRegistries, type RegistryDiff } from './decisions/diff/diff-registries.ts';
+export type { CellMove, TablesDiff } from './decisions/diff/diff-tables.ts';
+export type { ProfileChange } from './decisions/diff/profile-changes.ts';
+export { writeMatchJson } from './decisions/match/match-as-json.ts';
+export { writeMatchMarkdown } from './decisions/match/match-as-markdown.ts';
+export { writeMatchText } from './decisions/match/match-as-text.ts';
+export { type MatchRequest, type MatchResult, matchRegistry } from './decisions/match/match-registry.ts';
+export type { MatchFlow, MatchReason, PairingMatch, Verdict } from './decisions/match/match-verdict.ts';
+export type { BenchPlan, PlanColumn, PlanRow, PlanSection, TrialDraft } from './decisions/plan/bench-plan.ts';
+export { writePlanCsv } from './decisions/plan/plan-as-csv.ts';
+export { writePlanJson } from './decisions/plan/plan-as-json.ts';
+export { writePlanMarkdown } from './decisions/plan/plan-as-markdown.ts';
+export { writePlanText } from './decisions/plan/plan-as-text.ts';
+export { type ReadingsPlace, writePlanTrial } from './decisions/plan/plan-as-trial.ts';
+export type { PlanRequest } from './decisions/plan/plan-request.ts';
+export { planTrial } from './decisions/plan/plan-trial.ts';
+export type { PairingRequest } from './knowledge/pairing.ts';
 export {
   coreTemperatureAtFlow,
   flowAtCoreTemperature,
@@ -98,11 +107,8 @@ export { type LoadedRegistry, loadRegistry } from './registry/load-registry.ts';
 export { type MigratedText, migrateText } from './registry/migrations/migrate-text.ts';
 export type { AnyProfile, Profile, ReadDocument } from './registry/profile.ts';
 export type { Registry } from './registry/registry.ts';
-export { jsonComparison } from './report/json-comparison.ts';
-export { markdownComparison } from './report/markdown-comparison.ts';
-export { textComparison } from './report/text-comparison.ts';
 export type { Result } from './result.ts';
-export { type CheckOptions, checkRegistry } from './rules/check-registry.ts';
+export { type CheckOptions, checkRegistry } from './rules/engine/check-registry.ts';
 export { answerProblem } from './scaffold/answer-problem.ts';
 export type { Answers } from './scaffold/answers.ts';
 export { type Field, fieldsOf } from './scaffold/field.ts';
@@ -114,21 +120,20 @@ export { type LinearFit, type LinearFitProblem, leastSquares } from './statistic
 export { type Propagated, type Propagation, propagate } from './statistics/monte-carlo.ts';
 export { nonlinearLeastSquares } from './statistics/nonlinear-least-squares.ts';
 export { studentTQuantile } from './statistics/student-t.ts';
-export type { Calculation, Term } from './tables/calculation.ts';
-export type { ConditionRow } from './tables/condition-row.ts';
-export { type DeriveOptions, deriveTables } from './tables/derive-tables.ts';
-export { explainRow } from './tables/explain-row.ts';
-export { fillTemplate, readTemplate, type Template } from './tables/fill-template.ts';
-export type { Ground } from './tables/ground.ts';
-export type { MeltLimit } from './tables/melt-limit.ts';
-export type { PairingRequest } from './tables/pairing.ts';
-export { findRow, rowAddress } from './tables/row-address.ts';
-export type { RowFlag } from './tables/row-flag.ts';
-export type { Bound, BoundName, SpeedRow, SpeedTable, TableInput } from './tables/speed-table.ts';
-export { type TemplateEscape, templateEscapes } from './tables/template-escape.ts';
-export { writeConditionsCsv, writeConditionsMetadata } from './tables/write-conditions-csv.ts';
-export { writeCsv } from './tables/write-csv.ts';
-export { writeCsvMetadata } from './tables/write-csv-metadata.ts';
-export { writeHtml } from './tables/write-html.ts';
-export { writeJson } from './tables/write-json.ts';
-export { writeMarkdown } from './tables/write-markdown.ts';
+export { writeHtml } from './tables/card/write-html.ts';
+export type { Calculation, Term } from './tables/derive/calculation.ts';
+export type { ConditionRow } from './tables/derive/condition-row.ts';
+export { type DeriveOptions, deriveTables } from './tables/derive/derive-tables.ts';
+export { explainRow } from './tables/derive/explain-row.ts';
+export type { MeltLimit } from './tables/derive/melt-limit.ts';
+export { findRow, rowAddress } from './tables/derive/row-address.ts';
+export type { RowFlag } from './tables/derive/row-flag.ts';
+export type { Ground } from './tables/derive/sourced-value.ts';
+export type { Bound, BoundName, SpeedRow, SpeedTable, TableInput } from './tables/derive/speed-table.ts';
+export { fillTemplate, readTemplate, type Template } from './tables/template/fill-template.ts';
+export { type TemplateEscape, templateEscapes } from './tables/template/template-escape.ts';
+export { writeConditionsCsv, writeConditionsMetadata } from './tables/write/write-conditions-csv.ts';
+export { writeCsv } from './tables/write/write-csv.ts';
+export { writeCsvMetadata } from './tables/write/write-csv-metadata.ts';
+export { writeJson } from './tables/write/write-json.ts';
+export { writeMarkdown } from './tables/write/write-markdown.ts';

@@ -6,8 +6,8 @@ import { describe, expect, it, test } from 'vitest';
 
 /** From the top to the bottom: a file imports from its own folder and from those above it. */
 const layers = [
-  ...['units', 'physics', 'statistics', 'plots', 'registry', 'bench', 'rules', 'scaffold'],
-  ...['tables', 'decisions', 'report', 'site', 'commands'],
+  ...['text', 'units', 'physics', 'statistics', 'plots', 'registry', 'knowledge', 'bench', 'evidence'],
+  ...['rules', 'scaffold', 'tables', 'prediction', 'decisions', 'report', 'site', 'host', 'commands'],
 ];
 
 /** Outside of the layers: one that everybody may import, and those that may import everything. */
@@ -83,6 +83,31 @@ describe('the layers', () => {
     expect(downwards).toEqual([]);
   });
 
+  test('the questions of `decisions/` do not know each other', () => {
+    const neighbours = importsWhere((target, file) => {
+      const [from, to] = [file.split('/'), target.split('/')];
+      return from[0] === 'decisions' && to[0] === 'decisions' && from[1] !== to[1];
+    });
+    expect(neighbours).toEqual([]);
+  });
+
+  test('`host/` is imported by commands and entrances alone', () => {
+    const within = ['host', 'commands'];
+    const strangers = importsWhere(
+      (target, file) => folderOf(target) === 'host' && ![...within, ...entrances].includes(folderOf(file)),
+    );
+    expect(strangers).toEqual([]);
+  });
+
+  test('no folder holds more files than one can read at a glance', () => {
+    const folders = [...new Set(written.map((file) => posix.dirname(file)))];
+    const crowded = folders.filter((folder) => {
+      const most = folder.startsWith('rules/') ? 40 : 30;
+      return written.filter((file) => posix.dirname(file) === folder).length > most;
+    });
+    expect(crowded).toEqual([]);
+  });
+
   test('no file leads back to itself', () => {
     expect([...importsOf.keys()].flatMap((file) => cycleFrom(file))).toEqual([]);
   });
@@ -114,7 +139,10 @@ describe('a command loads at its start', () => {
     'with %s neither questions, plots nor templates',
     (command) => {
       const heavy = ['@clack/prompts', 'd3-array', 'd3-shape', 'mustache'];
-      expect(packagesBehind(`commands/${command}.ts`).filter((name) => heavy.includes(name))).toEqual([]);
+      const [file = ''] = [`commands/${command}.ts`, `commands/${command}/${command}.ts`].filter((path) =>
+        files.includes(path),
+      );
+      expect(packagesBehind(file).filter((name) => heavy.includes(name))).toEqual([]);
     },
   );
 });
@@ -134,7 +162,9 @@ function packagesBehind(start: string): string[] {
 
 /** The files that may touch other files and programs. */
 function isAtTheEdge(file: string): boolean {
-  return file === 'cli.ts' || file === 'registry/registry-files.ts' || folderOf(file) === 'commands';
+  return (
+    ['cli.ts', 'registry/registry-files.ts'].includes(file) || ['host', 'commands'].includes(folderOf(file))
+  );
 }
 
 describe('effects stay at the edge:', () => {

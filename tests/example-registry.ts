@@ -3,7 +3,7 @@ import { dirname, join, relative } from 'node:path';
 import { parse } from 'yaml';
 import { shapes } from '../src/registry/generated/shapes.ts';
 import { expectedPath, type Kind, kindFolders } from '../src/registry/kind.ts';
-import type { RuleExample } from '../src/rules/rule.ts';
+import type { RuleExample } from '../src/rules/engine/rule.ts';
 import { sampleRegistry } from './sample-registry.ts';
 
 /** A copy of the sample registry to which the keys of an example of a rule are applied. */

@@ -1,10 +1,10 @@
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import type { Asker } from '../src/commands/asker.ts';
-import type { Progress } from '../src/commands/progress.ts';
 import { run } from '../src/commands/run.ts';
+import type { Asker } from '../src/host/asker.ts';
+import type { Progress } from '../src/host/progress.ts';
 import type { Finding } from '../src/registry/finding.ts';
-import type { Summary } from '../src/report/summary.ts';
+import type { Summary } from '../src/report/findings/summary.ts';
 
 /** The day on which all tests run. */
 export const testDay = '2026-06-01';

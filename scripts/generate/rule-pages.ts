@@ -1,6 +1,6 @@
-import { rulePageName } from '../../src/report/rule-address.ts';
-import { ruleIndex, rulePage } from '../../src/report/rule-page.ts';
-import { documentedRules, rulesByClass } from '../../src/rules/documented-rules.ts';
+import { rulePageName } from '../../src/report/rules/rule-address.ts';
+import { ruleIndex, rulePage } from '../../src/report/rules/rule-page.ts';
+import { documentedRules, rulesByClass } from '../../src/rules/engine/documented-rules.ts';
 
 /** The pages of docs/rules by file name: one a rule, and the list of all. */
 export function rulePages(): ReadonlyMap<string, string> {

@@ -1,9 +1,9 @@
-import type { ProfileDiff } from '../../src/decisions/diff-profile.ts';
-import type { RegistryDiff } from '../../src/decisions/diff-registries.ts';
-import { type Bump, gravestBump } from '../../src/decisions/profile-bump.ts';
-import type { ProfileChange } from '../../src/decisions/profile-changes.ts';
-import { changeName, sideText } from '../../src/report/change-text.ts';
-import { tellingChanges } from '../../src/report/diff-digest.ts';
+import type { ProfileDiff } from '../../src/decisions/diff/diff-profile.ts';
+import type { RegistryDiff } from '../../src/decisions/diff/diff-registries.ts';
+import { type Bump, gravestBump } from '../../src/decisions/diff/profile-bump.ts';
+import type { ProfileChange } from '../../src/decisions/diff/profile-changes.ts';
+import { changeName, sideText } from '../../src/report/diff/change-text.ts';
+import { tellingChanges } from '../../src/report/diff/diff-digest.ts';
 import type { SchemaDiff } from './schema-diff.ts';
 
 /** What has changed in the package since its last release, as far as files show it. */

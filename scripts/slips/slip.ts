@@ -1,6 +1,6 @@
 import type { AnyProfile } from '../../src/registry/profile.ts';
 import { type Path, toPointer } from '../../src/registry/shape.ts';
-import { placeAt } from '../../src/registry/yaml-document.ts';
+import { placeAt } from '../../src/registry/yaml/yaml-document.ts';
 
 /** The slips that are planted, in the order of the table. */
 export const slipKinds = [

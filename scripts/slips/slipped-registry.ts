@@ -14,8 +14,8 @@ import {
   readRegistryFiles,
 } from '../../src/registry/registry-files.ts';
 import { sourceText } from '../../src/registry/source-text.ts';
-import { plainValue, readYaml } from '../../src/registry/yaml-document.ts';
-import { checkRegistry } from '../../src/rules/check-registry.ts';
+import { plainValue, readYaml } from '../../src/registry/yaml/yaml-document.ts';
+import { checkRegistry } from '../../src/rules/engine/check-registry.ts';
 import type { Slip } from './slip.ts';
 
 /** What became of a slip. */

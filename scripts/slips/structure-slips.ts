@@ -4,7 +4,7 @@ import type { AnyProfile } from '../../src/registry/profile.ts';
 import type { Registry } from '../../src/registry/registry.ts';
 import type { Path } from '../../src/registry/shape.ts';
 import { statementsOf } from '../../src/registry/statement.ts';
-import { placeAt } from '../../src/registry/yaml-document.ts';
+import { placeAt } from '../../src/registry/yaml/yaml-document.ts';
 import type { RandomSource } from '../../src/statistics/random.ts';
 import { type Slip, type SlipKind, scalarSlip, textSlip } from './slip.ts';
 

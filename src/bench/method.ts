@@ -2,9 +2,9 @@ import type { Trial } from '../registry/generated/documents.ts';
 import type { Result } from '../result.ts';
 import type { BenchProblem } from './bench-problem.ts';
 import type { BenchRun, RunFact } from './bench-run.ts';
-import type { ColumnPlan } from './column-plan.ts';
-import type { Observations } from './observations.ts';
 import type { Reduction } from './reduction.ts';
+import type { ColumnPlan } from './sheet/column-plan.ts';
+import type { Observations } from './sheet/observations.ts';
 
 /** Name of a bench method, as trials write it. */
 export type MethodName = Trial['method'];

@@ -6,7 +6,7 @@ import { type BenchRun, factTexts } from './bench-run.ts';
 import type { Method, TrialKey } from './method.ts';
 import { benchMethods } from './methods.ts';
 import type { Reduction } from './reduction.ts';
-import { trialObservations } from './trial-observations.ts';
+import { trialObservations } from './sheet/trial-observations.ts';
 import { trialRun } from './trial-run.ts';
 
 /**

@@ -9,3 +9,6 @@ export const usualLengthResolution = 0.01;
  * typical value, from memory).
  */
 export const usualLengthAccuracy = 0.02;
+
+/** Largest part of a mass, as a fraction, that the step of the scale may cost (common practice, no source). */
+export const largestScaleShare = 0.005;

@@ -1,13 +1,13 @@
 import { Command, Option } from 'commander';
-import { writeClaimsJson } from '../decisions/claims-as-json.ts';
-import { writeClaimsMarkdown } from '../decisions/claims-as-markdown.ts';
-import { writeClaimsText } from '../decisions/claims-as-text.ts';
-import { judgeClaims } from '../decisions/judge-claims.ts';
+import { writeClaimsJson } from '../decisions/claims/claims-as-json.ts';
+import { writeClaimsMarkdown } from '../decisions/claims/claims-as-markdown.ts';
+import { writeClaimsText } from '../decisions/claims/claims-as-text.ts';
+import { judgeClaims } from '../decisions/claims/judge-claims.ts';
+import { registryFolders } from '../host/registry-folders.ts';
 import { loadRegistry } from '../registry/load-registry.ts';
-import type { Finish } from './finish.ts';
-import { registryFolders } from './registry-folders.ts';
+import type { Surroundings } from './cli-context.ts';
+import type { Finish } from './exit-status.ts';
 import { registryOption } from './shared-options.ts';
-import type { Surroundings } from './surroundings.ts';
 
 interface ClaimsOptions {
   readonly format: keyof typeof writers;

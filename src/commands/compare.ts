@@ -1,17 +1,17 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
-import { type ComparisonRequest, comparePairings } from '../decisions/compare-pairings.ts';
+import { type ComparisonRequest, comparePairings } from '../decisions/compare/compare-pairings.ts';
+import { jsonComparison } from '../decisions/compare/comparison-as-json.ts';
+import { markdownComparison } from '../decisions/compare/comparison-as-markdown.ts';
+import { textComparison } from '../decisions/compare/comparison-as-text.ts';
+import { registryFolders } from '../host/registry-folders.ts';
+import type { FittedRequest } from '../knowledge/pairing.ts';
 import { loadRegistry } from '../registry/load-registry.ts';
-import { jsonComparison } from '../report/json-comparison.ts';
-import { markdownComparison } from '../report/markdown-comparison.ts';
-import { textComparison } from '../report/text-comparison.ts';
-import type { FittedRequest } from '../tables/pairing.ts';
 import type { Money } from '../units/canonical.ts';
 import { parseMoney } from '../units/parse-quantity.ts';
-import type { Finish } from './finish.ts';
+import type { Surroundings } from './cli-context.ts';
+import type { Finish } from './exit-status.ts';
 import { readPairing } from './pairing-argument.ts';
-import { registryFolders } from './registry-folders.ts';
 import { registryOption } from './shared-options.ts';
-import type { Surroundings } from './surroundings.ts';
 
 interface CompareOptions {
   readonly policy?: string;

@@ -2,11 +2,11 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { basename, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Command } from 'commander';
+import { writeNewFile } from '../host/write-new-file.ts';
 import { compareText } from '../registry/finding.ts';
 import { failure, type Result, success } from '../result.ts';
-import type { Finish } from './finish.ts';
-import type { Surroundings } from './surroundings.ts';
-import { writeNewFile } from './write-new-file.ts';
+import type { Surroundings } from './cli-context.ts';
+import type { Finish } from './exit-status.ts';
 
 const template = fileURLToPath(new URL('../../templates/registry/', import.meta.url));
 

@@ -1,13 +1,13 @@
 import { Command, Option } from 'commander';
-import { writeMatchJson } from '../decisions/match-as-json.ts';
-import { writeMatchMarkdown } from '../decisions/match-as-markdown.ts';
-import { writeMatchText } from '../decisions/match-as-text.ts';
-import { matchRegistry } from '../decisions/match-registry.ts';
+import { writeMatchJson } from '../decisions/match/match-as-json.ts';
+import { writeMatchMarkdown } from '../decisions/match/match-as-markdown.ts';
+import { writeMatchText } from '../decisions/match/match-as-text.ts';
+import { matchRegistry } from '../decisions/match/match-registry.ts';
+import { registryFolders } from '../host/registry-folders.ts';
 import { loadRegistry } from '../registry/load-registry.ts';
-import type { Finish } from './finish.ts';
-import { registryFolders } from './registry-folders.ts';
+import type { Surroundings } from './cli-context.ts';
+import type { Finish } from './exit-status.ts';
 import { registryOption } from './shared-options.ts';
-import type { Surroundings } from './surroundings.ts';
 
 interface MatchOptions {
   readonly machine?: string;

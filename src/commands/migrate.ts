@@ -1,19 +1,19 @@
 import { statSync } from 'node:fs';
 import { basename, dirname, resolve } from 'node:path';
 import { Command } from 'commander';
+import { registryFolders } from '../host/registry-folders.ts';
+import { replaceText } from '../host/replace-text.ts';
 import { rootOf } from '../registry/load-registry.ts';
 import { type MigratedText, migrateText } from '../registry/migrations/migrate-text.ts';
 import { migrations } from '../registry/migrations/migrations.ts';
 import { type ReadFile, readRegistryFile, readRegistryFiles } from '../registry/registry-files.ts';
 import type { SourceText } from '../registry/source-text.ts';
-import { changedLines } from '../report/changed-lines.ts';
-import { counted } from '../report/summary.ts';
+import { changedLines } from '../report/diff/changed-lines.ts';
+import { counted } from '../report/findings/summary.ts';
 import { failure, type Result, success } from '../result.ts';
-import { printable } from '../units/printable.ts';
-import type { Finish } from './finish.ts';
-import { registryFolders } from './registry-folders.ts';
-import { replaceText } from './replace-text.ts';
-import { exitStatus, type Surroundings } from './surroundings.ts';
+import { printable } from '../text/printable.ts';
+import { exitStatus, type Surroundings } from './cli-context.ts';
+import type { Finish } from './exit-status.ts';
 
 export function migrateCommand(surroundings: Surroundings, finish: Finish): Command {
   return new Command('migrate')

@@ -1,6 +1,6 @@
-import { quote } from '../registry/quote.ts';
+import type { FittedRequest } from '../knowledge/pairing.ts';
 import { failure, type Result, success } from '../result.ts';
-import type { FittedRequest } from '../tables/pairing.ts';
+import { quote } from '../text/quote.ts';
 
 /** Reads `MACHINE:NOZZLE+FILAMENT` or `MACHINE+FILAMENT`, such as `brackwater/lantern:hs-0.6+ashgrove/stagecraft-pla`. */
 export function readPairing(written: string): Result<FittedRequest, string> {

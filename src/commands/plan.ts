@@ -1,23 +1,23 @@
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { Command, Option } from 'commander';
-import type { BenchPlan } from '../decisions/bench-plan.ts';
-import { writePlanCsv } from '../decisions/plan-as-csv.ts';
-import { writePlanJson } from '../decisions/plan-as-json.ts';
-import { writePlanMarkdown } from '../decisions/plan-as-markdown.ts';
-import { writePlanText } from '../decisions/plan-as-text.ts';
-import { writePlanTrial } from '../decisions/plan-as-trial.ts';
-import type { PlanRequest } from '../decisions/plan-request.ts';
-import { plannedMethods, planTrial } from '../decisions/plan-trial.ts';
+import type { BenchPlan } from '../decisions/plan/bench-plan.ts';
+import { writePlanCsv } from '../decisions/plan/plan-as-csv.ts';
+import { writePlanJson } from '../decisions/plan/plan-as-json.ts';
+import { writePlanMarkdown } from '../decisions/plan/plan-as-markdown.ts';
+import { writePlanText } from '../decisions/plan/plan-as-text.ts';
+import { writePlanTrial } from '../decisions/plan/plan-as-trial.ts';
+import type { PlanRequest } from '../decisions/plan/plan-request.ts';
+import { plannedMethods, planTrial } from '../decisions/plan/plan-trial.ts';
+import { registryFolders } from '../host/registry-folders.ts';
+import { writeFiles } from '../host/write-files.ts';
 import { loadRegistry } from '../registry/load-registry.ts';
 import { failure, type Result, success } from '../result.ts';
 import type { Dimension } from '../units/dimension.ts';
 import { parseQuantity } from '../units/parse-quantity.ts';
-import type { Finish } from './finish.ts';
-import { registryFolders } from './registry-folders.ts';
+import type { Surroundings } from './cli-context.ts';
+import type { Finish } from './exit-status.ts';
 import { registryOption, todayOption } from './shared-options.ts';
-import type { Surroundings } from './surroundings.ts';
-import { writeFiles } from './write-files.ts';
 
 interface PlanOptions {
   readonly nozzle?: string;

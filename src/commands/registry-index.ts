@@ -2,18 +2,18 @@ import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { Command } from 'commander';
 import writeFileAtomic from 'write-file-atomic';
+import { fileErrorCode } from '../host/file-error.ts';
+import { registryFolder } from '../host/registry-folders.ts';
 import { loadRegistry } from '../registry/load-registry.ts';
-import { readIndexedFiles } from '../registry/read-registry-index.ts';
+import { readIndexedFiles } from '../registry/mirror/read-registry-index.ts';
+import { type IndexedFile, indexOf, writeIndex } from '../registry/mirror/registry-index.ts';
+import { type IndexDifference, verifyIndex } from '../registry/mirror/verify-index.ts';
 import { readRegistryFile, readRegistryFiles } from '../registry/registry-files.ts';
-import { type IndexedFile, indexOf, writeIndex } from '../registry/registry-index.ts';
-import { type IndexDifference, verifyIndex } from '../registry/verify-index.ts';
-import { counted } from '../report/summary.ts';
+import { counted } from '../report/findings/summary.ts';
 import { failure, type Result } from '../result.ts';
-import { printable } from '../units/printable.ts';
-import { fileErrorCode } from './file-error.ts';
-import type { Finish } from './finish.ts';
-import { registryFolder } from './registry-folders.ts';
-import { exitStatus, type Surroundings } from './surroundings.ts';
+import { printable } from '../text/printable.ts';
+import { exitStatus, type Surroundings } from './cli-context.ts';
+import type { Finish } from './exit-status.ts';
 
 interface IndexOptions {
   readonly out?: string;

@@ -1,12 +1,12 @@
 import { Command, Option } from 'commander';
-import { nearestWord } from '../registry/nearest-word.ts';
-import { quote } from '../registry/quote.ts';
-import { jsonRules } from '../report/json-rules.ts';
-import { ruleList } from '../report/rule-list.ts';
-import { rulePage } from '../report/rule-page.ts';
-import { documentedRules, rulesByClass } from '../rules/documented-rules.ts';
-import type { Finish } from './finish.ts';
-import type { Surroundings } from './surroundings.ts';
+import { jsonRules } from '../report/rules/json-rules.ts';
+import { ruleList } from '../report/rules/rule-list.ts';
+import { rulePage } from '../report/rules/rule-page.ts';
+import { documentedRules, rulesByClass } from '../rules/engine/documented-rules.ts';
+import { nearestWord } from '../text/nearest-word.ts';
+import { quote } from '../text/quote.ts';
+import type { Surroundings } from './cli-context.ts';
+import type { Finish } from './exit-status.ts';
 
 interface RulesOptions {
   readonly format: 'text' | 'json';

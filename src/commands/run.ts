@@ -1,17 +1,17 @@
 import { Command, CommanderError } from 'commander';
-import { type Finish, rememberFinish } from './finish.ts';
-import { type ExitStatus, exitStatus, type Surroundings } from './surroundings.ts';
+import { type ExitStatus, exitStatus, type Surroundings } from './cli-context.ts';
+import { type Finish, rememberFinish } from './exit-status.ts';
 
 type MakeCommand = (surroundings: Surroundings, finish: Finish) => Command;
 
 /** The commands in the order of the help; each is loaded only when it is asked for. */
 const commands: Readonly<Record<string, () => Promise<MakeCommand>>> = {
-  check: async () => (await import('./check.ts')).checkCommand,
-  reduce: async () => (await import('./reduce.ts')).reduceCommand,
-  tables: async () => (await import('./tables.ts')).tablesCommand,
+  check: async () => (await import('./check/check.ts')).checkCommand,
+  reduce: async () => (await import('./reduce/reduce.ts')).reduceCommand,
+  tables: async () => (await import('./tables/tables.ts')).tablesCommand,
   init: async () => (await import('./init.ts')).initCommand,
-  new: async () => (await import('./new.ts')).newCommand,
-  diff: async () => (await import('./diff.ts')).diffCommand,
+  new: async () => (await import('./new/new.ts')).newCommand,
+  diff: async () => (await import('./diff/diff.ts')).diffCommand,
   plan: async () => (await import('./plan.ts')).planCommand,
   index: async () => (await import('./registry-index.ts')).indexCommand,
   match: async () => (await import('./match.ts')).matchCommand,
@@ -19,7 +19,7 @@ const commands: Readonly<Record<string, () => Promise<MakeCommand>>> = {
   claims: async () => (await import('./claims.ts')).claimsCommand,
   migrate: async () => (await import('./migrate.ts')).migrateCommand,
   rules: async () => (await import('./rules.ts')).rulesCommand,
-  completion: async () => (await import('./completion.ts')).completionCommand,
+  completion: async () => (await import('./completion/completion.ts')).completionCommand,
 };
 
 /** Runs the command line `meltbounds ARGUMENTS…` and returns its exit status. */

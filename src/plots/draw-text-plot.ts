@@ -1,4 +1,4 @@
-import { printable } from '../units/printable.ts';
+import { printable } from '../text/printable.ts';
 import { brailleCanvas } from './braille-canvas.ts';
 import { axisLabel, type Plot, type PlotMark } from './plot.ts';
 import { type PlotScale, plotScale } from './plot-scale.ts';

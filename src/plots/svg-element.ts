@@ -1,4 +1,4 @@
-import { xmlAttribute, xmlContent } from './xml-text.ts';
+import { xmlAttribute, xmlContent } from '../text/xml-text.ts';
 
 /** Attributes of an element; those that are undefined are left out. */
 export type SvgAttributes = Readonly<Record<string, string | number | undefined>>;

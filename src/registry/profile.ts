@@ -12,7 +12,7 @@ import type { Kind } from './kind.ts';
 import type { ReadFile } from './registry-files.ts';
 import type { Path } from './shape.ts';
 import type { SourceText } from './source-text.ts';
-import type { YamlDocument } from './yaml-document.ts';
+import type { YamlDocument } from './yaml/yaml-document.ts';
 
 /** Type of the normalised document of each kind. */
 export interface DocumentOfKind {

@@ -1,14 +1,14 @@
-import { checkShape } from './check-shape.ts';
-import { fileRules } from './file-rule.ts';
 import { compareFindings, type Finding, type Span, wholeFile } from './finding.ts';
+import { checkShape } from './form/check-shape.ts';
+import { fileRules } from './form/file-rule.ts';
+import { capital } from './form/shape-message.ts';
 import type { Hit } from './hit.ts';
 import { identityOfPath, isKind, type Kind, kindFolders, kinds } from './kind.ts';
 import type { AnyProfile, ReadDocument } from './profile.ts';
 import type { ReadFile } from './registry-files.ts';
 import { isObject, toPointer } from './shape.ts';
-import { capital } from './shape-message.ts';
 import type { SourceText } from './source-text.ts';
-import { locate, plainValue, readYaml, type YamlDocument } from './yaml-document.ts';
+import { locate, plainValue, readYaml, type YamlDocument } from './yaml/yaml-document.ts';
 
 /** What became of one file: its profile if it can be used, and everything that is wrong with it so far. */
 export interface ReadProfile {

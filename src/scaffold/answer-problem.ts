@@ -1,4 +1,4 @@
-import { checkShape } from '../registry/check-shape.ts';
+import { checkShape } from '../registry/form/check-shape.ts';
 import type { Kind } from '../registry/kind.ts';
 import { type Path, toPointer } from '../registry/shape.ts';
 import { withValue } from './answers.ts';

@@ -1,5 +1,6 @@
+import { quote } from '../text/quote.ts';
 import { type Dimension, dimensionInfo } from './dimension.ts';
-import { type QuantityProblem, quantityProblem, quote } from './quantity-problem.ts';
+import { type QuantityProblem, quantityProblem } from './quantity-problem.ts';
 import { withoutUnit } from './unit-problem.ts';
 
 /** The problem with a value that is no text: a bare number, or something that holds no quantity at all. */

@@ -1,7 +1,8 @@
+import { quote } from '../text/quote.ts';
 import { type Dimension, dimensionInfo } from './dimension.ts';
 import { notANumber } from './non-text.ts';
 import { isNumber, mostSignificantDigits, spaces, trimSpaces } from './number-form.ts';
-import { type QuantityProblem, quantityProblem, quote } from './quantity-problem.ts';
+import { type QuantityProblem, quantityProblem } from './quantity-problem.ts';
 import { findUnit } from './unit-table.ts';
 
 const notFinite = /^[+\-\u2212]?\.?(?:nan|inf(?:inity)?|∞)(?![a-z])/i;

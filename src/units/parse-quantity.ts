@@ -1,9 +1,10 @@
 import type { Result } from '../result.ts';
 import { failure, success } from '../result.ts';
+import { quote } from '../text/quote.ts';
 import type { Money } from './canonical.ts';
 import { type Dimension, dimensionInfo } from './dimension.ts';
 import { describeNonText } from './non-text.ts';
-import { type QuantityProblem, quantityProblem, quote } from './quantity-problem.ts';
+import { type QuantityProblem, quantityProblem } from './quantity-problem.ts';
 import { splitRange } from './range-form.ts';
 import { readMeasure, warmEnough } from './read-measure.ts';
 import { unknownUnit, wrongDimension } from './unit-problem.ts';

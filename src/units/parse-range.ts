@@ -1,12 +1,13 @@
 import type { Result } from '../result.ts';
 import { failure, success } from '../result.ts';
+import { quote } from '../text/quote.ts';
 import type { Range } from './canonical.ts';
 import { toCanonical } from './convert-unit.ts';
 import { aQuantityOf, type Dimension, dimensionInfo } from './dimension.ts';
 import { describeNonText } from './non-text.ts';
 import { isNumber } from './number-form.ts';
 import { numberProblem } from './number-problem.ts';
-import { type QuantityProblem, quantityProblem, quote } from './quantity-problem.ts';
+import { type QuantityProblem, quantityProblem } from './quantity-problem.ts';
 import { cutAtDots, type RangeParts, splitRange } from './range-form.ts';
 import { type Measure, readMeasure, warmEnough } from './read-measure.ts';
 import type { Unit } from './unit-table.ts';

@@ -1,5 +1,5 @@
+import { quote } from '../text/quote.ts';
 import { type Dimension, dimensionInfo } from './dimension.ts';
-import { printable } from './printable.ts';
 import { unitsOf } from './unit-table.ts';
 
 export type QuantityProblemCode =
@@ -26,16 +26,6 @@ export interface QuantityProblem {
   readonly allowed: string;
   /** What to do, with a rewritten example. */
   readonly help: string;
-}
-
-const longestQuote = 40;
-
-/** A user's text for a message: at most 40 characters of it, invisible ones written as escapes. */
-export function quote(text: string): string {
-  const characters = [...text.slice(0, 2 * longestQuote + 2)];
-  const shown = characters.slice(0, longestQuote).join('');
-  const visible = printable(shown);
-  return characters.length > longestQuote ? `${visible}…` : visible;
 }
 
 /** The units that would do, as a list for a message: `volume flow in mm3/s, mm3/min, …`. */

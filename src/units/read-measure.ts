@@ -1,10 +1,11 @@
 import type { Result } from '../result.ts';
 import { failure, success } from '../result.ts';
+import { quote } from '../text/quote.ts';
 import { toCanonical } from './convert-unit.ts';
 import { type Dimension, dimensionInfo } from './dimension.ts';
 import { readNumber, trimSpaces } from './number-form.ts';
 import { looseNumber, numberProblem } from './number-problem.ts';
-import { type QuantityProblem, quantityProblem, quote } from './quantity-problem.ts';
+import { type QuantityProblem, quantityProblem } from './quantity-problem.ts';
 import { unknownUnit, withoutUnit, wrongDimension } from './unit-problem.ts';
 import { dimensionsOfUnit, findUnit, type Unit } from './unit-table.ts';
 

@@ -1,5 +1,6 @@
+import { quote } from '../text/quote.ts';
 import { aQuantityOf, type Dimension, dimensionInfo } from './dimension.ts';
-import { type QuantityProblem, quantityProblem, quote } from './quantity-problem.ts';
+import { type QuantityProblem, quantityProblem } from './quantity-problem.ts';
 import { suggestUnit } from './suggest-unit.ts';
 
 /** `number` is the text before the unit, such as `75` or `20..75`; empty for a unit standing alone. */

@@ -1,5 +1,5 @@
-import type { Observations } from '../../src/bench/observations.ts';
 import type { ReducedQuantity, ReducedResult, Reduction } from '../../src/bench/reduction.ts';
+import type { Observations } from '../../src/bench/sheet/observations.ts';
 import type { Result } from '../../src/result.ts';
 
 /** Observations of equally long columns, as if their rows stood in an inline list. */

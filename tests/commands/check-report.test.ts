@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { wantsColour } from '../../src/commands/surroundings.ts';
+import { wantsColour } from '../../src/commands/cli-context.ts';
 import { checked, runCommand } from '../run-command.ts';
 import { registryWithError } from '../sample-registry.ts';
 

@@ -11,7 +11,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it, test } from 'vitest';
 import { benchMethods, methodNames } from '../../src/bench/methods.ts';
-import type { Answer, Asker } from '../../src/commands/asker.ts';
+import type { Answer, Asker } from '../../src/host/asker.ts';
 import { checked, runCommand } from '../run-command.ts';
 import { sampleRegistry, temporaryFolder } from '../sample-registry.ts';
 import { isMandatory, uncommented } from '../scaffold/uncommented.ts';

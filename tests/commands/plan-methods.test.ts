@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { methodNames } from '../../src/bench/methods.ts';
-import { plannedMethods } from '../../src/decisions/plan-trial.ts';
+import { plannedMethods } from '../../src/decisions/plan/plan-trial.ts';
 import { checked, runCommand } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { terminalProgress } from '../../src/commands/progress.ts';
+import { terminalProgress } from '../../src/host/progress.ts';
 import { runCommand, spawnCommand } from '../run-command.ts';
 import { sampleRegistry } from '../sample-registry.ts';
 

@@ -3,7 +3,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { Ajv } from 'ajv';
 import { describe, expect, it } from 'vitest';
-import type { RegistryIndex } from '../../src/registry/registry-index.ts';
+import type { RegistryIndex } from '../../src/registry/mirror/registry-index.ts';
 import { runCommand } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry, temporaryFolder } from '../sample-registry.ts';
 

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { documentedRules } from '../../src/rules/documented-rules.ts';
+import { documentedRules } from '../../src/rules/engine/documented-rules.ts';
 import { runCommand } from '../run-command.ts';
 
 async function rules(...args: string[]) {

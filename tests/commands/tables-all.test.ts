@@ -7,9 +7,9 @@ import { HtmlValidate } from 'html-validate';
 import { describe, expect, it, vi } from 'vitest';
 import { run } from '../../src/commands/run.ts';
 import { loadRegistry } from '../../src/registry/load-registry.ts';
-import type { TableIndex } from '../../src/tables/table-index.ts';
-import { writeIndexCsv } from '../../src/tables/write-index-csv.ts';
-import { writeIndexHtml } from '../../src/tables/write-index-html.ts';
+import type { TableIndex } from '../../src/tables/write/table-index.ts';
+import { writeIndexCsv } from '../../src/tables/write/write-index-csv.ts';
+import { writeIndexHtml } from '../../src/tables/write/write-index-html.ts';
 import { runCommand, spawnCommand } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
 

@@ -1,6 +1,6 @@
 import { PassThrough } from 'node:stream';
 import { describe, expect, it } from 'vitest';
-import { terminalAsker } from '../../src/commands/terminal-asker.ts';
+import { terminalAsker } from '../../src/host/terminal-asker.ts';
 
 const enter = '\r';
 const down = '\u001b[B';

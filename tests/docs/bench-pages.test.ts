@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { methodNames } from '../../src/bench/methods.ts';
-import { checkShape } from '../../src/registry/check-shape.ts';
+import { checkShape } from '../../src/registry/form/check-shape.ts';
 
 const folder = new URL('../../docs/bench/', import.meta.url);
 const pageOf = (name: string) => readFileSync(new URL(`${name}.md`, folder), 'utf8');

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { rulePages } from '../../scripts/generate/rule-pages.ts';
-import { documentedRules, rulesByClass } from '../../src/rules/documented-rules.ts';
+import { documentedRules, rulesByClass } from '../../src/rules/engine/documented-rules.ts';
 
 const docs = new URL('../../docs/', import.meta.url);
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { compared, lantern, steeple } from '../decisions/demo-comparison.ts';
+import { compared, lantern, steeple } from '../decisions/compare/demo-comparison.ts';
 
 // 8 minutes on a fast machine against 13 to 16 minutes on an ordinary one are common figures for the same small test
 // part: common practice, no source.

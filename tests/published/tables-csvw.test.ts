@@ -2,11 +2,11 @@ import { Readable } from 'node:stream';
 import rdf from '@rdfjs/data-model';
 import Parser from 'rdf-parser-csvw';
 import { expect, it } from 'vitest';
-import { tableColumns } from '../../src/tables/columns.ts';
-import { writeConditionsCsv, writeConditionsMetadata } from '../../src/tables/write-conditions-csv.ts';
-import { writeCsv } from '../../src/tables/write-csv.ts';
-import { writeCsvMetadata } from '../../src/tables/write-csv-metadata.ts';
-import { tableWith } from '../tables/pairing-with.ts';
+import { tableColumns } from '../../src/tables/write/columns.ts';
+import { writeConditionsCsv, writeConditionsMetadata } from '../../src/tables/write/write-conditions-csv.ts';
+import { writeCsv } from '../../src/tables/write/write-csv.ts';
+import { writeCsvMetadata } from '../../src/tables/write/write-csv-metadata.ts';
+import { tableWith } from '../tables/derive/pairing-with.ts';
 
 const csvw = 'http://www.w3.org/ns/csvw#';
 const rdfNamespace = 'http://www.w3.org/1999/02/22-rdf-syntax-ns#';

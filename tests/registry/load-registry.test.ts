@@ -2,7 +2,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { kinds } from '../../src/registry/kind.ts';
 import { loadRegistry, loadRegistryWith } from '../../src/registry/load-registry.ts';
-import { checkRegistry } from '../../src/rules/check-registry.ts';
+import { checkRegistry } from '../../src/rules/engine/check-registry.ts';
 import { folderOf, goodFiles, goodPaths } from './folder-of.ts';
 import { changed, goodTexts } from './good-documents.ts';
 

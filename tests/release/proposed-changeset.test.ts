@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { proposedChangeset } from '../../scripts/release/proposed-changeset.ts';
-import { diffRegistries } from '../../src/decisions/diff-registries.ts';
+import { diffRegistries } from '../../src/decisions/diff/diff-registries.ts';
 import { loadRegistry } from '../../src/registry/load-registry.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
 

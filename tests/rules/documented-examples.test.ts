@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Finding } from '../../src/registry/finding.ts';
 import { loadRegistry } from '../../src/registry/load-registry.ts';
-import { checkRegistry } from '../../src/rules/check-registry.ts';
-import { documentedRules } from '../../src/rules/documented-rules.ts';
+import { checkRegistry } from '../../src/rules/engine/check-registry.ts';
+import { documentedRules } from '../../src/rules/engine/documented-rules.ts';
 import { exampleRegistry } from '../example-registry.ts';
 import { testDay } from '../run-command.ts';
 

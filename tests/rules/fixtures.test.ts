@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { documentedRules } from '../../src/rules/documented-rules.ts';
+import { documentedRules } from '../../src/rules/engine/documented-rules.ts';
 import { checked } from '../run-command.ts';
 import { sampleRegistry } from '../sample-registry.ts';
 

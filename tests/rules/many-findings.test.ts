@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { loadRegistry } from '../../src/registry/load-registry.ts';
-import { mostFindingsPerFile } from '../../src/rules/cap-findings.ts';
-import { checkRegistry } from '../../src/rules/check-registry.ts';
+import { mostFindingsPerFile } from '../../src/rules/engine/cap-findings.ts';
+import { checkRegistry } from '../../src/rules/engine/check-registry.ts';
 import { testDay } from '../run-command.ts';
 import { sampleRegistry } from '../sample-registry.ts';
 import { house } from './edited-sample.ts';

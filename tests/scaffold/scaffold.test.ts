@@ -1,6 +1,6 @@
 import { describe, expect, it, test } from 'vitest';
 import { parse } from 'yaml';
-import { checkShape } from '../../src/registry/check-shape.ts';
+import { checkShape } from '../../src/registry/form/check-shape.ts';
 import { kinds } from '../../src/registry/kind.ts';
 import { fieldsOf } from '../../src/scaffold/field.ts';
 import { scaffold } from '../../src/scaffold/scaffold.ts';

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
 import formatsPlugin from 'ajv-formats';
 import { describe, expect, it } from 'vitest';
-import { plannedMethods } from '../../src/decisions/plan-trial.ts';
+import { plannedMethods } from '../../src/decisions/plan/plan-trial.ts';
 import { runCommand } from '../run-command.ts';
 import { sampleRegistry } from '../sample-registry.ts';
 

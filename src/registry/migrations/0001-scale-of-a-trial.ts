@@ -1,4 +1,4 @@
-import { placeAt } from '../yaml-document.ts';
+import { placeAt } from '../yaml/yaml-document.ts';
 import type { Migration } from './migration.ts';
 
 const oldKey = 'scaleResolution';

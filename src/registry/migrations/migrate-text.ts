@@ -1,7 +1,7 @@
 import { isDeepStrictEqual } from 'node:util';
 import { failure, type Result, success } from '../../result.ts';
-import { applyEdits } from '../text-edit.ts';
-import { placeAt, plainValue, readYaml, type YamlDocument } from '../yaml-document.ts';
+import { applyEdits } from '../yaml/text-edit.ts';
+import { placeAt, plainValue, readYaml, type YamlDocument } from '../yaml/yaml-document.ts';
 import type { Migration } from './migration.ts';
 import { migrations } from './migrations.ts';
 

@@ -1,7 +1,7 @@
 import type { Kind } from '../kind.ts';
 import type { Path } from '../shape.ts';
-import type { TextEdit } from '../text-edit.ts';
-import type { YamlDocument } from '../yaml-document.ts';
+import type { TextEdit } from '../yaml/text-edit.ts';
+import type { YamlDocument } from '../yaml/yaml-document.ts';
 
 /** A change of the format's shape, as what it does to the text of a profile. Numbers go up and are never used again. */
 export interface Migration {

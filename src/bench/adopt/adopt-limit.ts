@@ -1,0 +1,143 @@
+import { shapes } from '../../registry/generated/shapes.ts';
+import type { Profile } from '../../registry/profile.ts';
+import { isObject } from '../../registry/shape.ts';
+import { appendToList, type EditFailure, replaceScalar, scalarText } from '../../registry/yaml/edit-yaml.ts';
+import { failure, type Result, success } from '../../result.ts';
+import { formatQuantity } from '../../units/format-quantity.ts';
+import { parseQuantity } from '../../units/parse-quantity.ts';
+import type { Reduction } from '../reduction.ts';
+import { adoptableQuantity } from './adoptable-limits.ts';
+import { type AdoptedStatement, adoptedStatements } from './adopted-statement.ts';
+
+/** A profile that limits are written into. */
+export type AdoptingProfile = Profile<'filament'> | Profile<'machine'>;
+
+/**
+ * The kind of profile that states what a reduction found: the filament's, and the machine's for what is the machine's
+ * own; null where no profile states it.
+ */
+export function adoptingKind({ results }: Reduction): AdoptingProfile['kind'] | null {
+  const kinds = ['filament', 'machine'] as const;
+  return (
+    kinds.find((kind) => results.some(({ quantity }) => adoptableQuantity(quantity, kind) !== null)) ?? null
+  );
+}
+
+/**
+ * Text of a profile with the limits of a trial written into it. A limit that the profile already states for that
+ * trial is brought up to date; everything else, comments included, stays as it is. The error is a sentence for the
+ * user.
+ */
+export function adoptLimits(
+  profile: AdoptingProfile,
+  trial: Profile<'trial'>,
+  reduction: Reduction,
+): Result<string, string> {
+  const statements = adoptedStatements(trial, reduction, profile.kind);
+  if (statements.length === 0) {
+    return failure(
+      reduction.method === 'flowLadder'
+        ? 'The deficit is exceeded at the first step already: the readings support no limit to adopt.'
+        : 'The readings do not bracket a limit: they support none to adopt.',
+    );
+  }
+  let text = profile.source.text;
+  for (const statement of statements) {
+    const edited = adoptInto(text, profile, trial, statement);
+    if (!edited.ok) return edited;
+    text = edited.value;
+  }
+  return success(text);
+}
+
+function adoptInto(
+  text: string,
+  profile: AdoptingProfile,
+  trial: Profile<'trial'>,
+  statement: AdoptedStatement,
+): Result<string, string> {
+  const { property, interval } = statement;
+  const written = writtenStatements(profile, property);
+  const index = written.findIndex((limit) => limit?.evidence === trial.id && hasSameAt(limit, statement));
+  const { path } = profile.source;
+  if (interval === null && written[index]?.interval !== undefined) {
+    return failure(`${path} was not changed: ${staleInterval(property)}`);
+  }
+  const edited =
+    index === -1
+      ? appendToList(text, property, statementLines(trial, statement), keysAfter(profile.kind, property))
+      : restate(text, index, statement);
+  if (edited.ok) return success(edited.value);
+  return failure(`${path} was not changed: ${whyNot(edited.error, statement)}`);
+}
+
+function staleInterval(property: string): string {
+  const why =
+    property === 'meltFlow'
+      ? 'the ladder ended before the deficit was reached and gives none'
+      : 'the readings do not bracket the limit and give none';
+  return `its statement for this trial has an interval, but ${why}; delete the line \`interval\`.`;
+}
+
+/** The statements as they are written: what does not fit the schema is not in the data, but counts in the places. */
+function writtenStatements(
+  { written }: AdoptingProfile,
+  property: string,
+): (Record<string, unknown> | null)[] {
+  const value: unknown = isObject(written) ? written[property] : undefined;
+  return Array.isArray(value)
+    ? value.map((statement: unknown) => (isObject(statement) ? statement : null))
+    : [];
+}
+
+/** Whether a written statement is the one for the same acceleration, where a trial has several. */
+function hasSameAt({ at }: Record<string, unknown>, statement: AdoptedStatement): boolean {
+  if (statement.acceleration === null) return true;
+  const written = isObject(at) ? at.acceleration : undefined;
+  if (typeof written !== 'string') return false;
+  const parsed = parseQuantity(written, 'acceleration');
+  if (!parsed.ok) return false;
+  return (
+    formatQuantity(parsed.value.value, 'acceleration') ===
+    formatQuantity(statement.acceleration, 'acceleration')
+  );
+}
+
+/** Keys of the schema behind a property: a new list goes before the first of them that is there. */
+function keysAfter(kind: AdoptingProfile['kind'], property: string): string[] {
+  const keys = Object.keys(shapes[kind].properties);
+  return keys.slice(keys.indexOf(property) + 1);
+}
+
+function statementLines(trial: Profile<'trial'>, { value, interval, at, note }: AdoptedStatement): string[] {
+  return [
+    `value: ${value}`,
+    ...(interval === null ? [] : [`interval: ${interval}`]),
+    'basis: measured',
+    `evidence: ${scalarText(trial.id)}`,
+    ...(at === null ? [] : [`at: ${at}`]),
+    `date: ${trial.data.date}`,
+    ...(note === null ? [] : [`note: ${note}`]),
+  ];
+}
+
+function whyNot(reason: EditFailure, { property, interval }: AdoptedStatement): string {
+  switch (reason) {
+    case 'unreadable':
+      return 'its YAML cannot be read; `meltbounds check` says where.';
+    case 'noSuchPlace':
+      return `its statement for this trial has no interval; add \`interval: ${interval}\` to it.`;
+    case 'flowList':
+      return `its list "${property}" is not written one entry a line; start each entry on a line of its own with "- ".`;
+    case 'noRoom':
+      return 'nothing can be added to it without breaking it; start each of its keys on a line of its own, at the left margin.';
+    default:
+      return reason satisfies never;
+  }
+}
+
+function restate(text: string, index: number, { property, value, interval }: AdoptedStatement) {
+  const withValue = replaceScalar(text, [property, index, 'value'], value);
+  if (!withValue.ok || interval === null) return withValue;
+  return replaceScalar(withValue.value, [property, index, 'interval'], interval);
+}

@@ -1,0 +1,139 @@
+import type { Profile } from '../../registry/profile.ts';
+import { scalarText } from '../../registry/yaml/edit-yaml.ts';
+import { fromCanonical } from '../../units/convert-unit.ts';
+import { dimensionInfo } from '../../units/dimension.ts';
+import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
+import { requireUnit } from '../../units/unit-table.ts';
+import type { ReducedResult, Reduction } from '../reduction.ts';
+import { roundedDown, roundedOutward, roundedUp } from '../stated-digits.ts';
+import { type AdoptableLimit, adoptableQuantity, supportsNothing } from './adoptable-limits.ts';
+
+/** A statement that a reduction supports, as it is written into a profile. */
+export interface AdoptedStatement {
+  readonly property: string;
+  readonly value: string;
+  readonly interval: string | null;
+  /** Content of `at`, or null where the value holds in general. */
+  readonly at: string | null;
+  /** mm/s2, where the trial found a value for each of several. */
+  readonly acceleration: number | null;
+  readonly note: string | null;
+}
+
+/** What of a reduction a profile of the kind can state, on the safe side; results that support nothing are left out. */
+export function adoptedStatements(
+  trial: Profile<'trial'>,
+  reduction: Reduction,
+  kind: AdoptableLimit['kind'],
+): AdoptedStatement[] {
+  const supported = reduction.results.flatMap((result) => {
+    const limit = adoptableQuantity(result.quantity, kind);
+    return limit === null || supportsNothing(result, limit) ? [] : [{ result, limit }];
+  });
+  const single = supported.flatMap(({ result, limit }) =>
+    limit.end === undefined ? [singleStatement(trial, result, limit)] : [],
+  );
+  const [low, high] = (['low', 'high'] as const).map((end) =>
+    supported.find(({ limit }) => limit.end === end),
+  );
+  if (low === undefined || high === undefined) return single;
+  return [...single, windowStatement(trial, low, high)];
+}
+
+interface Supported {
+  readonly result: ReducedResult;
+  readonly limit: AdoptableLimit;
+}
+
+function singleStatement(
+  trial: Profile<'trial'>,
+  result: ReducedResult,
+  limit: AdoptableLimit,
+): AdoptedStatement {
+  return {
+    property: limit.property,
+    value: `${safeNumber({ result, limit })} ${unitCode({ result, limit })}`,
+    interval: intervalText({ result, limit }),
+    at: conditionsText(trial, limit.property, result.at?.acceleration),
+    acceleration: result.at?.acceleration ?? null,
+    note: noteText(trial, result, limit),
+  };
+}
+
+function windowStatement(trial: Profile<'trial'>, low: Supported, high: Supported): AdoptedStatement {
+  return {
+    property: low.limit.property,
+    value: `${safeNumber(low)}..${safeNumber(high)} ${unitCode(low)}`,
+    interval: null,
+    at: conditionsText(trial, low.limit.property, undefined),
+    acceleration: null,
+    note: null,
+  };
+}
+
+function unitCode({ result: { dimension }, limit: { unit } }: Supported): string {
+  return unit ?? dimensionInfo[dimension].canonicalUnit ?? '';
+}
+
+function inStatedUnit(value: number, supported: Supported): number {
+  return fromCanonical(value, requireUnit(unitCode(supported), supported.result.dimension));
+}
+
+function safeNumber(supported: Supported): string {
+  const value = inStatedUnit(supported.result.value, supported);
+  return formatNumber(supported.limit.safeSide === 'below' ? roundedDown(value) : roundedUp(value));
+}
+
+function intervalText(supported: Supported): string | null {
+  const { interval } = supported.result;
+  if (interval.low === null || interval.high === null) return null;
+  const ends = [interval.low, interval.high].map((end) => inStatedUnit(end, supported));
+  const { low, high } = roundedOutward(ends[0] ?? Number.NaN, ends[1] ?? Number.NaN);
+  return `${formatNumber(low)}..${formatNumber(high)} ${unitCode(supported)}`;
+}
+
+/** What a stated limit holds for, of the conditions of its trial. */
+const conditionsOfProperty: Readonly<Record<string, readonly string[]>> = {
+  meltFlow: ['machine', 'nozzle', 'nozzleTemperature'],
+  contourSpeed: ['machine', 'nozzle', 'acceleration'],
+  shortestLayerTime: ['machine'],
+  nozzleTemperature: ['machine', 'nozzle'],
+};
+
+function conditionsText(
+  { data }: Profile<'trial'>,
+  property: string,
+  acceleration: number | undefined = data.conditions.acceleration,
+): string | null {
+  const { machine, nozzle, conditions } = data;
+  const texts: Readonly<Record<string, string | undefined>> = {
+    machine: machine && scalarText(machine),
+    nozzle: nozzle && scalarText(nozzle),
+    nozzleTemperature:
+      conditions.nozzleTemperature === undefined
+        ? undefined
+        : formatQuantity(conditions.nozzleTemperature, 'temperature'),
+    acceleration: acceleration === undefined ? undefined : formatQuantity(acceleration, 'acceleration'),
+  };
+  const given = (conditionsOfProperty[property] ?? []).flatMap((name) =>
+    texts[name] === undefined ? [] : `${name}: ${texts[name]}`,
+  );
+  return given.length === 0 ? null : `{${given.join(', ')}}`;
+}
+
+function noteText(
+  { data }: Profile<'trial'>,
+  { censored }: ReducedResult,
+  { property, safeSide }: AdoptableLimit,
+): string | null {
+  if (property === 'dryingTime' && data.conditions.dryingTemperature !== undefined) {
+    const residual =
+      data.residualMoisture === undefined
+        ? ''
+        : `, down to ${formatQuantity(data.residualMoisture, 'ratio', { unit: '%' })} of water`;
+    return `At ${formatQuantity(data.conditions.dryingTemperature, 'temperature')}${residual}.`;
+  }
+  if (censored === null) return null;
+  if (property === 'meltFlow') return 'Lower bound; the ladder ended before the deficit was reached.';
+  return `${safeSide === 'below' ? 'Lower' : 'Upper'} bound; every reading passed.`;
+}

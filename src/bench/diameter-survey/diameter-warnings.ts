@@ -1,0 +1,57 @@
+import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
+import type { ReducedResult } from '../reduction.ts';
+import type { Gauge, SurveyPlace } from './survey-place.ts';
+
+interface JudgedSurvey {
+  readonly places: readonly SurveyPlace[];
+  /** mm */
+  readonly nominal: number;
+  /** mm, or null where the maker states none. */
+  readonly tolerance: number | null;
+  readonly gauge: Gauge;
+  readonly results: readonly ReducedResult[];
+}
+
+const enoughPlaces = 10;
+/** mm; a spool winds less than that in one turn (common practice, no source). */
+const shortestSurvey = 1000;
+/** Flow error that a feed calibration should take up. */
+const largestFlowError = 0.02;
+
+const millimetres = (value: number) => formatQuantity(value, 'length', { significantDigits: 4 });
+
+/** What a reader should know of a strand before relying on a survey of it, the gravest first. */
+export function diameterWarnings({ places, nominal, tolerance, gauge, results }: JudgedSurvey): string[] {
+  const warnings: string[] = [];
+  const outside =
+    tolerance === null ? [] : places.filter(({ diameter }) => Math.abs(diameter - nominal) > tolerance);
+  const [worst] = outside.toSorted(
+    (one, other) => Math.abs(other.diameter - nominal) - Math.abs(one.diameter - nominal),
+  );
+  if (worst !== undefined && tolerance !== null) {
+    warnings.push(
+      `${outside.length} of ${places.length} places lie outside of ${millimetres(nominal)} ± ${millimetres(tolerance)}, the worst with ${millimetres(worst.diameter)} at ${formatQuantity(worst.position, 'length', { unit: 'm', significantDigits: 3 })}.`,
+    );
+  }
+  const flow = results.find(({ quantity }) => quantity === 'flowError')?.value ?? 0;
+  if (Math.abs(flow) > largestFlowError) {
+    warnings.push(
+      `The strand holds ${formatNumber(100 * Math.abs(flow), { significantDigits: 2 })} % ${flow > 0 ? 'more' : 'less'} than its nominal diameter says: calibrate the feed for this batch.`,
+    );
+  }
+  if (2 * gauge.accuracy > largestFlowError * nominal) {
+    warnings.push(
+      `The gauge may be off by ${millimetres(gauge.accuracy)}, which is ${formatNumber((200 * gauge.accuracy) / nominal, { significantDigits: 2 })} % of the flow: use a micrometer to calibrate by.`,
+    );
+  }
+  if (places.length < enoughPlaces) {
+    warnings.push(`Only ${places.length} places: ${enoughPlaces} or more show the spread.`);
+  }
+  const length = (places.at(-1)?.position ?? 0) - (places[0]?.position ?? 0);
+  if (length < shortestSurvey) {
+    warnings.push(
+      `The survey covers ${millimetres(length)}: thickness varies over metres, so measure ${formatQuantity(shortestSurvey, 'length', { unit: 'm' })} or more.`,
+    );
+  }
+  return warnings;
+}

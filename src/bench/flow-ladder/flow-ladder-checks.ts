@@ -1,0 +1,125 @@
+import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
+import type { BenchProblem } from '../bench-problem.ts';
+import { notPositiveReadings, repeatedTable, tooManyValues } from '../reading-checks.ts';
+import type { Observations } from '../sheet/observations.ts';
+import type { FlowLadderSettings } from './flow-ladder-settings.ts';
+import type { LadderReading, LadderStep } from './flow-ladder-steps.ts';
+
+const fewestSteps = 4;
+/** A wrong nominal diameter of the two in use (1.75 for 2.85 mm) changes the ratio 2.7 times; more is another mistake. */
+const largestRatio = 5;
+/** Delivery does not come back by a quarter at a higher flow: a reading that says so was misread or misplaced. */
+const largestRecovery = 1.25;
+/** Between repeats at one flow, where extrusion past the onset is unsteady. */
+const largestSpread = 2;
+
+/** Settings that cannot be. */
+export function checkSettings(settings: FlowLadderSettings): BenchProblem[] {
+  const { acceptedDeficit, feedLengthUncertainty, haltedAt } = settings;
+  const problems = (['filamentDiameter', 'density', 'massResolution'] as const)
+    .filter((name) => !(settings[name] > 0 && Number.isFinite(settings[name])))
+    .map((name) => badSetting(name, settings[name], 'give a number above 0'));
+  if (!(acceptedDeficit > 0 && acceptedDeficit <= 0.5)) {
+    problems.push(
+      badSetting('acceptedDeficit', acceptedDeficit, 'give a share above 0 and up to 50 %, such as 5 %'),
+    );
+  }
+  if (feedLengthUncertainty !== undefined && !(feedLengthUncertainty >= 0 && feedLengthUncertainty < 0.5)) {
+    problems.push(
+      badSetting(
+        'feedLengthUncertainty',
+        feedLengthUncertainty,
+        'give a relative uncertainty, such as 0.1 %',
+      ),
+    );
+  }
+  if (haltedAt !== undefined && !(haltedAt > 0)) {
+    problems.push(badSetting('haltedAt', haltedAt, 'give the commanded flow at which the run ended'));
+  }
+  return problems;
+}
+
+function badSetting(name: string, value: number, help: string): BenchProblem {
+  return { code: 'badSetting', message: `${name} cannot be ${value}`, found: String(value), help };
+}
+
+/** Readings that no bench gives: zeros, negative numbers, a table that is there twice. */
+export function checkReadings(observations: Observations): BenchProblem[] {
+  return [
+    ...notPositiveReadings(
+      observations,
+      Object.keys(observations.columns),
+      'delete the row if nothing was extruded and note the halt as an event of the trial; else write what was read',
+    ),
+    ...repeatedTable(observations, 'commandedFlow', fewestSteps),
+    ...tooManyValues(observations, 'commandedFlow'),
+  ];
+}
+
+/** Readings that cannot belong to a ladder: too few steps, ratios that a strand does not have. */
+export function checkSteps(readings: readonly LadderReading[], steps: readonly LadderStep[]): BenchProblem[] {
+  if (steps.length < fewestSteps) return [tooFewSteps(steps.length)];
+  const ratios = steps.map((step) => Math.exp(step.meanLogRatio));
+  const highest = Math.max(...ratios);
+  const lowest = ratios[0] ?? Number.NaN;
+  if (lowest > largestRatio || lowest < 1 / largestRatio) return [implausibleRatio(lowest)];
+  if (highest > largestRatio * lowest) return [implausibleRatio(highest)];
+  return outOfLine(readings, steps);
+}
+
+function tooFewSteps(count: number): BenchProblem {
+  return {
+    code: 'tooFewSteps',
+    message:
+      count === 1
+        ? `the ladder has one commanded flow only, a limit needs ${fewestSteps} different ones`
+        : `the ladder has ${count} different commanded flows, a limit needs ${fewestSteps}`,
+    found: String(count),
+    help:
+      count === 1
+        ? 'check whether two columns are swapped; else add steps: at least three that deliver in full and two beyond the limit'
+        : 'add steps: at least three that deliver in full and two beyond the limit',
+  };
+}
+
+function implausibleRatio(ratio: number): BenchProblem {
+  const found = formatNumber(ratio, { significantDigits: 3 });
+  return {
+    code: 'implausibleRatio',
+    message: `what came out weighs ${found} times what was fed`,
+    found,
+    help: 'check whether two columns are swapped, the units in their heads, and the diameter and density of the filament',
+  };
+}
+
+/** The one reading that is far above all others, or else those that later and equal steps are far above. */
+function outOfLine(readings: readonly LadderReading[], steps: readonly LadderStep[]): BenchProblem[] {
+  const [top, second] = readings.toSorted((one, other) => other.ratio - one.ratio);
+  if (top === undefined || second === undefined) return [];
+  const isOnlyLowest = top.flow === steps[0]?.flow && steps[0].count === 1;
+  if (top.ratio > largestRecovery * second.ratio && !isOnlyLowest) {
+    return [readingOutOfLine(top, 'above all others', top.ratio / second.ratio)];
+  }
+  return readings.flatMap((reading) => {
+    const later = highestRatio(readings.filter(({ flow }) => flow > reading.flow)) / reading.ratio;
+    const beside = highestRatio(readings.filter(({ flow }) => flow === reading.flow)) / reading.ratio;
+    if (later > largestRecovery) return [readingOutOfLine(reading, 'below a later step', later)];
+    return beside > largestSpread ? [readingOutOfLine(reading, 'below a repeat', beside)] : [];
+  });
+}
+
+function highestRatio(readings: readonly LadderReading[]): number {
+  return Math.max(0, ...readings.map(({ ratio }) => ratio));
+}
+
+function readingOutOfLine({ mass, flow, row }: LadderReading, where: string, factor: number): BenchProblem {
+  const found = formatQuantity(mass, 'mass');
+  const times = formatNumber(factor, { significantDigits: 3 });
+  return {
+    code: 'readingOutOfLine',
+    message: `${found} at ${formatQuantity(flow, 'volumeFlow', { significantDigits: 4 })} is off by a factor of ${times}, ${where}`,
+    found,
+    help: 'check the digits and the decimal point; if the piece was lost or broke off, weigh a new one',
+    row,
+  };
+}

@@ -1,0 +1,134 @@
+import { nonDecreasingFit } from '../../statistics/monotone-regression.ts';
+import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
+import type { ReducedResult } from '../reduction.ts';
+import type { FlowLadderSettings } from './flow-ladder-settings.ts';
+import type { LadderReading, LadderStep } from './flow-ladder-steps.ts';
+
+/** A reduced ladder as the warnings see it. */
+export interface JudgedLadder {
+  /** As written. */
+  readonly readings: readonly LadderReading[];
+  /** The ones that count. */
+  readonly steps: readonly LadderStep[];
+  readonly settings: FlowLadderSettings;
+  readonly result: ReducedResult;
+  /** Fall of the delivered share from the lowest step to the limit that is no part of the onset. */
+  readonly drift: number;
+}
+
+type Warning = (ladder: JudgedLadder) => string | null;
+
+const flow = (value: number) => formatQuantity(value, 'volumeFlow', { significantDigits: 4 });
+const percent = (share: number) => `${formatNumber(100 * share, { significantDigits: 2 })} %`;
+
+const enoughSteps = 6;
+/** The scale's resolution should cost less than this part of a mass. */
+const largestRelativeResolution = 0.005;
+const largestDrift = 0.02;
+const largestRelativeWidth = 0.1;
+/** Diameter ±0.05 mm on 1.75 mm and density: what lies outside has another cause (common practice, no source). */
+const nominalRatio = { low: 0.9, high: 1.1 };
+
+const halted: Warning = ({ settings: { haltedAt }, result }) => {
+  if (haltedAt === undefined) return null;
+  return result.censored === 'above'
+    ? `The run was halted at ${flow(haltedAt)} before the deficit was reached: the limit lies between ${flow(result.value)} and the halt, unless the halt had another cause.`
+    : `The run was halted at ${flow(haltedAt)}; readings at this flow and above do not count.`;
+};
+
+const fewSteps: Warning = ({ steps }) =>
+  steps.length < enoughSteps
+    ? `Only ${steps.length} different flows: ${enoughSteps} or more make the plateau and the onset visible.`
+    : null;
+
+const noRepeats: Warning = ({ steps }) =>
+  steps.every((step) => step.count === 1)
+    ? 'No step was repeated: two or three readings a step show how repeatable they are.'
+    : null;
+
+const lightSamples: Warning = ({ steps }) => {
+  const light = steps.filter((step) => step.relativeResolution > largestRelativeResolution);
+  const worst = Math.max(...light.map((step) => step.relativeResolution));
+  return light.length > 0
+    ? `At ${light.length} of ${steps.length} steps the scale's resolution is more than ${percent(largestRelativeResolution)} of the mass (up to ${percent(worst)}): feed a longer piece or use a finer scale.`
+    : null;
+};
+
+/** Ascending passes may follow one another; a step back within a pass is another order. */
+const unordered: Warning = ({ readings, steps }) => {
+  const lowest = steps[0]?.flow;
+  const back = readings.find((reading, index) => {
+    const before = readings[index - 1];
+    return before !== undefined && reading.flow < before.flow && reading.flow !== lowest;
+  });
+  return back === undefined
+    ? null
+    : `The flows do not ascend (row ${back.row}): a hot end that has starved once may need a while to recover, which a later low step then shows.`;
+};
+
+const drifting: Warning = ({ drift, result }) =>
+  result.censored !== 'below' && Math.abs(drift) > largestDrift
+    ? `The delivered share ${drift > 0 ? 'falls' : 'rises'} by ${percent(Math.abs(drift))} over the plateau, before the onset: look for a slipping drive, a warming hot end or a scale that was not zeroed.`
+    : null;
+
+const offNominal: Warning = ({ steps }) => {
+  const ratio = Math.exp(steps[0]?.meanLogRatio ?? 0);
+  return ratio < nominalRatio.low || ratio > nominalRatio.high
+    ? `At the lowest step ${percent(ratio)} of the fed mass came out: check diameter, density and the feed calibration. They cancel in the limit.`
+    : null;
+};
+
+const noPlateau: Warning = ({ steps, result }) =>
+  result.censored === null && result.value < (steps[1]?.flow ?? 0)
+    ? `Only the lowest step lies below the limit: add steps below ${flow(result.value)}, so that full delivery is known.`
+    : null;
+
+const startsTooHigh: Warning = ({ result }) =>
+  result.censored === 'below'
+    ? `The lowest step already starves: begin the ladder well below ${flow(result.value)}.`
+    : null;
+
+const wideGap: Warning = ({ steps, result: { value, interval, censored }, settings }) => {
+  if (censored !== null || interval.low === null || interval.high === null) return null;
+  if (interval.high - interval.low <= largestRelativeWidth * value) return null;
+  const [before, after] = bracket(steps, settings.acceptedDeficit);
+  if (before === undefined || after === undefined) return null;
+  return `The interval is wider than ${percent(largestRelativeWidth)} of the limit: add steps between ${flow(before.flow)} and ${flow(after.flow)}.`;
+};
+
+const nearTheEnd: Warning = ({ steps, result: { interval } }) => {
+  const last = steps.at(-1)?.flow ?? Number.NaN;
+  return interval.high !== null && interval.high > last
+    ? `The interval reaches beyond the highest step (${flow(last)}): go on until the deficit is clearly passed.`
+    : null;
+};
+
+/** The neighbouring steps between which the monotone deficit crosses the tolerance. */
+function bracket(steps: readonly LadderStep[], tolerance: number): readonly (LadderStep | undefined)[] {
+  const losses = nonDecreasingFit(
+    steps.map((step) => -step.meanLogRatio),
+    steps.map((step) => step.count),
+  );
+  const accepted = (losses[0] ?? 0) - Math.log1p(-tolerance);
+  const after = losses.findIndex((loss) => loss >= accepted);
+  return after < 1 ? [] : [steps[after - 1], steps[after]];
+}
+
+const warnings: readonly Warning[] = [
+  halted,
+  startsTooHigh,
+  noPlateau,
+  nearTheEnd,
+  wideGap,
+  fewSteps,
+  noRepeats,
+  lightSamples,
+  unordered,
+  drifting,
+  offNominal,
+];
+
+/** What a reader should know before relying on the limit, the gravest first. */
+export function ladderWarnings(ladder: JudgedLadder): string[] {
+  return warnings.flatMap((warning) => warning(ladder) ?? []);
+}

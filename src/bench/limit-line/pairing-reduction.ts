@@ -1,0 +1,163 @@
+import type { Profile } from '../../registry/profile.ts';
+import type { Registry } from '../../registry/registry.ts';
+import { failure, type Result, success } from '../../result.ts';
+import { reduceTrial } from '../reduce-trial.ts';
+import type { Censoring } from '../reduction.ts';
+import { type CombinedLimit, combinedLimits } from './combined-limits.ts';
+import { fitLimitLine, type LimitLine, type LimitPoint } from './limit-line.ts';
+
+/** What is asked for: a filament on a machine, by their ids. */
+export interface PairingTrialsRequest {
+  readonly machine: string;
+  readonly filament: string;
+  /** Id of the nozzle; by default the one whose ladders ran at most temperatures. */
+  readonly nozzle?: string;
+}
+
+/** The limit of a trial of the pairing. */
+export interface TrialLimit extends LimitPoint {
+  readonly trial: string;
+}
+
+/** A trial whose ladder does not bracket the limit. */
+export interface TrialBound {
+  readonly trial: string;
+  /** Nozzle temperature, °C. */
+  readonly temperature: number;
+  /** mm3/s; the limit is above or below it. */
+  readonly bound: number;
+  readonly censored: Censoring;
+}
+
+/** What the flow ladders of a filament on a nozzle of a machine say of the limit against the nozzle temperature. */
+export interface PairingReduction {
+  readonly machine: string;
+  readonly filament: string;
+  readonly nozzle: string;
+  /** Other nozzles of the machine with flow ladders of the filament. */
+  readonly otherNozzles: readonly string[];
+  /** Where the readings come from. */
+  readonly origin: 'bench' | 'simulated' | 'mixed';
+  /** The accepted flow deficit that the limits share, as a fraction; null where no ladder can be reduced. */
+  readonly acceptedDeficit: number | null;
+  /** Coldest first. */
+  readonly limits: readonly TrialLimit[];
+  /** Lower and upper bounds: they cannot enter a least-squares fit. */
+  readonly bounds: readonly TrialBound[];
+  /** Trials that do not count, with the reason. */
+  readonly leftOut: readonly { readonly trial: string; readonly reason: string }[];
+  /** One limit a temperature, coldest first. */
+  readonly temperatures: readonly CombinedLimit[];
+  /** Null with fewer than two temperatures. */
+  readonly line: LimitLine | null;
+}
+
+/** Why there is nothing to reduce: the nozzles with ladders, for a message. */
+export interface NoLadders {
+  readonly nozzlesWithLadders: readonly string[];
+}
+
+/** Gathers and reduces the flow ladders of a pairing and fits their limits against the nozzle temperature. */
+export function reducePairing(
+  registry: Registry,
+  { machine, filament, nozzle: asked }: PairingTrialsRequest,
+): Result<PairingReduction, NoLadders> {
+  const ladders = [...registry.trial.values()].filter(
+    ({ data }) => data.method === 'flowLadder' && data.machine === machine && data.filament === filament,
+  );
+  const nozzles = nozzlesByTemperatures(ladders);
+  const nozzle = asked ?? nozzles[0];
+  const chosen = ladders.filter(({ data }) => data.nozzle === nozzle);
+  if (nozzle === undefined || chosen.length === 0) return failure({ nozzlesWithLadders: nozzles });
+  const { acceptedDeficit, limits, bounds, leftOut } = gather(registry, chosen);
+  const line = fitLimitLine(limits);
+  return success({
+    ...{ machine, filament, nozzle, acceptedDeficit, limits, bounds, leftOut },
+    otherNozzles: nozzles.filter((other) => other !== nozzle),
+    origin: originOf(chosen),
+    temperatures: combinedLimits(limits),
+    line: line.ok ? line.value : null,
+  });
+}
+
+/** Those with most temperatures first, equal ones in the order of their ids. */
+function nozzlesByTemperatures(ladders: readonly Profile<'trial'>[]): string[] {
+  const temperatures = new Map<string, Set<number | undefined>>();
+  for (const { data } of ladders) {
+    const { nozzle } = data;
+    if (nozzle === undefined) continue;
+    temperatures.set(nozzle, (temperatures.get(nozzle) ?? new Set()).add(data.conditions.nozzleTemperature));
+  }
+  return [...temperatures]
+    .sort(([one, ones], [other, others]) => others.size - ones.size || (one < other ? -1 : 1))
+    .map(([nozzle]) => nozzle);
+}
+
+function originOf(ladders: readonly Profile<'trial'>[]): PairingReduction['origin'] {
+  const origins = new Set(ladders.map(({ data }) => data.origin));
+  const [origin = 'bench'] = origins;
+  return origins.size > 1 ? 'mixed' : origin;
+}
+
+interface Outcome {
+  readonly trial: string;
+  readonly temperature: number;
+  readonly acceptedDeficit: number;
+  readonly value: number;
+  readonly low: number | null;
+  readonly high: number | null;
+  readonly censored: Censoring | null;
+}
+
+function gather(registry: Registry, ladders: readonly Profile<'trial'>[]) {
+  const leftOut: { trial: string; reason: string }[] = [];
+  const outcomes: Outcome[] = [];
+  for (const ladder of ladders) {
+    const outcome = outcomeOf(registry, ladder);
+    if (outcome.ok) outcomes.push(outcome.value);
+    else leftOut.push({ trial: ladder.id, reason: outcome.error });
+  }
+  const acceptedDeficit = mostShared(outcomes.map((outcome) => outcome.acceptedDeficit));
+  const limits: TrialLimit[] = [];
+  const bounds: TrialBound[] = [];
+  for (const outcome of outcomes) {
+    const { trial, temperature, value, low, high, censored } = outcome;
+    if (outcome.acceptedDeficit !== acceptedDeficit) {
+      leftOut.push({ trial, reason: `it accepts another deficit, ${percent(outcome.acceptedDeficit)}` });
+    } else if (censored !== null) bounds.push({ trial, temperature, bound: value, censored });
+    else if (low !== null && high !== null && high > low)
+      limits.push({ trial, temperature, limit: value, low, high });
+    else leftOut.push({ trial, reason: 'its limit has no interval' });
+  }
+  const coldestFirst = (one: { temperature: number; trial: string }, other: typeof one) =>
+    one.temperature - other.temperature || (one.trial < other.trial ? -1 : 1);
+  limits.sort(coldestFirst);
+  bounds.sort(coldestFirst);
+  return { acceptedDeficit, limits, bounds, leftOut };
+}
+
+function outcomeOf(registry: Registry, { id, data }: Profile<'trial'>): Result<Outcome, string> {
+  const reduced = reduceTrial(registry, id);
+  if (!reduced.ok) return failure(reduced.error.map(({ message }) => message).join('; '));
+  const result = reduced.value.results.find(({ quantity }) => quantity === 'meltFlow');
+  const temperature = data.conditions.nozzleTemperature;
+  const threshold = reduced.value.curve?.threshold;
+  if (result === undefined || temperature === undefined || threshold == null) {
+    return failure('it gives no flow limit at a nozzle temperature');
+  }
+  const { value, interval, censored } = result;
+  return success({
+    ...{ trial: id, temperature, acceptedDeficit: threshold, value, censored },
+    ...{ low: interval.low, high: interval.high },
+  });
+}
+
+/** The number that stands most often; of equals the smaller one, which is the stricter. */
+function mostShared(numbers: readonly number[]): number | null {
+  const count = (number: number) => numbers.filter((other) => other === number).length;
+  return numbers.toSorted((one, other) => count(other) - count(one) || one - other)[0] ?? null;
+}
+
+function percent(fraction: number): string {
+  return `${Number((fraction * 100).toPrecision(6))} %`;
+}

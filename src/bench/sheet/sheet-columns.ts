@@ -1,0 +1,142 @@
+import { closest } from 'fastest-levenshtein';
+import { failure, type Result, success } from '../../result.ts';
+import { quote } from '../../text/quote.ts';
+import { type Dimension, dimensionInfo } from '../../units/dimension.ts';
+import { parseUnit } from '../../units/parse-quantity.ts';
+import type { Unit } from '../../units/unit-table.ts';
+import type { BenchProblem } from '../bench-problem.ts';
+import type { ColumnPlan } from './column-plan.ts';
+import type { SheetRow } from './sheet-row.ts';
+
+/** A column of a sheet: what it holds and the unit its numbers are in. */
+export interface ColumnHead {
+  readonly name: string;
+  readonly unit: Unit;
+}
+
+/** Reads a header row of `name [unit]` against the columns that must be there. */
+export function readColumnHeads(
+  header: SheetRow,
+  plan: ColumnPlan,
+): Result<ColumnHead[], readonly BenchProblem[]> {
+  const written: NamedUnit[] = [];
+  const problems: BenchProblem[] = [];
+  for (const cell of header.cells) {
+    // A unit may hold brackets itself: `feedSpeed [[in_i]/min]`.
+    const [, name = '', unit = ''] = /^([^[\]]*?)\s*\[(.*)\]$/.exec(cell) ?? [];
+    if (name === '') problems.push(malformedHeader(cell, plan.columns, header.row));
+    else written.push({ name, unit });
+  }
+  return problems.length > 0 ? failure(problems) : matchColumns(written, plan, header.row);
+}
+
+/** A column as its author named it, with the unit as text. */
+export interface NamedUnit {
+  readonly name: string;
+  readonly unit: string;
+}
+
+/** Matches named columns to the ones that must be there; `row` is where they were written, if anywhere. */
+export function matchColumns(
+  written: readonly NamedUnit[],
+  plan: ColumnPlan,
+  row?: number,
+): Result<ColumnHead[], readonly BenchProblem[]> {
+  const { columns } = plan;
+  const place = row === undefined ? {} : { row };
+  const problems: BenchProblem[] = [];
+  const heads: ColumnHead[] = [];
+  for (const { name, unit: unitText } of written) {
+    const dimension = Object.hasOwn(columns, name) ? columns[name] : undefined;
+    if (dimension === undefined) {
+      problems.push({ ...unknownColumn(name, Object.keys(columns)), ...place });
+    } else if (heads.some((head) => head.name === name)) {
+      problems.push({ ...repeatedColumn(name), ...place });
+    } else {
+      const unit = parseUnit(unitText, dimension);
+      if (unit.ok) heads.push({ name, unit: unit.value });
+      else problems.push({ ...wrongUnit(name, unit.error), ...place });
+    }
+  }
+  const missing = requiredColumns(plan).filter(([name]) => !written.some((head) => head.name === name));
+  problems.push(
+    ...missing.map(([name, dimension]) => ({ ...missingColumn(name, dimension, written), ...place })),
+    ...choiceProblems(written, plan.eitherOf ?? []).map((problem) => ({ ...problem, ...place })),
+  );
+  return problems.length > 0 ? failure(problems) : success(heads);
+}
+
+function requiredColumns({ columns, optional = [], eitherOf = [] }: ColumnPlan): [string, Dimension][] {
+  return Object.entries(columns).filter(([name]) => !optional.includes(name) && !eitherOf.includes(name));
+}
+
+function choiceProblems(written: readonly NamedUnit[], eitherOf: readonly string[]): BenchProblem[] {
+  const there = eitherOf.filter((name) => written.some((head) => head.name === name));
+  if (eitherOf.length === 0 || there.length === 1) return [];
+  const names = eitherOf.map((name) => `\`${name}\``).join(' or ');
+  return there.length === 0
+    ? [{ code: 'missingColumn', message: `there is no column ${names}`, help: `add one of them` }]
+    : [
+        {
+          code: 'repeatedColumn',
+          message: `there are both ${there.join(' and ')}`,
+          help: 'keep the one that decides',
+        },
+      ];
+}
+
+function malformedHeader(
+  cell: string,
+  columns: Readonly<Record<string, Dimension>>,
+  row: number,
+): BenchProblem {
+  const name = closest(cell.slice(0, 60), Object.keys(columns));
+  const dimension = columns[name];
+  const unit = dimension === undefined ? 'unit' : dimensionInfo[dimension].usualUnit;
+  return {
+    code: 'malformedHeader',
+    message: `the header \`${quote(cell)}\` is not a name with its unit in brackets`,
+    found: quote(cell),
+    help: `write \`name [unit]\`, such as \`${name} [${unit}]\``,
+    row,
+  };
+}
+
+function unknownColumn(name: string, known: readonly string[]): BenchProblem {
+  return {
+    code: 'unknownColumn',
+    message: `there is no column \`${quote(name)}\` in this method`,
+    found: quote(name),
+    help: `did you mean \`${closest(name.slice(0, 60), known)}\`? The columns are ${known.join(', ')}`,
+  };
+}
+
+function repeatedColumn(name: string): BenchProblem {
+  return {
+    code: 'repeatedColumn',
+    message: `the column \`${name}\` is there twice`,
+    found: name,
+    help: 'put repeats of a reading into rows of their own, or delete the copy',
+  };
+}
+
+function wrongUnit(
+  name: string,
+  error: { readonly message: string; readonly found: string; readonly help: string },
+): BenchProblem {
+  return {
+    code: 'wrongUnit',
+    message: `the column \`${name}\`: ${error.message}`,
+    found: error.found,
+    help: error.help,
+  };
+}
+
+function missingColumn(name: string, dimension: Dimension, written: readonly NamedUnit[]): BenchProblem {
+  return {
+    code: 'missingColumn',
+    message: `the column \`${name}\` is missing`,
+    found: written.map((head) => quote(head.name)).join(', '),
+    help: `add \`${name} [${dimensionInfo[dimension].usualUnit}]\`, ${dimensionInfo[dimension].description} for every row`,
+  };
+}

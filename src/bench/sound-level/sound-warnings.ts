@@ -1,0 +1,50 @@
+import { formatNumber } from '../../units/format-quantity.ts';
+import type { MeterClass } from '../bench-run.ts';
+import { backgroundRange, type CorrectedReading } from './corrected-reading.ts';
+
+/** dB; a source that is small against the distances gives less (common practice, no source). */
+const largestScatter = 4;
+/** mm; nearer, the machine is no small source any more (common practice, no source). */
+const nearField = 500;
+const enoughPlaces = 5;
+
+/** What a reader should know of a survey of sound before relying on it, the gravest first. */
+export function soundWarnings(
+  readings: readonly CorrectedReading[],
+  { scatter, meterClass }: { readonly scatter: number; readonly meterClass: MeterClass | undefined },
+): string[] {
+  const left = readings.filter(({ difference }) => difference < backgroundRange.cannot).length;
+  const corrected = readings.filter(
+    ({ difference }) => difference >= backgroundRange.cannot && difference <= backgroundRange.need,
+  ).length;
+  const near = readings.filter(({ distance }) => distance < nearField).length;
+  const dB = (value: number) => `${formatNumber(value, { significantDigits: 2 })} dB`;
+  return [
+    ...(left > 0
+      ? [
+          `${left} of ${readings.length} readings are less than ${backgroundRange.cannot} dB above the room and are left out.`,
+        ]
+      : []),
+    ...(corrected > 0
+      ? [
+          `${corrected} of ${readings.length} readings are less than ${backgroundRange.need} dB above the room: the background was taken off, a quieter room would do better.`,
+        ]
+      : []),
+    ...(scatter > largestScatter
+      ? [
+          `Brought to 1 m the readings scatter by ${dB(scatter)}: walls send sound back, or the machine is louder on one side.`,
+        ]
+      : []),
+    ...(near > 0
+      ? [
+          `${near} of ${readings.length} readings are nearer than 0.5 m, where the machine is no small source.`,
+        ]
+      : []),
+    ...(readings.length < enoughPlaces
+      ? [`Only ${readings.length} places: four around the machine and one above it show its sides.`]
+      : []),
+    ...(meterClass === undefined || meterClass === 'unclassed'
+      ? ['The meter has no class: its own error is a guess within the interval.']
+      : []),
+  ];
+}

@@ -1,0 +1,49 @@
+import { quantile, sortedDraws } from '../../statistics/coverage-interval.ts';
+import type { Dimension } from '../../units/dimension.ts';
+import type { ReducedQuantity, ReducedResult } from '../reduction.ts';
+import { rounded } from '../rounded.ts';
+
+/**
+ * The result that draws of a crossing leave, with -Infinity and Infinity for draws before the first and beyond the
+ * last setting. Where most draws lie outside, it is censored: its value is then the nearest setting that is on the
+ * other side of the crossing with a probability of 95 %. The interval does not reach beyond what was tested.
+ */
+export function crossingResult(
+  quantity: ReducedQuantity,
+  dimension: Dimension,
+  draws: readonly number[],
+  x: readonly number[],
+): ReducedResult {
+  const [first = Number.NaN, last = Number.NaN] = [x[0], x.at(-1)];
+  const beyond = last - first || 1;
+  const sorted = sortedDraws(draws.map((draw) => Math.min(last + beyond, Math.max(first - beyond, draw))));
+  const median = quantile(sorted, 0.5);
+  const open = { low: null, high: null, coverage: 0.95 } as const;
+  if (median > last) {
+    const bound = quantile(sorted, 0.05);
+    const value = x.findLast((at) => at <= bound) ?? first;
+    return { quantity, dimension, value, interval: open, censored: 'above' };
+  }
+  if (median < first) {
+    const bound = quantile(sorted, 0.95);
+    const value = x.find((at) => at >= bound) ?? last;
+    return { quantity, dimension, value, interval: open, censored: 'below' };
+  }
+  const [low, high] = [Math.max(first, quantile(sorted, 0.025)), Math.min(last, quantile(sorted, 0.975))];
+  return {
+    quantity,
+    dimension,
+    value: rounded(median),
+    interval: { low: rounded(low), high: rounded(high), coverage: 0.95 },
+    censored: null,
+  };
+}
+
+/** The limit of a plot, or none for a censored result. */
+export function plottedLimits(
+  results: readonly ReducedResult[],
+): { value: number; low: number; high: number }[] {
+  return results.flatMap(({ value, interval: { low, high } }) =>
+    low === null || high === null ? [] : [{ value, low, high }],
+  );
+}

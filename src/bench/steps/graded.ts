@@ -1,0 +1,21 @@
+import type { Observations } from '../sheet/observations.ts';
+import type { SeriesNoise } from './step-series.ts';
+
+/** Lowest grade that passes where a run states none (common practice, no source). */
+const usualAcceptedGrade = 4;
+
+/**
+ * A grade is a quality on a continuous scale, rounded to a whole number; graders differ by a third of a grade or so
+ * (common practice, no source).
+ */
+export const gradeNoise: SeriesNoise = { usualScatter: 0.3, resolution: () => 1 };
+
+/** The quality at which specimens begin to be given the lowest grade that passes. */
+export function acceptedQuality(acceptedGrade: number = usualAcceptedGrade): number {
+  return acceptedGrade - 0.5;
+}
+
+/** Whether observations hold grades instead of measurements. */
+export function isGraded({ columns }: Observations): boolean {
+  return columns.grade !== undefined;
+}

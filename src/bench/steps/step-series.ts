@@ -1,0 +1,54 @@
+import { describe } from '../../statistics/describe.ts';
+import type { RandomSource } from '../../statistics/random.ts';
+
+/** All readings at one setting. */
+export interface SeriesStep {
+  readonly x: number;
+  readonly mean: number;
+  readonly count: number;
+  /** Sum of the squared deviations from the mean. */
+  readonly squares: number;
+}
+
+/** How far readings can be off, in the unit of the readings. */
+export interface SeriesNoise {
+  /** Standard deviation of a repeat, as far as it is known before any reading. */
+  readonly usualScatter: number;
+  /** Step of the display at a step of the series. */
+  readonly resolution: (step: SeriesStep) => number;
+}
+
+/** Readings gathered by setting, ascending; the order of the readings makes no difference. */
+export function seriesSteps(x: readonly number[], y: readonly number[]): SeriesStep[] {
+  const byX = new Map<number, number[]>();
+  const pairs = x.map((at, index) => [at, y[index] ?? Number.NaN] as const);
+  for (const [at, value] of pairs.toSorted((one, other) => one[0] - other[0] || one[1] - other[1])) {
+    const values = byX.get(at);
+    if (values === undefined) byX.set(at, [value]);
+    else values.push(value);
+  }
+  return [...byX].map(([at, values]) => {
+    const { count, mean, standardDeviation } = describe(values);
+    return { x: at, mean, count, squares: count > 1 ? standardDeviation ** 2 * (count - 1) : 0 };
+  });
+}
+
+/** What is known of the scatter beforehand counts as much as so many degrees of freedom. */
+const priorWeight = 4;
+
+/**
+ * Draws the means of all steps from the state of knowledge that the readings leave: normal scatter whose variance is
+ * known from all repeats together and from `usualScatter` (scaled inverse chi-square; Gelman et al., Bayesian Data
+ * Analysis, 3rd ed., 3.3), and the rounding of the display, which repeats that read alike share (JCGM 101:2008, 6.4.2).
+ */
+export function drawnMeans(steps: readonly SeriesStep[], noise: SeriesNoise, random: RandomSource): number[] {
+  const freedom = steps.reduce((sum, { count }) => sum + count - 1, priorWeight);
+  const squares = steps.reduce((sum, step) => sum + step.squares, priorWeight * noise.usualScatter ** 2);
+  const scatter = Math.sqrt(squares / (2 * random.gamma(freedom / 2)));
+  return steps.map((step) => {
+    const resolution = noise.resolution(step);
+    const alike = step.squares < resolution ** 2 / 4;
+    const rounding = resolution * (random.uniform() - 0.5) * (alike ? 1 : 1 / Math.sqrt(step.count));
+    return step.mean + (scatter / Math.sqrt(step.count)) * random.normal() + rounding;
+  });
+}

@@ -1,0 +1,71 @@
+import { relative, resolve, sep } from 'node:path';
+import { registryFolders } from '../../host/registry-folders.ts';
+import { expectedPath } from '../../registry/kind.ts';
+import { filesOfFolder, type LoadedRegistry, loadFiles, rootOf } from '../../registry/load-registry.ts';
+import { readProfile } from '../../registry/read-profile.ts';
+import { fileOfBytes, type ReadFile, readRegistryFile } from '../../registry/registry-files.ts';
+import { failure, type Result, success } from '../../result.ts';
+import type { CheckTarget } from './check-target.ts';
+
+/** What was asked for, and how it is read. */
+export interface StdinCheck {
+  readonly target: CheckTarget;
+  readonly read: () => LoadedRegistry;
+}
+
+/**
+ * A check of one profile that comes on standard input, an unsaved one of an editor for instance, in the place of the file
+ * that it would be. Without a path it stands where its kind and id put it. Errors: no registry, no place.
+ */
+export function stdinCheck(
+  bytes: Uint8Array,
+  { registry, stdinPath }: { readonly registry: readonly string[]; readonly stdinPath?: string },
+  cwd: string,
+): Result<StdinCheck, string> {
+  const folders = registryFolders(registry, cwd);
+  if (!folders.ok) return folders;
+  const own = folders.value.at(-1) ?? cwd;
+  const path = stdinPath === undefined ? ownPath(bytes, own) : success(resolve(cwd, stdinPath));
+  if (!path.ok) return path;
+  const folder = folders.value.find((candidate) => path.value.startsWith(candidate + sep));
+  if (folder === undefined) {
+    return failure(
+      `--stdin-path ${stdinPath} is not in the registry ${own}: write the path that the profile has or will have there.`,
+    );
+  }
+  const root = rootOf(folder, cwd);
+  const typed = fileOfBytes(root, relative(folder, path.value).replaceAll('\\', '/'), bytes);
+  const isOther = (file: ReadFile) => pathOf(file) !== pathOf(typed);
+  return success({
+    target: { folders: folders.value, loose: [], only: [path.value] },
+    read: () =>
+      loadFiles([
+        ...folders.value.flatMap((each) => filesOfFolder(each, cwd)).filter(({ file }) => isOther(file)),
+        { file: typed, readSibling: (sibling) => readRegistryFile(root, sibling) },
+      ]),
+  });
+}
+
+function pathOf(file: ReadFile): string {
+  return file.ok ? file.source.path : file.path;
+}
+
+/** Where a profile belongs by its kind and id, and a trial by its date. */
+function ownPath(bytes: Uint8Array, folder: string): Result<string, string> {
+  const nowhere = { folder, shown: '-' };
+  const missing = (path: string): ReadFile => ({ ok: false, path, relativePath: path, problem: 'missing' });
+  const { document, identity, profile, findings } = readProfile(fileOfBytes(nowhere, '-', bytes), missing);
+  const [unread] = findings;
+  if (document === null && unread !== undefined && !unread.rule.startsWith('shape/')) {
+    return failure(
+      `What came on standard input cannot be read, line ${unread.line}: ${unread.message}. Mend that, or name its place with --stdin-path to have all of it checked.`,
+    );
+  }
+  if (identity === null || identity.id === '') {
+    return failure(
+      'What came on standard input does not say its kind and id: name its place with --stdin-path, for instance --stdin-path profiles/filaments/maker/name.yaml.',
+    );
+  }
+  const year = profile?.kind === 'trial' ? profile.data.date.slice(0, 4) : 'unknown';
+  return success(resolve(folder, expectedPath(identity.kind, identity.id, year)));
+}

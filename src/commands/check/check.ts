@@ -1,0 +1,144 @@
+import { relative } from 'node:path';
+import { Command, Option } from 'commander';
+import { isAtLeast, type Severity, severities } from '../../registry/finding.ts';
+import { type LoadedRegistry, loadRegistryWith } from '../../registry/load-registry.ts';
+import { type ReportFormat, reportFormats, writeReport } from '../../report/findings/check-report.ts';
+import { summarise } from '../../report/findings/summary.ts';
+import { failure, type Result, success } from '../../result.ts';
+import { checkRegistry } from '../../rules/engine/check-registry.ts';
+import { exitStatus, type Surroundings } from '../cli-context.ts';
+import type { Finish } from '../exit-status.ts';
+import { registryOption, todayOption } from '../shared-options.ts';
+import { checkScope } from './check-scope.ts';
+import { stdinCheck } from './check-stdin.ts';
+import { type CheckTarget, checkTarget } from './check-target.ts';
+import { fixFiles } from './fix-files.ts';
+
+interface CheckOptions {
+  readonly format: ReportFormat;
+  readonly failOn: Severity;
+  readonly quiet?: boolean;
+  readonly changed?: string;
+  readonly fix?: boolean;
+  readonly all?: boolean;
+  readonly stdinPath?: string;
+  readonly registry: readonly string[];
+  readonly today?: string;
+}
+
+export function checkCommand(surroundings: Surroundings, finish: Finish): Command {
+  return new Command('check')
+    .summary('check profiles: form, units, references, provenance, evidence, physics')
+    .description(
+      'Checks profiles and prints what is wrong, where, and how to mend it. Without a path it checks the registry in this folder.',
+    )
+    .argument('[paths...]', 'files or folders to check, or - for a profile on standard input')
+    .addOption(new Option('--format <format>', 'form of the report').choices(reportFormats).default('text'))
+    .addOption(
+      new Option('--fail-on <severity>', 'lowest severity that makes the exit status 1')
+        .choices(severities)
+        .default('error'),
+    )
+    .option('--quiet', 'report errors only; the summary counts all')
+    .option(
+      '--changed <commit>',
+      'report only what git sees changed since a commit or branch, and what depends on it',
+    )
+    .option('--fix', 'first mend spelling of units and numbers and order of keys in the files')
+    .option('--all', 'report on every registry that is read, not only on the last, which rests on the others')
+    .option('--stdin-path <file>', 'with -: the file in whose place standard input is judged')
+    .addOption(registryOption())
+    .addOption(todayOption())
+    .addHelpText(
+      'after',
+      `
+Examples:
+  meltbounds check
+  meltbounds check profiles/filaments/ashgrove/stagecraft-pla.yaml
+  meltbounds check --fix
+  meltbounds check - --stdin-path profiles/jobs/mask-rack.yaml < edited.yaml
+  meltbounds check --changed main --fail-on warning
+  meltbounds check --registry meltbounds --registry profiles
+  meltbounds check --format json profiles > findings.json
+  meltbounds check --format sarif > findings.sarif
+
+Exit status: 0 nothing to mend, 1 findings, 2 nothing found to check or it cannot be read.`,
+    )
+    .action(async (paths: string[], options: CheckOptions, command: Command) => {
+      const version = command.parent?.version() ?? '';
+      await check(paths, options, version, surroundings, finish);
+    });
+}
+
+async function check(
+  paths: readonly string[],
+  options: CheckOptions,
+  version: string,
+  surroundings: Surroundings,
+  finish: Finish,
+): Promise<void> {
+  const { cwd, progress = () => undefined } = surroundings;
+  const asked = await askedFor(paths, options, surroundings);
+  if (!asked.ok) return finish.cannotRun(asked.error);
+  const { target, read } = asked.value;
+  const stop = (reason: string) => {
+    progress('');
+    finish.cannotRun(reason);
+  };
+  progress(`Reading ${target.folders.map((folder) => relative(cwd, folder) || '.').join(', ')} …`);
+  let loaded = read();
+  progress(`Checking ${loaded.files.length} profiles …`);
+  const scope = await checkScope(loaded, target, options.changed, cwd);
+  if (!scope.ok) return stop(scope.error);
+  const { wantsFile, wantsFinding } = scope.value;
+  const files = loaded.files.filter(wantsFile);
+  // That nothing has changed is an answer; that there is nothing at all is a slip.
+  if (files.length === 0 && options.changed === undefined)
+    return stop('There is no profile (.yaml) to check here.');
+  if (options.fix) {
+    const fixed = await fixFiles(loaded, wantsFile, cwd);
+    if (!fixed.ok) return stop(fixed.error);
+    progress('');
+    for (const line of fixed.value) surroundings.err(`${line}\n`);
+    loaded = read();
+  }
+  const today = options.today ?? surroundings.today();
+  const findings = checkRegistry(loaded, { today }).filter(wantsFinding);
+  progress('');
+  const report = writeReport[options.format]({
+    findings: options.quiet ? findings.filter(({ severity }) => severity === 'error') : findings,
+    summary: summarise(findings, files.length),
+    files,
+    failOn: options.failOn,
+    version,
+    colour: surroundings.colour,
+    textOf: (file) => loaded.texts.get(file),
+  });
+  surroundings.out(report);
+  const fails = findings.some(({ severity }) => isAtLeast(severity, options.failOn));
+  finish.with(fails ? exitStatus.findings : exitStatus.clean);
+}
+
+interface Asked {
+  readonly target: CheckTarget;
+  readonly read: () => LoadedRegistry;
+}
+
+/** What to check: files and folders, or what comes on standard input. */
+async function askedFor(
+  paths: readonly string[],
+  options: CheckOptions,
+  { cwd, stdin }: Surroundings,
+): Promise<Result<Asked, string>> {
+  if (!paths.includes('-')) {
+    const target = checkTarget(paths, options, cwd);
+    if (!target.ok) return target;
+    const { folders, loose } = target.value;
+    return success({ target: target.value, read: () => loadRegistryWith(folders, loose, cwd) });
+  }
+  if (paths.length > 1) return failure('- stands alone: what comes on standard input is checked by itself.');
+  if (options.fix) return failure('--fix mends files, and standard input is none.');
+  if (options.changed !== undefined)
+    return failure('--changed asks about files, and standard input is none.');
+  return stdinCheck((await stdin?.()) ?? new Uint8Array(), options, cwd);
+}

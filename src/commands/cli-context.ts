@@ -1,0 +1,32 @@
+import type { Asker } from '../host/asker.ts';
+import type { Progress } from '../host/progress.ts';
+
+/** What a command may touch outside of itself, so that tests can give it a world of their own. */
+export interface Surroundings {
+  readonly cwd: string;
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+  readonly colour: boolean;
+  /** Today's date, YYYY-MM-DD, in UTC. */
+  readonly today: () => string;
+  /** Columns of the terminal that standard output goes to; absent where it goes to a file or a pipe. */
+  readonly terminalColumns?: number;
+  /** Everything that comes on standard input. */
+  readonly stdin?: () => Promise<Uint8Array>;
+  /** Shows what is being done; absent where nobody watches. */
+  readonly progress?: Progress;
+  /** Somebody to ask; absent where nobody sits at a terminal. */
+  readonly asker?: () => Promise<Asker>;
+}
+
+/** Exit statuses of every command. */
+export const exitStatus = { clean: 0, findings: 1, cannotRun: 2 } as const;
+
+export type ExitStatus = (typeof exitStatus)[keyof typeof exitStatus];
+
+/** Colour where the terminal shows it, unless the user has said no (no-color.org) or asked for it. */
+export function wantsColour(env: NodeJS.ProcessEnv, isTerminal: boolean): boolean {
+  if (env.NO_COLOR !== undefined && env.NO_COLOR !== '') return false;
+  if (env.FORCE_COLOR !== undefined && env.FORCE_COLOR !== '' && env.FORCE_COLOR !== '0') return true;
+  return isTerminal && env.TERM !== 'dumb';
+}

@@ -1,0 +1,33 @@
+import { Argument, Command } from 'commander';
+import type { Surroundings } from '../cli-context.ts';
+import type { Finish } from '../exit-status.ts';
+import { bashCompletion } from './bash-completion.ts';
+import { completedCommands } from './completion-spec.ts';
+import { fishCompletion } from './fish-completion.ts';
+import { zshCompletion } from './zsh-completion.ts';
+
+const scripts = { bash: bashCompletion, zsh: zshCompletion, fish: fishCompletion } as const;
+
+type Shell = keyof typeof scripts;
+
+export function completionCommand(surroundings: Surroundings, _finish: Finish): Command {
+  return new Command('completion')
+    .summary('print a completion script for a shell')
+    .description(
+      'Prints a script by which a shell completes commands, options and their values. It is made from the commands themselves.',
+    )
+    .addArgument(new Argument('<shell>', 'shell to complete in').choices(Object.keys(scripts)))
+    .addHelpText(
+      'after',
+      `
+Examples:
+  meltbounds completion bash >> ~/.bash_completion
+  meltbounds completion zsh > ~/.zfunc/_meltbounds
+  meltbounds completion fish > ~/.config/fish/completions/meltbounds.fish
+
+Exit status: 0 printed, 2 it knows no such shell.`,
+    )
+    .action((shell: Shell, _: object, command: Command) => {
+      surroundings.out(scripts[shell](completedCommands(command.parent ?? command)));
+    });
+}

@@ -1,0 +1,69 @@
+import { Command, Option } from 'commander';
+import { methodNames } from '../../bench/methods.ts';
+import { writeNewFile } from '../../host/write-new-file.ts';
+import { failure, type Result, success } from '../../result.ts';
+import type { Surroundings } from '../cli-context.ts';
+import type { Finish } from '../exit-status.ts';
+import { registryOption } from '../shared-options.ts';
+import { nextSteps } from './new-next-steps.ts';
+import { type NewOptions, type NewProfile, newKinds, startProfile } from './new-profile.ts';
+
+export function newCommand(surroundings: Surroundings, finish: Finish): Command {
+  return new Command('new')
+    .summary('start a profile: asks, or takes flags, and writes an annotated file')
+    .description(
+      'Writes a new profile at its place in the registry: every key with its meaning, what may stand there and an example. On a terminal it asks for what is mandatory; what is left open stands in the file as a comment. It never writes over a file.',
+    )
+    .argument('<kind>', `what to start: ${newKinds.join(', ')}`)
+    .argument('[id]', 'its id, such as ashgrove/stagecraft-pla; the place of the file follows from it')
+    .addOption(
+      new Option(
+        '--set <key=value>',
+        'answer a key, may be repeated: diameter="1.75 mm", envelope.x="300 mm", hotEnds.nozzles.material=brass; a value of statements is claimed by the sheet',
+      )
+        .argParser((pair: string, earlier: readonly string[]) => [...earlier, pair])
+        .default([], 'nothing'),
+    )
+    .option('--from <sheet>', 'start a trial from a CSV bench sheet, which is copied beside it')
+    .addOption(
+      new Option(
+        '--method <name>',
+        'bench method of a trial; what it needs becomes mandatory (default: the one whose columns the sheet has)',
+      ).choices(methodNames),
+    )
+    .option('--inline', 'with --from: write the readings into the trial instead')
+    .option('--no-ask', 'ask nothing, even on a terminal')
+    .option('--dry-run', 'print the file instead of writing it')
+    .addOption(registryOption())
+    .addHelpText(
+      'after',
+      `
+Examples:
+  meltbounds new filament
+  meltbounds new filament oakhollow/tulip-petg --set polymer=PET-G --set "density=1.27 g/cm3"
+  meltbounds new trial lantern-tulip-petg-240 --from ladder.csv --set machine=brackwater/lantern --set nozzle=hs-0.6
+  meltbounds new trial lantern-sound --method soundLevel
+  meltbounds new machine ferrywright/punt --dry-run
+
+Exit status: 0 written or printed, 2 it cannot be: an answer is missing or wrong, or the file is there already.`,
+    )
+    .action(async (kind: string, id: string | undefined, options: NewOptions) => {
+      const started = await startProfile(kind, id, options, surroundings);
+      if (!started.ok) return finish.cannotRun(started.error);
+      if (options.dryRun) return surroundings.out(started.value.text);
+      const written = write(started.value);
+      if (!written.ok) return finish.cannotRun(written.error);
+      surroundings.out(written.value.map((path) => `${path}\n`).join(''));
+      surroundings.err(nextSteps(started.value));
+    });
+}
+
+/** Writes the profile and the sheet beside it; both or neither. */
+function write({ folder, shown, path, text, sheet }: NewProfile): Result<readonly string[], string> {
+  const files = [...(sheet === null ? [] : [sheet]), { path, text }];
+  for (const file of files) {
+    const written = writeNewFile(folder, file.path, file.text);
+    if (!written.ok) return failure(`${shown}${written.error}`);
+  }
+  return success(files.map((file) => `${shown}${file.path}`));
+}

@@ -1,0 +1,142 @@
+import { Option } from 'commander';
+import { type LimitAnswer, limitAt } from '../../bench/limit-line/limit-line-answers.ts';
+import { type PairingReduction, reducePairing } from '../../bench/limit-line/pairing-reduction.ts';
+import { registryFolders } from '../../host/registry-folders.ts';
+import { loadRegistry } from '../../registry/load-registry.ts';
+import { nozzleIds } from '../../registry/nozzle.ts';
+import { idsOf, type Registry } from '../../registry/registry.ts';
+import { jsonLimitLine } from '../../report/reduction/json-limit-line.ts';
+import { limitLinePlot } from '../../report/reduction/limit-line-plot.ts';
+import { textLimitLine } from '../../report/reduction/text-limit-line.ts';
+import { failure, type Result, success } from '../../result.ts';
+import { nearestWord } from '../../text/nearest-word.ts';
+import { quote } from '../../text/quote.ts';
+import { formatQuantity } from '../../units/format-quantity.ts';
+import { parseQuantity } from '../../units/parse-quantity.ts';
+import { exitStatus, type Surroundings } from '../cli-context.ts';
+import type { Finish } from '../exit-status.ts';
+import { type PlotRequest, showPlot } from './write-plot.ts';
+
+/** Options that only a machine with a filament needs. */
+export interface PairingOptions extends PlotRequest {
+  readonly nozzle?: string;
+  readonly at?: readonly string[];
+  readonly extrapolate?: boolean;
+  readonly registry: readonly string[];
+}
+
+export function pairingOptions(): Option[] {
+  return [
+    new Option(
+      '--nozzle <id>',
+      'nozzle, such as hs-0.6 (machine and filament; default: the one with ladders at most temperatures)',
+    ),
+    new Option(
+      '--at <temperature>',
+      'nozzle temperature to give the limit at, such as "235 Cel", may be repeated (machine and filament)',
+    ).argParser((text: string, earlier: readonly string[] | undefined) => [...(earlier ?? []), text]),
+    new Option('--extrapolate', 'answer --at outside of the tested temperatures too, and mark the answer'),
+  ];
+}
+
+/** Whether an option is given that needs a machine with a filament. */
+export function wantsPairing({ nozzle, at, extrapolate }: PairingOptions): boolean {
+  return nozzle !== undefined || at !== undefined || extrapolate === true;
+}
+
+/** Gathers the flow ladders of a pairing and prints the line of the limit against the nozzle temperature. */
+export async function runPairing(
+  machine: string,
+  filament: string,
+  options: PairingOptions,
+  surroundings: Surroundings,
+  finish: Finish,
+): Promise<void> {
+  const temperatures = temperaturesOf(options.at ?? []);
+  if (!temperatures.ok) return finish.cannotRun(...temperatures.error);
+  const folders = registryFolders(options.registry, surroundings.cwd);
+  if (!folders.ok) return finish.cannotRun(folders.error);
+  const { registry } = loadRegistry(folders.value, surroundings.cwd);
+  const unknown = unknownName(registry, machine, filament, options.nozzle);
+  if (unknown !== null) return finish.cannotRun(unknown);
+  const request = { machine, filament, ...(options.nozzle !== undefined && { nozzle: options.nozzle }) };
+  const pairing = reducePairing(registry, request);
+  if (!pairing.ok) return finish.cannotRun(...noLadders(request, pairing.error.nozzlesWithLadders));
+  const { answers, refused } = answersOf(pairing.value, temperatures.value, options.extrapolate ?? false);
+  surroundings.out(
+    options.format === 'json'
+      ? jsonLimitLine(pairing.value, answers)
+      : textLimitLine(pairing.value, answers, surroundings.colour),
+  );
+  for (const sentence of refused) surroundings.err(`${sentence}\n`);
+  if (pairing.value.line === null || refused.length > 0) finish.with(exitStatus.findings);
+  const shown = await showPlot(limitLinePlot(pairing.value, answers), options, surroundings);
+  if (!shown.ok) finish.cannotRun(shown.error);
+}
+
+type Refusal = readonly [reason: string, help: string];
+
+function temperaturesOf(written: readonly string[]): Result<number[], Refusal> {
+  const temperatures: number[] = [];
+  for (const text of written) {
+    const quantity = parseQuantity(text, 'temperature');
+    if (!quantity.ok) return failure([`--at: ${quantity.error.message}`, quantity.error.help]);
+    temperatures.push(quantity.value.value);
+  }
+  return success(temperatures);
+}
+
+function unknownName(
+  registry: Registry,
+  machineId: string,
+  filament: string,
+  nozzle?: string,
+): string | null {
+  const machine = registry.machine.get(machineId);
+  if (machine === undefined) return unknown('machine', machineId, idsOf(registry, 'machine'));
+  if (!registry.filament.has(filament)) return unknown('filament', filament, idsOf(registry, 'filament'));
+  const nozzles = nozzleIds(machine.data);
+  return nozzle === undefined || nozzles.includes(nozzle) ? null : unknown('nozzle', nozzle, nozzles);
+}
+
+function unknown(what: string, id: string, known: readonly string[]): string {
+  const nearest = nearestWord(id, known);
+  const hint = nearest === null ? `There are: ${known.join(', ') || 'none'}.` : `Did you mean "${nearest}"?`;
+  return `There is no ${what} "${quote(id)}". ${hint}`;
+}
+
+function noLadders(
+  { machine, filament, nozzle }: { machine: string; filament: string; nozzle?: string },
+  elsewhere: readonly string[],
+): Refusal {
+  const place = nozzle === undefined ? machine : `${machine} with the nozzle ${nozzle}`;
+  return [
+    `The registry holds no flow ladder of ${filament} on ${place}.`,
+    elsewhere.length === 0
+      ? 'Run one, and add it as a trial.'
+      : `There are ladders on ${elsewhere.join(', ')}.`,
+  ];
+}
+
+function answersOf({ line }: PairingReduction, temperatures: readonly number[], extrapolate: boolean) {
+  const answers: LimitAnswer[] = [];
+  const refused: string[] = [];
+  for (const temperature of temperatures) {
+    const asked = formatQuantity(temperature, 'temperature');
+    if (line === null) {
+      refused.push(`No limit at ${asked}: there is no line to read it off.`);
+      continue;
+    }
+    const answer = limitAt(line, temperature, { extrapolate });
+    if (answer.ok) answers.push(answer.value);
+    else {
+      const [low, high] = [line.tested.low, line.tested.high].map((end) =>
+        formatQuantity(end, 'temperature'),
+      );
+      refused.push(
+        `No limit at ${asked}: the ladders ran from ${low} to ${high}. Run a ladder at ${asked}, or add --extrapolate for a guess.`,
+      );
+    }
+  }
+  return { answers, refused };
+}

@@ -1,0 +1,88 @@
+import { readFileSync, statSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { Option } from 'commander';
+import type { BenchProblem } from '../../bench/bench-problem.ts';
+import { factTexts } from '../../bench/bench-run.ts';
+import type { MethodName } from '../../bench/method.ts';
+import { benchMethods, methodNames } from '../../bench/methods.ts';
+import type { Reduction } from '../../bench/reduction.ts';
+import { largestSheet, readBenchSheet } from '../../bench/sheet/bench-sheet.ts';
+import { failure, type Result, success } from '../../result.ts';
+import type { CannotReduce } from './cannot-reduce.ts';
+import { sheetRun } from './sheet-run.ts';
+
+/** What a bare bench sheet does not say itself, as the user writes it: the method, and facts by their flag. */
+export type SheetOptions = { readonly method?: MethodName } & Readonly<Record<string, unknown>>;
+
+/** Options that only a bare bench sheet needs; a trial of the registry holds them itself. */
+export function sheetOptions(): Option[] {
+  return [
+    new Option('--method <name>', 'bench method of a CSV sheet').choices(methodNames),
+    ...[...factsByFlag()].map(
+      ([flag, facts]) => new Option(`--${flag} <value>`, `${facts.map(flagText).join('; ')} (CSV sheet)`),
+    ),
+  ];
+}
+
+type Facts = (typeof factTexts)[keyof typeof factTexts][];
+
+function factsByFlag(): Map<string, Facts> {
+  const byFlag = new Map<string, Facts>();
+  for (const fact of Object.values(factTexts))
+    byFlag.set(fact.flag, [...(byFlag.get(fact.flag) ?? []), fact]);
+  return byFlag;
+}
+
+function flagText({ what, example }: Facts[number]): string {
+  return `${what}, such as "${example}"`;
+}
+
+/** Reads and reduces a bare CSV bench sheet. The inner result is what the method says of the readings. */
+export function reduceSheet(
+  path: string,
+  options: SheetOptions,
+  cwd: string,
+): Result<Result<Reduction, readonly BenchProblem[]>, CannotReduce> {
+  if (options.method === undefined) {
+    return failure({
+      reason: 'A bare sheet does not say how it was run.',
+      help: `Add --method flowLadder, or another of ${methodNames.join(', ')}.`,
+    });
+  }
+  const method = benchMethods[options.method];
+  const run = sheetRun(method, writtenFacts(options));
+  if (!run.ok) return run;
+  const text = readSheetText(resolve(cwd, path), path);
+  if (!text.ok) return text;
+  const observations = readBenchSheet(text.value, method);
+  return success(observations.ok ? method.reduce(observations.value, run.value) : observations);
+}
+
+/** The facts as they are written, by flag: the parser of the command line joins its words in camel case. */
+function writtenFacts(options: SheetOptions): Record<string, string | undefined> {
+  const entries = [...factsByFlag().keys()].map((flag) => {
+    const value = options[flag.replace(/-([a-z])/g, (_, letter: string) => letter.toUpperCase())];
+    return [flag, typeof value === 'string' ? value : undefined] as const;
+  });
+  return Object.fromEntries(entries);
+}
+
+/** Text of a bench sheet, `shown` as the user calls it. */
+export function readSheetText(absolute: string, shown: string): Result<string, CannotReduce> {
+  try {
+    // Bytes never outnumber characters by more than four, so a file beyond that cannot be a bench sheet.
+    if (statSync(absolute).size > 4 * largestSheet) {
+      return failure({
+        reason: `${shown} is too large for a bench sheet.`,
+        help: 'Check that it is the right file.',
+      });
+    }
+    return success(new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(absolute)));
+  } catch (error) {
+    const encoding = error instanceof TypeError;
+    return failure({
+      reason: encoding ? `${shown} is not UTF-8 text.` : `${shown} cannot be read.`,
+      help: encoding ? 'Save it as CSV in UTF-8.' : 'Check the spelling of the path.',
+    });
+  }
+}

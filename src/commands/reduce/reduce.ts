@@ -1,0 +1,185 @@
+import { existsSync } from 'node:fs';
+import { resolve } from 'node:path';
+import { Command, Option } from 'commander';
+import type { BenchProblem } from '../../bench/bench-problem.ts';
+import { reduceTrial } from '../../bench/reduce-trial.ts';
+import type { Reduction } from '../../bench/reduction.ts';
+import { registryFolders } from '../../host/registry-folders.ts';
+import { loadRegistry } from '../../registry/load-registry.ts';
+import type { Profile } from '../../registry/profile.ts';
+import { idsOf, type Registry } from '../../registry/registry.ts';
+import { jsonReduction } from '../../report/reduction/json-reduction.ts';
+import { type RunEvent, reductionPlot } from '../../report/reduction/reduction-plot.ts';
+import { type ReductionHeading, textReduction } from '../../report/reduction/text-reduction.ts';
+import type { Result } from '../../result.ts';
+import { nearestWord } from '../../text/nearest-word.ts';
+import { quote } from '../../text/quote.ts';
+import { parseQuantity } from '../../units/parse-quantity.ts';
+import { exitStatus, type Surroundings } from '../cli-context.ts';
+import type { Finish } from '../exit-status.ts';
+import { registryOption } from '../shared-options.ts';
+import { adopt } from './adopt.ts';
+import { type PairingOptions, pairingOptions, runPairing, wantsPairing } from './reduce-pairing.ts';
+import { reduceSheet, type SheetOptions, sheetOptions } from './reduce-sheet.ts';
+import { checkPlotRequest, plotOptions, showPlot } from './write-plot.ts';
+
+type ReduceOptions = SheetOptions & PairingOptions & { readonly adopt?: boolean };
+
+export function reduceCommand(surroundings: Surroundings, finish: Finish): Command {
+  const command = new Command('reduce')
+    .summary('reduce a bench trial to its results with 95 % intervals')
+    .description(
+      'Turns the readings of a trial, or of a bare CSV bench sheet, into a limit with its 95 % coverage interval. With a machine and a filament it gathers their flow ladders and gives the limit against the nozzle temperature.',
+    )
+    .usage('[options] <trial or sheet.csv>\n       meltbounds reduce [options] <machine> <filament>')
+    .argument('<trial>', 'id of a trial of the registry, path of a CSV bench sheet, or id of a machine')
+    .argument('[filament]', 'with a machine: id of the filament')
+    .addOption(
+      new Option('--format <format>', 'form of the result').choices(['text', 'json']).default('text'),
+    )
+    .option('--adopt', 'write the limit into the profile of the filament, or of the machine for its sound')
+    .addOption(registryOption());
+  for (const option of [...plotOptions(), ...pairingOptions(), ...sheetOptions()]) command.addOption(option);
+  return command
+    .addHelpText(
+      'after',
+      `
+Examples:
+  meltbounds reduce lantern-stagecraft-pla-230
+  meltbounds reduce lantern-stagecraft-pla-230 --adopt
+  meltbounds reduce lantern-stagecraft-pla-230 --plot ladder.svg
+  meltbounds reduce lantern-stagecraft-pla-230 --plot -
+  meltbounds reduce brackwater/lantern ashgrove/stagecraft-pla --nozzle hs-0.6 --at "235 Cel"
+  meltbounds reduce spool.csv --method diameterSurvey --diameter "1.75 mm" --resolution "0.001 mm"
+  meltbounds reduce dryer.csv --method dryingCurve --residual "0.02 %" --reel "180 g"
+  meltbounds reduce ladder.csv --method flowLadder --diameter "1.75 mm" --density "1.24 g/cm3" --tolerance "5 %" --resolution "0.01 g" --format json
+
+Exit status: 0 reduced, 1 the readings cannot be reduced, 2 it cannot run.`,
+    )
+    .action((trial: string, filament: string | undefined, options: ReduceOptions) => {
+      const plot = checkPlotRequest(options, surroundings.cwd);
+      if (!plot.ok) return finish.cannotRun(plot.error);
+      const fault = misplacedOption(filament, options);
+      if (fault !== null) return finish.cannotRun(fault);
+      if (filament !== undefined) return runPairing(trial, filament, options, surroundings, finish);
+      return isSheet(trial, surroundings.cwd)
+        ? runSheet(trial, options, surroundings, finish)
+        : runTrial(trial, options, surroundings, finish);
+    });
+}
+
+/** An option that belongs to another kind of subject than the one that is named. */
+function misplacedOption(filament: string | undefined, options: ReduceOptions): string | null {
+  if (filament === undefined) {
+    return wantsPairing(options)
+      ? '--nozzle, --at and --extrapolate belong to a machine with a filament: meltbounds reduce MACHINE FILAMENT. A trial holds its own conditions.'
+      : null;
+  }
+  if (options.adopt)
+    return 'A line of several limits cannot be adopted; adopt the limit of each trial by its id.';
+  return options.method === undefined
+    ? null
+    : '--method belongs to a bare CSV sheet; the trials of a machine and a filament hold their own.';
+}
+
+function isSheet(trial: string, cwd: string): boolean {
+  return /\.csv$/i.test(trial) || (trial.includes('/') && existsSync(resolve(cwd, trial)));
+}
+
+async function runSheet(
+  path: string,
+  options: ReduceOptions,
+  surroundings: Surroundings,
+  finish: Finish,
+): Promise<void> {
+  if (options.adopt) {
+    finish.cannotRun(
+      'A bare sheet names no filament to adopt the limit for.',
+      'Add it to the registry as a trial and give the id of the trial.',
+    );
+    return;
+  }
+  const reduced = reduceSheet(path, options, surroundings.cwd);
+  if (!reduced.ok) {
+    finish.cannotRun(reduced.error.reason, reduced.error.help);
+    return;
+  }
+  const place = (row: number) => `${path}:${row}`;
+  const heading = { title: path, subject: null, place, events: eventsOf(options) };
+  await report(reduced.value, heading, options, surroundings, finish);
+}
+
+/** What the options say of how the run ended. */
+function eventsOf({ halted }: SheetOptions): RunEvent[] {
+  const flow = typeof halted === 'string' ? parseQuantity(halted, 'volumeFlow') : undefined;
+  return flow?.ok ? [{ event: 'halted', commandedFlow: flow.value.value }] : [];
+}
+
+async function runTrial(
+  id: string,
+  options: ReduceOptions,
+  surroundings: Surroundings,
+  finish: Finish,
+): Promise<void> {
+  const folders = registryFolders(options.registry, surroundings.cwd);
+  if (!folders.ok) return finish.cannotRun(folders.error);
+  const { registry } = loadRegistry(folders.value, surroundings.cwd);
+  const trial = registry.trial.get(id);
+  if (trial === undefined) return finish.cannotRun(unknownTrial(registry, id));
+  const reduced = reduceTrial(registry, id);
+  const heading = { title: id, subject: trial.data, place: placeIn(trial), events: trial.data.events ?? [] };
+  await report(reduced, heading, options, surroundings, finish);
+  if (!options.adopt || !reduced.ok) return;
+  const own = { folder: folders.value.at(-1) ?? surroundings.cwd, cwd: surroundings.cwd };
+  const adopted = await adopt(registry, trial, reduced.value, own);
+  if (adopted.ok) surroundings.err(`${adopted.value}\n`);
+  else finish.cannotRun(adopted.error);
+}
+
+/** Readings stand on the lines of a CSV file, or as numbered rows in the trial. */
+function placeIn({ source, attachment }: Profile<'trial'>): (row: number) => string {
+  return attachment?.ok
+    ? (row) => `${attachment.source.path}:${row}`
+    : (row) => `${source.path}, row ${row} of the readings`;
+}
+
+interface ReportHeading extends ReductionHeading {
+  /** Where a row of the readings stands. */
+  readonly place: (row: number) => string;
+  readonly events: readonly RunEvent[];
+}
+
+function unknownTrial(registry: Registry, id: string): string {
+  if (registry.machine.has(id)) {
+    return `"${quote(id)}" is a machine; add the id of a filament to gather their flow ladders: meltbounds reduce ${quote(id)} FILAMENT.`;
+  }
+  const nearest = nearestWord(id, idsOf(registry, 'trial'));
+  const hint =
+    nearest === null ? '`meltbounds check` lists files that cannot be used.' : `Did you mean "${nearest}"?`;
+  return `There is no trial "${quote(id)}" in the registry, and no such CSV file. ${hint}`;
+}
+
+async function report(
+  reduced: Result<Reduction, readonly BenchProblem[]>,
+  heading: ReportHeading,
+  options: ReduceOptions,
+  surroundings: Surroundings,
+  finish: Finish,
+): Promise<void> {
+  if (reduced.ok) {
+    surroundings.out(
+      options.format === 'json'
+        ? jsonReduction(reduced.value)
+        : textReduction(reduced.value, heading, surroundings.colour),
+    );
+    const plot = reductionPlot(reduced.value, heading.title, heading.events);
+    const shown = await showPlot(plot, options, surroundings);
+    if (!shown.ok) finish.cannotRun(shown.error);
+    return;
+  }
+  for (const { message, help, row } of reduced.error) {
+    const place = row === undefined ? heading.title : heading.place(row);
+    surroundings.err(`${place}: ${message}; ${help}\n`);
+  }
+  finish.with(exitStatus.findings);
+}

@@ -1,0 +1,99 @@
+import { statSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
+import { Option } from 'commander';
+import writeFileAtomic from 'write-file-atomic';
+import { fileErrorCode } from '../../host/file-error.ts';
+import { drawPlot } from '../../plots/draw-plot.ts';
+import { drawTextPlot } from '../../plots/draw-text-plot.ts';
+import type { Plot } from '../../plots/plot.ts';
+import { failure, type Result, success } from '../../result.ts';
+import { printable } from '../../text/printable.ts';
+import type { Surroundings } from '../cli-context.ts';
+
+/** What `--plot` says: a file, `-` for characters, `--no-plot` for nothing; absent where the terminal decides. */
+export type PlotChoice = string | boolean | undefined;
+
+/** `--plot FILE.svg`, `--plot -`, `--no-plot`. */
+export function plotOptions(): Option[] {
+  return [
+    new Option(
+      '--plot <file>',
+      'write the plot as an SVG picture, such as ladder.svg, or - to print it in characters (default in a terminal)',
+    ),
+    new Option('--no-plot', 'print no plot in a terminal'),
+  ];
+}
+
+/** What the user asks of a plot. */
+export interface PlotRequest {
+  readonly plot?: PlotChoice;
+  readonly format: 'text' | 'json';
+}
+
+/** Looks at the request before any work is done. Errors: a sentence that says what would do. */
+export function checkPlotRequest({ plot, format }: PlotRequest, cwd: string): Result<null, string> {
+  if (typeof plot !== 'string') return success(null);
+  if (plot === '-') {
+    return format === 'text'
+      ? success(null)
+      : failure('--plot - prints characters, which have no place in JSON; name a file, such as ladder.svg.');
+  }
+  const shown = printable(plot);
+  if (!/\.svg$/i.test(plot)) {
+    return failure(`--plot ${shown}: a plot is an SVG picture; end the name of the file with .svg.`);
+  }
+  const path = resolve(cwd, plot);
+  if (isFolder(path)) return failure(`--plot ${shown}: that is a folder; name a file in it.`);
+  if (isFolder(dirname(path))) return success(null);
+  return failure(`--plot ${shown}: there is no folder ${dirname(shown)} to write into; make it first.`);
+}
+
+function isFolder(path: string): boolean {
+  try {
+    return statSync(path).isDirectory();
+  } catch {
+    return false;
+  }
+}
+
+/** Prints the plot in characters, or writes the picture, whole or not at all. Error: there is no picture, or no way to write it. */
+export async function showPlot(
+  plot: Plot | null,
+  { plot: choice, format }: PlotRequest,
+  surroundings: Surroundings,
+): Promise<Result<null, string>> {
+  if (plot === null) {
+    return typeof choice === 'string' ? failure('These readings make no curve to plot.') : success(null);
+  }
+  if (typeof choice === 'string' && choice !== '-') return writePlot(plot, choice, surroundings);
+  if (format === 'text') surroundings.out(plotInCharacters(plot, choice, surroundings.terminalColumns));
+  return success(null);
+}
+
+async function writePlot(
+  plot: Plot,
+  file: string,
+  { cwd, err }: Surroundings,
+): Promise<Result<null, string>> {
+  const shown = printable(file);
+  try {
+    await writeFileAtomic(resolve(cwd, file), drawPlot(plot));
+    err(`Wrote ${shown}.\n`);
+    return success(null);
+  } catch (error) {
+    return failure(
+      `--plot ${shown}: the file cannot be written (${fileErrorCode(error)}); check the folder and its permissions.`,
+    );
+  }
+}
+
+/** Width that a plot of characters needs and the most that it takes, columns. */
+const textWidth = { least: 60, usual: 72, most: 76 };
+
+/** The plot in characters where it was asked for, or where a terminal is wide enough for it; else nothing. */
+function plotInCharacters(plot: Plot, choice: PlotChoice, terminalColumns: number | undefined): string {
+  const columns = terminalColumns ?? (choice === '-' ? textWidth.usual : 0);
+  const isWanted = choice === '-' || (choice !== false && columns >= textWidth.least);
+  const width = Math.min(Math.max(columns, textWidth.least), textWidth.most);
+  return isWanted ? `\n${drawTextPlot(plot, { width })}` : '';
+}

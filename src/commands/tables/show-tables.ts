@@ -1,0 +1,64 @@
+import { join, resolve } from 'node:path';
+import { tryWriteFiles } from '../../host/write-files.ts';
+import type { PairingRequest } from '../../knowledge/pairing.ts';
+import type { Registry } from '../../registry/registry.ts';
+import { type Result, success } from '../../result.ts';
+import { writeHtml } from '../../tables/card/write-html.ts';
+import { deriveTables } from '../../tables/derive/derive-tables.ts';
+import { explainRow } from '../../tables/derive/explain-row.ts';
+import { findRow } from '../../tables/derive/row-address.ts';
+import type { SpeedTable } from '../../tables/derive/speed-table.ts';
+import { tableFiles } from '../../tables/write/table-files.ts';
+import { writeCsv } from '../../tables/write/write-csv.ts';
+import { writeJson } from '../../tables/write/write-json.ts';
+import { writeMarkdown } from '../../tables/write/write-markdown.ts';
+import { filledFile, type TemplateFile } from './read-template-file.ts';
+
+/** The forms that standard output can show. */
+export const tableWriters = {
+  markdown: writeMarkdown,
+  csv: writeCsv,
+  json: writeJson,
+  html: writeHtml,
+} as const;
+
+/** How the tables of one pairing are shown. */
+export interface TableShow {
+  readonly format: keyof typeof tableWriters;
+  /** Row whose arithmetic is shown instead. */
+  readonly explain?: string;
+  readonly template: TemplateFile | null;
+  /** Folder for files, as the user wrote it. */
+  readonly out?: string;
+  readonly cwd: string;
+}
+
+/** What the command prints: a table, the arithmetic of a row, or the names of the files that it wrote. */
+export async function showTables(
+  registry: Registry,
+  request: PairingRequest,
+  show: TableShow,
+): Promise<Result<string, string>> {
+  const table = deriveTables(registry, request);
+  if (!table.ok) return table;
+  if (show.explain !== undefined) {
+    const row = findRow(table.value, show.explain);
+    return row.ok ? success(explainRow(registry, table.value, row.value)) : row;
+  }
+  if (show.out !== undefined) return writeOut(table.value, show.out, show);
+  if (show.template === null) return success(tableWriters[show.format](table.value));
+  const filled = filledFile(show.template, table.value);
+  return filled.ok ? success(filled.value[1]) : filled;
+}
+
+async function writeOut(
+  table: SpeedTable,
+  out: string,
+  { template, cwd }: TableShow,
+): Promise<Result<string, string>> {
+  const filled = template === null ? null : filledFile(template, table);
+  if (filled !== null && !filled.ok) return filled;
+  const files = filled === null ? tableFiles(table) : [filled.value];
+  const names = await tryWriteFiles(files, resolve(cwd, out), out);
+  return names.ok ? success(names.value.map((name) => `${join(out, name)}\n`).join('')) : names;
+}

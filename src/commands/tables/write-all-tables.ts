@@ -1,0 +1,115 @@
+import { join, resolve } from 'node:path';
+import type { Progress } from '../../host/progress.ts';
+import { tryWriteFiles } from '../../host/write-files.ts';
+import type { Registry } from '../../registry/registry.ts';
+import { failure, type Result, success } from '../../result.ts';
+import { deriveEach, everyPairing, type FullRequest } from '../../tables/derive/every-pairing.ts';
+import type { SpeedTable } from '../../tables/derive/speed-table.ts';
+import { type NamedText, tableFiles } from '../../tables/write/table-files.ts';
+import {
+  type OmittedPairing,
+  type TabledPairing,
+  type TableIndex,
+  tabledPairing,
+} from '../../tables/write/table-index.ts';
+import { writeIndexCsv } from '../../tables/write/write-index-csv.ts';
+import { writeIndexHtml } from '../../tables/write/write-index-html.ts';
+import { writeIndexJson } from '../../tables/write/write-index-json.ts';
+import { alignedCells } from '../../text/text-grid.ts';
+import type { Surroundings } from '../cli-context.ts';
+import { filledFile, type TemplateFile } from './read-template-file.ts';
+
+export interface AllTablesRequest {
+  /** Folder for the files, as the user wrote it. */
+  readonly out: string;
+  readonly policy?: string;
+  readonly template: TemplateFile | null;
+}
+
+/**
+ * Writes the tables of every pairing into folders of their own, then the index. What it returns is to be printed. The
+ * errors: an unknown policy, a template that cannot be filled, no pairing with a table.
+ */
+export async function writeAllTables(
+  registry: Registry,
+  request: AllTablesRequest,
+  { cwd, progress = () => {} }: Pick<Surroundings, 'cwd' | 'progress'>,
+): Promise<Result<string, string>> {
+  const requests = everyPairing(registry, request.policy);
+  if (!requests.ok) return requests;
+  const root = resolve(cwd, request.out);
+  const index = await writeEach(registry, requests.value, request, root, progress);
+  progress('');
+  if (!index.ok) return index;
+  if (index.value.tabled.length === 0) return failure(nothing(index.value));
+  const written = await tryWriteFiles(indexFiles(index.value), root, request.out);
+  return written.ok ? success(summary(index.value, request.out)) : written;
+}
+
+async function writeEach(
+  registry: Registry,
+  requests: readonly FullRequest[],
+  { out, template }: AllTablesRequest,
+  root: string,
+  progress: Progress,
+): Promise<Result<TableIndex, string>> {
+  const tabled: TabledPairing[] = [];
+  const omitted: OmittedPairing[] = [];
+  for (const { request, table } of deriveEach(registry, requests)) {
+    if (!table.ok) {
+      omitted.push({ ...request, reason: table.error });
+      continue;
+    }
+    progress(`Tables: ${tabled.length + omitted.length} of ${requests.length} pairings …`);
+    const files = filesOf(table.value, template);
+    if (!files.ok) return files;
+    const names = files.value.map(([name]) => name);
+    const entry = tabledPairing(request, table.value, names);
+    const written = await tryWriteFiles(files.value, join(root, entry.folder), out);
+    if (!written.ok) return written;
+    tabled.push(entry);
+  }
+  return success({ tabled, omitted });
+}
+
+function filesOf(table: SpeedTable, template: TemplateFile | null): Result<NamedText[], string> {
+  if (template === null) return success(tableFiles(table));
+  const filled = filledFile(template, table);
+  return filled.ok ? success([filled.value]) : filled;
+}
+
+function indexFiles(index: TableIndex): NamedText[] {
+  return [
+    ['index.html', writeIndexHtml(index)],
+    ['index.json', writeIndexJson(index)],
+    ['index.csv', writeIndexCsv(index)],
+  ];
+}
+
+function nothing({ omitted: [first] }: TableIndex): string {
+  return first === undefined
+    ? 'No table follows: the registry holds no machine with a nozzle, or no filament.'
+    : `No pairing of the registry has a table. The first, ${first.filament} on ${first.machine}: ${first.reason}`;
+}
+
+/** Pairings with and without a table by policy, in columns that line up, and where they are. */
+function summary({ tabled, omitted }: TableIndex, out: string): string {
+  const policies = [...new Set([...tabled, ...omitted].map(({ policy }) => policy))];
+  const count = (entries: readonly { readonly policy: string }[], policy: string) =>
+    String(entries.filter((entry) => entry.policy === policy).length);
+  const grid = alignedCells(
+    [
+      { heading: 'policy', align: 'left' },
+      { heading: 'tables', align: 'right' },
+      { heading: 'left out', align: 'right' },
+    ],
+    policies.map((policy) => [policy, count(tabled, policy), count(omitted, policy)]),
+  );
+  const files = tabled.reduce((sum, entry) => sum + entry.files.length, 0);
+  return [
+    ...grid.map((row) => row.join('  ')),
+    '',
+    `${files} files under ${out}, listed in ${join(out, 'index.html')} (also index.json, index.csv), with the reason of every pairing left out.`,
+    '',
+  ].join('\n');
+}

@@ -1,0 +1,81 @@
+import type { Censoring } from '../../bench/reduction.ts';
+import type { DegreesCelsius, Fraction, Range } from '../../units/canonical.ts';
+import type { Claim } from './claim.ts';
+
+/** What has become of a claim. */
+const claimStatuses = ['held', 'notReached', 'notReachable', 'untested'] as const;
+
+/** What has become of a claim. */
+export type ClaimStatus = (typeof claimStatuses)[number];
+
+/** A status in words. */
+export const claimStatusText: Readonly<Record<ClaimStatus, string>> = {
+  held: 'held',
+  notReached: 'not reached',
+  notReachable: 'not reachable in principle',
+  untested: 'untested',
+};
+
+/** What was found, and under which conditions; every number in the canonical unit of the claim. */
+export interface ClaimEvidence {
+  readonly value: number;
+  /** The 95 % interval; null where there is none. */
+  readonly interval: Range | null;
+  readonly censored: Censoring | null;
+  /** What the machine was only set to was not measured. */
+  readonly how: 'measured' | 'set';
+  /** Whether the readings were simulated. */
+  readonly simulated: boolean;
+  readonly trial: string | null;
+  readonly date: string | null;
+  readonly nozzle: string | null;
+  readonly filament: string | null;
+  readonly nozzleTemperature: DegreesCelsius | null;
+}
+
+/** By how much a claim is missed, in the unit of the claim and as a share of it, with the ends that the interval leaves. */
+export interface Shortfall {
+  readonly value: number;
+  readonly range: Range | null;
+  readonly share: Fraction;
+}
+
+/** What has become of a claim, and by which evidence. */
+export interface ClaimVerdict {
+  readonly status: ClaimStatus;
+  /** One sentence with the numbers. */
+  readonly text: string;
+  readonly shortfall: Shortfall | null;
+  /** The evidence that decided, first; then what else was run. */
+  readonly evidence: readonly ClaimEvidence[];
+}
+
+/** A claim of a sheet with its verdict. */
+export interface JudgedClaim extends ClaimVerdict {
+  readonly claim: Claim;
+}
+
+/** By how much a value stays below (or, where less is better, lies above) what is claimed. */
+export function shortfallOf(
+  claimed: number,
+  { value, interval }: ClaimEvidence,
+  lessIsBetter: boolean,
+): Shortfall {
+  const miss = (found: number) => (lessIsBetter ? found - claimed : claimed - found);
+  const ends = interval === null ? null : [miss(interval.low), miss(interval.high)];
+  return {
+    value: miss(value),
+    range: ends === null ? null : { low: Math.min(...ends), high: Math.max(...ends) },
+    share: miss(value) / claimed,
+  };
+}
+
+/** Whether a measured value bears a claim out: it lies on the better side of it, or its interval reaches it. */
+export function bearsOut(
+  claimed: number,
+  { value, interval, censored }: ClaimEvidence,
+  lessIsBetter: boolean,
+): boolean {
+  if (lessIsBetter) return censored !== 'above' && (interval?.low ?? value) <= claimed;
+  return censored !== 'below' && (interval?.high ?? value) >= claimed;
+}

@@ -1,0 +1,72 @@
+import { type ReduceById, reducingOnce } from '../../bench/reducing-once.ts';
+import { unknownId } from '../../knowledge/pairing.ts';
+import type { Profile } from '../../registry/profile.ts';
+import { idsOf, type Registry } from '../../registry/registry.ts';
+import { failure, type Result, success } from '../../result.ts';
+import { type Claim, claimsOf } from './claim.ts';
+import { measuredBeside, trialsOf } from './claim-evidence.ts';
+import type { ClaimVerdict, JudgedClaim } from './claim-verdict.ts';
+import { judgeFlowClaim } from './judge-flow-claim.ts';
+import { judgeMeasured } from './judge-measured.ts';
+import {
+  judgeContourClaim,
+  judgeHeaterClaim,
+  judgeSoundClaim,
+  judgeTemperatureClaim,
+  untestedClaim,
+} from './judge-other-claims.ts';
+import { judgeSpeedClaim } from './judge-speed-claim.ts';
+
+/** The claims of a machine with what has become of them. */
+export interface ClaimReport {
+  readonly machine: string;
+  readonly claims: readonly JudgedClaim[];
+}
+
+/**
+ * Holds every claim of a machine's sheet, but the price, against what the registry's trials and measured statements say:
+ * held, not reached (by how much, with its interval), untested, or not reachable in principle. The error is a sentence for
+ * the user: an unknown machine.
+ */
+export function judgeClaims(registry: Registry, machineId: string): Result<ClaimReport, string> {
+  const machine = registry.machine.get(machineId);
+  if (machine === undefined) return failure(unknownId('machine', machineId, idsOf(registry, 'machine')));
+  const reduce = reducingOnce(registry);
+  return success({
+    machine: machineId,
+    claims: claimsOf(machine.data).map((claim) => ({ claim, ...judge(registry, machine, claim, reduce) })),
+  });
+}
+
+function judge(
+  registry: Registry,
+  machine: Profile<'machine'>,
+  claim: Claim,
+  reduce: ReduceById,
+): ClaimVerdict {
+  const measured = measuredBeside(claim, registry);
+  const trials = trialsOf(registry, machine.id, claim.hotEnd);
+  const { property } = claim;
+  switch (property) {
+    case 'meltFlow':
+      return judgeFlowClaim(registry, machine.id, claim, reduce);
+    case 'topSpeed':
+      return judgeSpeedClaim(machine.data, claim, measured);
+    case 'contourSpeed':
+      return judgeContourClaim(claim, trials, measured, reduce);
+    case 'soundLevel':
+      return judgeSoundClaim(claim, trials, measured, reduce);
+    case 'nozzleTemperature':
+    case 'bedTemperature':
+    case 'chamberTemperature':
+      return judgeTemperatureClaim(claim, trials, measured);
+    case 'heaterPower':
+      return judgeHeaterClaim(registry, claim, trials, reduce);
+    case 'acceleration':
+    case 'airSpeed':
+    case 'meltZoneLength':
+      return judgeMeasured(claim, measured) ?? untestedClaim('no trial measures it');
+    default:
+      return property satisfies never;
+  }
+}

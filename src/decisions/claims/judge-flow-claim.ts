@@ -1,0 +1,86 @@
+import type { ReduceById } from '../../bench/reducing-once.ts';
+import { leastHeat } from '../../knowledge/melt-heat.ts';
+import { fastestFeed } from '../../knowledge/strands.ts';
+import { flowOfFeed } from '../../physics/strand.ts';
+import type { Trial } from '../../registry/generated/documents.ts';
+import type { Registry } from '../../registry/registry.ts';
+import { highestStated } from '../../registry/stated.ts';
+import { shown } from '../../units/wording.ts';
+import type { Claim } from './claim.ts';
+import { evidenceFrom, measuredBeside, trialsOf } from './claim-evidence.ts';
+import { bearsOut, type ClaimEvidence, type ClaimVerdict } from './claim-verdict.ts';
+import { judgeMeasured } from './judge-measured.ts';
+
+/** A set temperature that is this much lower, in K, still stands for the one that a claim names (common practice, no source). */
+const sameTemperature = 5;
+
+/**
+ * A claimed flow against the ladders with the nozzle and the family that it names. Ladders at its temperature or above
+ * decide, since the limit rises with the temperature; a colder one can only bear the claim out.
+ */
+export function judgeFlowClaim(
+  registry: Registry,
+  machine: string,
+  claim: Claim,
+  reduce: ReduceById,
+): ClaimVerdict {
+  const { value, at = {} } = claim.statement;
+  const trials = trialsOf(registry, machine, claim.hotEnd).filter(
+    (trial) => trial.method === 'flowLadder' && isAbout(registry, trial, claim),
+  );
+  const all = [
+    ...trials.flatMap((trial) => evidenceFrom(trial, 'meltFlow', reduce) ?? []),
+    ...measuredBeside(claim, registry),
+  ];
+  const wanted = at.nozzleTemperature ?? Number.NEGATIVE_INFINITY;
+  const isHotEnough = ({ nozzleTemperature }: ClaimEvidence) =>
+    (nozzleTemperature ?? Number.NEGATIVE_INFINITY) >= wanted - sameTemperature;
+  const deciding = all.filter((each) => isHotEnough(each) || bearsOut(value, each, false));
+  const nearest = deciding.toSorted((a, b) => distance(a, wanted) - distance(b, wanted) || b.value - a.value);
+  const rest = all.filter((each) => !deciding.includes(each));
+  const judged = nearest.length === 0 ? null : judgeMeasured(claim, [...nearest, ...rest]);
+  return judged ?? notReachable(registry, claim) ?? untested(claim, rest);
+}
+
+/** How far the temperature of a ladder is from the one that a claim names; none is named where it is infinite. */
+function distance({ nozzleTemperature }: ClaimEvidence, wanted: number): number {
+  return nozzleTemperature === null || !Number.isFinite(wanted) ? 0 : Math.abs(nozzleTemperature - wanted);
+}
+
+/** Whether a ladder was run with the nozzle and the material of a claim; a filled grade stands for no plain polymer. */
+function isAbout(registry: Registry, trial: Trial, { statement: { at = {} } }: Claim): boolean {
+  const filament = registry.filament.get(trial.filament)?.data;
+  if (at.nozzle !== undefined && at.nozzle !== trial.nozzle) return false;
+  if (at.filament !== undefined) return at.filament === trial.filament;
+  if (at.polymer === undefined) return true;
+  return filament?.polymer === at.polymer && filament.fillers === undefined;
+}
+
+/** More than the heater melts or the drive feeds. */
+function notReachable(registry: Registry, { statement, hotEnd }: Claim): ClaimVerdict | null {
+  if (hotEnd === null) return null;
+  const { value, at = {} } = statement;
+  const family = registry.polymer.get(at.polymer ?? '')?.data;
+  const heat = leastHeat({
+    families: family === undefined ? [] : [family],
+    nozzleTemperature: at.nozzleTemperature ?? null,
+  });
+  const power = highestStated(hotEnd.heaterPower);
+  const fed = flowOfFeed(fastestFeed, hotEnd.filamentDiameter);
+  const reason =
+    power !== null && heat.perVolume * value > power
+      ? `it takes at least ${shown(heat.perVolume * value, 'power')} to melt, and the heater has ${shown(power, 'power')} (assumed: ${heat.assumptions})`
+      : value > fed
+        ? `drives push a strand of ${shown(hotEnd.filamentDiameter, 'length')} at ${fastestFeed} mm/s at most, ${shown(fed, 'volumeFlow')}`
+        : null;
+  return reason === null ? null : { status: 'notReachable', text: reason, shortfall: null, evidence: [] };
+}
+
+function untested({ statement: { at = {} } }: Claim, colder: readonly ClaimEvidence[]): ClaimVerdict {
+  const setup = [at.nozzle, at.filament ?? at.polymer].filter((part) => part !== undefined).join(' and ');
+  const text =
+    colder.length > 0
+      ? 'run at lower temperatures only, at which less is melted'
+      : `no flow ladder${setup === '' ? '' : ` with ${setup}`} is in the registry`;
+  return { status: 'untested', text, shortfall: null, evidence: colder };
+}

@@ -1,0 +1,92 @@
+import type { ReduceById } from '../../bench/reducing-once.ts';
+import { familiesOf } from '../../knowledge/families.ts';
+import { leastHeat } from '../../knowledge/melt-heat.ts';
+import type { Trial } from '../../registry/generated/documents.ts';
+import type { Registry } from '../../registry/registry.ts';
+import { shown } from '../../units/wording.ts';
+import type { Claim } from './claim.ts';
+import { evidenceFrom, settingOf } from './claim-evidence.ts';
+import type { ClaimEvidence, ClaimVerdict } from './claim-verdict.ts';
+import { judgeMeasured } from './judge-measured.ts';
+
+/** A claim that nothing has tested, with a word on what would. */
+export function untestedClaim(text: string, evidence: readonly ClaimEvidence[] = []): ClaimVerdict {
+  return { status: 'untested', text, shortfall: null, evidence };
+}
+
+/** A claimed contour speed against the best contour ladder. */
+export function judgeContourClaim(
+  claim: Claim,
+  trials: readonly Trial[],
+  measured: readonly ClaimEvidence[],
+  reduce: ReduceById,
+): ClaimVerdict {
+  const ladders = trials
+    .filter(({ method }) => method === 'contourLadder')
+    .flatMap((trial) => evidenceFrom(trial, 'contourSpeed', reduce) ?? []);
+  const best = [...ladders, ...measured].toSorted((a, b) => b.value - a.value);
+  return judgeMeasured(claim, best) ?? untestedClaim('no contour ladder is in the registry');
+}
+
+/** A claimed sound level against the loudest that was measured, both at 1 m: less is better. */
+export function judgeSoundClaim(
+  claim: Claim,
+  trials: readonly Trial[],
+  measured: readonly ClaimEvidence[],
+  reduce: ReduceById,
+): ClaimVerdict {
+  const readings = trials
+    .filter(({ method }) => method === 'soundLevel')
+    .flatMap((trial) => evidenceFrom(trial, 'soundLevel', reduce) ?? []);
+  const loudest = [...readings, ...measured].toSorted((a, b) => b.value - a.value);
+  return judgeMeasured(claim, loudest, true) ?? untestedClaim('no sound measurement is in the registry');
+}
+
+/** A claimed temperature limit against the highest setting that trials were run at; nothing asks to go there. */
+export function judgeTemperatureClaim(
+  claim: Claim,
+  trials: readonly Trial[],
+  measured: readonly ClaimEvidence[],
+): ClaimVerdict {
+  const settings = trials.flatMap((trial) => {
+    const value = temperatureOf(claim, trial);
+    return value === undefined ? [] : settingOf(trial, value);
+  });
+  const [hottest, ...rest] = [...measured, ...settings].toSorted((a, b) => b.value - a.value);
+  if (hottest === undefined) return untestedClaim('no trial says what it was set to');
+  const run = `trials have run at up to ${shown(hottest.value, 'temperature')}`;
+  return hottest.value >= claim.statement.value
+    ? { status: 'held', text: run, shortfall: null, evidence: [hottest, ...rest] }
+    : untestedClaim(run, [hottest]);
+}
+
+function temperatureOf({ property }: Claim, { conditions }: Trial): number | undefined {
+  if (property === 'bedTemperature') return conditions.bedTemperature;
+  return property === 'chamberTemperature' ? conditions.chamberTemperature : conditions.nozzleTemperature;
+}
+
+/** A claimed heater power against the heat that ladders have put into the melt. */
+export function judgeHeaterClaim(
+  registry: Registry,
+  claim: Claim,
+  trials: readonly Trial[],
+  reduce: ReduceById,
+): ClaimVerdict {
+  const heats = trials
+    .filter(({ method }) => method === 'flowLadder')
+    .flatMap((trial) => {
+      const flow = evidenceFrom(trial, 'meltFlow', reduce);
+      const filament = registry.filament.get(trial.filament)?.data;
+      if (flow === null || filament === undefined || flow.censored === 'below') return [];
+      const { nozzleTemperature } = flow;
+      const { perVolume } = leastHeat({ families: familiesOf(filament, registry), nozzleTemperature });
+      return { ...flow, value: flow.value * perVolume, interval: null, censored: 'above' as const };
+    })
+    .toSorted((a, b) => b.value - a.value);
+  const [most] = heats;
+  if (most === undefined) return untestedClaim('no flow ladder shows how much it melts');
+  const text = `the melt has taken up at least ${shown(Number(most.value.toPrecision(3)), 'power')}, losses left out`;
+  return most.value >= claim.statement.value
+    ? { status: 'held', text, shortfall: null, evidence: heats }
+    : untestedClaim(text, [most]);
+}

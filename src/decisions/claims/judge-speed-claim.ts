@@ -1,0 +1,63 @@
+import { smallestBead } from '../../knowledge/smallest-bead.ts';
+import { flowAtSpeed } from '../../physics/bead.ts';
+import { peakSpeedOfMove, runUpLength } from '../../physics/motion.ts';
+import type { Machine } from '../../registry/generated/documents.ts';
+import { highestStated } from '../../registry/stated.ts';
+import { shown } from '../../units/wording.ts';
+import type { Claim } from './claim.ts';
+import type { ClaimEvidence, ClaimVerdict } from './claim-verdict.ts';
+import { judgeMeasured } from './judge-measured.ts';
+
+/** A claimed top speed against what was measured of it, against the way that the axes have, and against the melt. */
+export function judgeSpeedClaim(
+  machine: Machine,
+  claim: Claim,
+  measured: readonly ClaimEvidence[],
+): ClaimVerdict {
+  return (
+    judgeMeasured(claim, measured) ??
+    tooLongRunUp(machine, claim) ??
+    cannotBeFed(machine, claim) ?? {
+      status: 'untested',
+      text: `no trial has timed it${runUpText(machine, claim.statement.value)}`,
+      shortfall: null,
+      evidence: [],
+    }
+  );
+}
+
+/** Half of the longest way over the bed: an axis runs up on one half and stops on the other. */
+function halfWay({ envelope }: Machine): number {
+  return Math.hypot(envelope.x, envelope.y) / 2;
+}
+
+function tooLongRunUp(machine: Machine, { statement: { value } }: Claim): ClaimVerdict | null {
+  const acceleration = highestStated(machine.acceleration);
+  const half = halfWay(machine);
+  if (acceleration === null || acceleration <= 0 || runUpLength(value, acceleration) <= half) return null;
+  return {
+    status: 'notReachable',
+    text: `it takes ${shown(runUpLength(value, acceleration), 'length')} to run up at ${shown(acceleration, 'acceleration')}, and half of the bed's diagonal is ${shown(half, 'length')}: ${shown(peakSpeedOfMove(2 * half, acceleration), 'speed')} at most`,
+    shortfall: null,
+    evidence: [],
+  };
+}
+
+function cannotBeFed(machine: Machine, { statement: { value } }: Claim): ClaimVerdict | null {
+  const claims = machine.hotEnds.flatMap(({ meltFlow = [] }) => meltFlow);
+  const flow = highestStated(claims.filter(({ basis }) => basis === 'claimed'));
+  const area = smallestBead(machine);
+  if (flow === null || area === null || area <= 0 || flowAtSpeed(value, area) <= flow) return null;
+  return {
+    status: 'notReachable',
+    text: `not while printing: the smallest usual bead would take ${shown(flowAtSpeed(value, area), 'volumeFlow')} at it, and ${shown(flow, 'volumeFlow')} is the highest flow claimed; that feeds ${shown(flow / area, 'speed')}`,
+    shortfall: null,
+    evidence: [],
+  };
+}
+
+function runUpText(machine: Machine, speed: number): string {
+  const acceleration = highestStated(machine.acceleration);
+  if (acceleration === null || acceleration <= 0) return '';
+  return `; it can be reached: the run-up takes ${shown(runUpLength(speed, acceleration), 'length')} of the ${shown(halfWay(machine), 'length')} that are there`;
+}

@@ -1,0 +1,72 @@
+import { type FittedRequest, findPairing, type Pairing, unknownId } from '../../knowledge/pairing.ts';
+import type { Profile } from '../../registry/profile.ts';
+import { idsOf, type Registry } from '../../registry/registry.ts';
+import { failure, type Result, success } from '../../result.ts';
+import type { TableInput } from '../../tables/derive/speed-table.ts';
+import type { Count, Money } from '../../units/canonical.ts';
+import type { Comparison } from './comparison.ts';
+import { estimateJob } from './estimate-job.ts';
+import type { JobEstimate } from './job-estimate.ts';
+import { modelCheckOf } from './model-check.ts';
+import { against } from './saved-hours.ts';
+import { speedAnswer } from './speed-answer.ts';
+
+/** A job and the pairings that might print it. */
+export interface ComparisonRequest {
+  /** Id of the job. */
+  readonly job: string;
+  /** Pairings to compare; the first is the one that the others are held against. */
+  readonly pairings: readonly FittedRequest[];
+  /** Id of the policy; by default the only one of the registry. */
+  readonly policy?: string;
+  /** Number of such jobs over which a difference of price is spread. */
+  readonly jobs?: Count;
+  /** What an hour is worth. */
+  readonly hourValue?: Money;
+}
+
+/**
+ * Compares pairings on a job: time and what holds it, speed really reached, filament, sound and money. All numbers in
+ * canonical units. The error is a sentence for the user: an unknown id, a strand that does not fit, or a number
+ * that the time model needs and nobody has stated.
+ */
+export function comparePairings(registry: Registry, request: ComparisonRequest): Result<Comparison, string> {
+  const job = registry.job.get(request.job);
+  if (job === undefined) return failure(unknownId('job', request.job, idsOf(registry, 'job')));
+  const pairings: Pairing[] = [];
+  const estimates: JobEstimate[] = [];
+  for (const asked of request.pairings) {
+    const found = findPairing(registry, {
+      ...asked,
+      ...(request.policy !== undefined && { policy: request.policy }),
+    });
+    if (!found.ok) return found;
+    const estimate = estimateJob(registry, found.value, job.data, modelCheckOf(registry, asked.machine));
+    if (!estimate.ok) return estimate;
+    pairings.push(found.value);
+    estimates.push(estimate.value);
+  }
+  const [first, ...others] = estimates;
+  const policy = pairings[0]?.policy;
+  if (first === undefined || policy === undefined) return failure('Name at least one pairing to compare.');
+  const terms = { jobs: request.jobs ?? null, hourValue: request.hourValue ?? null };
+  return success({
+    job: { id: job.id, name: job.data.name },
+    policy: policy.id,
+    ...terms,
+    answer: speedAnswer(first, others),
+    estimates: estimates.map((estimate) => against(first, estimate, terms)),
+    inputs: inputsOf(job, pairings),
+  });
+}
+
+/** The documents behind a comparison, each once. */
+function inputsOf(job: Profile<'job'>, pairings: readonly Pairing[]): TableInput[] {
+  const profiles = [job, ...pairings.flatMap(({ policy, machine, filament }) => [policy, machine, filament])];
+  return [...new Set(profiles)].map(({ kind, id, data, source }) => ({
+    kind,
+    id,
+    version: data.version,
+    digest: source.digest,
+  }));
+}

@@ -1,0 +1,87 @@
+import { tableCautions } from '../../knowledge/cautions.ts';
+import { jsonInputs } from '../../tables/write/write-json.ts';
+import type { Money } from '../../units/canonical.ts';
+import type { ComparedEstimate, Comparison } from './comparison.ts';
+import type { Known } from './job-estimate.ts';
+
+/** Version of the form of the JSON comparisons, see `schema/output/comparison.schema.json`. */
+const comparisonFormat = 'meltbounds-comparison/1';
+
+/** A comparison for programs: every quantity an object of value and unit, what is unknown null. */
+export function jsonComparison(comparison: Comparison): string {
+  const { job, policy, jobs, hourValue, answer, estimates } = comparison;
+  const document = {
+    format: comparisonFormat,
+    job,
+    policy,
+    jobs,
+    hourValue: money(hourValue),
+    answer,
+    pairings: estimates.map(jsonEstimate),
+    cautions: tableCautions,
+    inputs: jsonInputs(comparison),
+  };
+  return `${JSON.stringify(document, null, 2)}\n`;
+}
+
+function jsonEstimate(estimate: ComparedEstimate) {
+  const { machine, nozzle, filament, saved, weakest, modelCheck, warnings } = estimate;
+  return {
+    machine,
+    nozzle,
+    filament,
+    time: seconds(estimate.time),
+    saved: saved === null ? null : { time: seconds(saved.time), share: ratio(saved.share) },
+    holders: estimate.holders.map(({ holder, time }) => ({ holder, time: seconds(time) })),
+    features: estimate.features.map(({ feature, time, holder, commandedSpeed, peakSpeed, basis }) => ({
+      feature,
+      time: seconds(time),
+      holder,
+      commandedSpeed: speed(commandedSpeed),
+      peakSpeed: speed(peakSpeed),
+      basis,
+    })),
+    betweenLayers: seconds(estimate.betweenLayers),
+    printPeak: speed(estimate.printPeak),
+    travelPeak: speed(estimate.travelPeak),
+    topSpeed: known(estimate.topSpeed, speed),
+    mass: known(estimate.mass, (value) => ({ value: rounded(value), unit: 'g' })),
+    filamentCost: known(estimate.filamentCost, money),
+    soundLevel: known(estimate.soundLevel, (value) => ({ value, unit: 'dB[SPL]{A}' })),
+    price: known(estimate.price, money),
+    priceDifference: money(estimate.priceDifference),
+    savedHourPrice: money(estimate.savedHourPrice),
+    paysAfterJobs: estimate.paysAfterJobs,
+    weakest,
+    modelCheck:
+      modelCheck === null
+        ? null
+        : { prints: modelCheck.prints, largestError: ratio(modelCheck.largestError) },
+    warnings,
+  };
+}
+
+function seconds(value: number) {
+  return { value: rounded(value), unit: 's' };
+}
+
+function ratio(value: number) {
+  return { value: rounded(100 * value), unit: '%' };
+}
+
+function speed(value: number | null) {
+  return value === null ? null : { value: rounded(value), unit: 'mm/s' };
+}
+
+function money(value: Money | null) {
+  return value === null ? null : { value: rounded(value.amount), unit: value.currency };
+}
+
+function known<Value>(value: Known<Value> | null, write: (value: Value) => object | null) {
+  return value === null ? null : { ...write(value.value), basis: value.basis };
+}
+
+/** Six digits: more than any number behind them has, and the same on every machine. */
+function rounded(value: number): number {
+  return Number(value.toPrecision(6));
+}

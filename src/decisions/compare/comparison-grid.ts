@@ -1,0 +1,137 @@
+import { features } from '../../knowledge/feature.ts';
+import type { MillimetresPerSecond, Money } from '../../units/canonical.ts';
+import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
+import { type ComparedEstimate, type Comparison, pairingName } from './comparison.ts';
+import { durationText, featureTexts, holderTexts, percent, savingText } from './format-duration.ts';
+import type { Known } from './job-estimate.ts';
+
+/** A block of a comparison: a heading, and a row a figure with one cell a pairing. */
+export interface ComparisonBlock {
+  readonly heading: string;
+  readonly rows: readonly (readonly [label: string, ...cells: string[]])[];
+}
+
+const unknown = 'unknown';
+const none = '-';
+
+/** What a comparison shows, block by block, for every form that people read. */
+export function comparisonBlocks(comparison: Comparison): ComparisonBlock[] {
+  const { estimates } = comparison;
+  const row = (label: string, cell: (estimate: ComparedEstimate) => string): [string, ...string[]] => [
+    label,
+    ...estimates.map(cell),
+  ];
+  return [
+    { heading: 'pairing', rows: summaryRows(comparison, row) },
+    { heading: 'time spent under', rows: holderRows(estimates, row) },
+    { heading: 'time by feature, mostly held by', rows: featureTimeRows(estimates, row) },
+    { heading: 'peak reached, of commanded', rows: featureRows(estimates, row, peakCell) },
+  ];
+}
+
+type Row = (
+  label: string,
+  cell: (estimate: ComparedEstimate) => string,
+) => readonly [label: string, ...cells: string[]];
+
+function summaryRows({ jobs, hourValue, estimates: [first] }: Comparison, row: Row): ComparisonBlock['rows'] {
+  return [
+    row('time', ({ time }) => durationText(time)),
+    row('saved', (estimate) =>
+      estimate.saved === null || first === undefined
+        ? none
+        : `${savingText(first, estimate)} (${percent(estimate.saved.share)})`,
+    ),
+    row('peak, printing', ({ printPeak }) => speedText(printPeak)),
+    row('peak, travel', ({ travelPeak }) => speedText(travelPeak)),
+    row('top speed', ({ topSpeed }) => knownText(topSpeed, speedText)),
+    row('filament', ({ mass }) => knownText(mass, (value) => formatQuantity(value, 'mass', { decimals: 1 }))),
+    row('filament cost', ({ filamentCost }) => knownText(filamentCost, moneyText)),
+    row('sound level', ({ soundLevel }) =>
+      knownText(soundLevel, (value) => `${formatNumber(value, { decimals: 0 })} dB(A)`),
+    ),
+    row('machine price', ({ price }) => knownText(price, moneyText)),
+    ...(jobs === null
+      ? []
+      : [
+          row(`a saved hour, over ${jobs} jobs`, ({ savedHourPrice }) =>
+            savedHourPrice === null ? none : moneyText(savedHourPrice),
+          ),
+        ]),
+    ...(hourValue === null
+      ? []
+      : [
+          row(`pays, an hour at ${moneyText(hourValue)}`, ({ paysAfterJobs }) =>
+            paysAfterJobs === null ? none : `after ${paysAfterJobs} job${paysAfterJobs === 1 ? '' : 's'}`,
+          ),
+        ]),
+    row('weakest number', ({ weakest }) => `${weakest.basis}: ${weakest.of}`),
+    row('time model checked', ({ modelCheck }) =>
+      modelCheck === null
+        ? 'never on this machine'
+        : `within ${formatNumber(100 * modelCheck.largestError, { decimals: 1 })} % of ${modelCheck.prints} print${modelCheck.prints === 1 ? '' : 's'}`,
+    ),
+  ];
+}
+
+/** One row a holder, in the order of the first pairing that spends time under it. */
+function holderRows(estimates: readonly ComparedEstimate[], row: Row): ComparisonBlock['rows'] {
+  const names = new Set(estimates.flatMap(({ holders }) => holders.map(({ holder }) => holder)));
+  return [...names].map((name) =>
+    row(name, (estimate) => {
+      const spent = holderTexts(estimate).get(name);
+      return spent === undefined ? none : `${spent.time} (${spent.share})`;
+    }),
+  );
+}
+
+type FeatureTime = ComparedEstimate['features'][number];
+
+function featureRows(
+  estimates: readonly ComparedEstimate[],
+  row: Row,
+  cell: (time: FeatureTime, estimate: ComparedEstimate) => string,
+): ComparisonBlock['rows'] {
+  const asked = features.filter((name) =>
+    estimates.some(({ features: times }) => times.some(({ feature }) => feature === name)),
+  );
+  return asked.map((name) =>
+    row(name, (estimate) => {
+      const found = estimate.features.find(({ feature }) => feature === name);
+      return found === undefined ? none : cell(found, estimate);
+    }),
+  );
+}
+
+/** Times of the features, and of what lies between the layers, so that all add up. */
+function featureTimeRows(estimates: readonly ComparedEstimate[], row: Row): ComparisonBlock['rows'] {
+  return [
+    ...featureRows(
+      estimates,
+      row,
+      ({ feature, holder }, estimate) => `${featureTexts(estimate).features.get(feature)} ${holder}`,
+    ),
+    row('between layers', (estimate) => featureTexts(estimate).betweenLayers),
+  ];
+}
+
+function peakCell({ peakSpeed, commandedSpeed }: FeatureTime): string {
+  return `${formatNumber(peakSpeed, { decimals: 0 })} of ${speedText(commandedSpeed)}`;
+}
+
+function speedText(value: MillimetresPerSecond | null): string {
+  return value === null ? none : `${formatNumber(value, { decimals: 0 })} mm/s`;
+}
+
+function moneyText({ amount, currency }: Money): string {
+  return `${formatNumber(amount, { decimals: Math.abs(amount) < 100 ? 2 : 0 })} ${currency}`;
+}
+
+function knownText<Value>(known: Known<Value> | null, text: (value: Value) => string): string {
+  return known === null ? unknown : `${text(known.value)} ${known.basis}`;
+}
+
+/** `1 ferrywright/skiff:br-0.4+…`: the numbers under which the columns stand. */
+export function numberedPairings({ estimates }: Comparison): { number: string; name: string }[] {
+  return estimates.map((estimate, index) => ({ number: String(index + 1), name: pairingName(estimate) }));
+}

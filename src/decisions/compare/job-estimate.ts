@@ -1,0 +1,69 @@
+import type { JobFeature } from '../../bench/reference-print/job-plan.ts';
+import type { Basis } from '../../registry/statement.ts';
+import type { BoundName } from '../../tables/derive/speed-table.ts';
+import type {
+  Count,
+  Decibels,
+  Fraction,
+  Grams,
+  MillimetresPerSecond,
+  Money,
+  Seconds,
+} from '../../units/canonical.ts';
+
+/** What the time of a job is spent under: a bound, or the handling between paths, which no speed shortens. */
+export type TimeHolder = BoundName | 'handling';
+
+/** A value with what it rests on. */
+export interface Known<Value> {
+  readonly value: Value;
+  readonly basis: Basis;
+}
+
+/** Time of one kind of path of a job. */
+export interface FeatureTime {
+  readonly feature: JobFeature;
+  readonly time: Seconds;
+  /** The bound under which most of its time is spent. */
+  readonly holder: TimeHolder;
+  readonly commandedSpeed: MillimetresPerSecond;
+  /** Highest speed that the head really reaches on the segments of the job. */
+  readonly peakSpeed: MillimetresPerSecond;
+  /** Basis of the weakest number that its time rests on. */
+  readonly basis: Basis;
+}
+
+/** How well the time model met the reference prints of a machine. */
+export interface ModelCheck {
+  readonly prints: Count;
+  /** Largest distance of a modelled time from the measured one, as a share of the measured one. */
+  readonly largestError: Fraction;
+}
+
+/** A job on a pairing. */
+export interface JobEstimate {
+  readonly machine: string;
+  readonly nozzle: string;
+  readonly filament: string;
+  /** From the first path to the last: heating up, homing and levelling are not in it. */
+  readonly time: Seconds;
+  readonly features: readonly FeatureTime[];
+  /** Changes of layer, and waits in layers that are done before the plastic holds its shape. */
+  readonly betweenLayers: Seconds;
+  /** What the whole time is spent under, the longest first; shares that are 0 are left out. */
+  readonly holders: readonly { readonly holder: TimeHolder; readonly time: Seconds }[];
+  /** Highest speed really reached while printing, and on travel moves; null where the job has none. */
+  readonly printPeak: MillimetresPerSecond | null;
+  readonly travelPeak: MillimetresPerSecond | null;
+  readonly topSpeed: Known<MillimetresPerSecond> | null;
+  /** Filament in the part. */
+  readonly mass: Known<Grams> | null;
+  readonly filamentCost: Known<Money> | null;
+  readonly soundLevel: Known<Decibels> | null;
+  readonly price: Known<Money> | null;
+  /** Weakest number that the time rests on. */
+  readonly weakest: { readonly basis: Basis; readonly of: string };
+  /** Null where no reference print on the machine can be held against the model. */
+  readonly modelCheck: ModelCheck | null;
+  readonly warnings: readonly string[];
+}

@@ -1,0 +1,56 @@
+import { features } from '../../knowledge/feature.ts';
+import { conditionsOf, type FittedPairing } from '../../knowledge/pairing.ts';
+import { beadArea } from '../../physics/bead.ts';
+import type { Job } from '../../registry/generated/documents.ts';
+import { chooseStatement, weakerBasis } from '../../registry/statement.ts';
+import type { CubicMillimetres, Grams, Money } from '../../units/canonical.ts';
+import type { Known } from './job-estimate.ts';
+
+/** Filament that a job takes, and what it costs; null where density or price are not known. */
+export interface JobFilament {
+  readonly mass: Known<Grams> | null;
+  readonly cost: Known<Money> | null;
+}
+
+/** Mass of the printed paths of a job, and their share of the price of a spool. Source: m = rho sum(A l), mass balance. */
+export function jobFilament(pairing: FittedPairing, job: Job): JobFilament {
+  const { density: densities, price: prices, spoolMass } = pairing.filament.data;
+  const density = chooseStatement(densities, conditionsOf(pairing));
+  if (density === null) return { mass: null, cost: null };
+  const mass = { value: printedVolume(job) * density.value, basis: density.basis };
+  const price = chooseStatement(prices, conditionsOf(pairing));
+  if (price === null || spoolMass === undefined || spoolMass <= 0) return { mass, cost: null };
+  const { amount, currency } = price.value;
+  const value = { amount: (amount * mass.value) / spoolMass, currency };
+  return { mass, cost: { value, basis: weakerBasis(price.basis, density.basis) } };
+}
+
+/** Volume of all beads of a job, in mm³. */
+function printedVolume(job: Job): CubicMillimetres {
+  return features.reduce((volume, feature) => {
+    const path = job.features[feature];
+    if (path === undefined || !('layerHeight' in path)) return volume;
+    return volume + path.pathLength * beadArea(path.layerHeight, path.lineWidth);
+  }, 0);
+}
+
+/** What speaks against the beads of a job on a nozzle. Source: common practice, no source. */
+export function beadWarnings({ nozzle }: FittedPairing, job: Job): string[] {
+  const bore = nozzle.diameter;
+  const beads = features.flatMap((feature) => {
+    const path = job.features[feature];
+    return path !== undefined && 'layerHeight' in path ? [path] : [];
+  });
+  const narrow = beads.find(({ lineWidth }) => lineWidth < bore);
+  const tall = beads.find(({ layerHeight }) => layerHeight > 0.8 * bore);
+  return [
+    ...(narrow === undefined
+      ? []
+      : [`Lines of ${narrow.lineWidth} mm are narrower than the bore of nozzle ${nozzle.id}, ${bore} mm.`]),
+    ...(tall === undefined
+      ? []
+      : [
+          `Layers of ${tall.layerHeight} mm are higher than 80 % of the bore of nozzle ${nozzle.id}, ${bore} mm.`,
+        ]),
+  ];
+}

@@ -1,0 +1,100 @@
+import type { JobFeature, PathSettings } from '../../bench/reference-print/job-plan.ts';
+import { features } from '../../knowledge/feature.ts';
+import type { Pairing } from '../../knowledge/pairing.ts';
+import { beadArea } from '../../physics/bead.ts';
+import type { Job } from '../../registry/generated/documents.ts';
+import type { Registry } from '../../registry/registry.ts';
+import { failure, type Result, success } from '../../result.ts';
+import { boundsOf } from '../../tables/derive/bounds.ts';
+import { resultTerm, type Term } from '../../tables/derive/calculation.ts';
+import { type PairingLimits, pairingLimits } from '../../tables/derive/pairing-limits.ts';
+import { roundDown } from '../../tables/derive/rounding.ts';
+import { accelerationOf } from '../../tables/derive/speed-row.ts';
+import type { Bound, BoundName } from '../../tables/derive/speed-table.ts';
+import { policyFault } from '../../tables/derive/usable-policy.ts';
+import { type NamedBasis, weakestOf } from './weakest-number.ts';
+
+/** How a kind of path of a job is set on a pairing, and what holds the speed there. */
+export interface JobSpeed extends PathSettings {
+  /** The bound that holds the commanded speed; what the motion on the job's own segments makes of it is the time model's. */
+  readonly bound: BoundName;
+  /** The weaker of speed and acceleration. */
+  readonly weakest: NamedBasis;
+}
+
+/**
+ * Commanded speeds for the paths of a job, by the policy of the pairing: its fraction of the least of melt, machine and
+ * quality at the beads of the job. Motion and cooling are left to the time model, which knows the segments and
+ * layers of the job, where a table has to assume typical ones. The error is a sentence for the user.
+ */
+export function jobSpeeds(
+  registry: Registry,
+  pairing: Pairing,
+  job: Job,
+): Result<ReadonlyMap<JobFeature, JobSpeed>, string> {
+  const fault = policyFault(pairing.policy.id, pairing.policy.data);
+  if (fault !== null) return failure(fault);
+  const limits = pairingLimits(registry, pairing);
+  if (!limits.ok) return limits;
+  const speeds = new Map<JobFeature, JobSpeed>();
+  for (const feature of features) {
+    if (job.features[feature] === undefined) continue;
+    const speed = speedOf(pairing, limits.value, feature, job);
+    if (!speed.ok) return speed;
+    speeds.set(feature, speed.value);
+  }
+  return success(speeds);
+}
+
+function speedOf(
+  pairing: Pairing,
+  limits: PairingLimits,
+  feature: JobFeature,
+  job: Job,
+): Result<JobSpeed, string> {
+  const { machine, filament, policy } = pairing;
+  const { rounding, fractions } = policy.data;
+  const acceleration = resultTerm(accelerationOf(pairing, limits, feature));
+  const path = job.features[feature];
+  const layerHeight = path !== undefined && 'layerHeight' in path ? path.layerHeight : 0;
+  const bounds = boundsOf(pairing, limits, {
+    feature,
+    layerHeight,
+    area: areaOf(feature, job),
+    acceleration,
+  });
+  const least = leastOf(bounds.filter(({ name }) => name !== 'motion' && name !== 'cooling'));
+  const speed = least === null ? 0 : roundDown(least.speed * fractions[feature], rounding.speed);
+  if (least === null || !(speed > 0 && acceleration.value > 0)) {
+    return failure(
+      `No speed above 0 follows for ${feature} with ${filament.id} on ${machine.id}: look for a speed, acceleration or flow that is 0 or negative in their profiles.`,
+    );
+  }
+  return success({
+    speed,
+    acceleration: acceleration.value,
+    bound: least.name,
+    weakest: weakestOf({ basis: least.basis, of: `${least.name} bound of ${feature}` }, [
+      { basis: limits.acceleration.basis, of: 'acceleration' },
+    ]),
+  });
+}
+
+function areaOf(feature: JobFeature, { features: asked }: Job): Term {
+  const path = asked[feature];
+  const value = path !== undefined && 'layerHeight' in path ? beadArea(path.layerHeight, path.lineWidth) : 0;
+  return {
+    symbol: 'A',
+    what: `cross-section of the bead of ${feature}`,
+    value,
+    dimension: 'area',
+    ground: null,
+  };
+}
+
+function leastOf(bounds: readonly Bound[]): Bound | null {
+  return bounds.reduce<Bound | null>(
+    (lowest, bound) => (lowest === null || bound.speed < lowest.speed ? bound : lowest),
+    null,
+  );
+}

@@ -1,0 +1,20 @@
+import { reduceTrial } from '../../bench/reduce-trial.ts';
+import { modelledPrintTime } from '../../bench/reference-print/modelled-print.ts';
+import type { Registry } from '../../registry/registry.ts';
+import type { ModelCheck } from './job-estimate.ts';
+
+/** How well the time model met the reference prints of a machine; null where there is none that it can be held against. */
+export function modelCheckOf(registry: Registry, machine: string): ModelCheck | null {
+  const errors: number[] = [];
+  for (const { id, data } of registry.trial.values()) {
+    if (data.machine !== machine) continue;
+    const modelled = modelledPrintTime(registry, data);
+    if (modelled === null) continue;
+    const reduced = reduceTrial(registry, id);
+    const printed = reduced.ok
+      ? reduced.value.results.find(({ quantity }) => quantity === 'printTime')
+      : undefined;
+    if (printed !== undefined) errors.push(Math.abs(modelled / printed.value - 1));
+  }
+  return errors.length === 0 ? null : { prints: errors.length, largestError: Math.max(...errors) };
+}

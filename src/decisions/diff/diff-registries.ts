@@ -1,0 +1,126 @@
+import { additionsTo } from '../../registry/addition.ts';
+import { compareText, type Finding } from '../../registry/finding.ts';
+import { type Kind, kinds } from '../../registry/kind.ts';
+import type { LoadedRegistry } from '../../registry/load-registry.ts';
+import type { AnyProfile } from '../../registry/profile.ts';
+import { asWritten, brokenKey, type Registry } from '../../registry/registry.ts';
+import { diffFindings } from './diff-findings.ts';
+import {
+  diffProfile,
+  lonelyProfile,
+  type ProfileDiff,
+  type TablesEffect,
+  versionOf,
+} from './diff-profile.ts';
+import { diffTables, hasFallen, hasMoved, type TablesDiff, withProfile } from './diff-tables.ts';
+import { type Bump, gravestBump } from './profile-bump.ts';
+import { isSameValue } from './same-value.ts';
+import type { TableName } from './table-name.ts';
+import { unreadableKeys } from './unreadable-keys.ts';
+
+/** What a change of a registry means. */
+export interface RegistryDiff {
+  /** What differs, in the order of the kinds and ids. */
+  readonly profiles: readonly ProfileDiff[];
+  readonly tables: TablesDiff;
+  /** The gravest bump of all profiles; null where nothing differs. */
+  readonly bump: Bump | null;
+  readonly findings: readonly Finding[];
+}
+
+/** Compares two versions of a registry. What cannot be read on a side is named and not judged. */
+export function diffRegistries(base: LoadedRegistry, head: LoadedRegistry): RegistryDiff {
+  const unreadable = { base: unreadableKeys(base), head: unreadableKeys(head) };
+  const isUnjudged = (key: string) => unreadable.base.has(key) || unreadable.head.has(key);
+  const [before, after] = [base.registry, head.registry];
+  const profiles: ProfileDiff[] = [];
+  for (const kind of kinds) {
+    for (const id of idsOfBoth(base, head, kind)) {
+      const [old, now] = [asWritten(before, kind, id), asWritten(after, kind, id)];
+      const version = { base: versionIn(old), head: versionIn(now) };
+      const key = brokenKey(kind, id);
+      if (!isUnjudged(key)) profiles.push(...judged(before, old, now));
+      else if (!isSameText(before, after, key))
+        profiles.push(lonelyProfile('unjudged', { kind, id }, version));
+    }
+  }
+  const touched = new Set(profiles.map((profile) => brokenKey(profile.kind, profile.id)));
+  const findings = diffFindings(profiles, before, head, unreadable.head);
+  return {
+    profiles,
+    tables: diffTables(before, after, (name) => touches(touched, name, [before, after])),
+    bump: gravestBump(profiles.map(({ bump }) => bump)),
+    findings,
+  };
+}
+
+function judged(base: Registry, old: AnyProfile | undefined, now: AnyProfile | undefined): ProfileDiff[] {
+  if (old === undefined) return now === undefined ? [] : [lonely('added', now)];
+  if (now === undefined) return [lonely('removed', old)];
+  if (isSameValue(old.data, now.data) && sheetOf(old) === sheetOf(now)) return [];
+  const diff = diffProfile(old, now, effectOnTables(base, now));
+  return diff === null ? [] : [diff];
+}
+
+function lonely(status: 'added' | 'removed', profile: AnyProfile): ProfileDiff {
+  const version = versionOf(profile);
+  const isAdded = status === 'added';
+  return lonelyProfile(status, profile, {
+    base: isAdded ? null : version,
+    head: isAdded ? version : null,
+  });
+}
+
+function sheetOf({ attachment }: AnyProfile): string | null {
+  return attachment?.ok ? attachment.source.digest : null;
+}
+
+function versionIn(profile: AnyProfile | undefined): string | null {
+  return profile === undefined ? null : versionOf(profile);
+}
+
+function idsOfBoth(base: LoadedRegistry, head: LoadedRegistry, kind: Kind): string[] {
+  const start = `${kind} `;
+  const keys = [base, head].flatMap(({ registry }) => [
+    ...registry.documents.filter((document) => document.kind === kind).map(({ id }) => id),
+    ...[...registry.broken].filter((key) => key.startsWith(start)).map((key) => key.slice(start.length)),
+  ]);
+  return [...new Set(keys)].sort(compareText);
+}
+
+/** Whether a document is the same on both sides, so that nothing about it needs to be judged. */
+function isSameText(base: Registry, head: Registry, key: string): boolean {
+  const [before, after] = [base, head].map(({ documents }) =>
+    documents.find(({ kind, id }) => brokenKey(kind, id) === key),
+  );
+  return before !== undefined && before.source.digest === after?.source.digest;
+}
+
+/** What would become of the tables if nothing but this profile had changed. */
+function effectOnTables(base: Registry, profile: AnyProfile): TablesEffect {
+  const changed = withProfile(base, profile);
+  if (changed === base) return 'none';
+  const touched = new Set([brokenKey(profile.kind, profile.id)]);
+  const tables = diffTables(base, changed, (name) => touches(touched, name, [base]));
+  if (hasFallen(tables)) return 'slower';
+  return hasMoved(tables) ? 'moved' : 'none';
+}
+
+/** Whether a table rests on one of some documents. */
+function touches(
+  touched: ReadonlySet<string>,
+  { machine, filament, policy }: TableName,
+  registries: readonly Registry[],
+): boolean {
+  const polymers = registries.flatMap(
+    ({ filament: filaments }) => filaments.get(filament)?.data.polymer ?? [],
+  );
+  const additions = registries.flatMap(({ addition }) => additionsTo(filament, addition));
+  return [
+    ...additions.map(({ id }) => brokenKey('addition', id)),
+    brokenKey('machine', machine),
+    brokenKey('filament', filament),
+    brokenKey('policy', policy),
+    ...polymers.map((polymer) => brokenKey('polymer', polymer)),
+  ].some((key) => touched.has(key));
+}

@@ -1,0 +1,126 @@
+import type { ReduceById } from '../../bench/reducing-once.ts';
+import { familiesOf } from '../../knowledge/families.ts';
+import type { FittedPairing } from '../../knowledge/pairing.ts';
+import { nozzleWindow } from '../../prediction/nozzle-window.ts';
+import { predictLimit } from '../../prediction/predict-limit.ts';
+import { flowRangeText, flowText } from '../../prediction/prediction-text.ts';
+import type { Statement } from '../../registry/generated/documents.ts';
+import type { Registry } from '../../registry/registry.ts';
+import { evidenceFaults } from '../../tables/derive/evidence-standing.ts';
+import { statedGround } from '../../tables/derive/sourced-value.ts';
+import { shown, shownNumber, shownRange } from '../../units/wording.ts';
+import type { MatchFlow, MatchReason } from './match-verdict.ts';
+
+/** Below this share of what is claimed, a measured flow is a reason of its own (common practice, no source). */
+const disappointing = 0.5;
+
+/** The highest flow that was measured with a nozzle, at any temperature that the hot end may have; null where none was. */
+export function measuredFlow(pairing: FittedPairing, reduce: ReduceById): MatchFlow | null {
+  const best = bestMeasured(pairing);
+  if (best?.at?.nozzleTemperature === undefined) return null;
+  return {
+    value: best.value,
+    range: best.interval ?? null,
+    basis: 'measured',
+    isLowerBound: best.evidence !== undefined && endedEarly(best.evidence, reduce),
+    trials: best.evidence === undefined ? [] : [best.evidence],
+    nozzleTemperature: best.at.nozzleTemperature,
+  };
+}
+
+/** What `check` would say against the evidence of the highest measured flow: a limit of the pairing until it is mended. */
+export function evidenceReasons(
+  registry: Registry,
+  pairing: FittedPairing,
+  reduce: ReduceById,
+): MatchReason[] {
+  const best = bestMeasured(pairing);
+  if (best === undefined) return [];
+  const profile = pairing.filament.data.meltFlow?.includes(best) ? pairing.filament : pairing.machine;
+  const ground = statedGround(profile, best, 'melt flow limit', 'volumeFlow');
+  return evidenceFaults(registry, [ground], (_, trial) => reduce(trial)).map(({ flag, message }) => ({
+    aspect: 'flow',
+    verdict: 'limited',
+    text: `the measured flow ${flag === 'stale' ? 'is old' : 'does not stand'}: ${message}`,
+  }));
+}
+
+function bestMeasured(pairing: FittedPairing): Statement<number> | undefined {
+  return measuredOf(pairing).toSorted((a, b) => b.value - a.value)[0];
+}
+
+function endedEarly(trial: string, reduce: ReduceById): boolean {
+  const reduced = reduce(trial);
+  return (
+    reduced.ok &&
+    reduced.value.results.some(({ quantity, censored }) => quantity === 'meltFlow' && censored === 'above')
+  );
+}
+
+function measuredOf({ filament, hotEnd, machine, nozzle }: FittedPairing): Statement<number>[] {
+  const isHere = ({ basis, at = {} }: Statement<number>) =>
+    basis === 'measured' &&
+    at.nozzle === nozzle.id &&
+    (at.machine ?? machine.id) === machine.id &&
+    (at.filament ?? filament.id) === filament.id;
+  return [
+    ...(filament.data.meltFlow ?? []).filter(({ at }) => at?.machine !== undefined),
+    ...(hotEnd.meltFlow ?? []).filter(({ at }) => at?.filament !== undefined),
+  ].filter(isHere);
+}
+
+/** The flow that is expected of a pairing in the middle of its window; null where nothing tells. */
+export function expectedFlow(
+  registry: Registry,
+  pairing: FittedPairing,
+  reduce: ReduceById,
+): MatchFlow | null {
+  const { hotEnd, nozzle, filament } = pairing;
+  const families = familiesOf(filament.data, registry);
+  const window = nozzleWindow(pairing, families);
+  if (!window.ok) return null;
+  const nozzleTemperature = (window.value.low + window.value.high) / 2;
+  const setup = { hotEnd, nozzle, filament: filament.data, families, nozzleTemperature };
+  const predicted = predictLimit(registry, pairing, setup, reduce);
+  if (!predicted.ok) return null;
+  const { value, range, trials } = predicted.value;
+  return { value, range, basis: 'expected', isLowerBound: false, trials, nozzleTemperature };
+}
+
+/** The flow as a reason, against what is claimed for the nozzle. */
+export function flowReasons(pairing: FittedPairing, flow: MatchFlow | null): MatchReason[] {
+  if (flow === null) return [];
+  const claim = claimFor(pairing);
+  const found = `${flow.isLowerBound ? 'at least ' : ''}${flowText(flow.value)} ${flow.basis} at ${shown(flow.nozzleTemperature, 'temperature')} with ${pairing.nozzle.id}${rangeText(flow)}`;
+  if (claim === null) return [{ aspect: 'flow', verdict: 'suits', text: found }];
+  const share = flow.value / claim;
+  const low = flow.basis === 'measured' && !flow.isLowerBound && share < disappointing;
+  return [
+    {
+      aspect: 'flow',
+      verdict: low ? 'limited' : 'suits',
+      text: `${found}; ${shownNumber(Math.round(100 * share))} % of the ${shown(claim, 'volumeFlow')} claimed for this nozzle`,
+    },
+  ];
+}
+
+function rangeText({ range, basis, trials }: MatchFlow): string {
+  const parts = [
+    ...(range === null
+      ? []
+      : [basis === 'measured' ? `95 % interval ${shownRange(range, 'volumeFlow')}` : flowRangeText(range)]),
+    ...(trials.length === 0 ? [] : [trials.length > 1 ? `${trials.length} trials` : `trial ${trials[0]}`]),
+  ];
+  return parts.length === 0 ? '' : ` (${parts.join(', ')})`;
+}
+
+function claimFor({ hotEnd, nozzle, filament }: FittedPairing): number | null {
+  const claims = (hotEnd.meltFlow ?? []).filter(
+    ({ basis, at }) =>
+      basis === 'claimed' &&
+      (at?.nozzle ?? nozzle.id) === nozzle.id &&
+      (at?.polymer ?? filament.data.polymer) === filament.data.polymer &&
+      (at?.filament ?? filament.id) === filament.id,
+  );
+  return claims.length === 0 ? null : Math.max(...claims.map(({ value }) => value));
+}

@@ -1,0 +1,81 @@
+import type { ReduceById } from '../../bench/reducing-once.ts';
+import { familiesOf } from '../../knowledge/families.ts';
+import type { FittedPairing } from '../../knowledge/pairing.ts';
+import { nozzlesOf } from '../../registry/nozzle.ts';
+import type { Profile } from '../../registry/profile.ts';
+import type { Registry } from '../../registry/registry.ts';
+import { evidenceReasons, expectedFlow, flowReasons, measuredFlow } from './match-flow.ts';
+import { nozzleReasons } from './match-nozzle.ts';
+import { supplyReasons } from './match-supply.ts';
+import { surroundingReasons } from './match-surroundings.ts';
+import {
+  type MatchFlow,
+  type MatchReason,
+  type PairingMatch,
+  verdicts,
+  worstVerdict,
+} from './match-verdict.ts';
+
+interface NozzleMatch {
+  readonly pairing: FittedPairing;
+  readonly reasons: readonly MatchReason[];
+  readonly measured: MatchFlow | null;
+}
+
+/** How a machine and a filament go together, with every reason; null for a machine without nozzles. */
+export function matchPairing(
+  registry: Registry,
+  machine: Profile<'machine'>,
+  filament: Profile<'filament'>,
+  reduce: ReduceById,
+): PairingMatch | null {
+  const nozzles = nozzlesOf(machine.data).map((fitted): NozzleMatch => {
+    const pairing = { machine, filament, ...fitted };
+    return { pairing, reasons: nozzleReasons(pairing), measured: measuredFlow(pairing, reduce) };
+  });
+  const best = nozzles.toSorted(betterNozzle)[0];
+  if (best === undefined) return null;
+  const families = familiesOf(filament.data, registry);
+  const settled = [
+    ...surroundingReasons(machine.data, filament.data, families),
+    ...best.reasons,
+    ...unfitNozzles(nozzles, best),
+    ...supplyReasons(machine.data, filament.data, families),
+  ];
+  const flow =
+    worstVerdict(settled) === 'unsuitable'
+      ? null
+      : (best.measured ?? expectedFlow(registry, best.pairing, reduce));
+  const doubts = flow?.basis === 'measured' ? evidenceReasons(registry, best.pairing, reduce) : [];
+  const reasons = [...settled, ...flowReasons(best.pairing, flow), ...doubts].toSorted(
+    (a, b) => verdicts.indexOf(b.verdict) - verdicts.indexOf(a.verdict),
+  );
+  const verdict = worstVerdict(reasons);
+  return {
+    machine: machine.id,
+    filament: filament.id,
+    nozzle: best.pairing.nozzle.id,
+    verdict,
+    reasons,
+    flow,
+  };
+}
+
+/** The nozzle that bears the filament best; of equals the one whose measured flow is highest, then the first. */
+function betterNozzle(a: NozzleMatch, b: NozzleMatch): number {
+  return (
+    verdicts.indexOf(worstVerdict(a.reasons)) - verdicts.indexOf(worstVerdict(b.reasons)) ||
+    (b.measured?.value ?? 0) - (a.measured?.value ?? 0)
+  );
+}
+
+/** Nozzles of the machine that wear out where the best one does not: a limit of the pairing. */
+function unfitNozzles(nozzles: readonly NozzleMatch[], best: NozzleMatch): MatchReason[] {
+  if (best.reasons.some(({ verdict }) => verdict === 'unsuitable')) return [];
+  const worn = nozzles.flatMap(({ reasons }) =>
+    reasons.filter(({ aspect, verdict }) => aspect === 'nozzleMaterial' && verdict === 'unsuitable'),
+  );
+  if (worn.length === 0) return [];
+  const text = `only with ${best.pairing.nozzle.id} or one as hard: ${worn.map((reason) => reason.text).join('; ')}`;
+  return [{ aspect: 'nozzleMaterial', verdict: 'limited', text }];
+}

@@ -1,0 +1,70 @@
+import { softeningOf } from '../../knowledge/softening.ts';
+import type { Filament, Machine, Polymer } from '../../registry/generated/documents.ts';
+import { highestStated } from '../../registry/stated.ts';
+import type { Range } from '../../units/canonical.ts';
+import { shown, shownRange } from '../../units/wording.ts';
+import type { MatchReason } from './match-verdict.ts';
+
+/** What a dryer may be colder than the drying temperature of a sheet, in K (common practice, no source). */
+const nearEnough = 5;
+
+/** What speaks for and against dryer, spool holder and part cooling of a machine. */
+export function supplyReasons(
+  machine: Machine,
+  filament: Filament,
+  families: readonly Polymer[],
+): MatchReason[] {
+  return [...dryer(machine, filament, families), ...spool(machine, filament), ...cooling(machine, filament)];
+}
+
+function dryer(machine: Machine, filament: Filament, families: readonly Polymer[]): MatchReason[] {
+  const settings = settingsOf(machine.dryer);
+  const wanted = highestStated(filament.dryingTemperature);
+  if (settings === null) {
+    if (wanted === null) return [];
+    const text = `no dryer is known: dry at ${shown(wanted, 'temperature')} elsewhere`;
+    return [{ aspect: 'dryer', verdict: 'suits', text }];
+  }
+  const has = settingText(settings);
+  const softening = softeningOf(filament, families);
+  if (softening !== null && settings.low >= softening.value) {
+    const text = `the dryer ${has} and would fuse the spool, which softens at ${softening.text}: keep it out`;
+    return [{ aspect: 'dryer', verdict: 'limited', text }];
+  }
+  if (wanted === null) return [];
+  const dries = settings.high >= wanted - nearEnough;
+  const text = `the dryer ${has}, the strand wants ${shown(wanted, 'temperature')}${dries ? '' : ': dry it elsewhere'}`;
+  return [{ aspect: 'dryer', verdict: dries ? 'suits' : 'limited', text }];
+}
+
+function settingsOf(dryer: Machine['dryer']): Range | null {
+  if (dryer?.setting === 'fixed')
+    return dryer.temperature === undefined ? null : { low: dryer.temperature, high: dryer.temperature };
+  return dryer?.range ?? null;
+}
+
+function settingText(settings: Range): string {
+  return settings.low === settings.high
+    ? `is fixed at ${shown(settings.low, 'temperature')}`
+    : `runs at ${shownRange(settings, 'temperature')}`;
+}
+
+function spool({ spool: holder }: Machine, { spoolMass }: Filament): MatchReason[] {
+  if (holder === undefined || spoolMass === undefined) return [];
+  const fits = spoolMass <= holder.mass;
+  const text = `the holder takes ${shown(holder.mass, 'mass')}, the spool holds ${shown(spoolMass, 'mass')}${fits ? '' : ': feed it from a stand'}`;
+  return [{ aspect: 'spool', verdict: fits ? 'suits' : 'limited', text }];
+}
+
+function cooling({ partCooling }: Machine, { fan }: Filament): MatchReason[] {
+  const window = fan?.[0]?.value;
+  if (window === undefined) return [];
+  const wants = `the strand wants the fan at ${shownRange(window, 'ratio')}`;
+  if (partCooling === undefined) {
+    const verdict = window.low > 0 ? 'limited' : 'suits';
+    return [{ aspect: 'cooling', verdict, text: `${wants}; no part cooling is known` }];
+  }
+  const adjustable = partCooling.adjustable || window.high >= 1;
+  const has = partCooling.adjustable ? 'it is adjustable' : 'it runs at full speed only';
+  return [{ aspect: 'cooling', verdict: adjustable ? 'suits' : 'limited', text: `${wants}; ${has}` }];
+}

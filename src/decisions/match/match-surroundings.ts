@@ -1,0 +1,111 @@
+import { familyNames } from '../../knowledge/families.ts';
+import { vapoursOf } from '../../knowledge/harmful-vapours.ts';
+import type { Filament, Machine, Polymer } from '../../registry/generated/documents.ts';
+import { highestStated } from '../../registry/stated.ts';
+import type { Range } from '../../units/canonical.ts';
+import { shown, shownRange } from '../../units/wording.ts';
+import type { MatchReason } from './match-verdict.ts';
+
+/** What a bed or a chamber may lack before a part comes off or cracks, in K (common practice, no source). */
+const bearable = 20;
+/** What a closed chamber reaches from the heat of the bed alone, in °C (common practice, no source). */
+const passiveChamber = 55;
+/** Chambers from this temperature on are to be measured, in °C (common practice, no source). */
+const warm = 40;
+const openChamber = 30;
+
+/** What speaks for and against bed, chamber and air of a machine. */
+export function surroundingReasons(
+  machine: Machine,
+  filament: Filament,
+  families: readonly Polymer[],
+): MatchReason[] {
+  return [
+    ...material(families),
+    ...bed(machine, filament),
+    ...chamber(machine, filament),
+    ...fumes(machine, families),
+  ];
+}
+
+function material(families: readonly Polymer[]): MatchReason[] {
+  const banned = families.filter(({ feedstock }) => !feedstock);
+  if (banned.length === 0) return [];
+  const text = `${familyNames(banned)} must not be used as a feedstock on any machine`;
+  return [{ aspect: 'material', verdict: 'unsuitable', text }];
+}
+
+/** The narrowest reading of several statements would hide what the sheets differ in: the widest is taken. */
+function widestOf(statements: readonly { readonly value: Range }[] | undefined): Range | null {
+  if (statements === undefined || statements.length === 0) return null;
+  return {
+    low: Math.min(...statements.map(({ value }) => value.low)),
+    high: Math.max(...statements.map(({ value }) => value.high)),
+  };
+}
+
+function bed(machine: Machine, filament: Filament): MatchReason[] {
+  const window = widestOf(filament.bedTemperature);
+  const limit = highestStated(machine.bed.temperatureLimit);
+  if (window === null || limit === null) return [];
+  const text = `the bed goes to ${shown(limit, 'temperature')}, the strand wants ${shownRange(window, 'temperature')}`;
+  return [{ aspect: 'bed', verdict: lacking(window.low - limit), text }];
+}
+
+function lacking(kelvins: number): MatchReason['verdict'] {
+  if (kelvins <= 0) return 'suits';
+  return kelvins <= bearable ? 'limited' : 'unsuitable';
+}
+
+function chamber(
+  { chamber: { enclosed, heated, sensed, temperatureLimit } }: Machine,
+  filament: Filament,
+): MatchReason[] {
+  const window = widestOf(filament.chamberTemperature);
+  if (window === null) return [];
+  const wants = `the strand wants a chamber of ${shownRange(window, 'temperature')}`;
+  if (window.low <= openChamber) {
+    return [{ aspect: 'chamber', verdict: 'suits', text: `${wants}, which a room gives` }];
+  }
+  if (!enclosed) {
+    const verdict = lacking(window.low - openChamber);
+    return [{ aspect: 'chamber', verdict, text: `${wants}, and the machine is open` }];
+  }
+  const reach = highestStated(temperatureLimit) ?? (heated ? window.low : passiveChamber);
+  const kind = heated ? 'heated' : 'warmed by the bed alone';
+  const reached = heated ? reach : Math.min(reach, passiveChamber);
+  return [
+    {
+      aspect: 'chamber',
+      verdict: lacking(window.low - reached),
+      text: `${wants}; this one is ${kind}, to ${shown(reached, 'temperature')} or so`,
+    },
+    ...sensor(sensed, window),
+  ];
+}
+
+function sensor(sensed: boolean, window: Range): MatchReason[] {
+  if (sensed || window.low < warm) return [];
+  const text = `nothing senses the chamber, which is to be at ${shownRange(window, 'temperature')}: measure it by hand`;
+  return [{ aspect: 'chamber', verdict: 'limited', text }];
+}
+
+function fumes({ chamber: { enclosed } }: Machine, families: readonly Polymer[]): MatchReason[] {
+  const vapours = [...new Set(families.flatMap((family) => vapoursOf(family)))];
+  if (vapours.length === 0) return [];
+  return enclosed
+    ? [
+        {
+          aspect: 'fumes',
+          verdict: 'suits',
+          text: `enclosed; the melt gives off ${vapours.join(', ')}: filter or extract`,
+        },
+      ]
+    : [
+        {
+          aspect: 'fumes',
+          verdict: 'limited',
+          text: `the machine is open and the melt gives off ${vapours.join(', ')}: extract the air`,
+        },
+      ];
+}

@@ -1,0 +1,62 @@
+import type { MethodName } from '../../bench/method.ts';
+
+/** A column of a bench sheet. */
+export interface PlanColumn {
+  /** As bench sheets and trials name it. */
+  readonly name: string;
+  /** Unit code of its numbers. */
+  readonly unit: string;
+}
+
+/** One row of the plan: a setting to make, which is read as often as the plan repeats it. */
+export interface PlanRow {
+  /** Values of the columns that the plan sets, in their units. */
+  readonly given: readonly number[];
+  /** What helps to set it, one text a hint column. */
+  readonly hints: readonly string[];
+}
+
+/** A list under its heading. */
+export interface PlanSection {
+  readonly heading: string;
+  readonly items: readonly string[];
+}
+
+/** The empty trial of a plan: what goes into its file besides the readings. */
+export interface TrialDraft {
+  readonly id: string;
+  /** Lines of YAML between the method and the readings. */
+  readonly lines: readonly string[];
+  /** Comment lines below the readings. */
+  readonly afterwards: readonly string[];
+}
+
+/** What to run on the bench, and how to write down what it gives; the same form for every method. */
+export interface BenchPlan {
+  readonly method: MethodName;
+  readonly title: string;
+  /** Day of the plan, YYYY-MM-DD. */
+  readonly date: string;
+  readonly sections: readonly PlanSection[];
+  /** Columns that the plan sets, then those that are read. */
+  readonly given: readonly PlanColumn[];
+  readonly read: readonly PlanColumn[];
+  readonly hints: readonly string[];
+  readonly rows: readonly PlanRow[];
+  /** How often each row is read. */
+  readonly repeats: number;
+  readonly cautions: readonly string[];
+  readonly trial: TrialDraft;
+  /** The numbers of the plan for programs: every quantity an object of value and unit. */
+  readonly facts: Readonly<Record<string, unknown>>;
+}
+
+/** A heading as bench sheets write it: `commandedFlow [mm3/s]`. */
+export function planHeading({ name, unit }: PlanColumn): string {
+  return `${name} [${unit}]`;
+}
+
+/** Every reading of a plan in the order of the sheet: the values that the plan sets. */
+export function plannedReadings({ rows, repeats }: BenchPlan): (readonly number[])[] {
+  return rows.flatMap(({ given }) => Array.from({ length: repeats }, () => given));
+}

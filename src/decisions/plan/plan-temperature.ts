@@ -1,0 +1,50 @@
+import type { FittedPairing } from '../../knowledge/pairing.ts';
+import type { NozzleWindow } from '../../prediction/nozzle-window.ts';
+import { failure, type Result, success } from '../../result.ts';
+import type { DegreesCelsius } from '../../units/canonical.ts';
+import { shown, shownRange } from '../../units/wording.ts';
+
+/** What settings are rounded to, in K. */
+const temperatureStep = 5;
+
+/** A nozzle temperature to run at, and why. */
+export interface PlannedTemperature {
+  readonly value: DegreesCelsius;
+  readonly reason: string;
+}
+
+/**
+ * The asked temperature, else the one that a claim for this nozzle and family names, else the middle of the window. The
+ * error says which bounds the asked one lies outside of.
+ */
+export function planTemperature(
+  pairing: FittedPairing,
+  window: NozzleWindow,
+  asked: DegreesCelsius | undefined,
+): Result<PlannedTemperature, string> {
+  const inside = (value: DegreesCelsius) => value >= window.low && value <= window.high;
+  if (asked !== undefined && !inside(asked)) {
+    return failure(
+      `${shown(asked, 'temperature')} lies outside of ${shownRange(window, 'temperature')}, which the profiles allow: ${window.bounds.map(({ text }) => text).join('; ')}.`,
+    );
+  }
+  if (asked !== undefined) return success({ value: asked, reason: 'as asked' });
+  const claimed = claimedTemperature(pairing);
+  if (claimed !== null && inside(claimed)) {
+    return success({ value: claimed, reason: 'at which the flow of this nozzle is claimed' });
+  }
+  const middle = (window.low + window.high) / 2;
+  const rounded = Math.round(middle / temperatureStep) * temperatureStep;
+  return success({ value: inside(rounded) ? rounded : middle, reason: 'the middle of the window' });
+}
+
+function claimedTemperature({ hotEnd, nozzle, filament }: FittedPairing): DegreesCelsius | null {
+  const claim = (hotEnd.meltFlow ?? []).find(
+    ({ basis, at }) =>
+      basis === 'claimed' &&
+      at?.nozzle === nozzle.id &&
+      (at.polymer ?? filament.data.polymer) === filament.data.polymer &&
+      at.nozzleTemperature !== undefined,
+  );
+  return claim?.at?.nozzleTemperature ?? null;
+}

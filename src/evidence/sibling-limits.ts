@@ -1,0 +1,41 @@
+import { groupedBy } from '../registry/grouped-by.ts';
+import { oncePerRegistry } from '../registry/once-per-registry.ts';
+import type { Profile } from '../registry/profile.ts';
+import type { Registry } from '../registry/registry.ts';
+import type { CubicMillimetresPerSecond } from '../units/canonical.ts';
+import type { EvidenceContext } from './evidence-context.ts';
+import { trialLimit } from './trial-limit.ts';
+
+/**
+ * Median of the flow limits that the other trials of the same nozzle and polymer family give; null where fewer than
+ * `fewest` of them can be reduced.
+ */
+export function siblingLimit(
+  trial: Profile<'trial'>,
+  context: EvidenceContext,
+  fewest = 1,
+): CubicMillimetresPerSecond | null {
+  const limits = siblingsOf(trial, context.registry).flatMap(
+    (other) => trialLimit(other, context)?.value ?? [],
+  );
+  return limits.length < fewest ? null : median(limits);
+}
+
+const families = oncePerRegistry((registry) =>
+  groupedBy(registry.trial.values(), (trial) => familyKey(trial, registry)),
+);
+
+function familyKey({ data: { machine, nozzle, filament } }: Profile<'trial'>, registry: Registry): string {
+  return [machine, nozzle, registry.filament.get(filament)?.data.polymer].join(' ');
+}
+
+function siblingsOf(trial: Profile<'trial'>, registry: Registry): Profile<'trial'>[] {
+  const all = families(registry).get(familyKey(trial, registry)) ?? [];
+  return all.filter(({ id }) => id !== trial.id);
+}
+
+function median(values: readonly number[]): number | null {
+  const sorted = values.toSorted((a, b) => a - b);
+  const [lower, upper] = [sorted[Math.ceil(sorted.length / 2) - 1], sorted[Math.floor(sorted.length / 2)]];
+  return lower === undefined || upper === undefined ? null : (lower + upper) / 2;
+}

@@ -1,0 +1,23 @@
+import type { Profile } from '../registry/profile.ts';
+import type { CubicMillimetresPerSecond } from '../units/canonical.ts';
+import type { EvidenceContext } from './evidence-context.ts';
+
+/** What the readings of a ladder leave possible for the flow limit; open where the ladder does not bracket it. */
+export interface TrialLimit {
+  readonly value: CubicMillimetresPerSecond;
+  readonly low: CubicMillimetresPerSecond;
+  readonly high: CubicMillimetresPerSecond;
+}
+
+/** The flow limit that the readings of a trial give; null where they cannot be reduced. */
+export function trialLimit({ id }: Profile<'trial'>, { reduce }: EvidenceContext): TrialLimit | null {
+  const reduced = reduce(id);
+  const result = reduced.ok
+    ? reduced.value.results.find(({ quantity }) => quantity === 'meltFlow')
+    : undefined;
+  if (result === undefined) return null;
+  const { value, censored, interval } = result;
+  if (censored === 'above') return { value, low: value, high: Number.POSITIVE_INFINITY };
+  if (censored === 'below') return { value, low: 0, high: value };
+  return { value, low: interval.low ?? value, high: interval.high ?? value };
+}

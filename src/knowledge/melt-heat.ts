@@ -1,0 +1,60 @@
+import { type Heating, heatPerVolume } from '../physics/melt-power.ts';
+import { thermalDiffusivity } from '../physics/melt-zone.ts';
+import type { DegreesCelsius, SquareMillimetresPerSecond } from '../units/canonical.ts';
+import { shown, shownNumber } from '../units/wording.ts';
+import { familyNames, widest } from './families.ts';
+import type { FlowLimit } from './flow-limits.ts';
+
+/** Room in which machines stand (common practice, no source). */
+export const roomTemperature: DegreesCelsius = 25;
+/** Where the family does not say: the lightest melt, the smallest specific heat, the coldest usual nozzle. */
+const unknown = { density: 0.0009, specificHeat: 1.7, nozzleTemperature: 190, diffusivity: 0.17 };
+/** Fibres and powders carry heat: twice the diffusivity (common practice, no source). */
+const filledFactor = 2;
+
+/** The least heat that a flow limit needs, and what was assumed for it. */
+export interface LeastHeat {
+  /** J/mm³ */
+  readonly perVolume: number;
+  readonly assumptions: string;
+  readonly source: string | null;
+}
+
+/** The least heat, in J, that a cubic millimetre of the feedstock takes up: everything unknown taken as favourable. */
+export function leastHeat({
+  families,
+  nozzleTemperature,
+}: Pick<FlowLimit, 'families' | 'nozzleTemperature'>): LeastHeat {
+  const density = widest(families, 'density');
+  const heat = widest(families, 'specificHeatMelt');
+  const heating: Heating = {
+    density: density?.low ?? unknown.density,
+    specificHeat: heat?.low ?? unknown.specificHeat,
+    nozzleTemperature:
+      nozzleTemperature ?? widest(families, 'nozzleTemperature')?.low ?? unknown.nozzleTemperature,
+    ambientTemperature: roomTemperature,
+    crystallinity: 0,
+    heatOfFusion: 0,
+  };
+  const material = families.length === 0 ? 'a feedstock of little heat' : familyNames(families);
+  return {
+    perVolume: heatPerVolume(heating),
+    assumptions: `${material}, ${shown(heating.density, 'density')}, ${shownNumber(heating.specificHeat)} J/g/K as a melt, from ${roomTemperature} Cel to ${shown(heating.nozzleTemperature, 'temperature')}, no crystals, no losses`,
+    source: heat?.source ?? null,
+  };
+}
+
+/** The highest diffusivity, in mm²/s, that the feedstock of a flow limit can have. */
+export function highestDiffusivity({
+  families,
+  filament,
+}: Pick<FlowLimit, 'families' | 'filament'>): SquareMillimetresPerSecond {
+  const conductivity = widest(families, 'thermalConductivity');
+  const density = widest(families, 'density');
+  const heat = widest(families, 'specificHeatSolid');
+  const unfilled =
+    conductivity !== null && density !== null && heat !== null
+      ? thermalDiffusivity(conductivity.high, density.low, heat.low)
+      : unknown.diffusivity;
+  return filament?.fillers === undefined ? unfilled : filledFactor * unfilled;
+}

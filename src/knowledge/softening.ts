@@ -1,0 +1,40 @@
+import type { Filament, Polymer } from '../registry/generated/documents.ts';
+import { highestStated } from '../registry/stated.ts';
+import type { DegreesCelsius } from '../units/canonical.ts';
+import { shown } from '../units/wording.ts';
+import { familyNames, widest } from './families.ts';
+
+/** A temperature above which the strand is soft, and where it comes from. */
+export interface Softening {
+  readonly value: DegreesCelsius;
+  /** `58 Cel, where the profile says that it softens`. */
+  readonly text: string;
+  readonly source: string;
+}
+
+/**
+ * Where the strand of a filament softens: what its profile states, else the highest glass transition of an amorphous
+ * family, else the lowest melting of a semi-crystalline one. Null where nothing is known.
+ */
+export function softeningOf(filament: Filament, families: readonly Polymer[]): Softening | null {
+  const value = highestStated(filament.softening);
+  if (value === null) return familySoftening(families);
+  return {
+    value,
+    text: `${shown(value, 'temperature')}, where the profile says that it softens`,
+    source: `filaments/${filament.id}.yaml, softening`,
+  };
+}
+
+function familySoftening(families: readonly Polymer[]): Softening | null {
+  const amorphous = families.filter(({ structure }) => structure === 'amorphous');
+  const glass = widest(amorphous, 'glassTransition');
+  if (glass !== null) {
+    const text = `${shown(glass.high, 'temperature')}, the glass transition of ${familyNames(amorphous)}`;
+    return { value: glass.high, text, source: glass.source };
+  }
+  const melting = widest(families, 'melting');
+  if (melting === null) return null;
+  const text = `${shown(melting.low, 'temperature')}, where ${familyNames(families)} begins to melt`;
+  return { value: melting.low, text, source: melting.source };
+}

@@ -1,0 +1,42 @@
+import { failure, type Result, success } from '../../result.ts';
+import { quote } from '../../text/quote.ts';
+import { isObject } from '../shape.ts';
+import { type IndexedFile, indexFormat } from './registry-index.ts';
+
+/** Files that an index names, sheets too. The error says what the text is instead of an index. */
+export function readIndexedFiles(text: string): Result<readonly IndexedFile[], string> {
+  const value = parsed(text);
+  if (!isObject(value)) return failure('it is not a JSON object; `meltbounds index --out FILE` writes one');
+  if (value.format !== indexFormat) {
+    return failure(`its "format" is "${quote(value.format)}", and this program reads "${indexFormat}"`);
+  }
+  if (!Array.isArray(value.profiles)) return failure('its "profiles" is not a list');
+  const entries: readonly unknown[] = value.profiles;
+  const files = entries.flatMap((entry) =>
+    isObject(entry) && entry.sheet !== undefined ? [entry, entry.sheet] : [entry],
+  );
+  const wrong = files.find((file) => !isIndexedFile(file));
+  return wrong === undefined
+    ? success(files.filter(isIndexedFile))
+    : failure(`it lists ${quote(wrong)}, which is no path inside a registry with its sha256`);
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return null;
+  }
+}
+
+/** A path that leads nowhere but down, and a digest. */
+function isIndexedFile(value: unknown): value is IndexedFile {
+  if (!isObject(value)) return false;
+  const { path, sha256 } = value;
+  if (typeof path !== 'string' || typeof sha256 !== 'string') return false;
+  const steps = path.split('/');
+  return (
+    steps.every((step) => !['', '.', '..'].includes(step) && !/[\\\p{Cc}]/u.test(step)) &&
+    /^[0-9a-f]{64}$/.test(sha256)
+  );
+}

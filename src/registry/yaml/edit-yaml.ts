@@ -1,0 +1,95 @@
+import { isCollection, isScalar, isSeq, stringify } from 'yaml';
+import { failure, type Result, success } from '../../result.ts';
+import type { Path } from '../shape.ts';
+import { placeAt, readYaml } from './yaml-document.ts';
+
+/** Why a text could not be edited without touching more than it should. */
+export type EditFailure = 'unreadable' | 'noSuchPlace' | 'flowList' | 'noRoom';
+
+/** A word as a YAML scalar that reads back as text: quoted where it would be a number, true or null. */
+export function scalarText(word: string): string {
+  return stringify(word, { lineWidth: 0, singleQuote: true }).trimEnd();
+}
+
+/** Replaces one scalar of a YAML text and nothing else. */
+export function replaceScalar(text: string, path: Path, scalar: string): Result<string, EditFailure> {
+  const { document } = readYaml(text);
+  if (document === null) return failure('unreadable');
+  const range = placeAt(document, path)?.value?.range;
+  return range ? success(text.slice(0, range[0]) + scalar + text.slice(range[1])) : failure('noSuchPlace');
+}
+
+/**
+ * Adds an entry, given as the lines of a block mapping, to the list under a key at the root of a YAML text. A missing
+ * list is added before the key `before`, or at the end. Comments, order and everything else stay as they are.
+ */
+export function appendToList(
+  text: string,
+  key: string,
+  entry: readonly string[],
+  before: readonly string[],
+): Result<string, EditFailure> {
+  const { document } = readYaml(text);
+  if (document === null) return failure('unreadable');
+  const newline = text.includes('\r\n') ? '\r\n' : '\n';
+  const place = placeAt(document, [key]);
+  if (place === null) {
+    const block = [`${key}:`, ...listEntry(entry, 2)].map((line) => line + newline).join('');
+    const offset = keyOffset(document, before);
+    const edited = insertLines(
+      text,
+      offset === null ? text.length : aboveComments(text, offset),
+      block,
+      newline,
+    );
+    return whole(edited, key, 1);
+  }
+  const list = place.value;
+  if (list === null || !isSeq(list) || list.flow || !list.range) return failure('flowList');
+  const indent = list.range[0] - lineStart(text, list.range[0]);
+  const block = listEntry(entry, indent)
+    .map((line) => line + newline)
+    .join('');
+  const last = list.items.at(-1);
+  const end = isCollection(last) || isScalar(last) ? (last.range?.[1] ?? list.range[1]) : list.range[1];
+  return whole(insertLines(text, lineEnd(text, end), block, newline), key, list.items.length + 1);
+}
+
+/** The text, if it is still one document in which the list has that many entries. */
+function whole(text: string, key: string, entries: number): Result<string, EditFailure> {
+  const { document } = readYaml(text);
+  const list = document === null ? null : placeAt(document, [key])?.value;
+  return isSeq(list) && list.items.length === entries ? success(text) : failure('noRoom');
+}
+
+function listEntry(lines: readonly string[], indent: number): string[] {
+  return lines.map((line, index) => `${' '.repeat(indent)}${index === 0 ? '- ' : '  '}${line}`);
+}
+
+function keyOffset(document: Parameters<typeof placeAt>[0], keys: readonly string[]): number | null {
+  const offsets = keys.flatMap((key) => placeAt(document, [key])?.key?.range?.[0] ?? []);
+  return offsets.length === 0 ? null : Math.min(...offsets);
+}
+
+/** Start of the comment lines that stand right above a line, which belong to it; else the line itself. */
+function aboveComments(text: string, offset: number): number {
+  const start = offset === 0 ? 0 : lineStart(text, offset - 1);
+  return offset > 0 && text[start] === '#' ? aboveComments(text, start) : offset;
+}
+
+function insertLines(text: string, offset: number, block: string, newline: string): string {
+  const head = text.slice(0, offset);
+  const separator = head === '' || head.endsWith('\n') ? '' : newline;
+  return head + separator + block + text.slice(offset);
+}
+
+function lineStart(text: string, offset: number): number {
+  return text.lastIndexOf('\n', offset - 1) + 1;
+}
+
+/** Offset behind the line on which an item ends; a block item's range may end at the start of the next line. */
+function lineEnd(text: string, offset: number): number {
+  if (offset > 0 && text[offset - 1] === '\n') return offset;
+  const end = text.indexOf('\n', offset);
+  return end === -1 ? text.length : end + 1;
+}

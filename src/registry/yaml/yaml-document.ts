@@ -1,0 +1,101 @@
+import {
+  type Document,
+  isAlias,
+  isMap,
+  isNode,
+  isPair,
+  isScalar,
+  isSeq,
+  type LineCounter,
+  type Node,
+  type ParsedNode,
+  parseDocument,
+} from 'yaml';
+import { type Span, wholeFile } from '../finding.ts';
+import type { Path } from '../shape.ts';
+import { tooDeepAt } from './yaml-nesting.ts';
+import { type YamlProblem, yamlProblems } from './yaml-problem.ts';
+import { linesOf, spanOfNode } from './yaml-span.ts';
+
+/** A YAML file with its tree, its plain value and a way from a path to a place in the text. */
+export interface YamlDocument {
+  readonly tree: Document.Parsed<ParsedNode>;
+  readonly lines: LineCounter;
+}
+
+/** Deepest nesting that any kind of document needs is 7; more is a mistake or an attack. */
+const deepestNesting = 24;
+
+/** Reads a text as one YAML 1.2 document; problems are returned, never thrown. */
+export function readYaml(text: string): { document: YamlDocument | null; problems: readonly YamlProblem[] } {
+  const tooDeep = tooDeepAt(text, deepestNesting);
+  if (tooDeep !== null) return { document: null, problems: [depthProblem(tooDeep)] };
+  const lines = linesOf(text);
+  const tree = parseDocument(text, {
+    version: '1.2',
+    schema: 'core',
+    merge: false,
+    prettyErrors: false,
+    stringKeys: true,
+    uniqueKeys: false,
+  });
+  const problems = yamlProblems(tree, lines);
+  if (problems.length === 0 && tree.contents === null) problems.push(emptyProblem);
+  const unusable = problems.some(({ rule }) => rule !== 'syntax/duplicate-key');
+  return { document: unusable ? null : { tree, lines }, problems };
+}
+
+const emptyProblem: YamlProblem = {
+  rule: 'syntax/empty',
+  span: wholeFile,
+  message: 'The file is empty',
+  help: 'Start it with `kind:` and `id:`.',
+};
+
+function depthProblem(span: Span): YamlProblem {
+  return {
+    rule: 'syntax/depth',
+    span,
+    message: `The document is nested deeper than ${deepestNesting} levels`,
+    help: 'No kind of profile needs more than 7; flatten it.',
+  };
+}
+
+/** Plain value of a document: mappings, lists, text, numbers, true, false, null. */
+export function plainValue(document: YamlDocument): unknown {
+  return document.tree.toJS({ maxAliasCount: 0 });
+}
+
+/**
+ * Span of a place in the text. A place that does not exist points at its nearest existing parent's key;
+ * the root points at the first character.
+ */
+export function locate(document: YamlDocument, path: Path, part: 'key' | 'value'): Span {
+  const { lines } = document;
+  for (let length = path.length; length > 0; length--) {
+    const place = placeAt(document, path.slice(0, length));
+    if (place === null) continue;
+    const wanted =
+      part === 'key' || length < path.length ? (place.key ?? place.value) : (place.value ?? place.key);
+    if (wanted !== null) return spanOfNode(wanted, lines);
+  }
+  return wholeFile;
+}
+
+/** Key (for a mapping) and value node at a path, or null where the document has no such place. */
+export function placeAt(document: YamlDocument, path: Path): { key: Node | null; value: Node | null } | null {
+  let value: unknown = document.tree.contents;
+  let key: Node | null = null;
+  for (const step of path) {
+    if (isMap(value)) {
+      const pair = value.items.find((item) => isPair(item) && isScalar(item.key) && item.key.value === step);
+      if (pair === undefined) return null;
+      key = isNode(pair.key) ? pair.key : null;
+      value = pair.value;
+    } else if (isSeq(value) && typeof step === 'number' && step < value.items.length) {
+      key = null;
+      value = value.items[step];
+    } else return null;
+  }
+  return { key, value: isNode(value) && !isAlias(value) ? value : null };
+}

@@ -1,0 +1,174 @@
+import {
+  type Document,
+  isAlias,
+  isMap,
+  isScalar,
+  type LineCounter,
+  type Node,
+  type ParsedNode,
+  Scalar,
+  visit,
+  type YAMLError,
+  type YAMLMap,
+} from 'yaml';
+import { quote } from '../../text/quote.ts';
+import type { Span } from '../finding.ts';
+import { spanOf, spanOfNode } from './yaml-span.ts';
+
+/** What makes a text no YAML that a registry reads. */
+export interface YamlProblem {
+  readonly rule: 'syntax/yaml' | 'syntax/duplicate-key' | 'syntax/alias' | 'syntax/depth' | 'syntax/empty';
+  readonly span: Span;
+  readonly message: string;
+  readonly help: string;
+}
+
+type Tree = Document.Parsed<ParsedNode>;
+
+const noTags = {
+  message: 'Tags (`!name`) are not read',
+  help: 'Remove the tag; write text, numbers, true or false as they are.',
+};
+
+const noAliases = {
+  message: 'Aliases (`*name`) are not read',
+  help: 'Write the value out; profiles stay readable one line at a time.',
+};
+
+const unclosed = {
+  message: 'What is opened here is not closed, or the lines inside it are not indented',
+  help: 'Close a quote with the same quote, `[` with `]`, `{` with `}`.',
+};
+
+/** Units such as `[degF]` stand in brackets, which end a plain text within `{ }`. */
+const bracketInText = {
+  message: 'A bracket stands in text without quotes',
+  help: "Put the text into quotes, for example `{value: '446 [degF]'}`.",
+};
+
+const problemOfCode: Readonly<Record<string, { message: string; help: string }>> = {
+  TAB_AS_INDENT: {
+    message: 'A tab stands where YAML wants spaces',
+    help: 'Indent with spaces, two a level; most editors can convert tabs.',
+  },
+  MULTIPLE_DOCS: {
+    message: 'The file holds more than one document',
+    help: 'Keep one document a file; remove the line `---` and move the rest to a file of its own.',
+  },
+  BAD_INDENT: {
+    message: 'The indentation does not fit the lines around it',
+    help: 'Indent keys of one mapping alike, two spaces a level.',
+  },
+  BLOCK_AS_IMPLICIT_KEY: {
+    message: 'A key with its value stands where a single value is wanted',
+    help: 'Check the indentation of this line and the next; put text that holds a colon into quotes.',
+  },
+  MISSING_CHAR: {
+    message: 'A character is missing',
+    help: 'Check the quotes, brackets and the colon of this line and the one before.',
+  },
+  TAG_RESOLVE_FAILED: noTags,
+  NON_STRING_KEY: { message: 'A key must be text', help: 'Write the key as a plain word.' },
+};
+
+/** What makes a parsed text unfit for a registry; of several complaints of the parser about one line, the first. */
+export function yamlProblems(tree: Tree, lines: LineCounter): YamlProblem[] {
+  const seen = new Set<number>();
+  return [...parserProblems(tree, lines), ...treeProblems(tree, lines)].filter(({ rule, span }) => {
+    if (rule !== 'syntax/yaml') return true;
+    const first = !seen.has(span.line);
+    seen.add(span.line);
+    return first;
+  });
+}
+
+/** The complaints of the parser in our words, up to a quote or bracket left open: whatever follows is its echo. */
+function parserProblems(tree: Tree, lines: LineCounter): YamlProblem[] {
+  const problems: YamlProblem[] = [];
+  for (const error of [...tree.warnings, ...tree.errors]) {
+    const opening = openingOf(error, tree);
+    if (opening !== null) {
+      problems.push({ rule: 'syntax/yaml', span: spanOf(opening, opening + 1, lines), ...unclosed });
+      return problems;
+    }
+    const known = isBracketInText(error) ? bracketInText : problemOfCode[error.code];
+    problems.push({
+      rule: 'syntax/yaml',
+      span: spanOf(...error.pos, lines),
+      message: known?.message ?? `This is not valid YAML: ${error.message}`,
+      help: known?.help ?? 'Compare the line with its neighbours: indentation, quotes, brackets, colons.',
+    });
+  }
+  return problems;
+}
+
+function isBracketInText({ message }: YAMLError): boolean {
+  return /^Unexpected flow-(seq|map)-start at node end/.test(message);
+}
+
+/** Where the quote or bracket stands that the parser has found open at the end of its text; null for other errors. */
+function openingOf(error: YAMLError, tree: Tree): number | null {
+  const endsThere = (node: Node) => node.range?.[1] === error.pos[0];
+  if (/^Missing closing ["']quote/.test(error.message))
+    return startOf(lastNode(tree, (node) => isScalar(node) && isQuoted(node) && endsThere(node)));
+  if (/^Flow .* end with a [\]}]$/.test(error.message))
+    return startOf(lastNode(tree, (node) => isFlow(node) && endsThere(node)));
+  return null;
+}
+
+function startOf(node: Node | null): number | null {
+  return node?.range?.[0] ?? null;
+}
+
+function isQuoted({ type }: Scalar): boolean {
+  return type === Scalar.QUOTE_DOUBLE || type === Scalar.QUOTE_SINGLE;
+}
+
+function isFlow(node: Node): boolean {
+  return !isScalar(node) && 'flow' in node && node.flow === true;
+}
+
+/** The innermost of the nodes wanted, or the last one in the text. */
+function lastNode(tree: Tree, wanted: (node: Node) => boolean): Node | null {
+  let found: Node | null = null;
+  visit(tree, {
+    Node(_, node) {
+      if (wanted(node)) found = node;
+    },
+  });
+  return found;
+}
+
+/** What the parser lets pass and a registry does not: aliases, tags, a key that stands twice. */
+function treeProblems(tree: Tree, lines: LineCounter): YamlProblem[] {
+  const problems: YamlProblem[] = [];
+  visit(tree, {
+    Node(_, node) {
+      if (isAlias(node)) problems.push({ rule: 'syntax/alias', span: spanOfNode(node, lines), ...noAliases });
+      else if (node.tag !== undefined)
+        problems.push({ rule: 'syntax/yaml', span: spanOfNode(node, lines), ...noTags });
+      if (isMap(node)) for (const key of repeatedKeys(node)) problems.push(duplicateKey(key, lines));
+    },
+  });
+  return problems;
+}
+
+/** The parser compares each key with all before it, which takes minutes for a hostile file; a set does not. */
+function repeatedKeys(map: YAMLMap): Scalar[] {
+  const seen = new Set<unknown>();
+  return map.items.flatMap(({ key }) => {
+    if (!isScalar(key)) return [];
+    if (seen.has(key.value)) return [key];
+    seen.add(key.value);
+    return [];
+  });
+}
+
+function duplicateKey(key: Scalar, lines: LineCounter): YamlProblem {
+  return {
+    rule: 'syntax/duplicate-key',
+    span: spanOfNode(key, lines),
+    message: `The key "${quote(key.value)}" stands twice in the same mapping`,
+    help: 'Keep one of them; to state several values, list them as statements under one key.',
+  };
+}

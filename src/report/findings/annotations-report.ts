@@ -1,0 +1,55 @@
+import type { Finding, Severity } from '../../registry/finding.ts';
+import { printable } from '../../text/printable.ts';
+import { counted, type Summary, summaryText } from './summary.ts';
+
+/** Code hosts show no more annotations of each kind for one step of a workflow. */
+const mostShown = 10;
+
+const commands: Readonly<Record<Severity, string>> = { error: 'error', warning: 'warning', note: 'notice' };
+
+/**
+ * Findings as workflow commands, the lines by which a build step has a code host mark files of a change: errors first,
+ * since only the first ten of each kind are shown. Where some are not, an annotation says how many.
+ */
+export function annotationsReport(findings: readonly Finding[], summary: Summary): string {
+  const of = (severity: Severity) => findings.filter((finding) => finding.severity === severity);
+  const [errors, warnings, notes] = [of('error'), of('warning'), of('note')];
+  const hidden = [errors, warnings, notes].map((group) => Math.max(0, group.length - mostShown));
+  const rest = restText(hidden);
+  const lines = [
+    ...[...errors, ...warnings].map(annotation),
+    // It counts as a notice, of which ten are shown as well, so it must not come last.
+    ...(rest === null ? [] : [`::notice title=meltbounds::${message(rest)}`]),
+    ...notes.map(annotation),
+    summaryText(summary),
+  ];
+  return `${lines.join('\n')}\n`;
+}
+
+function annotation(finding: Finding): string {
+  const { file, line, column, endLine, endColumn, severity, rule, help } = finding;
+  const columns = endLine === line ? { col: column, endColumn: Math.max(endColumn, column) } : {};
+  const properties = Object.entries({ file, line, endLine, ...columns, title: rule })
+    .map(([name, value]) => `${name}=${property(String(value))}`)
+    .join(',');
+  const text = [finding.message, ...(help === null ? [] : [help])].map(printable).join('\n');
+  return `::${commands[severity]} ${properties}::${message(text)}`;
+}
+
+function restText([errors = 0, warnings = 0, notes = 0]: readonly number[]): string | null {
+  const counts = [
+    [errors, 'error'],
+    [warnings, 'warning'],
+    [notes, 'note'],
+  ] as const;
+  const parts = counts.filter(([count]) => count > 0).map(([count, word]) => counted(count, word));
+  return parts.length === 0 ? null : `Not shown here, but in the log of this step: ${parts.join(', ')}.`;
+}
+
+function message(text: string): string {
+  return text.replaceAll('%', '%25').replaceAll('\r', '%0D').replaceAll('\n', '%0A');
+}
+
+function property(text: string): string {
+  return message(text).replaceAll(':', '%3A').replaceAll(',', '%2C');
+}

@@ -1,0 +1,30 @@
+import type { Finding, Severity } from '../../registry/finding.ts';
+
+/** How many profiles were checked and how many findings of each severity they have. */
+export interface Summary {
+  readonly profiles: number;
+  readonly errors: number;
+  readonly warnings: number;
+  readonly notes: number;
+}
+
+export function summarise(findings: readonly Finding[], profiles: number): Summary {
+  const count = (severity: Severity) => findings.filter((finding) => finding.severity === severity).length;
+  return { profiles, errors: count('error'), warnings: count('warning'), notes: count('note') };
+}
+
+/** The summary as a sentence: `12 profiles: 1 error, 2 warnings.` */
+export function summaryText({ profiles, errors, warnings, notes }: Summary): string {
+  const parts = [
+    counted(errors, 'error'),
+    warnings > 0 ? counted(warnings, 'warning') : '',
+    notes > 0 ? counted(notes, 'note') : '',
+  ].filter((part) => part !== '');
+  const found = errors + warnings + notes === 0 ? 'nothing to mend' : parts.join(', ');
+  return `${counted(profiles, 'profile')}: ${found}.`;
+}
+
+/** A number with its word: `1 error`, `2 errors`. */
+export function counted(count: number, word: string): string {
+  return `${count} ${word}${count === 1 ? '' : 's'}`;
+}

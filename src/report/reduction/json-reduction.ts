@@ -1,0 +1,30 @@
+import type { ReducedResult, Reduction } from '../../bench/reduction.ts';
+import { tableCautions } from '../../knowledge/cautions.ts';
+import { dimensionInfo } from '../../units/dimension.ts';
+
+/** Version of the form of the JSON reductions, see `schema/output/reduction.schema.json`. */
+const reductionFormat = 'meltbounds-reduction/1';
+
+/** What a reduction found, for programs: quantities in the canonical unit of their dimension. */
+export function jsonReduction({ method, results, warnings }: Reduction): string {
+  const content = {
+    format: reductionFormat,
+    method,
+    results: results.map(jsonResult),
+    warnings,
+    cautions: tableCautions,
+  };
+  return `${JSON.stringify(content, null, 2)}\n`;
+}
+
+function jsonResult({ quantity, dimension, value, interval, censored, at }: ReducedResult) {
+  const unit = dimensionInfo[dimension].canonicalUnit;
+  const { low, high, coverage } = interval;
+  return {
+    quantity,
+    value: { value, unit },
+    interval: { low, high, unit, coverage },
+    censored,
+    ...(at && { at: { acceleration: { value: at.acceleration, unit: 'mm/s2' } } }),
+  };
+}

@@ -1,0 +1,149 @@
+import type { ReducedResult, Reduction, ReductionCurve } from '../../bench/reduction.ts';
+import type { Plot, PlotMark, PlotPoint } from '../../plots/plot.ts';
+import {
+  type FigureScale,
+  figureInterval,
+  figureNumber,
+  figureQuantity,
+  figureScale,
+  figureUnit,
+  inWords,
+} from './printed-quantity.ts';
+
+/** Something that happened during the run and may have ended it. */
+export interface RunEvent {
+  /** `halted` or `stripped`. */
+  readonly event: string;
+  /** mm3/s. */
+  readonly commandedFlow: number;
+}
+
+/** A curve with the units in which the figure shows its axes. */
+interface Figure {
+  readonly curve: ReductionCurve;
+  readonly across: FigureScale;
+  readonly up: FigureScale;
+}
+
+/** The picture of a reduction: readings, fit, band, accepted level, limits, and what ended the run; null without a curve. */
+export function reductionPlot(
+  { method, results, curve }: Reduction,
+  title: string,
+  events: readonly RunEvent[],
+): Plot | null {
+  if (curve === null) return null;
+  const figure = {
+    curve,
+    across: figureScale(curve.x.dimension, Math.max(...curve.readings.map(({ x }) => x))),
+    up: figureScale(curve.y.dimension, Math.max(...curve.readings.map(({ y }) => y))),
+  };
+  const happened = curve.x.quantity === 'commandedFlow' ? events : [];
+  // Of results at several conditions the curve is that of the first.
+  const limits = results.filter(
+    ({ dimension, at }) =>
+      curve.threshold !== null &&
+      dimension === curve.x.dimension &&
+      at?.acceleration === results[0]?.at?.acceleration,
+  );
+  return {
+    title: `${title}: ${inWords(method)}`,
+    description: describeFigure(figure, limits, happened),
+    x: { quantity: inWords(curve.x.quantity), unit: figureUnit(figure.across) },
+    y: { quantity: inWords(curve.y.quantity), unit: figureUnit(figure.up) },
+    marks: [
+      ...curveMarks(figure),
+      ...happened.map((event) => eventMark(event, figure)),
+      ...limits.flatMap((limit) => limitMarks(limit, figure)),
+    ],
+  };
+}
+
+function curveMarks(figure: Figure): PlotMark[] {
+  const { readings, fit, band, threshold } = figure.curve;
+  const point = (place: PlotPoint) => placeOf(place, figure);
+  const up = (value: number) => figureNumber(value, figure.up);
+  const marks: PlotMark[] = [];
+  if (band.length > 1) {
+    const across = (value: number) => figureNumber(value, figure.across);
+    const points = band.map(({ x, low, high }) => ({ x: across(x), low: up(low), high: up(high) }));
+    marks.push({ kind: 'band', label: '95 % band of the fit', points });
+  }
+  if (fit.length > 1) marks.push({ kind: 'line', label: 'fit', points: fit.map(point) });
+  if (threshold !== null) {
+    marks.push({ kind: 'level', axis: 'y', at: up(threshold), label: thresholdText(threshold, figure) });
+  }
+  marks.push({ kind: 'points', label: 'readings', points: readings.map(point) });
+  return marks;
+}
+
+function placeOf({ x, y }: PlotPoint, { across, up }: Figure): PlotPoint {
+  return { x: figureNumber(x, across), y: figureNumber(y, up) };
+}
+
+function thresholdText(threshold: number, { curve, up }: Figure): string {
+  const heights = curve.readings.map(({ y }) => y);
+  const span = Math.max(...heights) - Math.min(...heights);
+  return `accepted ${inWords(curve.y.quantity)} ${figureQuantity(threshold, up, span)}`;
+}
+
+function eventMark(event: RunEvent, { across }: Figure): PlotMark {
+  return {
+    kind: 'level',
+    axis: 'x',
+    at: figureNumber(event.commandedFlow, across),
+    label: eventText(event),
+    style: event.event === 'halted' ? 'dashDotted' : 'dotted',
+  };
+}
+
+function eventText({ event, commandedFlow }: RunEvent): string {
+  const words = event === 'stripped' ? 'drive stripped the strand' : event;
+  return `${words} at ${figureQuantity(commandedFlow, figureScale('volumeFlow'))}`;
+}
+
+function limitMarks(result: ReducedResult, figure: Figure): PlotMark[] {
+  const { threshold } = figure.curve;
+  if (threshold === null) return [];
+  const label = resultText(result, figure.across);
+  const place = placeOf({ x: result.value, y: threshold }, figure);
+  if (result.censored !== null) {
+    const towards = result.censored === 'above' ? 'right' : 'left';
+    return [{ kind: 'bounds', label, towards, points: [place], marker: 'diamond' }];
+  }
+  const [low, high] = [result.interval.low, result.interval.high].map((end) =>
+    figureNumber(end ?? result.value, figure.across),
+  );
+  const ends = { low: low ?? place.x, high: high ?? place.x };
+  return [{ kind: 'intervals', label, along: 'x', points: [{ ...place, ...ends }] }];
+}
+
+function resultText({ quantity, value, interval, censored, at }: ReducedResult, across: FigureScale): string {
+  const condition =
+    at === undefined ? '' : ` at ${figureQuantity(at.acceleration, figureScale('acceleration'))}`;
+  const name = `${inWords(quantity)}${condition}`;
+  const text = (number: number) => figureQuantity(number, across);
+  if (censored !== null) return `${name} ${censored === 'above' ? 'at least' : 'below'} ${text(value)}`;
+  const { low, high } = interval;
+  if (low === null || high === null) return `${name} ${text(value)}`;
+  return `${name} ${figureInterval(value, low, high, across)}`;
+}
+
+/** What the picture shows, for those who cannot see it. */
+function describeFigure(
+  figure: Figure,
+  limits: readonly ReducedResult[],
+  events: readonly RunEvent[],
+): string {
+  const { x, y, readings, threshold } = figure.curve;
+  const range = (values: readonly number[], scale: FigureScale) =>
+    `${figureQuantity(Math.min(...values), scale)} to ${figureQuantity(Math.max(...values), scale)}`;
+  const across = readings.map((reading) => reading.x);
+  const up = readings.map((reading) => reading.y);
+  const sentences = [
+    `${readings.length} readings of ${inWords(y.quantity)} from ${range(up, figure.up)}, against ${inWords(x.quantity)} from ${range(across, figure.across)}`,
+    ...(threshold === null ? [] : [thresholdText(threshold, figure)]),
+    ...limits.map((limit) => resultText(limit, figure.across)),
+    ...events.map(eventText),
+  ];
+  return sentences.map((sentence) => `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`).join(' ');
+}

@@ -1,0 +1,21 @@
+import type { ReadingRuleText } from '../../rules/engine/rule.ts';
+
+/** Version of the form of the JSON rules, see `schema/output/rules.schema.json`. */
+const rulesFormat = 'meltbounds-rules/1';
+
+/** Rules for programs: the keys of each always all present, null where there is nothing to say. */
+export function jsonRules(rules: readonly ReadingRuleText[]): string {
+  return `${JSON.stringify({ format: rulesFormat, rules: rules.map(described) }, null, 2)}\n`;
+}
+
+function described({ code, severity, statement, rationale, formula, source, example }: ReadingRuleText) {
+  return {
+    code,
+    severity,
+    statement,
+    rationale,
+    formula: formula ?? null,
+    source,
+    example: example === undefined ? null : { kind: example.kind, bad: example.bad, good: example.good },
+  };
+}

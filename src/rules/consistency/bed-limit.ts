@@ -1,0 +1,68 @@
+import { bedBound } from '../../knowledge/bed-bound.ts';
+import { familiesOf } from '../../knowledge/families.ts';
+import { pairingOfTrial, type TrialPairing } from '../../knowledge/pairing-of-trial.ts';
+import type { Hit } from '../../registry/hit.ts';
+import type { Profile } from '../../registry/profile.ts';
+import type { Registry } from '../../registry/registry.ts';
+import { highestStated } from '../../registry/stated.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const bedLimit: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/bed-limit',
+  severity: 'warning',
+  statement: 'The bed of a machine reaches what the filaments that are tried on it want.',
+  rationale: 'On a bed that is too cold the part comes off before the limit of the hot end matters.',
+  source: 'Machine profile, temperatureLimit of the bed; filament profile, bedTemperature.',
+  example: {
+    kind: 'machine',
+    bad: `
+bed:
+  temperatureLimit:
+    - {value: 60 Cel, basis: claimed, source: plumstead-wren-sheet}`,
+    good: `
+bed:
+  temperatureLimit:
+    - {value: 100 Cel, basis: claimed, source: plumstead-wren-sheet}`,
+  },
+  *check(profile, { registry }) {
+    if (profile.kind !== 'trial') return;
+    const pairing = pairingOfTrial(profile.data, registry);
+    const limit = highestStated(pairing.machine?.bed.temperatureLimit);
+    if (limit === null) return;
+    const hit = settingHit(profile, limit) ?? windowHit(pairing, limit, registry);
+    if (hit !== null) yield hit;
+  },
+};
+
+function settingHit({ data }: Profile<'trial'>, limit: number): Hit | null {
+  const set = data.conditions.bedTemperature;
+  if (set === undefined || set <= limit) return null;
+  return {
+    path: ['conditions', 'bedTemperature'],
+    part: 'value',
+    message: `The bed is set to ${shown(set, 'temperature')}, and that of ${data.machine} goes to ${shown(limit, 'temperature')}`,
+    found: shown(set, 'temperature'),
+    allowed: `up to ${shown(limit, 'temperature')}`,
+    help: 'Check the digits and units of both.',
+  };
+}
+
+function windowHit({ machine, filament }: TrialPairing, limit: number, registry: Registry): Hit | null {
+  if (filament === null) return null;
+  const windows = filament.bedTemperature.map(({ value }) => value);
+  const coldest = Math.min(...windows.map(({ low }) => low));
+  // A window that melts the part is found by its own rule.
+  const bound = bedBound(filament, familiesOf(filament, registry));
+  const sane = bound === null || windows.every(({ high }) => high <= bound.value);
+  if (windows.length === 0 || coldest <= limit || !sane) return null;
+  return {
+    path: ['filament'],
+    part: 'value',
+    message: `The filament wants a bed of ${shown(coldest, 'temperature')} or more, and that of ${machine?.id} goes to ${shown(limit, 'temperature')}`,
+    found: shown(coldest, 'temperature'),
+    allowed: `up to ${shown(limit, 'temperature')}`,
+    help: 'Check both profiles; else say in a field note how the part was held.',
+  };
+}

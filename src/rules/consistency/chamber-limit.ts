@@ -1,0 +1,49 @@
+import { pairingOfTrial } from '../../knowledge/pairing-of-trial.ts';
+import { highestStated } from '../../registry/stated.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** In K: sensors of room and chamber differ by less. */
+const sensorAllowance = 5;
+
+export const chamberLimit: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/chamber-limit',
+  severity: 'warning',
+  statement: 'The chamber of a trial lies between its room and what the chamber of the machine goes to.',
+  rationale: 'A chamber above its limit cooks belts and motors; one below its room has lost a digit.',
+  source: `Machine profile, temperatureLimit of the chamber; nothing in a machine cools below its room; ${sensorAllowance} K for the sensors are common practice, no source.`,
+  formula: `T_room - ${sensorAllowance} K <= T_chamber <= T_limit`,
+  example: {
+    kind: 'trial',
+    bad: `
+conditions: {nozzleTemperature: 245 Cel, ambientTemperature: 31 Cel, chamberTemperature: 23 Cel}`,
+    good: `
+conditions: {nozzleTemperature: 245 Cel, ambientTemperature: 21 Cel, chamberTemperature: 32 Cel}`,
+  },
+  *check(profile, { registry }) {
+    if (profile.kind !== 'trial') return;
+    const { chamberTemperature, ambientTemperature } = profile.data.conditions;
+    if (chamberTemperature === undefined) return;
+    const limit = highestStated(pairingOfTrial(profile.data, registry).machine?.chamber.temperatureLimit);
+    const found = shown(chamberTemperature, 'temperature');
+    const place = { path: ['conditions', 'chamberTemperature'], part: 'value', found } as const;
+    const help = 'Check the digits and units of both.';
+    if (limit !== null && chamberTemperature > limit) {
+      yield {
+        ...place,
+        message: `The chamber is at ${found}, and that of ${profile.data.machine} goes to ${shown(limit, 'temperature')}`,
+        allowed: `up to ${shown(limit, 'temperature')}`,
+        help,
+      };
+    }
+    if (ambientTemperature !== undefined && chamberTemperature < ambientTemperature - sensorAllowance) {
+      yield {
+        ...place,
+        message: `The chamber is at ${found}, colder than its room, ${shown(ambientTemperature, 'temperature')}`,
+        allowed: `from ${shown(ambientTemperature - sensorAllowance, 'temperature')}`,
+        help,
+      };
+    }
+  },
+};

@@ -1,0 +1,53 @@
+import { smallestBead } from '../../knowledge/smallest-bead.ts';
+import { flowAtSpeed } from '../../physics/bead.ts';
+import { lengthToTouchSpeed } from '../../physics/motion.ts';
+import { highestStated, stated } from '../../registry/stated.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** Top speeds are claimed for travel too: twice what can be printed is no contradiction yet (common practice, no source). */
+const travelFactor = 2;
+
+export const claimedFlow: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/claimed-flow',
+  severity: 'note',
+  statement: 'The claimed flow feeds at least half of the claimed top speed for the smallest usual bead.',
+  rationale:
+    'Else no printed path of the machine comes anywhere near its top speed; often a digit is off in one of them.',
+  source: 'Continuity; the smallest bead is common practice, no source.',
+  formula:
+    '2 Q >= v [h(w - h) + pi h^2/4] with h = 0.25 d and w = 1.1 d, d smallest nozzle, v top speed, Q claimed flow',
+  example: {
+    kind: 'machine',
+    bad: `
+topSpeed:
+  - {value: 1600 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
+    good: `
+topSpeed:
+  - {value: 900 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
+  },
+  *check(profile) {
+    if (profile.kind !== 'machine') return;
+    const claims = profile.data.hotEnds.flatMap(({ meltFlow }) => meltFlow ?? []);
+    const flow = highestStated(claims.filter(({ basis }) => basis === 'claimed'));
+    const area = smallestBead(profile.data);
+    const acceleration = highestStated(profile.data.acceleration);
+    if (flow === null || area === null || acceleration === null) return;
+    const { x, y } = profile.data.envelope;
+    for (const { path, value, statement } of stated(profile.data.topSpeed, ['topSpeed'])) {
+      const needed = flowAtSpeed(value, area);
+      if (statement.basis !== 'claimed' || needed <= travelFactor * flow) continue;
+      // A speed that the axes cannot reach is found as such.
+      if (lengthToTouchSpeed(value, acceleration) > Math.hypot(x, y)) continue;
+      yield {
+        path,
+        part: 'value',
+        message: `${shown(value, 'speed')} is a speed of travel only: the smallest usual bead would need ${shown(needed, 'volumeFlow')} at it, and ${shown(flow, 'volumeFlow')} is claimed`,
+        found: shown(value, 'speed'),
+        allowed: `up to ${shown(flow / area, 'speed')} while printing`,
+        help: 'Check the digits of both; if the sheet says so, acknowledge it.',
+      };
+    }
+  },
+};

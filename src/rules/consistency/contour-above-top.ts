@@ -1,0 +1,37 @@
+import { highestStated, stated } from '../../registry/stated.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const contourAboveTop: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/contour-above-top',
+  severity: 'error',
+  statement: 'The contour speed of a machine is at most its top speed.',
+  rationale: 'A contour is a path like others; it cannot be faster than the fastest.',
+  source: 'Definition of the top speed.',
+  example: {
+    kind: 'machine',
+    bad: `
+contourSpeed:
+  - {value: 600 mm/s, basis: assumed, reason: Bench habit}`,
+    good: `
+contourSpeed:
+  - {value: 200 mm/s, basis: assumed, reason: Bench habit}`,
+  },
+  *check(profile) {
+    if (profile.kind !== 'machine') return;
+    const top = highestStated(profile.data.topSpeed);
+    if (top === null) return;
+    for (const { path, value } of stated(profile.data.contourSpeed, ['contourSpeed'])) {
+      if (value <= top) continue;
+      yield {
+        path,
+        part: 'value',
+        message: `A contour speed of ${shown(value, 'speed')} is above the top speed of the machine, ${shown(top, 'speed')}`,
+        found: shown(value, 'speed'),
+        allowed: `up to ${shown(top, 'speed')}`,
+        help: 'Check the digits and units of both.',
+      };
+    }
+  },
+};

@@ -1,0 +1,31 @@
+import type { ProfileRule } from '../engine/rule.ts';
+
+const keyOf = { fixed: 'temperature', adjustable: 'range' } as const;
+const otherKeyOf = { fixed: 'range', adjustable: 'temperature' } as const;
+
+export const dryerSetting: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/dryer-setting',
+  severity: 'error',
+  statement: 'A fixed dryer states its temperature, an adjustable one its range, and neither the other.',
+  rationale: 'Without it nobody can tell which spools the dryer fuses.',
+  source: 'Format of the registry: machine, dryer.',
+  example: {
+    kind: 'machine',
+    bad: 'dryer: {setting: fixed, range: 40..70 Cel}',
+    good: 'dryer: {setting: adjustable, range: 40..70 Cel}',
+  },
+  *check(profile) {
+    const dryer = profile.kind === 'machine' ? profile.data.dryer : undefined;
+    if (dryer === undefined) return;
+    const [wanted, other] = [keyOf[dryer.setting], otherKeyOf[dryer.setting]];
+    if (dryer[wanted] !== undefined && dryer[other] === undefined) return;
+    yield {
+      path: ['dryer', 'setting'],
+      part: 'value',
+      message: `The dryer is ${dryer.setting}, so that it has a ${wanted} and no ${other}`,
+      found: dryer.setting,
+      help: `Write \`${wanted}:\` and leave \`${other}:\` out, or correct the setting.`,
+    };
+  },
+};

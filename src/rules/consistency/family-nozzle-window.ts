@@ -1,0 +1,40 @@
+import { gradeAllowance, impossibleEnd, nozzleEnvelope } from '../../knowledge/nozzle-envelope.ts';
+import { stated } from '../../registry/stated.ts';
+import { shown, shownRange } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const familyNozzleWindow: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/family-nozzle-window',
+  severity: 'error',
+  statement: 'The usual nozzle temperatures of a family lie where its polymer flows and does not decompose.',
+  rationale: 'Every filament of the family is held against this window.',
+  source:
+    'Melting and glass transition in the same profile; 80 K above the glass transition is common practice, no source.',
+  formula: 'T_m <= T_nozzle (semi-crystalline) or T_g + 80 K <= T_nozzle (amorphous); T_nozzle <= T_limit',
+  example: {
+    kind: 'polymer',
+    bad: `
+nozzleTemperature:
+  - {value: 142..260 Cel, basis: published, source: invented-plastics-tables}`,
+    good: `
+nozzleTemperature:
+  - {value: 220..260 Cel, basis: published, source: invented-plastics-tables}`,
+  },
+  *check(profile) {
+    if (profile.kind !== 'polymer') return;
+    const envelope = nozzleEnvelope([profile.data]);
+    for (const { path, value } of stated(profile.data.nozzleTemperature, ['nozzleTemperature'])) {
+      const end = impossibleEnd(value, envelope);
+      if (end === null) continue;
+      yield {
+        path,
+        part: 'value',
+        message: `${shown(end.value, 'temperature')} is ${end.text} (allowance ${gradeAllowance} K)`,
+        found: shownRange(value, 'temperature'),
+        source: end.bound.source,
+        help: 'Check the window, the limit and the transitions against their sources.',
+      };
+    }
+  },
+};

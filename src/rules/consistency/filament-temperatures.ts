@@ -1,0 +1,63 @@
+import type { Hit } from '../../registry/hit.ts';
+import type { Path } from '../../registry/shape.ts';
+import { stated } from '../../registry/stated.ts';
+import type { DegreesCelsius } from '../../units/canonical.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** In K below the coldest nozzle. */
+const gaps = { bed: 55, softening: 15 };
+
+export const filamentTemperatures: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/filament-temperatures',
+  severity: 'warning',
+  statement: 'The bed and the softening of a filament lie clearly below its coldest nozzle.',
+  rationale:
+    'A line that leaves the nozzle has to set on the bed; a temperature in °F stands out beside the others.',
+  source: `Common practice, no source: a bed at least ${gaps.bed} K, a softening at least ${gaps.softening} K below the nozzle window.`,
+  formula: `T_bed <= T_nozzle - ${gaps.bed} K; T_softening <= T_nozzle - ${gaps.softening} K, T_nozzle the lower end of the window`,
+  example: {
+    kind: 'filament',
+    bad: `
+name: Clover PP
+polymer: PP
+designation: PP
+density:
+  - {value: 0.91 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet}
+nozzleTemperature:
+  - {value: 215..245 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}
+bedTemperature:
+  - {value: 95..165 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+    good: `
+bedTemperature:
+  - {value: 70..80 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+  },
+  *check(profile) {
+    if (profile.kind !== 'filament') return;
+    const { nozzleTemperature, bedTemperature, softening } = profile.data;
+    const coldest = Math.min(...nozzleTemperature.map(({ value }) => value.low));
+    const beds = stated(bedTemperature, ['bedTemperature']).map((bed) => ({ ...bed, value: bed.value.high }));
+    yield* tooNear(beds, coldest - gaps.bed, coldest, 'A bed');
+    yield* tooNear(stated(softening, ['softening']), coldest - gaps.softening, coldest, 'A softening');
+  },
+};
+
+function* tooNear(
+  temperatures: readonly { readonly path: Path; readonly value: DegreesCelsius }[],
+  bound: DegreesCelsius,
+  coldest: DegreesCelsius,
+  what: string,
+): Generator<Hit> {
+  for (const { path, value } of temperatures) {
+    if (value <= bound) continue;
+    yield {
+      path,
+      part: 'value',
+      message: `${what} at ${shown(value, 'temperature')} is too near to the coldest nozzle, ${shown(coldest, 'temperature')}: the line would not set`,
+      found: shown(value, 'temperature'),
+      allowed: `up to ${shown(bound, 'temperature')}`,
+      help: 'Check both against the sheet, and whether one of them is in °F.',
+    };
+  }
+}

@@ -1,0 +1,49 @@
+import { shown } from '../../units/wording.ts';
+import { type FeatureRatio, unfitFeatures } from '../engine/feature-ratios.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** What is seen is not printed faster than what is hidden, and nothing is slower than a fifth of its neighbour. */
+const ratios: readonly FeatureRatio[] = [
+  { of: 'outerContour', to: 'innerContour', low: 1 / 5, high: 1 },
+  { of: 'innerContour', to: 'infill', low: 1 / 5, high: 2 },
+  { of: 'topSurface', to: 'infill', low: 1 / 8, high: 1.5 },
+  { of: 'firstLayer', to: 'infill', high: 1 },
+  { of: 'infill', to: 'travel', high: 1.5, low: 1 / 5 },
+  { of: 'bridge', to: 'outerContour', low: 1 / 5, high: 3 },
+  { of: 'overhang', to: 'outerContour', low: 1 / 5, high: 3 },
+];
+
+export const fractionsApart: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/fractions-apart',
+  severity: 'warning',
+  statement:
+    'The fractions of a policy grow from what is seen to what is hidden, and travel is not the slowest.',
+  rationale: 'A fraction that lost a digit makes the hidden lines of every part ten times as slow.',
+  source:
+    'Common practice, no source: outer contours at most as fast as inner ones, those at most twice the infill.',
+  example: {
+    kind: 'policy',
+    bad: `
+fractions: {firstLayer: 30 %, outerContour: 75 %, innerContour: 90 %, infill: 10 %, topSurface: 60 %, bridge: 40 %, overhang: 30 %, travel: 100 %}`,
+    good: `
+fractions: {firstLayer: 30 %, outerContour: 75 %, innerContour: 90 %, infill: 100 %, topSurface: 60 %, bridge: 40 %, overhang: 30 %, travel: 100 %}`,
+  },
+  *check(profile) {
+    if (profile.kind !== 'policy') return;
+    for (const key of ['fractions', 'accelerationFractions'] as const) {
+      for (const { feature, partner, value, partnerValue } of unfitFeatures(
+        profile.data[key] ?? {},
+        ratios,
+      )) {
+        yield {
+          path: [key, feature],
+          part: 'value',
+          message: `${shown(value, 'ratio')} for ${feature} does not go with ${shown(partnerValue, 'ratio')} for ${partner}`,
+          found: shown(value, 'ratio'),
+          help: 'Check the digits of both; if the house wants it so, acknowledge the finding.',
+        };
+      }
+    }
+  },
+};

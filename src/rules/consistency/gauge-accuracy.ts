@@ -1,0 +1,38 @@
+import type { Range } from '../../units/canonical.ts';
+import { shown, shownRange } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** Accuracy in steps of the display. */
+const usual: Range = { low: 0.5, high: 20 };
+
+export const gaugeAccuracy: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/gauge-accuracy',
+  severity: 'warning',
+  statement: 'A gauge is as accurate as some steps of its display.',
+  rationale:
+    'Both go into the interval of every diameter; a lost digit in one of them makes it too narrow or useless.',
+  source:
+    'Common practice, no source: calipers and micrometers are good for one to some steps of their display.',
+  formula: `${usual.low} d <= accuracy <= ${usual.high} d, d step of the display`,
+  example: {
+    kind: 'trial',
+    bad: 'gauge: {resolution: 0.001 mm, accuracy: 0.04 mm}',
+    good: 'gauge: {resolution: 0.001 mm, accuracy: 0.004 mm}',
+  },
+  *check(profile) {
+    if (profile.kind !== 'trial' || profile.data.gauge === undefined) return;
+    const { resolution, accuracy } = profile.data.gauge;
+    if (accuracy === undefined || resolution <= 0) return;
+    const steps = accuracy / resolution;
+    if (steps >= usual.low && steps <= usual.high) return;
+    yield {
+      path: ['gauge', 'accuracy'],
+      part: 'value',
+      message: `The gauge is said to step by ${shown(resolution, 'length')} and to be accurate to ${shown(accuracy, 'length')}`,
+      found: shown(accuracy, 'length'),
+      allowed: shownRange({ low: usual.low * resolution, high: usual.high * resolution }, 'length'),
+      help: 'Check both against the certificate or the manual of the gauge.',
+    };
+  },
+};

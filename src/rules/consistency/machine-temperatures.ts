@@ -1,0 +1,68 @@
+import type { Hit } from '../../registry/hit.ts';
+import { highestStated, type Stated, stated } from '../../registry/stated.ts';
+import type { DegreesCelsius } from '../../units/canonical.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** In K: a bed as hot as that below the hot end is in use on no machine. */
+const bedBelowHotEnd = 100;
+/** In K: a heated chamber may be as hot as its bed, and a little hotter. */
+const chamberAboveBed = 20;
+
+export const machineTemperatures: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/machine-temperatures',
+  severity: 'warning',
+  statement: 'A machine gets colder from hot end to bed to chamber.',
+  rationale:
+    'A limit in °F stands out only beside the others; a bed or chamber that is trusted to it can burn.',
+  source: `Heat flows from hot to cold: a chamber without a heater stays below its bed. ${bedBelowHotEnd} K between bed and hot end, ${chamberAboveBed} K for heated chambers: common practice, no source.`,
+  formula: `T_bed <= T_hot end - ${bedBelowHotEnd} K; T_chamber <= T_bed, heated T_bed + ${chamberAboveBed} K; highest temperatures of each`,
+  example: {
+    kind: 'machine',
+    bad: `
+bed:
+  temperatureLimit:
+    - {value: 212 Cel, basis: claimed, source: plumstead-wren-sheet}`,
+    good: `
+bed:
+  temperatureLimit:
+    - {value: 120 Cel, basis: claimed, source: plumstead-wren-sheet}`,
+  },
+  *check(profile) {
+    if (profile.kind !== 'machine') return;
+    const { hotEnds, bed, chamber } = profile.data;
+    const hotEnd = highestStated(hotEnds.flatMap(({ temperatureLimit }) => temperatureLimit ?? []));
+    const beds = stated(bed.temperatureLimit, ['bed', 'temperatureLimit']);
+    const chambers = stated(chamber.temperatureLimit, ['chamber', 'temperatureLimit']);
+    if (hotEnd !== null)
+      yield* above(
+        beds,
+        hotEnd - bedBelowHotEnd,
+        `A bed needs to stay ${bedBelowHotEnd} K below the hot end`,
+      );
+    const bedLimit = highestStated(bed.temperatureLimit);
+    if (bedLimit !== null && chamber.heated)
+      yield* above(
+        chambers,
+        bedLimit + chamberAboveBed,
+        'A heated chamber is about as hot as its bed at most',
+      );
+    else if (bedLimit !== null)
+      yield* above(chambers, bedLimit, 'A chamber without a heater stays colder than its bed');
+  },
+};
+
+function* above(limits: readonly Stated<number>[], bound: DegreesCelsius, why: string): Generator<Hit> {
+  for (const { path, value } of limits) {
+    if (value <= bound) continue;
+    yield {
+      path,
+      part: 'value',
+      message: `${why}, here ${shown(bound, 'temperature')}, and ${shown(value, 'temperature')} is stated`,
+      found: shown(value, 'temperature'),
+      allowed: `up to ${shown(bound, 'temperature')}`,
+      help: 'Check both against the sheet, and whether one of them is in °F. The manual of the machine counts.',
+    };
+  }
+}

@@ -1,0 +1,49 @@
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** A number with decimals between words of an id: `hs-0.6`. */
+const diameterInId = /(?<![\d.])(\d\.\d+)(?![\d.])/;
+
+export const nozzleId: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/nozzle-id',
+  severity: 'error',
+  statement: 'Where the id of a nozzle holds a diameter, it is that of the nozzle.',
+  rationale:
+    'Trials name the nozzle by its id; whoever reads `hs-0.6` takes the limit to be one of a 0.6 mm nozzle.',
+  source: 'Format of the registry: an id that describes describes truly.',
+  example: {
+    kind: 'machine',
+    bad: `
+hotEnds:
+  - id: main
+    filamentDiameter: 1.75 mm
+    nozzles:
+      - {id: hs-0.4, diameter: 0.6 mm, material: hardenedSteel}
+      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}`,
+    good: `
+hotEnds:
+  - id: main
+    filamentDiameter: 1.75 mm
+    nozzles:
+      - {id: hs-0.4, diameter: 0.4 mm, material: hardenedSteel}
+      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}`,
+  },
+  *check(profile) {
+    if (profile.kind !== 'machine') return;
+    for (const [end, { nozzles }] of profile.data.hotEnds.entries()) {
+      for (const [index, { id, diameter }] of nozzles.entries()) {
+        const named = diameterInId.exec(id)?.[1];
+        if (named === undefined || Math.abs(Number(named) - diameter) < 0.005) continue;
+        yield {
+          path: ['hotEnds', end, 'nozzles', index, 'diameter'],
+          part: 'value',
+          message: `The nozzle "${id}" has a diameter of ${shown(diameter, 'length')}, its id says ${named} mm`,
+          found: shown(diameter, 'length'),
+          allowed: `${named} mm`,
+          help: 'Correct the diameter, or give the nozzle another id and follow it through the trials.',
+        };
+      }
+    }
+  },
+};

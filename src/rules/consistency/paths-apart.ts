@@ -1,0 +1,64 @@
+import type { Job } from '../../registry/generated/documents.ts';
+import { shown } from '../../units/wording.ts';
+import { type Feature, type FeatureRatio, unfitFeatures } from '../engine/feature-ratios.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/**
+ * Every contour has up to eight others inside, seldom none. What rests on the first layer has a top somewhere above:
+ * the top surfaces cover at least the footprint, less its brim. Infill lies within contours, and the head travels between
+ * them.
+ */
+const ratios: readonly FeatureRatio[] = [
+  { of: 'innerContour', to: 'outerContour', low: 0.12, high: 8 },
+  { of: 'topSurface', to: 'firstLayer', low: 0.16, high: 60 },
+  { of: 'infill', to: 'outerContour', low: 0.01, high: 60 },
+  { of: 'travel', to: 'outerContour', low: 0.05, high: 3 },
+];
+
+export const pathsApart: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/paths-apart',
+  severity: 'warning',
+  statement:
+    'The paths of contours go with each other, with infill and travel, and the top surfaces with the first layer.',
+  rationale:
+    'The time and the mass of a job follow from its paths; a lost digit in one of them changes both.',
+  source:
+    'Plane geometry: what rests on the first layer ends in a top surface; the factors are common practice, no source.',
+  formula:
+    '0.12 <= L_inner/L_outer <= 8; 0.16 <= L_top/L_first <= 60; 0.01 <= L_infill/L_outer <= 60; 0.05 <= L_travel/L_outer <= 3',
+  example: {
+    kind: 'job',
+    bad: `
+features:
+  outerContour: {pathLength: 14 m, meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}
+  innerContour: {pathLength: 1.3 m, meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
+    good: `
+features:
+  outerContour: {pathLength: 14 m, meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}
+  innerContour: {pathLength: 13 m, meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
+  },
+  *check(profile) {
+    if (profile.kind !== 'job') return;
+    for (const { feature, partner, value, partnerValue } of unfitFeatures(lengthsOf(profile.data), ratios)) {
+      yield {
+        path: ['features', feature, 'pathLength'],
+        part: 'value',
+        message: `Paths of ${metres(value)} for ${feature} do not go with ${metres(partnerValue)} for ${partner}`,
+        found: metres(value),
+        help: 'Check the digits and units of both; if the part is like that, acknowledge the finding.',
+      };
+    }
+  },
+};
+
+function lengthsOf({ features }: Job): Partial<Record<Feature, number>> {
+  return Object.fromEntries(
+    Object.entries(features).map(([feature, { pathLength }]) => [feature, pathLength]),
+  );
+}
+
+/** A length in millimetres as jobs write it. */
+function metres(length: number): string {
+  return `${shown(length / 1000, 'length').replace(/ mm$/, '')} m`;
+}

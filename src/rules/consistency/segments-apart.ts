@@ -1,0 +1,63 @@
+import type { AnyProfile } from '../../registry/profile.ts';
+import { shown } from '../../units/wording.ts';
+import { type Feature, type FeatureRatio, unfitFeatures } from '../engine/feature-ratios.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** Contours run beside each other, hatches lie above each other, overhangs are stretches of contours. */
+const ratios: readonly FeatureRatio[] = [
+  { of: 'innerContour', to: 'outerContour', low: 1 / 4, high: 4 },
+  { of: 'overhang', to: 'outerContour', low: 1 / 10, high: 4 },
+  { of: 'topSurface', to: 'infill', low: 1 / 5, high: 5 },
+  { of: 'firstLayer', to: 'topSurface', low: 1 / 5, high: 5 },
+  { of: 'bridge', to: 'infill', low: 1 / 8, high: 5 },
+  { of: 'travel', to: 'outerContour', low: 1 / 4, high: 6 },
+];
+
+export const segmentsApart: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/segments-apart',
+  severity: 'warning',
+  statement: 'Features that follow each other in a part have segments of similar length.',
+  rationale:
+    'Segments decide what speed a move reaches; a lost digit in one feature changes its time tenfold.',
+  source:
+    'Common practice, no source: inner and outer contours within a factor of 4, hatches of surface, infill and first layer of 5.',
+  example: {
+    kind: 'policy',
+    bad: `
+typicalSegments: {firstLayer: 25 mm, outerContour: 20 mm, innerContour: 20 mm, infill: 30 mm, topSurface: 250 mm, bridge: 20 mm, overhang: 10 mm, travel: 40 mm}`,
+    good: `
+typicalSegments: {firstLayer: 25 mm, outerContour: 20 mm, innerContour: 20 mm, infill: 30 mm, topSurface: 25 mm, bridge: 20 mm, overhang: 10 mm, travel: 40 mm}`,
+  },
+  *check(profile) {
+    const segments = segmentsOf(profile);
+    if (segments === null) return;
+    for (const { feature, partner, value, partnerValue } of unfitFeatures(segments.lengths, ratios)) {
+      yield {
+        path: segments.pathOf(feature),
+        part: 'value',
+        message: `Segments of ${shown(value, 'length')} for ${feature} do not go with ${shown(partnerValue, 'length')} for ${partner}`,
+        found: shown(value, 'length'),
+        help: 'Check the digits and units of both.',
+      };
+    }
+  },
+};
+
+function segmentsOf(profile: AnyProfile) {
+  if (profile.kind === 'policy') {
+    return {
+      lengths: profile.data.typicalSegments ?? {},
+      pathOf: (feature: Feature) => ['typicalSegments', feature],
+    };
+  }
+  if (profile.kind !== 'job') return null;
+  const { features } = profile.data;
+  const lengths: Partial<Record<Feature, number>> = Object.fromEntries(
+    Object.entries(features).map(([feature, { meanSegment }]) => [feature, meanSegment]),
+  );
+  return {
+    lengths,
+    pathOf: (feature: Feature) => ['features', feature, 'meanSegment'],
+  };
+}

@@ -1,0 +1,48 @@
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** Between the gentlest and the hardest acceleration of one print. */
+const largestRatio = 7;
+
+export const settingsApart: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/settings-apart',
+  severity: 'warning',
+  statement: 'The accelerations of a reference print lie within a factor of seven of each other.',
+  rationale: 'A setting that lost a digit makes the time model miss the print, and then the model is blamed.',
+  source: 'Common practice, no source: the first layer is set to a third or so of the infill.',
+  formula: `max(a) <= ${largestRatio} min(a)`,
+  example: {
+    kind: 'trial',
+    bad: `
+settings:
+  outerContour: {speed: 120 mm/s, acceleration: 300 mm/s2}
+  infill: {speed: 200 mm/s, acceleration: 6000 mm/s2}`,
+    good: `
+settings:
+  outerContour: {speed: 120 mm/s, acceleration: 3000 mm/s2}
+  infill: {speed: 200 mm/s, acceleration: 6000 mm/s2}`,
+  },
+  *check(profile) {
+    if (profile.kind !== 'trial') return;
+    const settings = Object.entries(profile.data.settings ?? {}).map(
+      ([feature, { acceleration }]) => [feature, acceleration] as const,
+    );
+    const accelerations = settings.map(([, acceleration]) => acceleration).sort((a, b) => a - b);
+    const middle = accelerations[Math.floor(accelerations.length / 2)] ?? 0;
+    const [low = 0, high = 0] = [accelerations[0], accelerations.at(-1)];
+    if (low <= 0 || high <= largestRatio * low) return;
+    // Of the two ends, the one that is farther from the middle has the slip.
+    const odd = middle / low >= high / middle ? low : high;
+    for (const [feature, acceleration] of settings) {
+      if (acceleration !== odd) continue;
+      yield {
+        path: ['settings', feature, 'acceleration'],
+        part: 'value',
+        message: `${shown(odd, 'acceleration')} for ${feature} does not go with ${shown(odd === low ? high : low, 'acceleration')} elsewhere in the print`,
+        found: shown(odd, 'acceleration'),
+        help: 'Check the digits; if the print was set so, acknowledge the finding.',
+      };
+    }
+  },
+};

@@ -1,0 +1,37 @@
+import { trialIndex } from '../../knowledge/trial-index.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const spoolHolder: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/spool-holder',
+  severity: 'warning',
+  statement:
+    'The spool of a filament is not heavier than the holders of the machines that it was tried on take.',
+  rationale:
+    'A spool that is too heavy drags on the drive, and the limits found with it are those of the holder.',
+  source: 'Format of the registry: the machine states the largest spool that its holder takes.',
+  example: {
+    kind: 'machine',
+    bad: 'spool: {mass: 750 g}',
+    good: 'spool: {mass: 1 kg}',
+  },
+  *check(profile, { registry }) {
+    if (profile.kind !== 'filament' || profile.data.spoolMass === undefined) return;
+    const mass = profile.data.spoolMass;
+    const trials = trialIndex(registry).byFilament.get(profile.id) ?? [];
+    const machines = [...new Set(trials.map(({ data }) => data.machine))].flatMap(
+      (id) => registry.machine.get(id ?? '')?.data ?? [],
+    );
+    const weak = machines.filter(({ spool }) => spool !== undefined && spool.mass < mass);
+    if (weak.length === 0) return;
+    const named = weak.map(({ id, spool }) => `${id} takes ${shown(spool?.mass ?? 0, 'mass')}`).join(', ');
+    yield {
+      path: ['spoolMass'],
+      part: 'value',
+      message: `A spool of ${shown(mass, 'mass')} is too heavy for machines that it was tried on: ${named}`,
+      found: shown(mass, 'mass'),
+      help: 'Check the digits and units of both; if it ran from a stand beside the machine, acknowledge the finding.',
+    };
+  },
+};

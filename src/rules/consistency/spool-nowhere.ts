@@ -1,0 +1,59 @@
+import { trialIndex } from '../../knowledge/trial-index.ts';
+import type { Registry } from '../../registry/registry.ts';
+import type { Grams, Millimetres } from '../../units/canonical.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** Stands beside the machine take somewhat more than its holder. */
+const factor = 2;
+/** In mm: two strands of one nominal diameter are nearer. */
+const sameStrand = 0.2;
+
+export const spoolNowhere: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/spool-nowhere',
+  severity: 'warning',
+  statement:
+    'Some machine of the registry takes a spool that is at least half as heavy as that of a filament.',
+  rationale:
+    'A spool that fits nowhere is mostly a slip of the decimal point, and spool life follows from it.',
+  source: `Machine profiles of the registry, spool; a factor of ${factor} for stands beside the machine is common practice, no source.`,
+  formula: `m_spool <= ${factor} max(m_holder) over the machines that take the strand`,
+  example: {
+    kind: 'filament',
+    copied: true,
+    bad: `
+id: oakhollow/thistle-petg
+name: Thistle PETG
+spoolMass: 7.5 kg`,
+    good: `
+id: oakhollow/thistle-petg
+name: Thistle PETG
+spoolMass: 750 g`,
+  },
+  *check(profile, { registry }) {
+    if (profile.kind !== 'filament' || profile.data.spoolMass === undefined) return;
+    // Where the filament was tried, those machines are asked by a rule of their own.
+    if (trialIndex(registry).byFilament.has(profile.id)) return;
+    const mass = profile.data.spoolMass;
+    const largest = largestHolder(profile.data.diameter, registry);
+    if (largest === null || mass <= factor * largest) return;
+    yield {
+      path: ['spoolMass'],
+      part: 'value',
+      message: `A spool of ${shown(mass, 'mass')} fits no machine that takes this strand: the largest holder takes ${shown(largest, 'mass')}`,
+      found: shown(mass, 'mass'),
+      allowed: `up to ${shown(factor * largest, 'mass')}`,
+      help: 'Check the digits and the unit; if it runs from a stand beside the machine, acknowledge the finding.',
+    };
+  },
+};
+
+/** The heaviest spool that a machine for the strand takes; null where none of them says. */
+function largestHolder(diameter: Millimetres, registry: Registry): Grams | null {
+  const masses = [...registry.machine.values()].flatMap(({ data: { hotEnds, spool } }) => {
+    const takes = hotEnds.some(({ filamentDiameter }) => Math.abs(filamentDiameter - diameter) <= sameStrand);
+    return takes && spool !== undefined ? [spool.mass] : [];
+  });
+  return masses.length === 0 ? null : Math.max(...masses);
+}

@@ -1,0 +1,37 @@
+import { pairingOfTrial } from '../../knowledge/pairing-of-trial.ts';
+import { isStrand } from '../../knowledge/strands.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** Half of the step between the thinnest and the next nominal diameters is more; two strands of one nominal are nearer. */
+const allowance = 0.2;
+
+export const strandMismatch: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/strand-mismatch',
+  severity: 'error',
+  statement: 'A trial runs a filament in a hot end that is made for its diameter.',
+  rationale:
+    'A thicker strand does not go in, a thinner one buckles, and the flow is calculated with the wrong area.',
+  source: 'Continuity: the flow follows the square of the diameter.',
+  example: {
+    kind: 'filament',
+    bad: 'diameter: 2.85 mm',
+    good: 'diameter: 1.75 mm',
+  },
+  *check(profile, { registry }) {
+    if (profile.kind !== 'trial') return;
+    const { hotEnd, filament } = pairingOfTrial(profile.data, registry);
+    if (hotEnd === null || filament === null) return;
+    if (!isStrand(hotEnd.filamentDiameter) || !isStrand(filament.diameter)) return;
+    if (Math.abs(hotEnd.filamentDiameter - filament.diameter) <= allowance) return;
+    yield {
+      path: ['filament'],
+      part: 'value',
+      message: `The filament has ${shown(filament.diameter, 'length')}, and the hot end "${hotEnd.id}" of ${profile.data.machine} takes ${shown(hotEnd.filamentDiameter, 'length')}`,
+      found: shown(filament.diameter, 'length'),
+      allowed: shown(hotEnd.filamentDiameter, 'length'),
+      help: 'Correct the filament, the machine or the nozzle of the trial, or the diameter in one of their profiles.',
+    };
+  },
+};

@@ -1,0 +1,120 @@
+import { bedBound } from '../../knowledge/bed-bound.ts';
+import { familiesOf } from '../../knowledge/families.ts';
+import {
+  impossibleEnd,
+  nozzleEnvelope,
+  unquestioned,
+  usualAllowance,
+} from '../../knowledge/nozzle-envelope.ts';
+import type { Filament, Statement } from '../../registry/generated/documents.ts';
+import type { Hit } from '../../registry/hit.ts';
+import type { Profile } from '../../registry/profile.ts';
+import type { Registry } from '../../registry/registry.ts';
+import type { DegreesCelsius, Range } from '../../units/canonical.ts';
+import { shown, shownRange } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** In degrees Celsius. */
+const coldestRoom = 15;
+
+export const trialOutsideWindow: ProfileRule = {
+  judges: 'profile',
+  code: 'consistency/trial-outside-window',
+  severity: 'warning',
+  statement: 'A trial is run within the temperatures and the share of the fan that its filament is made for.',
+  rationale:
+    'Tables use limits inside of the window only; a temperature far from it is often a slip or the wrong spool.',
+  source: `Filament profile, nozzleTemperature, bedTemperature, chamberTemperature; ${usualAllowance} K of allowance are common practice, no source.`,
+  example: {
+    kind: 'filament',
+    bad: `
+nozzleTemperature:
+  - {value: 215..225 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+    good: `
+nozzleTemperature:
+  - {value: 215..235 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+  },
+  *check(profile, { registry }) {
+    if (profile.kind !== 'trial') return;
+    const filament = registry.filament.get(profile.data.filament)?.data;
+    if (filament === undefined) return;
+    const { nozzleTemperature, bedTemperature, chamberTemperature, fan } = profile.data.conditions;
+    if (nozzleTemperature !== undefined && !isQuestioned(nozzleTemperature, filament, registry))
+      yield* outside('nozzleTemperature', nozzleTemperature, saneNozzleWindow(filament, registry), filament);
+    yield* outside('bedTemperature', bedTemperature, saneBedWindow(filament, registry), filament);
+    yield* outside('chamberTemperature', chamberTemperature, chamberWindow(filament), filament);
+    yield* fanOutside(fan, widestOf(filament.fan), filament);
+  },
+};
+
+function* outside(
+  name: keyof Profile<'trial'>['data']['conditions'],
+  value: DegreesCelsius | undefined,
+  window: Range | null,
+  filament: Filament,
+): Generator<Hit> {
+  if (value === undefined || window === null) return;
+  const sane = { low: window.low - usualAllowance, high: window.high + usualAllowance };
+  if (value >= sane.low && value <= sane.high) return;
+  yield {
+    path: ['conditions', name],
+    part: 'value',
+    message: `The trial runs at ${shown(value, 'temperature')}, and ${filament.id} is made for ${shownRange(window, 'temperature')}`,
+    found: shown(value, 'temperature'),
+    allowed: shownRange(sane, 'temperature'),
+    help: 'Check the temperature and the spool; a ladder outside of the window says so in its notes.',
+  };
+}
+
+/** As a fraction. A bench that tries another share of the fan comes near the window; a lost digit does not. */
+const fanAllowance = 0.15;
+
+function* fanOutside(fan: number | undefined, window: Range | null, { id }: Filament): Generator<Hit> {
+  if (fan === undefined || window === null) return;
+  if (fan >= window.low - fanAllowance && fan <= window.high + fanAllowance) return;
+  yield {
+    path: ['conditions', 'fan'],
+    part: 'value',
+    message: `The trial runs the fan at ${shown(fan, 'ratio')}, and ${id} is made for ${shownRange(window, 'ratio')}`,
+    found: shown(fan, 'ratio'),
+    allowed: shownRange(window, 'ratio'),
+    help: 'Check the share of the fan and the spool; a trial outside of the window says so in its notes.',
+  };
+}
+
+function widestOf(statements: readonly Statement<Range>[] | undefined): Range | null {
+  const windows = (statements ?? []).map(({ value }) => value);
+  if (windows.length === 0) return null;
+  return {
+    low: Math.min(...windows.map(({ low }) => low)),
+    high: Math.max(...windows.map(({ high }) => high)),
+  };
+}
+
+/** The widest window that the filament states; null where a slip in it is found by its own rules. */
+function saneNozzleWindow(filament: Filament, registry: Registry): Range | null {
+  const window = widestOf(filament.nozzleTemperature);
+  const envelope = nozzleEnvelope(familiesOf(filament, registry));
+  return window === null || impossibleEnd(window, envelope) !== null ? null : window;
+}
+
+/** As `saneNozzleWindow`, for the bed. */
+function saneBedWindow(filament: Filament, registry: Registry): Range | null {
+  const window = widestOf(filament.bedTemperature);
+  const bound = bedBound(filament, familiesOf(filament, registry));
+  return window === null || (bound !== null && window.high > bound.value) ? null : window;
+}
+
+/** A chamber that is colder than the window is what an open door gives, and no slip. */
+function chamberWindow(filament: Filament): Range | null {
+  const window = widestOf(filament.chamberTemperature);
+  return window && { low: Math.min(window.low, coldestRoom), high: window.high };
+}
+
+/** Whether the rules on the family already question the temperature. */
+function isQuestioned(value: number, filament: Filament, registry: Registry): boolean {
+  const envelope = nozzleEnvelope(familiesOf(filament, registry));
+  const sane = unquestioned(envelope, filament.fillers !== undefined);
+  const outside = sane !== null && (value < sane.low || value > sane.high);
+  return outside || impossibleEnd({ low: value, high: value }, envelope) !== null;
+}

@@ -1,0 +1,37 @@
+import { shapes } from '../../registry/generated/shapes.ts';
+import { leavesOf } from '../../registry/shape.ts';
+import type { DocumentRule } from '../engine/rule.ts';
+
+export const futureDate: DocumentRule = {
+  judges: 'document',
+  code: 'dates/future',
+  severity: 'error',
+  statement: 'Nothing has been measured, read or noted after today.',
+  rationale: 'The newest statement counts; a date with a mistyped year would outrank all that come after it.',
+  source: 'ISO 8601 calendar dates compare as text.',
+  example: {
+    kind: 'filament',
+    bad: `density:
+  - {value: 1.27 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet, date: 2062-03-12}`,
+    good: `density:
+  - {value: 1.27 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet, date: 2026-03-12}`,
+  },
+  *check(document, { today }) {
+    for (const { path, value } of leavesOf('date', shapes[document.kind], document.written)) {
+      if (!isDay(value) || value <= today || path.at(-1) === 'until') continue;
+      yield {
+        path,
+        part: 'value',
+        message: `The date ${value} lies in the future`,
+        found: value,
+        allowed: `up to ${today}`,
+        help: 'Correct the date; the year is the usual slip.',
+      };
+    }
+  },
+};
+
+/** Other texts are the concern of the schema. */
+function isDay(value: unknown): value is string {
+  return typeof value === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(value);
+}

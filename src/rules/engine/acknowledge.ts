@@ -1,0 +1,127 @@
+import type { Finding } from '../../registry/finding.ts';
+import type { Hit } from '../../registry/hit.ts';
+import type { ReadDocument } from '../../registry/profile.ts';
+import { placeHit } from '../../registry/read-profile.ts';
+import { isObject } from '../../registry/shape.ts';
+import type { SourceText } from '../../registry/source-text.ts';
+import { nearestWord } from '../../text/nearest-word.ts';
+import { quote } from '../../text/quote.ts';
+import { acknowledgementRules } from './acknowledgement-rules.ts';
+import { documentedRules } from './documented-rules.ts';
+import type { RuleText } from './rule.ts';
+import { rules } from './rules.ts';
+
+/** A finding of a rule with the document that was judged, which may be another one than that of its place. */
+export interface JudgedFinding {
+  readonly document: SourceText;
+  readonly finding: Finding;
+}
+
+export interface AcknowledgeOptions {
+  /** Today's date, YYYY-MM-DD. */
+  readonly today: string;
+  /** Paths of files with errors of form: rules may have found nothing where nothing could be read. */
+  readonly misread: ReadonlySet<string>;
+}
+
+/**
+ * Leaves out the findings that their documents acknowledge, each up to and including a date, and adds what is wrong
+ * with the acknowledgements themselves.
+ */
+export function acknowledge(
+  documents: readonly ReadDocument[],
+  found: readonly JudgedFinding[],
+  options: AcknowledgeOptions,
+): Finding[] {
+  const accepted = new Set<Finding>();
+  const faults: Finding[] = [];
+  for (const document of documents) {
+    const own = found.filter((each) => each.document === document.source).map(({ finding }) => finding);
+    for (const entry of acknowledgementsOf(document)) {
+      const matching = entry.until < options.today ? [] : own.filter((finding) => accepts(entry, finding));
+      for (const finding of matching) accepted.add(finding);
+      const fault = matching.length > 0 ? null : faultOf(entry, document, options);
+      if (fault !== null) faults.push(fault);
+    }
+  }
+  return [...found.map(({ finding }) => finding).filter((finding) => !accepted.has(finding)), ...faults];
+}
+
+interface Acknowledged {
+  readonly index: number;
+  readonly rule: string;
+  /** JSON pointer to the place whose findings are accepted, and those below it. */
+  readonly at: string;
+  /** Last day on which they are. */
+  readonly until: string;
+}
+
+/** As written, since the positions in the list are needed; an entry that does not fit the schema accepts nothing. */
+function acknowledgementsOf({ written }: ReadDocument): Acknowledged[] {
+  if (!isObject(written) || !Array.isArray(written.acknowledged)) return [];
+  return written.acknowledged.flatMap((entry: unknown, index) => {
+    if (!isObject(entry)) return [];
+    const { rule, at, until } = entry;
+    const isWhole = typeof rule === 'string' && typeof at === 'string' && typeof until === 'string';
+    return isWhole ? [{ index, rule, at, until }] : [];
+  });
+}
+
+function accepts({ rule, at }: Acknowledged, finding: Finding): boolean {
+  return finding.rule === rule && (finding.pointer === at || finding.pointer.startsWith(`${at}/`));
+}
+
+function faultOf(entry: Acknowledged, document: ReadDocument, options: AcknowledgeOptions): Finding | null {
+  if (!documentedRules.some(({ code }) => code === entry.rule)) {
+    return placed(acknowledgementRules.unknownRule, unknownRule(entry), document);
+  }
+  if (entry.until < options.today) return placed(acknowledgementRules.expired, expired(entry), document);
+  return options.misread.has(document.source.path)
+    ? null
+    : placed(acknowledgementRules.unused, unused(entry), document);
+}
+
+function placed({ code, severity, source }: RuleText, hit: Hit, document: ReadDocument): Finding {
+  return placeHit({ source, ...hit }, document.source, document.yaml, code, severity);
+}
+
+function unknownRule({ index, rule }: Acknowledged): Hit {
+  const nearest = nearestWord(
+    rule,
+    rules.map(({ code }) => code),
+  );
+  return {
+    path: ['acknowledged', index, 'rule'],
+    part: 'value',
+    message: `There is no rule "${quote(rule)}"`,
+    found: quote(rule),
+    help: nearest === null ? '`meltbounds rules` lists them.' : `Did you mean "${nearest}"?`,
+  };
+}
+
+function expired({ index, rule, until }: Acknowledged): Hit {
+  return {
+    path: ['acknowledged', index, 'until'],
+    part: 'value',
+    message: `"${quote(rule)}" was accepted here until ${quote(until)}, and is not any longer`,
+    found: quote(until),
+    help: 'Measure again and correct the value, or have a reviewer accept it up to a new date.',
+  };
+}
+
+function unused({ index, rule, at }: Acknowledged): Hit {
+  const hit = { path: ['acknowledged', index], part: 'value', found: quote(rule) } as const;
+  if (rules.some(({ code }) => code === rule)) {
+    const place = at === '' ? 'anywhere in this profile' : `at ${quote(at)}`;
+    return {
+      ...hit,
+      message: `"${rule}" finds nothing ${place}, so there is nothing to accept`,
+      help: 'Remove the entry, or correct its place: a list item is counted from 0.',
+    };
+  }
+  return {
+    ...hit,
+    message: `"${rule}" cannot be accepted: only findings of rules that judge readable values can`,
+    help: 'Mend what is wrong, and remove the entry.',
+  };
+}

@@ -1,0 +1,58 @@
+import type { Job } from '../../registry/generated/documents.ts';
+
+/** The kinds of path of a printed part. */
+export type Feature = keyof Job['features'];
+
+/** Between which factors one feature's figure lies of another's; an open end has no limit. */
+export interface FeatureRatio {
+  readonly of: Feature;
+  readonly to: Feature;
+  readonly low?: number;
+  readonly high?: number;
+}
+
+/** A feature whose figure does not fit that of another one. */
+export interface UnfitFeature {
+  readonly feature: Feature;
+  readonly partner: Feature;
+  readonly value: number;
+  readonly partnerValue: number;
+}
+
+/**
+ * The features that do not fit their partners; of a pair that does not fit, the one that is in most such pairs is
+ * named, and each pair once.
+ */
+export function unfitFeatures(
+  figures: Readonly<Partial<Record<Feature, number>>>,
+  ratios: readonly FeatureRatio[],
+): UnfitFeature[] {
+  let unfit = ratios.filter((ratio) => isOutside(figures, ratio));
+  const found: UnfitFeature[] = [];
+  while (unfit.length > 0) {
+    const feature = mostOften(unfit.flatMap(({ of, to }) => [of, to]));
+    const own = unfit.find(({ of, to }) => of === feature || to === feature);
+    unfit = unfit.filter(({ of, to }) => of !== feature && to !== feature);
+    if (feature === null || own === undefined) break;
+    const partner = own.of === feature ? own.to : own.of;
+    found.push({ feature, partner, value: figures[feature] ?? 0, partnerValue: figures[partner] ?? 0 });
+  }
+  return found;
+}
+
+const roundOff = 1e-9;
+
+function isOutside(
+  figures: Readonly<Partial<Record<Feature, number>>>,
+  { of, to, low = 0, high = Number.POSITIVE_INFINITY }: FeatureRatio,
+): boolean {
+  const [value, partner] = [figures[of], figures[to]];
+  if (value === undefined || partner === undefined || value <= 0 || partner <= 0) return false;
+  return value < low * partner * (1 - roundOff) || value > high * partner * (1 + roundOff);
+}
+
+/** The feature that is there most often, of several the first. */
+function mostOften(features: readonly Feature[]): Feature | null {
+  const counts = features.map((feature) => features.filter((other) => other === feature).length);
+  return features[counts.indexOf(Math.max(...counts))] ?? null;
+}

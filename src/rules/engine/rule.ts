@@ -1,0 +1,60 @@
+import type { EvidenceContext } from '../../evidence/evidence-context.ts';
+import type { Severity } from '../../registry/finding.ts';
+import type { Hit } from '../../registry/hit.ts';
+import type { Kind } from '../../registry/kind.ts';
+import type { AnyProfile, ReadDocument } from '../../registry/profile.ts';
+
+/** What a rule may look at besides the profile that it judges. */
+export interface RuleContext extends EvidenceContext {
+  /** Today's date, YYYY-MM-DD. */
+  readonly today: string;
+}
+
+/**
+ * A documented example: keys that replace those of a sound profile of the kind. `bad` raises the rule's finding and
+ * no other, `good` raises none; a test runs both.
+ */
+export interface RuleExample {
+  readonly kind: Kind;
+  readonly bad: string;
+  readonly good: string;
+  /** The keys make a second profile, a copy of the sound one at the path of its id, instead of changing the first. */
+  readonly copied?: true;
+}
+
+/** What the documentation of a rule shows. */
+export interface RuleText {
+  /** `CLASS/NAME`, stable over releases. */
+  readonly code: string;
+  readonly severity: Severity;
+  /** What must hold, in one line. */
+  readonly statement: string;
+  /** What goes wrong where it does not hold. */
+  readonly rationale: string;
+  /** Where the rule or its limit comes from. */
+  readonly source: string;
+  /** The formula that the rule holds values against, with its symbols named. */
+  readonly formula?: string;
+  readonly example: RuleExample;
+}
+
+/** What the documentation shows of a rule whose breach reading the files reveals; not every one fits in a profile. */
+export type ReadingRuleText = Omit<RuleText, 'example'> & { readonly example?: RuleExample };
+
+/** The same without its code, under which it stands in a table, and its severity: every breach of form is an error. */
+export type ReadingText = Omit<ReadingRuleText, 'code' | 'severity'>;
+
+/** Judges any document that could be read, even where its content does not fit the schema. */
+export interface DocumentRule extends RuleText {
+  readonly judges: 'document';
+  readonly check: (document: ReadDocument, context: RuleContext) => Iterable<Hit>;
+}
+
+/** Judges profiles whose content fits the schema, in canonical units. */
+export interface ProfileRule extends RuleText {
+  readonly judges: 'profile';
+  readonly check: (profile: AnyProfile, context: RuleContext) => Iterable<Hit>;
+}
+
+/** One rule: what must hold, why, by which source, and how a breach is seen. */
+export type Rule = DocumentRule | ProfileRule;

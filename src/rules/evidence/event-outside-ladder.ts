@@ -1,0 +1,44 @@
+import { ladderReadings } from '../../bench/flow-ladder/ladder-readings.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** The next step of a ladder, which was not weighed any more, is nearer than that (common practice, no source). */
+const furthestStep = 2;
+/** Fewer are no ladder, which another rule says. */
+const fewestSteps = 4;
+
+export const eventOutsideLadder: ProfileRule = {
+  judges: 'profile',
+  code: 'evidence/event-outside-ladder',
+  severity: 'warning',
+  statement: 'A halt or a slip of the drive happened at a flow of the ladder or near its end.',
+  rationale:
+    'Readings from the flow of an event on do not count: a mistyped one drops good readings or keeps bad ones.',
+  source: 'Common practice, no source: the steps of a ladder grow by less than a factor of two.',
+  example: {
+    kind: 'trial',
+    bad: `
+events:
+  - {event: halted, commandedFlow: 280 mm3/s}`,
+    good: `
+events:
+  - {event: halted, commandedFlow: 28 mm3/s}`,
+  },
+  *check(profile) {
+    if (profile.kind !== 'trial') return;
+    const flows = ladderReadings(profile).map(({ flow }) => flow);
+    const [lowest, furthest] = [Math.min(...flows), furthestStep * Math.max(...flows)];
+    for (const [index, { commandedFlow }] of (profile.data.events ?? []).entries()) {
+      if (new Set(flows).size < fewestSteps || (commandedFlow >= lowest && commandedFlow <= furthest))
+        continue;
+      yield {
+        path: ['events', index, 'commandedFlow'],
+        part: 'value',
+        message: `Something happened at ${shown(commandedFlow, 'volumeFlow')}, far from the flows of the ladder, ${shown(lowest, 'volumeFlow')} to ${shown(Math.max(...flows), 'volumeFlow')}`,
+        found: shown(commandedFlow, 'volumeFlow'),
+        allowed: `${shown(lowest, 'volumeFlow')} to ${shown(furthest, 'volumeFlow')}`,
+        help: 'Check the digits and the unit of the flow.',
+      };
+    }
+  },
+};

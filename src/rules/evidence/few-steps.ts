@@ -1,0 +1,53 @@
+import { ladderReadings } from '../../bench/flow-ladder/ladder-readings.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** Below this number a ladder cannot be reduced at all, which another rule says. */
+const fewest = 4;
+const enough = 6;
+
+export const fewSteps: ProfileRule = {
+  judges: 'profile',
+  code: 'evidence/few-steps',
+  severity: 'warning',
+  statement: 'A ladder has at least six different flows.',
+  rationale:
+    'With fewer, the plateau and the onset cannot be told apart, and the interval rests on assumptions.',
+  source: 'Common practice, no source: three flows that deliver in full, three around and beyond the limit.',
+  example: {
+    kind: 'trial',
+    bad: `
+observations:
+  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
+  rows:
+    - [8, 400, 1.223]
+    - [12, 400, 1.225]
+    - [16, 400, 1.220]
+    - [20, 400, 1.158]
+    - [24, 400, 1.042]`,
+    good: `
+observations:
+  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
+  rows:
+    - [8, 400, 1.223]
+    - [12, 400, 1.225]
+    - [14, 400, 1.225]
+    - [16, 400, 1.220]
+    - [18, 400, 1.205]
+    - [20, 400, 1.158]
+    - [22, 400, 1.109]
+    - [24, 400, 1.042]`,
+  },
+  *check(profile) {
+    if (profile.kind !== 'trial') return;
+    const steps = new Set(ladderReadings(profile).map(({ flow }) => flow)).size;
+    if (steps < fewest || steps >= enough) return;
+    yield {
+      path: ['observations'],
+      part: 'key',
+      message: `The ladder has only ${steps} different flows`,
+      found: String(steps),
+      allowed: `${enough} and more`,
+      help: 'Add flows between those that deliver in full and those that do not.',
+    };
+  },
+};

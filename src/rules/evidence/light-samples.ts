@@ -1,0 +1,41 @@
+import { ladderReadings, massResolution, placeOfReading } from '../../bench/flow-ladder/ladder-readings.ts';
+import { largestScaleShare } from '../../bench/usual-resolution.ts';
+import { shown, shownNumber } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const lightSamples: ProfileRule = {
+  judges: 'profile',
+  code: 'evidence/light-samples',
+  severity: 'warning',
+  statement: 'Samples are heavy enough for the scale: its step is at most 0.5 % of what is weighed.',
+  rationale: 'A deficit of 5 % is to be seen; a scale that rounds by 1 % blurs the limit.',
+  source:
+    'JCGM 100:2008 (GUM), 4.3.7 and F.2.2.1: the step of a display as an uncertainty; the 0.5 % are common practice, no source.',
+  formula: 'd/m <= 0.005, d step of the display, m mass',
+  example: {
+    kind: 'trial',
+    bad: 'scale: {resolution: 0.01 g}',
+    good: 'scale: {resolution: 0.002 g}',
+  },
+  *check(profile) {
+    if (profile.kind !== 'trial') return;
+    const resolution = massResolution(profile);
+    const light = ladderReadings(profile).filter(
+      ({ mass }) => mass > 0 && resolution > largestScaleShare * mass,
+    );
+    const lightest = light.toSorted((a, b) => a.mass - b.mass)[0];
+    if (lightest === undefined) return;
+    const place =
+      profile.data.scale === undefined
+        ? placeOfReading(profile, lightest)
+        : { path: ['scale', 'resolution'] };
+    yield {
+      ...place,
+      part: 'value',
+      message: `The scale steps by ${shown(resolution, 'mass')}, which is ${shownNumber(Number(((100 * resolution) / lightest.mass).toPrecision(2)))} % of the lightest piece, ${shown(lightest.mass, 'mass')}; ${light.length} readings are too light for it`,
+      found: shown(resolution, 'mass'),
+      allowed: `up to ${shown(largestScaleShare * lightest.mass, 'mass')}`,
+      help: 'Feed longer pieces or use a finer scale next time; check the unit of the resolution.',
+    };
+  },
+};

@@ -1,0 +1,56 @@
+import { fileRules } from '../../registry/form/file-rule.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const observationsPlace: ProfileRule = {
+  judges: 'profile',
+  code: 'evidence/observations',
+  severity: 'error',
+  statement:
+    'The readings of a trial stand in the trial or in a CSV file beside it, not in both, not in neither.',
+  rationale: 'A limit can only be recomputed from readings that are there and that are the only ones.',
+  source: 'Format of the registry: raw readings accompany every measured limit.',
+  example: {
+    kind: 'trial',
+    bad: `observations:
+  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
+  rows:
+    - [8, 400, 1.223]
+    - [12, 400, 1.225]
+    - [16, 400, 1.220]
+    - [18, 400, 1.205]
+    - [20, 400, 1.158]
+    - [22, 400, 1.109]
+  file: wren-daisy-pla-230.csv`,
+    good: `observations:
+  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
+  rows:
+    - [8, 400, 1.223]
+    - [12, 400, 1.225]
+    - [16, 400, 1.220]
+    - [18, 400, 1.205]
+    - [20, 400, 1.158]
+    - [22, 400, 1.109]`,
+  },
+  *check(profile) {
+    if (profile.kind !== 'trial') return;
+    const { columns, file } = profile.data.observations;
+    if (columns !== undefined && file !== undefined) {
+      yield {
+        path: ['observations', 'file'],
+        part: 'key',
+        message: 'The readings stand here and in a file, so that nobody knows which ones count',
+        help: 'Keep either `columns` and `rows`, or `file`.',
+      };
+    }
+    if (profile.attachment !== null && !profile.attachment.ok) {
+      const { message, help } = fileRules[profile.attachment.problem];
+      yield {
+        path: ['observations', 'file'],
+        part: 'value',
+        message: `The file of readings ${profile.attachment.path}: ${message.charAt(0).toLowerCase()}${message.slice(1)}`,
+        ...(file !== undefined && { found: file }),
+        help,
+      };
+    }
+  },
+};

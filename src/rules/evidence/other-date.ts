@@ -1,0 +1,43 @@
+import { statementsOf } from '../../registry/statement.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const otherDate: ProfileRule = {
+  judges: 'profile',
+  code: 'evidence/other-date',
+  severity: 'warning',
+  statement: 'A measured value has the date of its trial.',
+  rationale: 'The newest statement counts: with another date than its readings it counts when it should not.',
+  source: 'Format of the registry: date is the day on which the value was measured.',
+  example: {
+    kind: 'machine',
+    bad: `
+acceleration:
+  - value: 9000 mm/s2
+    basis: measured
+    evidence: wren-daisy-pla-230
+    date: 2026-02-17`,
+    good: `
+acceleration:
+  - value: 9000 mm/s2
+    basis: measured
+    evidence: wren-daisy-pla-230
+    date: 2026-02-11`,
+  },
+  *check(profile, { registry, today }) {
+    for (const { path, statement } of statementsOf(profile)) {
+      const trial = statement.evidence === undefined ? undefined : registry.trial.get(statement.evidence);
+      const { date } = statement;
+      if (trial === undefined || date === undefined || date === trial.data.date) continue;
+      // A date in the future is an error of its own.
+      if (statement.basis !== 'measured' || date > today || trial.data.date > today) continue;
+      yield {
+        path: [...path, 'date'],
+        part: 'value',
+        message: `The value is dated ${date}, and its trial "${trial.id}" was run on ${trial.data.date}`,
+        found: date,
+        allowed: trial.data.date,
+        help: `Write \`date: ${trial.data.date}\`, or name the trial of that day.`,
+      };
+    }
+  },
+};

@@ -1,0 +1,65 @@
+import {
+  type LadderReading,
+  ladderReadings,
+  placeOfReading,
+} from '../../bench/flow-ladder/ladder-readings.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const unorderedSteps: ProfileRule = {
+  judges: 'profile',
+  code: 'evidence/unordered-steps',
+  severity: 'warning',
+  statement: 'The flows of a ladder ascend; a new pass begins at the lowest again.',
+  rationale:
+    'A hot end that has starved takes a while to recover: a low flow after a high one reads too little.',
+  source: 'Common practice, no source.',
+  example: {
+    kind: 'trial',
+    bad: `
+observations:
+  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
+  rows:
+    - [8, 400, 1.223]
+    - [12, 400, 1.225]
+    - [18, 400, 1.205]
+    - [14, 400, 1.225]
+    - [16, 400, 1.220]
+    - [20, 400, 1.158]
+    - [22, 400, 1.109]
+    - [24, 400, 1.042]`,
+    good: `
+observations:
+  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
+  rows:
+    - [8, 400, 1.223]
+    - [12, 400, 1.225]
+    - [16, 400, 1.220]
+    - [20, 400, 1.158]
+    - [24, 400, 1.042]
+    - [8, 400, 1.227]
+    - [14, 400, 1.230]
+    - [18, 400, 1.201]
+    - [22, 400, 1.101]`,
+  },
+  *check(profile) {
+    if (profile.kind !== 'trial') return;
+    const readings = ladderReadings(profile);
+    const back = firstStepBack(readings);
+    if (back === null) return;
+    yield {
+      ...placeOfReading(profile, back),
+      part: 'value',
+      message: `The flow falls back to ${shown(back.flow, 'volumeFlow')} here, which is not the lowest of the ladder`,
+      found: shown(back.flow, 'volumeFlow'),
+      help: 'Check the digits. If the order is true, say so in a field note, and run ascending passes next time.',
+    };
+  },
+};
+
+function firstStepBack(readings: readonly LadderReading[]): LadderReading | null {
+  const lowest = Math.min(...readings.map(({ flow }) => flow));
+  return (
+    readings.find(({ flow }, index) => flow < (readings[index - 1]?.flow ?? flow) && flow !== lowest) ?? null
+  );
+}

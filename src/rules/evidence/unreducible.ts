@@ -1,0 +1,59 @@
+import type { BenchProblem } from '../../bench/bench-problem.ts';
+import type { Hit } from '../../registry/hit.ts';
+import type { Profile } from '../../registry/profile.ts';
+import type { Path } from '../../registry/shape.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const unreducibleTrial: ProfileRule = {
+  judges: 'profile',
+  code: 'evidence/unreducible',
+  severity: 'error',
+  statement: 'The readings of a trial can be reduced by its method.',
+  rationale:
+    'Readings from which nothing follows cannot back a limit; usually a unit, a column or a digit is off.',
+  source: 'JCGM 101:2008, clause 5: the inputs of a propagation must be known.',
+  example: {
+    kind: 'trial',
+    bad: `observations:
+  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
+  rows:
+    - [8, 400, 1.223]`,
+    good: `observations:
+  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
+  rows:
+    - [8, 400, 1.223]
+    - [12, 400, 1.225]
+    - [16, 400, 1.220]
+    - [18, 400, 1.205]
+    - [20, 400, 1.158]
+    - [22, 400, 1.109]`,
+  },
+  *check(profile, { registry, reduce }) {
+    if (profile.kind !== 'trial') return;
+    const { data, attachment } = profile;
+    // A filament that cannot be used has a finding of its own, and so has a file of readings that is not there.
+    if (!registry.filament.has(data.filament) || attachment?.ok === false) return;
+    const reduced = reduce(profile.id);
+    if (reduced.ok) return;
+    for (const problem of reduced.error) yield problemHit(profile, problem);
+  },
+};
+
+function problemHit(trial: Profile<'trial'>, problem: BenchProblem): Hit {
+  const { attachment } = trial;
+  return {
+    path: placeOf(trial, problem),
+    part: 'value',
+    message: `The readings cannot be reduced: ${problem.message}`,
+    ...(problem.found !== undefined && { found: problem.found }),
+    help: problem.help,
+    ...(attachment?.ok &&
+      problem.row !== undefined && { elsewhere: { source: attachment.source, line: problem.row } }),
+  };
+}
+
+function placeOf(trial: Profile<'trial'>, { row }: BenchProblem): Path {
+  if (trial.data.observations.rows !== undefined && row !== undefined)
+    return ['observations', 'rows', row - 1];
+  return ['observations'];
+}

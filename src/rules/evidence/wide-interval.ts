@@ -1,0 +1,35 @@
+import { intervalStatements } from '../../evidence/statement-intervals.ts';
+import { shownRange } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+const widestFactor = 2;
+
+export const wideInterval: ProfileRule = {
+  judges: 'profile',
+  code: 'evidence/wide-interval',
+  severity: 'warning',
+  statement: 'The ends of an interval differ by less than a factor of two.',
+  rationale: 'A limit that may be twice as high has not been found; one end is often mistyped.',
+  source: 'Common practice, no source.',
+  example: {
+    kind: 'machine',
+    bad: `
+contourSpeed:
+  - {value: 120 mm/s, interval: 11..130 mm/s, basis: assumed, reason: Bench habit}`,
+    good: `
+contourSpeed:
+  - {value: 120 mm/s, interval: 110..130 mm/s, basis: assumed, reason: Bench habit}`,
+  },
+  *check(profile) {
+    for (const { path, interval, dimension } of intervalStatements(profile)) {
+      if (interval.low <= 0 || interval.high <= widestFactor * interval.low) continue;
+      yield {
+        path: [...path, 'interval'],
+        part: 'value',
+        message: `The interval ${shownRange(interval, dimension)} spans more than a factor of ${widestFactor}`,
+        found: shownRange(interval, dimension),
+        help: 'Check the digits of both ends; else add steps near the limit and reduce again.',
+      };
+    }
+  },
+};

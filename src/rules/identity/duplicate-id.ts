@@ -1,0 +1,28 @@
+import { quote } from '../../text/quote.ts';
+import type { DocumentRule } from '../engine/rule.ts';
+
+export const duplicateId: DocumentRule = {
+  judges: 'document',
+  code: 'identity/duplicate-id',
+  severity: 'error',
+  statement: 'An id stands for one document of its kind.',
+  rationale: 'Where two documents share an id, a reference to it may mean either, and a table the wrong one.',
+  source: 'Format of the registry: the id names the document.',
+  example: {
+    kind: 'trial',
+    copied: true,
+    bad: 'date: 2025-02-12',
+    good: 'id: wren-clover-petg-245-first\ndate: 2025-02-12',
+  },
+  *check(document, { registry }) {
+    const first = registry.documents.find(({ kind, id }) => kind === document.kind && id === document.id);
+    if (first === undefined || first.source === document.source) return;
+    yield {
+      path: ['id'],
+      part: 'value',
+      message: `The ${document.kind} "${quote(document.id)}" is already described in ${first.source.path}`,
+      found: quote(document.id),
+      help: 'Merge the two, or give this one an id of its own.',
+    };
+  },
+};

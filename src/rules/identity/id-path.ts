@@ -1,0 +1,58 @@
+import { posix } from 'node:path';
+import type { Hit } from '../../registry/hit.ts';
+import { expectedPath, identityOfPath } from '../../registry/kind.ts';
+import type { ReadDocument } from '../../registry/profile.ts';
+import { isObject } from '../../registry/shape.ts';
+import { quote } from '../../text/quote.ts';
+import type { DocumentRule } from '../engine/rule.ts';
+
+export const idPath: DocumentRule = {
+  judges: 'document',
+  code: 'identity/id-path',
+  severity: 'error',
+  statement: 'The path of a file follows from its kind and id.',
+  rationale: 'Others find a profile by its id; where path and id differ, one of them is a slip of copying.',
+  source: 'Format of the registry: one document a file, at the path of its id.',
+  example: {
+    kind: 'job',
+    bad: 'id: peg',
+    good: 'id: hook',
+  },
+  *check(document, { today }) {
+    const { relativePath } = document.source;
+    const year = yearOf(document);
+    const wanted = expectedPath(document.kind, document.id, year);
+    if (relativePath.replace(/\.yml$/, '.yaml') === wanted) return;
+    const byPath = identityOfPath(relativePath);
+    if (document.kind === 'trial' && byPath?.kind === 'trial' && byPath.id === document.id) {
+      // A year yet to come is the slip itself and has a rule of its own.
+      if (year <= today.slice(0, 4)) yield otherYear(document, year, wanted);
+      return;
+    }
+    const mendId = byPath?.kind === document.kind ? `Write \`id: ${byPath.id}\`, or move` : 'Move';
+    yield {
+      path: ['id'],
+      part: 'value',
+      message: `The id "${quote(document.id)}" does not fit the path of the file, ${relativePath}`,
+      found: quote(document.id),
+      allowed: byPath?.kind === document.kind ? byPath.id : quote(wanted),
+      help: `${mendId} the file to ${quote(wanted)}.`,
+    };
+  },
+};
+
+function otherYear({ source }: ReadDocument, year: string, wanted: string): Hit {
+  return {
+    path: ['date'],
+    part: 'value',
+    message: `The date lies in ${quote(year)}, but the file stands under ${posix.dirname(source.relativePath)}/`,
+    found: quote(year),
+    allowed: posix.basename(posix.dirname(source.relativePath)),
+    help: `Correct the date, or move the file to ${quote(wanted)}.`,
+  };
+}
+
+/** Year of a trial, which is part of its path. */
+function yearOf({ written }: ReadDocument): string {
+  return isObject(written) && typeof written.date === 'string' ? written.date.slice(0, 4) : 'YEAR';
+}

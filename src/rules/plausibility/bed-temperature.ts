@@ -1,0 +1,44 @@
+import { aboveSoftening, bedBound } from '../../knowledge/bed-bound.ts';
+import { familiesOf } from '../../knowledge/families.ts';
+import { stated } from '../../registry/stated.ts';
+import { shown } from '../../units/wording.ts';
+import { fahrenheitSlip } from '../engine/fahrenheit-slip.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const bedTemperature: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/bed-temperature',
+  severity: 'error',
+  statement: 'The bed stays below what melts the part: 30 K above softening if amorphous, the melting else.',
+  rationale: 'On a hotter bed the lowest layers flow away, and the part lifts or sinks.',
+  source: `Polymer profile of the family, glassTransition and melting; the ${aboveSoftening} K are common practice, no source.`,
+  formula: `T_bed <= T_softening + ${aboveSoftening} K (amorphous) or T_bed <= T_m (semi-crystalline)`,
+  example: {
+    kind: 'filament',
+    bad: `
+bedTemperature:
+  - {value: 70..140 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+    good: `
+bedTemperature:
+  - {value: 70..90 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+  },
+  *check(profile, { registry }) {
+    if (profile.kind !== 'filament') return;
+    const bound = bedBound(profile.data, familiesOf(profile.data, registry));
+    if (bound === null) return;
+    for (const { path, value } of stated(profile.data.bedTemperature, ['bedTemperature'])) {
+      if (value.high <= bound.value) continue;
+      yield {
+        path,
+        part: 'value',
+        message: `A bed at ${shown(value.high, 'temperature')} melts the part away: it lies above ${bound.text}`,
+        found: shown(value.high, 'temperature'),
+        allowed: `up to ${shown(bound.value, 'temperature')}`,
+        source: bound.source,
+        help:
+          fahrenheitSlip(value, { low: 20, high: bound.value }) ??
+          'Check the digits and the unit against the sheet.',
+      };
+    }
+  },
+};

@@ -1,0 +1,41 @@
+import { familiesOf } from '../../knowledge/families.ts';
+import { softeningOf } from '../../knowledge/softening.ts';
+import { stated } from '../../registry/stated.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const chamberTemperature: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/chamber-temperature',
+  severity: 'error',
+  statement: 'The chamber stays below the temperature at which the filament softens.',
+  rationale: 'In a hotter chamber the part sags, and the strand buckles in the drive and jams the hot end.',
+  source:
+    'Polymer profile of the family, glassTransition and melting; softening of the filament as its sheet states it.',
+  example: {
+    kind: 'filament',
+    bad: `
+chamberTemperature:
+  - {value: 20..95 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+    good: `
+chamberTemperature:
+  - {value: 20..50 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+  },
+  *check(profile, { registry }) {
+    if (profile.kind !== 'filament') return;
+    const softening = softeningOf(profile.data, familiesOf(profile.data, registry));
+    if (softening === null) return;
+    for (const { path, value } of stated(profile.data.chamberTemperature, ['chamberTemperature'])) {
+      if (value.high <= softening.value) continue;
+      yield {
+        path,
+        part: 'value',
+        message: `A chamber at ${shown(value.high, 'temperature')} softens strand and part: it lies above ${softening.text}`,
+        found: shown(value.high, 'temperature'),
+        allowed: `up to ${shown(softening.value, 'temperature')}`,
+        source: softening.source,
+        help: 'Check the digits and the unit; the window of the bed is sometimes copied here.',
+      };
+    }
+  },
+};

@@ -1,0 +1,34 @@
+import { densityEnvelope, densityOff, impossiblyOff } from '../../knowledge/density-envelope.ts';
+import { stated } from '../../registry/stated.ts';
+import { densityHit } from '../engine/density-hit.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const impossibleDensity: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/density',
+  severity: 'error',
+  statement: 'The density of a filament is one that its polymer and fillers can have.',
+  rationale: 'Flow ladders weigh what comes out: a wrong density turns every mass into a wrong volume.',
+  source:
+    'Polymer profile of the family; fillers by the mixing rule, Osswald & Menges, Materials Science of Polymers for Engineers (from memory).',
+  formula:
+    '1/rho = sum of w_i/rho_i, w mass fractions, rho densities of matrix and fillers; off by more than 20 %',
+  example: {
+    kind: 'filament',
+    bad: `
+density:
+  - {value: 0.89 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+    good: `
+density:
+  - {value: 1.27 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+  },
+  *check(profile, { registry }) {
+    if (profile.kind !== 'filament') return;
+    const envelope = densityEnvelope(profile.data, registry);
+    if (envelope === null) return;
+    for (const { path, value } of stated(profile.data.density, ['density'])) {
+      const off = densityOff(value, envelope);
+      if (Math.abs(off) > impossiblyOff) yield densityHit(path, value, off, profile.data, envelope);
+    }
+  },
+};

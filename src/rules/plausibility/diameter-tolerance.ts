@@ -1,0 +1,35 @@
+import { isStrand } from '../../knowledge/strands.ts';
+import { shown, shownRange } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** As shares of the diameter: 5 um to 0.1 mm on 1.75 mm. */
+const plausible = { low: 0.003, high: 0.06 };
+
+export const diameterTolerance: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/diameter-tolerance',
+  severity: 'warning',
+  statement: 'The tolerance of a strand is between 0.3 % and 6 % of its diameter.',
+  rationale: 'The flow follows the square of the diameter; a strand that varies by more jams in the drive.',
+  source: 'Common practice, no source: strands are sold with 0.02 mm to 0.1 mm on 1.75 mm.',
+  example: {
+    kind: 'filament',
+    bad: 'diameterTolerance: 0.3 mm',
+    good: 'diameterTolerance: 0.03 mm',
+  },
+  *check(profile) {
+    if (profile.kind !== 'filament') return;
+    const { diameter, diameterTolerance: tolerance } = profile.data;
+    if (tolerance === undefined || tolerance <= 0 || !isStrand(diameter)) return;
+    const sane = { low: plausible.low * diameter, high: plausible.high * diameter };
+    if (tolerance >= sane.low && tolerance <= sane.high) return;
+    yield {
+      path: ['diameterTolerance'],
+      part: 'value',
+      message: `A tolerance of ${shown(tolerance, 'length')} on ${shown(diameter, 'length')} is ${tolerance < sane.low ? 'finer than strands can be drawn' : 'coarser than a drive can feed'}`,
+      found: shown(tolerance, 'length'),
+      allowed: shownRange(sane, 'length'),
+      help: 'Check the decimal point; the tolerance is the deviation to either side.',
+    };
+  },
+};

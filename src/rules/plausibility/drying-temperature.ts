@@ -1,0 +1,41 @@
+import { familiesOf } from '../../knowledge/families.ts';
+import { softeningOf } from '../../knowledge/softening.ts';
+import { stated } from '../../registry/stated.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const dryingTemperature: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/drying-temperature',
+  severity: 'error',
+  statement: 'A spool is dried below the temperature at which its strand softens.',
+  rationale: 'Above it the turns fuse into one block on the reel, and the spool may sag into the dryer.',
+  source:
+    'Glass transition or melting of the family in its polymer profile; amorphous strands soften at the glass transition: Osswald & Menges, Materials Science of Polymers for Engineers (from memory).',
+  example: {
+    kind: 'filament',
+    bad: `
+dryingTemperature:
+  - {value: 95 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+    good: `
+dryingTemperature:
+  - {value: 65 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+  },
+  *check(profile, { registry }) {
+    if (profile.kind !== 'filament') return;
+    const softening = softeningOf(profile.data, familiesOf(profile.data, registry));
+    if (softening === null) return;
+    for (const { path, value } of stated(profile.data.dryingTemperature, ['dryingTemperature'])) {
+      if (value <= softening.value) continue;
+      yield {
+        path,
+        part: 'value',
+        message: `Drying at ${shown(value, 'temperature')} fuses the spool: it lies above ${softening.text}`,
+        found: shown(value, 'temperature'),
+        allowed: `up to ${shown(softening.value, 'temperature')}`,
+        source: softening.source,
+        help: 'Dry colder and longer, some kelvin below the softening; check that the sheet is not in degrees Fahrenheit. Dryers can ignite: follow the manual of the dryer.',
+      };
+    }
+  },
+};

@@ -1,0 +1,50 @@
+import { familiesOf, familyNames, widest } from '../../knowledge/families.ts';
+import { stated } from '../../registry/stated.ts';
+import { shownNumber } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** Sheets add a reserve for wet spools, and fans save time. */
+const factor = 4;
+
+export const dryingTime: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/drying-time',
+  severity: 'warning',
+  statement: 'A filament is dried about as long as its family is.',
+  rationale: 'Much shorter it stays wet, much longer it ages; both are often slips of a digit or a unit.',
+  source: `Polymer profile of the family, dryingTime; a factor of ${factor} beyond it is common practice, no source.`,
+  formula: `t_low/${factor} <= t <= ${factor} t_high, t_low and t_high of the family`,
+  example: {
+    kind: 'filament',
+    bad: `
+dryingTime:
+  - {value: 40 h, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+    good: `
+dryingTime:
+  - {value: 6 h, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+  },
+  *check(profile, { registry }) {
+    if (profile.kind !== 'filament') return;
+    const families = familiesOf(profile.data, registry);
+    const usual = widest(families, 'dryingTime');
+    if (usual === null) return;
+    const sane = { low: usual.low / factor, high: usual.high * factor };
+    for (const { path, value } of stated(profile.data.dryingTime, ['dryingTime'])) {
+      if (value >= sane.low && value <= sane.high) continue;
+      yield {
+        path,
+        part: 'value',
+        message: `Drying for ${hours(value)} is unusual: ${familyNames(families)} is dried for ${hours(usual.low)} to ${hours(usual.high)}`,
+        found: hours(value),
+        allowed: `${hours(sane.low)} to ${hours(sane.high)}`,
+        source: usual.source,
+        help: 'Check the digits and the unit against the sheet.',
+      };
+    }
+  },
+};
+
+/** A time in seconds as dryers count it. */
+function hours(seconds: number): string {
+  return `${shownNumber(seconds / 3600)} h`;
+}

@@ -1,0 +1,62 @@
+import { flowLimits } from '../../evidence/supported-flow-limits.ts';
+import { leastHeat } from '../../knowledge/melt-heat.ts';
+import { highestStated } from '../../registry/stated.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const heaterPower: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/heater-power',
+  severity: 'error',
+  statement: 'The heater of a hot end has the power to melt the flow that is claimed or measured for it.',
+  rationale: 'A flow that takes more heat than the heater gives cools the hot end until the drive slips.',
+  source:
+    'Steady energy balance, Incropera et al., Fundamentals of Heat and Mass Transfer, section 1.3; specific heats from the polymer profile.',
+  formula:
+    'P = rho Q c_p (T_nozzle - T_room), rho density, Q flow, c_p specific heat of the melt, T_room 25 Cel; P <= heater power',
+  example: {
+    kind: 'machine',
+    bad: `
+hotEnds:
+  - id: main
+    filamentDiameter: 1.75 mm
+    heaterPower:
+      - {value: 12 W, basis: claimed, source: plumstead-wren-sheet}
+    nozzles:
+      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
+    meltFlow:
+      - value: 32 mm3/s
+        basis: claimed
+        source: plumstead-wren-sheet
+        at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}`,
+    good: `
+hotEnds:
+  - id: main
+    filamentDiameter: 1.75 mm
+    heaterPower:
+      - {value: 50 W, basis: claimed, source: plumstead-wren-sheet}
+    nozzles:
+      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
+    meltFlow:
+      - value: 32 mm3/s
+        basis: claimed
+        source: plumstead-wren-sheet
+        at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}`,
+  },
+  *check(profile, context) {
+    for (const limit of flowLimits(profile, context)) {
+      const power = highestStated(limit.hotEnd.heaterPower);
+      const { perVolume, assumptions, source } = leastHeat(limit);
+      if (power === null || power <= 0 || perVolume * limit.value <= power) continue;
+      yield {
+        path: limit.path,
+        part: 'value',
+        message: `${shown(limit.value, 'volumeFlow')} takes at least ${shown(perVolume * limit.value, 'power')} to melt, and the heater has ${shown(power, 'power')} (assumed: ${assumptions})`,
+        found: shown(limit.value, 'volumeFlow'),
+        allowed: `up to ${shown(power / perVolume, 'volumeFlow')}`,
+        ...(source !== null && { source }),
+        help: `Check the flow and the heater power of hot end "${limit.hotEnd.id}" in machines/${limit.machine.id}.yaml: one of them is off by a digit or a unit.`,
+      };
+    }
+  },
+};

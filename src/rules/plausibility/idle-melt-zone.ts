@@ -1,0 +1,111 @@
+import { trialLimit } from '../../evidence/trial-limit.ts';
+import { familiesOf, widest } from '../../knowledge/families.ts';
+import { roomTemperature } from '../../knowledge/melt-heat.ts';
+import { pairingOfTrial } from '../../knowledge/pairing-of-trial.ts';
+import {
+  residenceFourier,
+  type SquareMillimetresPerSecond,
+  thermalDiffusivity,
+} from '../../physics/melt-zone.ts';
+import type { Polymer } from '../../registry/generated/documents.ts';
+import type { Profile } from '../../registry/profile.ts';
+import type { Registry } from '../../registry/registry.ts';
+import { highestStated } from '../../registry/stated.ts';
+import type { Millimetres, Range } from '../../units/canonical.ts';
+import { shown, shownNumber } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+import { unfilledSolids } from './diffusivity.ts';
+
+/** At 0.2 the core of a strand has taken up half of the step, at 1 all but half a percent of it. */
+const largestFourier = 1;
+/** In mm: through finer nozzles the force of the drive sets the limit, and not the heat. */
+const finestNozzle = 0.4;
+/** In mm²/s, where the family does not say: the middle of Crawford, Plastics Engineering (1998), Table 1.8. */
+const usualDiffusivity = 0.1;
+
+export const idleMeltZone: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/idle-melt-zone',
+  severity: 'warning',
+  statement: 'A hot end reaches its limit while its melt zone still has work to do.',
+  rationale:
+    'A strand that is hot through and through has not reached the limit of the heat: flows or units are off, or something blocks.',
+  source:
+    'Conduction in a cylinder: Incropera et al., Fundamentals of Heat and Mass Transfer, section 5.6; Mackay et al., J. Rheology 61 (2017) 229-236. Limits in use lie at 0.2 to 0.5 (common practice, no source).',
+  formula: `Fo = pi a L/Q <= ${largestFourier}, a diffusivity from the middles of the family's ranges, L melt zone, Q limit; rigid unfilled polymers, nozzles from ${finestNozzle} mm`,
+  example: {
+    kind: 'trial',
+    copied: true,
+    bad: `
+id: wren-clover-petg-245-fine
+nozzle: hs-0.4
+observations:
+  columns: {commandedFlow: cm3/h, feedLength: mm, extrudedMass: g}
+  rows:
+    - [8, 400, 1.223]
+    - [10, 400, 1.228]
+    - [12, 400, 1.225]
+    - [14, 400, 1.225]
+    - [16, 400, 1.220]
+    - [18, 400, 1.205]
+    - [20, 400, 1.158]
+    - [22, 400, 1.109]
+    - [24, 400, 1.042]
+events:
+  - {event: halted, commandedFlow: 26 cm3/h}`,
+    good: `
+id: wren-clover-petg-245-fine
+nozzle: hs-0.4`,
+  },
+  *check(profile, context) {
+    if (profile.kind !== 'trial') return;
+    const zone = meltZoneOf(profile, context.registry);
+    const limit = zone && trialLimit(profile, context);
+    if (zone === null || limit === null || limit.high === Number.POSITIVE_INFINITY) return;
+    const fourier = residenceFourier(zone.diffusivity, zone.length, limit.value);
+    if (fourier <= largestFourier) return;
+    const expected = (zone.diffusivity * Math.PI * zone.length) / largestFourier;
+    yield {
+      path: ['observations'],
+      part: 'key',
+      message: `At ${shown(limit.value, 'volumeFlow')} the strand leaves a melt zone of ${shown(zone.length, 'length')} hot to its core (Fourier number ${shownNumber(Number(fourier.toPrecision(2)))}, assumed: diffusivity ${shownNumber(Number(zone.diffusivity.toPrecision(2)))} mm2/s), and yet this is the limit`,
+      found: shown(limit.value, 'volumeFlow'),
+      allowed: `from ${shown(expected, 'volumeFlow')}`,
+      help: 'Check the unit of the flows and the length of the melt zone; else look for a blocked nozzle or a slipping drive.',
+    };
+  },
+};
+
+interface KnownZone {
+  readonly length: Millimetres;
+  readonly diffusivity: SquareMillimetresPerSecond;
+}
+
+/** The melt zone that a rigid, unfilled strand was pushed through by heat and not by force; null where that is not known. */
+function meltZoneOf({ data }: Profile<'trial'>, registry: Registry): KnownZone | null {
+  const { hotEnd, nozzle, filament } = pairingOfTrial(data, registry);
+  const length = highestStated(hotEnd?.meltZoneLength);
+  if (length === null || nozzle === null || nozzle.diameter < finestNozzle) return null;
+  if (filament === null || filament.fillers !== undefined) return null;
+  const families = familiesOf(filament, registry);
+  const glass = widest(families, 'glassTransition');
+  // What is soft at room temperature buckles before it is pushed to the limit of the heat.
+  if (glass === null || glass.low < roomTemperature) return null;
+  return { length, diffusivity: middleDiffusivity(families) };
+}
+
+function middleDiffusivity(families: readonly Polymer[]): SquareMillimetresPerSecond {
+  const conductivity = widest(families, 'thermalConductivity');
+  const density = widest(families, 'density');
+  const heat = widest(families, 'specificHeatSolid');
+  if (conductivity === null || density === null || heat === null) return usualDiffusivity;
+  const diffusivity = thermalDiffusivity(middle(conductivity), middle(density), middle(heat));
+  // Figures that no plastic has are a finding of their own at the family, and say nothing about its trials.
+  return diffusivity >= unfilledSolids.low && diffusivity <= unfilledSolids.high
+    ? diffusivity
+    : usualDiffusivity;
+}
+
+function middle({ low, high }: Range): number {
+  return (low + high) / 2;
+}

@@ -1,0 +1,42 @@
+import { nozzleLimit } from '../../knowledge/families.ts';
+import { stated } from '../../registry/stated.ts';
+import { shown, shownRange } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** In K. Of the families in use, none is processed further below what thermogravimetry gives. */
+const furthest = 200;
+
+export const lateDecomposition: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/late-decomposition',
+  severity: 'warning',
+  statement: 'A family decomposes not much more than 200 K above the hottest nozzle that it may see.',
+  rationale: 'A decomposition in °F looks like a heat-resistant polymer, and hides that filaments burn.',
+  source: `Common practice, no source: onset of loss of mass and limit of processing lie 0 K to 150 K apart; ${furthest} K with some room.`,
+  formula: `T_decomposition - T_limit <= ${furthest} K, lower end of the decomposition`,
+  example: {
+    kind: 'polymer',
+    bad: `
+decomposition:
+  - {value: 541..583 Cel, basis: published, source: invented-plastics-tables}`,
+    good: `
+decomposition:
+  - {value: 400..420 Cel, basis: published, source: invented-plastics-tables}`,
+  },
+  *check(profile) {
+    if (profile.kind !== 'polymer') return;
+    const limit = nozzleLimit([profile.data]);
+    if (limit === null) return;
+    for (const { path, value } of stated(profile.data.decomposition, ['decomposition'])) {
+      if (value.low - limit.value <= furthest) continue;
+      yield {
+        path,
+        part: 'value',
+        message: `${shownRange(value, 'temperature')} lies more than ${furthest} K above the nozzle temperature limit of the family, ${shown(limit.value, 'temperature')}`,
+        found: shownRange(value, 'temperature'),
+        allowed: `up to ${shown(limit.value + furthest, 'temperature')}`,
+        help: 'Check both against their sources, and whether one of them is in °F.',
+      };
+    }
+  },
+};

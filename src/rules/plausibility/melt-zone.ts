@@ -1,0 +1,88 @@
+import { flowLimits } from '../../evidence/supported-flow-limits.ts';
+import { widest } from '../../knowledge/families.ts';
+import type { FlowLimit } from '../../knowledge/flow-limits.ts';
+import { highestDiffusivity, roomTemperature } from '../../knowledge/melt-heat.ts';
+import { flowAtCoreTemperature } from '../../physics/melt-zone.ts';
+import { highestStated } from '../../registry/stated.ts';
+import type { CubicMillimetresPerSecond, DegreesCelsius } from '../../units/canonical.ts';
+import { shown, shownNumber } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** On top of favourable values throughout, for swirl at the inlet and other help (common practice, no source). */
+const generousFactor = 1.5;
+
+export const meltZone: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/melt-zone',
+  severity: 'warning',
+  statement: 'The melt zone is long enough to soften the core of the strand at the flow stated.',
+  rationale:
+    'A strand that leaves a plain tube with a hard core blocks the nozzle; only a split core melts faster.',
+  source:
+    'Conduction in a cylinder: Incropera et al., Fundamentals of Heat and Mass Transfer, section 5.6; an amorphous polymer softens at its glass transition: Osswald et al., Additive Manufacturing 22 (2018) 51-59.',
+  formula: `Q = ${generousFactor} pi a L/Fo(theta), a diffusivity, L melt zone, theta = (T_softening - T_nozzle)/(T_room - T_nozzle)`,
+  example: {
+    kind: 'machine',
+    bad: `
+hotEnds:
+  - id: main
+    filamentDiameter: 1.75 mm
+    meltZoneLength:
+      - {value: 5 mm, basis: claimed, source: plumstead-wren-sheet}
+    nozzles:
+      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
+    meltFlow:
+      - value: 60 mm3/s
+        basis: claimed
+        source: plumstead-wren-sheet
+        at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}`,
+    good: `
+hotEnds:
+  - id: main
+    filamentDiameter: 1.75 mm
+    meltZoneLength:
+      - {value: 24 mm, basis: claimed, source: plumstead-wren-sheet}
+    nozzles:
+      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
+    meltFlow:
+      - value: 60 mm3/s
+        basis: claimed
+        source: plumstead-wren-sheet
+        at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}`,
+  },
+  *check(profile, context) {
+    for (const limit of flowLimits(profile, context)) {
+      const length = highestStated(limit.hotEnd.meltZoneLength);
+      const bound = length === null ? null : plainTubeFlow(limit, length);
+      if (length === null || bound === null || limit.value <= bound.flow) continue;
+      yield {
+        path: limit.path,
+        part: 'value',
+        message: `${shown(limit.value, 'volumeFlow')} leaves the core of the strand below ${shown(bound.softening, 'temperature')}: a plain tube of ${shown(length, 'length')} softens up to ${shown(bound.flow, 'volumeFlow')} (assumed: diffusivity ${shownNumber(bound.diffusivity)} mm2/s, factor ${generousFactor})`,
+        found: shown(limit.value, 'volumeFlow'),
+        allowed: `up to ${shown(bound.flow, 'volumeFlow')}`,
+        help: 'Check the flow and the length of the melt zone. If the core of the melt zone is split, so that heat has a shorter way, acknowledge the finding with that reason.',
+      };
+    }
+  },
+};
+
+interface PlainTubeFlow {
+  readonly flow: CubicMillimetresPerSecond;
+  readonly softening: DegreesCelsius;
+  readonly diffusivity: number;
+}
+
+function plainTubeFlow(limit: FlowLimit, heatedLength: number): PlainTubeFlow | null {
+  const wall = limit.nozzleTemperature ?? widest(limit.families, 'nozzleTemperature')?.high ?? null;
+  const softening = lowestSoftening(limit);
+  if (wall === null || softening === null || softening >= wall || softening <= roomTemperature) return null;
+  const diffusivity = highestDiffusivity(limit);
+  const zone = { wallTemperature: wall, entryTemperature: roomTemperature, diffusivity, heatedLength };
+  return { flow: generousFactor * flowAtCoreTemperature(zone, softening), softening, diffusivity };
+}
+
+function lowestSoftening({ families }: FlowLimit): DegreesCelsius | null {
+  const crystalline = families.some(({ structure }) => structure === 'semiCrystalline');
+  return widest(families, crystalline ? 'melting' : 'glassTransition')?.low ?? null;
+}

@@ -1,0 +1,50 @@
+import { endsOf } from '../../knowledge/figure-outside.ts';
+import { dimensionsWithSign } from '../../knowledge/figure-signs.ts';
+import { shapes } from '../../registry/generated/shapes.ts';
+import { isObject, type Leaf, leavesOf, type Shape } from '../../registry/shape.ts';
+import { dimensionInfo } from '../../units/dimension.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const notPositive: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/not-positive',
+  severity: 'error',
+  statement:
+    'Lengths, masses, times, speeds, flows, powers and prices are above zero; shares are not negative.',
+  rationale: 'A zero stands for "unknown" in many sheets; here what is unknown is left out.',
+  source: 'Definition of the quantities: only temperatures, differences, levels and angles have a sign.',
+  example: {
+    kind: 'filament',
+    bad: 'diameterTolerance: 0 mm',
+    good: 'diameterTolerance: 0.03 mm',
+  },
+  *check(profile) {
+    for (const leaf of leavesOf('quantity', shapes[profile.kind], profile.data)) {
+      const { dimension } = leaf.shape;
+      if (!isAboveZero(leaf)) {
+        const text =
+          dimension === 'money' ? 'The sum of money' : `${shown(endsOf(leaf.value)[0] ?? 0, dimension)}`;
+        yield {
+          path: leaf.path,
+          part: 'value',
+          message: `${text} is not above zero, as every ${dimensionInfo[dimension].description} is that exists`,
+          ...(dimension !== 'money' && { found: text }),
+          allowed: dimension === 'ratio' ? '0 % and more' : 'above 0',
+          help: 'Write the value; leave the line out if it is not known.',
+        };
+      }
+    }
+  },
+};
+
+function isAboveZero({ shape: { dimension }, value }: Leaf<Extract<Shape, { type: 'quantity' }>>): boolean {
+  if (dimensionsWithSign.includes(dimension)) return true;
+  if (isObject(value) && typeof value.amount === 'number') return value.amount > 0;
+  const ends = endsOf(value);
+  const [first = 1, last = first] = ends;
+  // A range may begin at zero: a filament that need not be dried at all.
+  return dimension === 'ratio' || ends.length > 1
+    ? first >= 0 && (last > 0 || dimension === 'ratio')
+    : first > 0;
+}

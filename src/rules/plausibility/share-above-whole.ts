@@ -1,0 +1,38 @@
+import { endsOf } from '../../knowledge/figure-outside.ts';
+import { isShare } from '../../knowledge/figure-signs.ts';
+import { shapes } from '../../registry/generated/shapes.ts';
+import { leavesOf } from '../../registry/shape.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const shareAboveWhole: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/share-above-whole',
+  severity: 'error',
+  statement: 'A share of a whole is at most 100 %.',
+  rationale: 'A fan cannot run at more than full speed, and no filler makes up more than the filament.',
+  source: 'Definition of a share.',
+  example: {
+    kind: 'filament',
+    bad: `
+fan:
+  - {value: 30..500 %, basis: assumed, reason: Bench habit}`,
+    good: `
+fan:
+  - {value: 30..50 %, basis: assumed, reason: Bench habit}`,
+  },
+  *check(profile) {
+    for (const { path, shape, value } of leavesOf('quantity', shapes[profile.kind], profile.data)) {
+      const share = Math.max(...endsOf(value));
+      if (!isShare(shape.dimension, profile.kind, path) || share <= 1) continue;
+      yield {
+        path,
+        part: 'value',
+        message: `${shown(share, 'ratio')} is more than the whole`,
+        found: shown(share, 'ratio'),
+        allowed: 'up to 100 %',
+        help: 'Check the digits: 0.5 is 50 %, not 0.5 %.',
+      };
+    }
+  },
+};

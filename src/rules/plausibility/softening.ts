@@ -1,0 +1,54 @@
+import { type Envelope, familiesOf, familyNames, widest } from '../../knowledge/families.ts';
+import type { Polymer } from '../../registry/generated/documents.ts';
+import { stated } from '../../registry/stated.ts';
+import { shown, shownRange } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** Softening by other tests (Vicat, deflection under load) differs so much from the glass transition (common practice, no source). */
+const allowance = 20;
+
+export const softeningOutsideFamily: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/softening',
+  severity: 'warning',
+  statement:
+    'A filament softens near the glass transition of its family, or below its melting if it crystallises.',
+  rationale: 'Drying, bed and chamber are held against the softening: if it is wrong, they pass unseen.',
+  source: `Polymer profile of the family, glassTransition and melting; ${allowance} K of allowance are common practice, no source.`,
+  example: {
+    kind: 'filament',
+    bad: `
+softening:
+  - {value: 130 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+    good: `
+softening:
+  - {value: 77 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+  },
+  *check(profile, { registry }) {
+    if (profile.kind !== 'filament') return;
+    const families = familiesOf(profile.data, registry);
+    const band = softeningBand(families);
+    if (band === null) return;
+    const sane = { low: band.low - allowance, high: band.high + allowance };
+    for (const { path, value } of stated(profile.data.softening, ['softening'])) {
+      if (value >= sane.low && value <= sane.high) continue;
+      yield {
+        path,
+        part: 'value',
+        message: `A softening at ${shown(value, 'temperature')} does not fit ${familyNames(families)}, which softens within ${shownRange(band, 'temperature')}`,
+        found: shown(value, 'temperature'),
+        allowed: shownRange(sane, 'temperature'),
+        source: band.source,
+        help: 'State the glass transition of an amorphous grade; check digits, unit and polymer.',
+      };
+    }
+  },
+};
+
+function softeningBand(families: readonly Polymer[]): Envelope | null {
+  const glass = widest(families, 'glassTransition');
+  const crystalline = families.some(({ structure }) => structure === 'semiCrystalline');
+  if (glass === null || !crystalline) return glass;
+  const melting = widest(families, 'melting');
+  return melting && { low: glass.low, high: melting.high, source: melting.source };
+}

@@ -1,0 +1,48 @@
+import { isStrand } from '../../knowledge/strands.ts';
+import type { AnyProfile } from '../../registry/profile.ts';
+import type { Path } from '../../registry/shape.ts';
+import type { Millimetres } from '../../units/canonical.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+const nominalDiameters: readonly Millimetres[] = [1.75, 2.85, 3];
+/** Between two strands of 1.75 mm at the ends of the widest tolerance. */
+const allowance: Millimetres = 0.1;
+
+export const strandDiameter: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/strand-diameter',
+  severity: 'warning',
+  statement: 'Strands and the hot ends for them are made for 1.75 mm, 2.85 mm or 3.00 mm.',
+  rationale:
+    'A diameter between them is mostly a reading of one place on one strand, where the nominal one is wanted.',
+  source: 'Common practice, no source: the nominal diameters that filament is sold in.',
+  example: {
+    kind: 'filament',
+    bad: 'diameter: 1.57 mm',
+    good: 'diameter: 1.75 mm',
+  },
+  *check(profile) {
+    for (const { path, diameter } of diametersOf(profile)) {
+      const near = nominalDiameters.some((nominal) => Math.abs(diameter - nominal) <= allowance);
+      if (near || !isStrand(diameter)) continue;
+      yield {
+        path,
+        part: 'value',
+        message: `${shown(diameter, 'length')} is no diameter that filament is sold in`,
+        found: shown(diameter, 'length'),
+        allowed: nominalDiameters.map((nominal) => shown(nominal, 'length')).join(', '),
+        help: 'Write the nominal diameter; readings of the strand belong into a trial.',
+      };
+    }
+  },
+};
+
+function diametersOf(profile: AnyProfile): { path: Path; diameter: Millimetres }[] {
+  if (profile.kind === 'filament') return [{ path: ['diameter'], diameter: profile.data.diameter }];
+  if (profile.kind !== 'machine') return [];
+  return profile.data.hotEnds.map(({ filamentDiameter }, index) => ({
+    path: ['hotEnds', index, 'filamentDiameter'],
+    diameter: filamentDiameter,
+  }));
+}

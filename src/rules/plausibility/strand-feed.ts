@@ -1,0 +1,55 @@
+import { flowLimits } from '../../evidence/supported-flow-limits.ts';
+import { fastestFeed } from '../../knowledge/strands.ts';
+import { strandFeed as feedOfFlow, flowOfFeed } from '../../physics/strand.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const strandFeed: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/strand-feed',
+  severity: 'warning',
+  statement: 'A stated flow feeds the strand no faster than drives push it, about 60 mm/s.',
+  rationale: 'Beyond it the teeth of the drive shave the strand; such a flow was calculated, not extruded.',
+  source:
+    'Go & Hart, Additive Manufacturing 18 (2017) 276-284 (from memory): 78 mm3/s, which is 33 mm/s in 1.75 mm; twice that is common practice, no source.',
+  formula: 'v = 4Q/(pi d^2), Q flow, d diameter of the strand; v <= 60 mm/s',
+  example: {
+    kind: 'machine',
+    bad: `
+hotEnds:
+  - id: main
+    filamentDiameter: 1.75 mm
+    nozzles:
+      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
+    meltFlow:
+      - value: 150 mm3/s
+        basis: claimed
+        source: plumstead-wren-sheet
+        at: {nozzle: hs-0.6, polymer: PS-HI, nozzleTemperature: 230 Cel}`,
+    good: `
+hotEnds:
+  - id: main
+    filamentDiameter: 1.75 mm
+    nozzles:
+      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
+    meltFlow:
+      - value: 32 mm3/s
+        basis: claimed
+        source: plumstead-wren-sheet
+        at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}`,
+  },
+  *check(profile, context) {
+    for (const { path, value, hotEnd, filament } of flowLimits(profile, context)) {
+      const diameter = filament?.diameter ?? hotEnd.filamentDiameter;
+      if (diameter <= 0 || feedOfFlow(value, diameter) <= fastestFeed) continue;
+      yield {
+        path,
+        part: 'value',
+        message: `${shown(value, 'volumeFlow')} feeds the ${shown(diameter, 'length')} strand at ${shown(feedOfFlow(value, diameter), 'speed')}, faster than drives push it`,
+        found: shown(value, 'volumeFlow'),
+        allowed: `up to ${shown(flowOfFeed(fastestFeed, diameter), 'volumeFlow')}, ${fastestFeed} mm/s`,
+        help: 'Check the digits and the unit of the flow and the diameter of the strand.',
+      };
+    }
+  },
+};

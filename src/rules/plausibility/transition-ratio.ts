@@ -1,0 +1,59 @@
+import { type Envelope, widest } from '../../knowledge/families.ts';
+import { type Stated, stated } from '../../registry/stated.ts';
+import type { Range } from '../../units/canonical.ts';
+import { shown, shownNumber, shownRange } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** Of symmetrical and unsymmetrical chains of all kinds, with some room. */
+const ratios = { low: 0.38, high: 0.88 };
+const absoluteZero = -273.15;
+
+export const transitionRatio: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/transition-ratio',
+  severity: 'warning',
+  statement: 'Glass transition over melting, both in kelvin, is near two thirds, as of all polymers.',
+  rationale:
+    'The two rise together with the stiffness of the chain: a pair that does not fit holds a slip, often °F.',
+  source:
+    'Van Krevelen & te Nijenhuis, Properties of Polymers, 4th ed. (2009), chapter 6 (Boyer-Beaman rule), from memory: 0.5 to 0.8 for most polymers.',
+  formula: `${ratios.low} <= T_g/T_m <= ${ratios.high}, middles of the ranges, in kelvin`,
+  example: {
+    kind: 'polymer',
+    bad: `
+melting:
+  - {value: 90..110 Cel, basis: published, source: invented-plastics-tables}`,
+    good: `
+melting:
+  - {value: 160..180 Cel, basis: published, source: invented-plastics-tables}`,
+  },
+  *check(profile) {
+    if (profile.kind !== 'polymer') return;
+    const melting = widest([profile.data], 'melting');
+    const glass = widest([profile.data], 'glassTransition');
+    if (melting === null || glass === null || glass.low > melting.low) return;
+    for (const transition of stated(profile.data.glassTransition, ['glassTransition'])) {
+      const ratio = middle(transition.value) / middle(melting);
+      if (ratio < ratios.low || ratio > ratios.high) yield misfit(transition, melting, ratio);
+    }
+  },
+};
+
+function misfit({ path, value }: Stated<Range>, melting: Envelope, ratio: number) {
+  const bounds = [ratios.low, ratios.high].map((bound) =>
+    shown(bound * middle(melting) + absoluteZero, 'temperature'),
+  );
+  return {
+    path,
+    part: 'value',
+    message: `A glass transition of ${shownRange(value, 'temperature')} is ${shownNumber(Number(ratio.toPrecision(2)))} times the melting, ${shownRange(melting, 'temperature')}, in kelvin; polymers have ${ratios.low} to ${ratios.high}`,
+    found: shownRange(value, 'temperature'),
+    allowed: `its middle from ${bounds.join(' to ')}`,
+    help: 'Check both against their sources: °F under Cel, a lost digit, the transition of another polymer.',
+  } as const;
+}
+
+/** Middle of a range of temperatures, in kelvin. */
+function middle({ low, high }: Range): number {
+  return (low + high) / 2 - absoluteZero;
+}

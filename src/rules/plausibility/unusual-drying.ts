@@ -1,0 +1,51 @@
+import { familiesOf, familyNames, widest } from '../../knowledge/families.ts';
+import { softeningOf } from '../../knowledge/softening.ts';
+import { stated } from '../../registry/stated.ts';
+import { shown, shownRange } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** Colder is slower, but does no harm; hotter ages the polymer (common practice, no source). */
+const allowance = { below: 30, above: 20 };
+
+export const unusualDrying: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/unusual-drying',
+  severity: 'warning',
+  statement: 'A filament is dried near the temperatures at which its family is dried.',
+  rationale: 'Much colder it stays wet, much hotter it yellows or sticks; both are often slips of a unit.',
+  source: `Polymer profile of the family, dryingTemperature; ${allowance.below} K below and ${allowance.above} K above it are common practice, no source.`,
+  example: {
+    kind: 'filament',
+    bad: `
+softening:
+  - {value: 90 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}
+dryingTemperature:
+  - {value: 88 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+    good: `
+softening:
+  - {value: 90 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}
+dryingTemperature:
+  - {value: 65 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+  },
+  *check(profile, { registry }) {
+    if (profile.kind !== 'filament') return;
+    const families = familiesOf(profile.data, registry);
+    const usual = widest(families, 'dryingTemperature');
+    const softening = softeningOf(profile.data, families);
+    if (usual === null) return;
+    const sane = { low: usual.low - allowance.below, high: usual.high + allowance.above };
+    for (const { path, value } of stated(profile.data.dryingTemperature, ['dryingTemperature'])) {
+      const fuses = softening !== null && value > softening.value;
+      if (fuses || (value >= sane.low && value <= sane.high)) continue;
+      yield {
+        path,
+        part: 'value',
+        message: `Drying at ${shown(value, 'temperature')} is unusual: ${familyNames(families)} is dried at ${shownRange(usual, 'temperature')}`,
+        found: shown(value, 'temperature'),
+        allowed: shownRange(sane, 'temperature'),
+        source: usual.source,
+        help: 'Check the digits and the unit against the sheet.',
+      };
+    }
+  },
+};

@@ -1,0 +1,47 @@
+import {
+  fillerAllowance,
+  impossibleEnd,
+  nozzleEnvelope,
+  unquestioned,
+  usualAllowance,
+} from '../../knowledge/nozzle-envelope.ts';
+import { nozzleTemperatures } from '../../knowledge/nozzle-temperature-places.ts';
+import { shown, shownRange } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const unusualNozzleTemperature: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/unusual-nozzle-temperature',
+  severity: 'warning',
+  statement: 'A nozzle temperature lies near the usual ones of the polymer family.',
+  rationale:
+    'Settings far from the usual ones are either slips or belong to a special grade, which is worth a note.',
+  source: `Polymer profile of the family, nozzleTemperature; ${usualAllowance} K of allowance, ${fillerAllowance} K more for fillers: common practice, no source.`,
+  example: {
+    kind: 'filament',
+    bad: `
+nozzleTemperature:
+  - {value: 200..255 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+    good: `
+nozzleTemperature:
+  - {value: 210..255 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+  },
+  *check(profile, { registry }) {
+    for (const { path, range, families, filled } of nozzleTemperatures(profile, registry)) {
+      const envelope = nozzleEnvelope(families);
+      const sane = unquestioned(envelope, filled);
+      if (sane === null || envelope.usual === null || impossibleEnd(range, envelope) !== null) continue;
+      if (range.low >= sane.low && range.high <= sane.high) continue;
+      const value = range.low < sane.low ? range.low : range.high;
+      yield {
+        path,
+        part: 'value',
+        message: `A nozzle temperature of ${shown(value, 'temperature')} is unusual: the family is extruded at ${shownRange(envelope.usual, 'temperature')}`,
+        found: shown(value, 'temperature'),
+        allowed: shownRange(sane, 'temperature'),
+        source: envelope.usual.source,
+        help: 'Check it against the sheet; if the grade really wants it, acknowledge the finding with the reason.',
+      };
+    }
+  },
+};

@@ -1,0 +1,65 @@
+import { endsOf, figuresOutside } from '../../knowledge/figure-outside.ts';
+import { type RangeSpan, rangeSpans } from '../../knowledge/range-spans.ts';
+import { shapes } from '../../registry/generated/shapes.ts';
+import { shapeAt, toPointer } from '../../registry/shape.ts';
+import { statementsOf } from '../../registry/statement.ts';
+import type { Range } from '../../units/canonical.ts';
+import { shownNumber, shownRange } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const wideRange: ProfileRule = {
+  judges: 'profile',
+  code: 'plausibility/wide-range',
+  severity: 'warning',
+  statement: 'The ends of one stated range are not further apart than one family or product spans.',
+  rationale:
+    'Where one end has lost a digit the other is sane, and the range lets every slip of a filament pass.',
+  source:
+    'Common practice, no source: wider than any range of the families in Crawford, Plastics Engineering (1998), Table 1.8.',
+  example: {
+    kind: 'polymer',
+    bad: `
+specificHeatSolid:
+  - {value: 1.1..2.9 J/g/K, basis: published, source: invented-plastics-tables}`,
+    good: `
+specificHeatSolid:
+  - {value: 1.1..1.9 J/g/K, basis: published, source: invented-plastics-tables}`,
+  },
+  *check(profile) {
+    if (profile.kind !== 'polymer' && profile.kind !== 'filament') return;
+    const spans = rangeSpans[profile.kind];
+    const found = new Set([...figuresOutside(profile)].map(({ path }) => toPointer(path)));
+    for (const { path: at, statement } of statementsOf(profile)) {
+      const [property] = at;
+      const span =
+        typeof property === 'string' && Object.hasOwn(spans, property) ? spans[property] : undefined;
+      const path = [...at, 'value'];
+      const shape = shapeAt(shapes[profile.kind], path);
+      const [low, high] = endsOf(statement.value);
+      if (span === undefined || shape?.type !== 'quantity' || low === undefined || high === undefined)
+        continue;
+      if (found.has(toPointer(path)) || !isWider({ low, high }, span)) continue;
+      const range = shownRange({ low, high }, shape.dimension);
+      yield {
+        path,
+        part: 'value',
+        message: `The ends of ${range} are further apart than one ${profile.kind === 'polymer' ? 'family' : 'product'} spans (${spanText(span)})`,
+        found: range,
+        allowed: spanText(span),
+        help: 'Check both ends against the source: a lost digit, a decimal point, the unit of one of them.',
+      };
+    }
+  },
+};
+
+function isWider({ low, high }: Range, span: RangeSpan): boolean {
+  if ('kelvin' in span) return high - low > span.kelvin;
+  // A range from zero says "up to", and has no factor.
+  return low > 0 && high > span.factor * low;
+}
+
+function spanText(span: RangeSpan): string {
+  return 'kelvin' in span
+    ? `up to ${shownNumber(span.kelvin)} K apart`
+    : `up to a factor of ${shownNumber(span.factor)} apart`;
+}

@@ -1,0 +1,30 @@
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const feedstock: ProfileRule = {
+  judges: 'profile',
+  code: 'safety/feedstock',
+  severity: 'error',
+  statement: 'No filament is made of a polymer that is not to be extruded.',
+  rationale: 'Hot PVC gives off hydrogen chloride: it poisons people and eats the machine.',
+  source:
+    'Polymer profile of the family, feedstock; Hilado, Flammability Handbook for Plastics (1998), pp. 41-44: PVC gives off HCl from 200 Cel.',
+  example: {
+    kind: 'polymer',
+    bad: 'feedstock: false',
+    good: 'feedstock: true',
+  },
+  *check(profile, { registry }) {
+    if (profile.kind !== 'filament') return;
+    const family = registry.polymer.get(profile.data.polymer)?.data;
+    if (family === undefined || family.feedstock) return;
+    const emissions = (family.emissions ?? []).join(', ');
+    yield {
+      path: ['polymer'],
+      part: 'value',
+      message: `${family.id} must not be used as a feedstock${emissions === '' ? '' : `: it gives off ${emissions}`}`,
+      found: family.id,
+      source: `polymers/${family.id}.yaml, feedstock and cautions`,
+      help: 'Take the filament out of use, and follow its safety data sheet and local codes. Correct the polymer if it is another one.',
+    };
+  },
+};

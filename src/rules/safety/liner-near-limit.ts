@@ -1,0 +1,47 @@
+import { linerLimits, linerTemperatures } from '../../knowledge/liner-places.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const linerNearLimit: ProfileRule = {
+  judges: 'profile',
+  code: 'safety/liner-near-limit',
+  severity: 'warning',
+  statement: 'A hot end with a polymer liner keeps its distance from what the liner bears, 250 Cel.',
+  rationale: 'Thermometers in hot ends are off by some kelvin, and the liner ages faster the hotter it is.',
+  source:
+    'Common practice, no source, from memory: 240 Cel to 260 Cel as the limit of PTFE in a heated filament path.',
+  example: {
+    kind: 'machine',
+    bad: `
+hotEnds:
+  - id: main
+    filamentDiameter: 1.75 mm
+    temperatureLimit:
+      - {value: 260 Cel, basis: claimed, source: plumstead-wren-sheet}
+    liner: polymer
+    nozzles:
+      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}`,
+    good: `
+hotEnds:
+  - id: main
+    filamentDiameter: 1.75 mm
+    temperatureLimit:
+      - {value: 250 Cel, basis: claimed, source: plumstead-wren-sheet}
+    liner: polymer
+    nozzles:
+      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}`,
+  },
+  *check(profile, { registry }) {
+    for (const { path, value, hotEnd } of linerTemperatures(profile, registry)) {
+      if (value <= linerLimits.low || value > linerLimits.high) continue;
+      yield {
+        path,
+        part: 'value',
+        message: `At ${shown(value, 'temperature')} the polymer liner of hot end "${hotEnd.id}" is near the point where it gives off fumes`,
+        found: shown(value, 'temperature'),
+        allowed: `up to ${shown(linerLimits.low, 'temperature')} with a polymer liner`,
+        help: 'Keep below it, replace the liner by the manual of the machine, and ventilate.',
+      };
+    }
+  },
+};

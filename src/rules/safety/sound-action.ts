@@ -1,0 +1,36 @@
+import { exposureActionLevels } from '../../physics/sound-limits.ts';
+import { stated } from '../../registry/stated.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const soundAction: ProfileRule = {
+  judges: 'profile',
+  code: 'safety/sound-action',
+  severity: 'warning',
+  statement: 'A machine stays below the sound level at which employers have to act, 80 dB(A).',
+  rationale: 'Whoever works a day beside it must be told of the risk and offered hearing protection.',
+  source: 'Directive 2003/10/EC, article 3(1)(c): lower exposure action value, L_EX,8h = 80 dB(A).',
+  example: {
+    kind: 'machine',
+    bad: `
+soundLevel:
+  - {value: '82 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}`,
+    good: `
+soundLevel:
+  - {value: '52 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}`,
+  },
+  *check(profile) {
+    if (profile.kind !== 'machine') return;
+    for (const { path, value } of stated(profile.data.soundLevel, ['soundLevel'])) {
+      if (value < exposureActionLevels.lowerAction) continue;
+      yield {
+        path,
+        part: 'value',
+        message: `${shown(value, 'soundLevel')} at 1 m reaches the level at which law asks for action if somebody stays beside it for eight hours`,
+        found: shown(value, 'soundLevel'),
+        allowed: `below ${exposureActionLevels.lowerAction} dB(A) over eight hours`,
+        help: 'Check the reading; else enclose the machine by its manual, keep away, and ask qualified people: local codes say from which level on hearing is to be protected.',
+      };
+    }
+  },
+};

@@ -1,0 +1,37 @@
+import { emissionStatementLevels, exposureActionLevels } from '../../physics/sound-limits.ts';
+import { stated } from '../../registry/stated.ts';
+import { shown } from '../../units/wording.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const soundStatement: ProfileRule = {
+  judges: 'profile',
+  code: 'safety/sound-statement',
+  severity: 'note',
+  statement: 'A machine above 70 dB(A) has instructions that state its sound level.',
+  rationale: 'Above it the maker has to state the level; a claim without it should be asked for.',
+  source: 'Directive 2006/42/EC, annex I, 1.7.4.2(u): emission sound pressure level above 70 dB(A).',
+  example: {
+    kind: 'machine',
+    bad: `
+soundLevel:
+  - {value: '73 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}`,
+    good: `
+soundLevel:
+  - {value: '69 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}`,
+  },
+  *check(profile) {
+    if (profile.kind !== 'machine') return;
+    for (const { path, value } of stated(profile.data.soundLevel, ['soundLevel'])) {
+      if (value <= emissionStatementLevels.pressureStatement || value >= exposureActionLevels.lowerAction)
+        continue;
+      yield {
+        path,
+        part: 'value',
+        message: `${shown(value, 'soundLevel')} is a level that the instructions of the machine must state`,
+        found: shown(value, 'soundLevel'),
+        allowed: `up to ${emissionStatementLevels.pressureStatement} dB(A) without a statement`,
+        help: 'Compare it with the manual, follow local codes, and place the machine away from where people work all day.',
+      };
+    }
+  },
+};

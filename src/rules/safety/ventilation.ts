@@ -1,0 +1,54 @@
+import { vapoursOf } from '../../knowledge/harmful-vapours.ts';
+import { familiesOnMachine } from '../../knowledge/materials-on-machine.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const ventilation: ProfileRule = {
+  judges: 'profile',
+  code: 'safety/ventilation',
+  severity: 'note',
+  statement: 'What gives off harmful vapours is not printed on an open machine without thought for the air.',
+  rationale: 'An open machine gives everything that the melt gives off to the room.',
+  source:
+    'Azimi et al., Environ. Sci. Technol. 50 (2016) 1260-1268: styrene about 10 ug/min to 110 ug/min, caprolactam about 2 ug/min to 180 ug/min.',
+  example: {
+    kind: 'machine',
+    bad: `
+hotEnds:
+  - id: main
+    filamentDiameter: 1.75 mm
+    nozzles:
+      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
+    meltFlow:
+      - value: 30 mm3/s
+        basis: claimed
+        source: plumstead-wren-sheet
+        at: {nozzle: hs-0.6, polymer: PS-HI, nozzleTemperature: 240 Cel}
+chamber: {enclosed: false, heated: false, sensed: false}`,
+    good: `
+hotEnds:
+  - id: main
+    filamentDiameter: 1.75 mm
+    nozzles:
+      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
+    meltFlow:
+      - value: 30 mm3/s
+        basis: claimed
+        source: plumstead-wren-sheet
+        at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}
+chamber: {enclosed: false, heated: false, sensed: false}`,
+  },
+  *check(profile, { registry }) {
+    if (profile.kind !== 'machine' || profile.data.chamber.enclosed) return;
+    const families = familiesOnMachine(profile.data, registry).filter(
+      (family) => vapoursOf(family).length > 0,
+    );
+    if (families.length === 0) return;
+    const named = families.map((family) => `${family.id} (${vapoursOf(family).join(', ')})`).join(', ');
+    yield {
+      path: ['chamber', 'enclosed'],
+      part: 'value',
+      message: `The machine is open and runs what gives off harmful vapours: ${named}`,
+      help: 'Extract the air or ventilate the room; follow the safety data sheets and local codes, and ask qualified people where in doubt.',
+    };
+  },
+};

@@ -1,8 +1,0 @@
-import type { Millimetres } from '../units/canonical.ts';
-
-/** Diameters that a strand can have at all; further out the figure itself is judged (common practice, no source). */
-const strands = { low: 1, high: 4 };
-
-export function isStrand(diameter: Millimetres): boolean {
-  return diameter >= strands.low && diameter <= strands.high;
-}

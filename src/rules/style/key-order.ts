@@ -1,0 +1,30 @@
+import { reorderKeys } from '../../registry/fix/fix-key-order.ts';
+import { quote } from '../../text/quote.ts';
+import type { DocumentRule } from '../engine/rule.ts';
+
+export const keyOrder: DocumentRule = {
+  judges: 'document',
+  code: 'style/key-order',
+  severity: 'note',
+  statement: 'The keys of a profile stand in the order of its schema.',
+  rationale: 'In one order two profiles can be read side by side, and a change shows as what it is.',
+  source: 'Format of the registry: schema/*.schema.json list the keys in their order.',
+  example: {
+    kind: 'machine',
+    bad: 'maker: Plumstead\nname: Wren',
+    good: 'name: Wren\nmaker: Plumstead',
+  },
+  *check({ kind, source, yaml }) {
+    const reordering = reorderKeys(source.text, yaml, kind);
+    if (reordering === null) return;
+    const { key, after } = reordering;
+    yield {
+      path: [key],
+      part: 'key',
+      message: `"${quote(key)}" stands below "${quote(after)}", but above it in the schema`,
+      found: quote(key),
+      allowed: `above "${quote(after)}"`,
+      help: 'Move the key with its value, or run `meltbounds check --fix`.',
+    };
+  },
+};

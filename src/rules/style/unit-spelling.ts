@@ -1,0 +1,32 @@
+import { respellings } from '../../registry/fix/fix-spelling.ts';
+import { quote } from '../../text/quote.ts';
+import type { DocumentRule } from '../engine/rule.ts';
+
+export const unitSpelling: DocumentRule = {
+  judges: 'document',
+  code: 'style/unit-spelling',
+  severity: 'note',
+  statement: 'A quantity is spelled as a number, one space and a UCUM code.',
+  rationale:
+    'One spelling for each unit makes profiles easy to search and to compare, by people and programs.',
+  source: 'The Unified Code for Units of Measure (UCUM), case-sensitive codes.',
+  example: {
+    kind: 'machine',
+    bad: 'envelope: {x: 220mm, y: 220 mm, z: 250 mm}',
+    good: 'envelope: {x: 220 mm, y: 220 mm, z: 250 mm}',
+  },
+  *check(document) {
+    for (const { path, written, canonical, isReadable } of respellings(document)) {
+      // What is not read is an error of form already.
+      if (!isReadable) continue;
+      yield {
+        path,
+        part: 'value',
+        message: `"${quote(written)}" is understood, but is not the spelling that profiles use`,
+        found: quote(written),
+        allowed: canonical,
+        help: `Write \`${canonical}\`, or run \`meltbounds check --fix\`.`,
+      };
+    }
+  },
+};

@@ -1,0 +1,18 @@
+import { element, type Markup } from '../../text/html-element.ts';
+import { htmlStyle } from './html-style.ts';
+
+/** Nothing may be loaded or run, whatever a text of a registry tries (W3C, Content Security Policy Level 3). */
+const policy = "default-src 'none'; style-src 'unsafe-inline'";
+
+/** A whole page that stands on its own, in English. */
+export function htmlPage(title: string, body: readonly Markup[]): string {
+  const head = element('head', {}, [
+    element('meta', { charset: 'utf-8' }),
+    element('meta', { 'http-equiv': 'Content-Security-Policy', content: policy }),
+    element('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
+    element('title', {}, [title]),
+    { markup: `<style>${htmlStyle}</style>` },
+  ]);
+  const page = element('html', { lang: 'en' }, [head, element('body', {}, body)]);
+  return `<!DOCTYPE html>\n${page.markup}\n`;
+}

@@ -1,0 +1,103 @@
+import { peakSpeedOfMove } from '../../physics/motion.ts';
+import type { Marker, Plot, PlotMark } from '../../plots/plot.ts';
+import { printedUnit } from '../../units/print-symbols.ts';
+import { clean } from '../derive/rounding.ts';
+import type { Bound, SpeedRow, SpeedTable } from '../derive/speed-table.ts';
+import { wordsOf } from '../write/words.ts';
+
+/** A feature's typical segment, and the speed that a move over it reaches at the acceleration of the feature. */
+interface Reach {
+  readonly features: readonly string[];
+  /** mm */
+  readonly segment: number;
+  /** mm/s2 */
+  readonly acceleration: number;
+  /** mm/s */
+  readonly speed: number;
+}
+
+/** A shape a feature, told apart without colour: as many as there are features. */
+const markers: readonly Marker[] = [
+  ...(['square', 'circle', 'dot', 'triangle'] as const),
+  ...(['openTriangle', 'diamond', 'openDiamond', 'cross'] as const),
+];
+
+/**
+ * The peak speed that a stop-to-stop move reaches against its length, at the largest acceleration of the table, with
+ * the typical segment of each feature at its own acceleration, and the top speed of the machine.
+ */
+export function reachableSpeedPlot({ rows }: SpeedTable): Plot | null {
+  const reaches = reachesOf(rows);
+  if (reaches.length === 0) return null;
+  const acceleration = Math.max(...reaches.map((reach) => reach.acceleration));
+  const longest = 1.1 * Math.max(...reaches.map(({ segment }) => segment));
+  const top = rows.flatMap(({ bounds }) => bounds).find(({ name }) => name === 'machine')?.speed;
+  const highest = Math.max(peakSpeedOfMove(longest, acceleration), top ?? 0);
+  return {
+    title: 'Reachable speed against segment length',
+    description: described(reaches, acceleration, top),
+    x: { quantity: 'length of the segment', unit: 'mm', range: [0, longest] },
+    y: { quantity: 'speed', unit: 'mm/s', range: [0, 1.06 * highest] },
+    marks: [
+      {
+        kind: 'line',
+        label: `peak at ${accelerationText(acceleration)}`,
+        points: curve(acceleration, longest),
+      },
+      ...reaches.map(
+        ({ features, segment, speed }, index): PlotMark => ({
+          kind: 'points',
+          label: features.map(wordsOf).join(', '),
+          marker: markers[index % markers.length] ?? 'dot',
+          points: [{ x: segment, y: speed }],
+        }),
+      ),
+      ...topMarks(top),
+    ],
+  };
+}
+
+function topMarks(top: number | undefined): PlotMark[] {
+  if (top === undefined) return [];
+  return [{ kind: 'level', axis: 'y', at: top, label: `top speed that tables use, ${clean(top)} mm/s` }];
+}
+
+/** Denser where the curve bends. */
+function curve(acceleration: number, longest: number) {
+  return Array.from({ length: 41 }, (_, index) => {
+    const x = longest * (index / 40) ** 2;
+    return { x, y: peakSpeedOfMove(x, acceleration) };
+  });
+}
+
+/** Features that share segment and acceleration share a point. */
+function reachesOf(rows: readonly SpeedRow[]): Reach[] {
+  const reaches = new Map<string, Reach>();
+  for (const feature of new Set(rows.map((row) => row.feature))) {
+    const motion = rows.find((row) => row.feature === feature)?.bounds.find(({ name }) => name === 'motion');
+    const segment = termOf(motion, 'L');
+    const acceleration = termOf(motion, 'a');
+    if (motion === undefined || segment === null || acceleration === null) continue;
+    const key = `${segment} ${acceleration}`;
+    const features = [...(reaches.get(key)?.features ?? []), feature];
+    reaches.set(key, { features, segment, acceleration, speed: motion.speed });
+  }
+  return [...reaches.values()];
+}
+
+function termOf(bound: Bound | undefined, symbol: string): number | null {
+  return bound?.terms.find((term) => term.symbol === symbol)?.value ?? null;
+}
+
+function described(reaches: readonly Reach[], acceleration: number, top: number | undefined): string {
+  const each = reaches.map(
+    ({ features, segment, acceleration: own, speed }) =>
+      `${features.map(wordsOf).join(', ')}: ${Math.floor(speed)} mm/s over ${segment} mm at ${accelerationText(own)}`,
+  );
+  const most = top === undefined ? '' : ` The top speed that tables use is ${clean(top)} mm/s.`;
+  return `A move from stop to stop at ${accelerationText(acceleration)} peaks at the square root of acceleration times length. ${each.join('; ')}.${most}`;
+}
+
+function accelerationText(value: number): string {
+  return `${value} ${printedUnit('mm/s2')}`;
+}

@@ -1,0 +1,85 @@
+import type { Marker, Plot, PlotMark, PlotPoint } from '../../plots/plot.ts';
+import type { BoundName, SpeedRow, SpeedTable } from '../derive/speed-table.ts';
+import { wordsOf } from '../write/words.ts';
+import { spreadLabels } from './spread-labels.ts';
+
+/** One shape a bound, told apart without colour. */
+const markers: Readonly<Record<BoundName, Marker>> = {
+  melt: 'dot',
+  motion: 'openTriangle',
+  cooling: 'openDiamond',
+  machine: 'square',
+  quality: 'cross',
+};
+
+/** Height of a label, and how far its middle stands above its place, as shares of the height of the axis. */
+const labelShare = 1 / 16;
+const aboveShare = 1 / 24;
+
+/**
+ * Speed against layer height at the narrowest line, a line a printed feature, its name at the end; the shape of each
+ * point is the bound that holds the speed. Travel moves do not depend on the layer. Null where there is one layer height.
+ */
+export function speedByHeightPlot({ rows }: SpeedTable): Plot | null {
+  const width = Math.min(...rows.map(({ lineWidth }) => lineWidth));
+  const shown = rows.filter(({ lineWidth, feature }) => lineWidth === width && feature !== 'travel');
+  const heights = shown.map(({ layerHeight }) => layerHeight);
+  const [low, high] = [Math.min(...heights), Math.max(...heights)];
+  if (!(high > low)) return null;
+  const top = 1.06 * Math.max(...shown.map(({ speed }) => speed));
+  const span = high - low;
+  const right = high + 0.36 * span;
+  return {
+    title: `Speed against layer height, line ${width} mm wide`,
+    description: `${describedLines(shown)} The shape of a point says what holds the speed there.`,
+    x: { quantity: 'layer height', unit: 'mm', range: [low - 0.06 * span, right] },
+    y: { quantity: 'speed', unit: 'mm/s', range: [0, top] },
+    marks: [...linesByFeature(shown, high, 0.035 * span, top), ...boundPoints(shown)],
+  };
+}
+
+function linesByFeature(rows: readonly SpeedRow[], end: number, lead: number, top: number): PlotMark[] {
+  const lines = [...new Set(rows.map(({ feature }) => feature))].map((feature) => {
+    const points = rows.filter((row) => row.feature === feature).map(pointOf);
+    return { feature, points: points.sort((a, b) => a.x - b.x) };
+  });
+  const ends = lines.map(({ points }) => points.at(-1)?.y ?? 0);
+  const places = spreadLabels(ends, labelShare * top, [top / 36, top]);
+  return lines.flatMap(({ feature, points }, index): PlotMark[] => {
+    const y = places[index] ?? 0;
+    const leader = [
+      { x: end, y: ends[index] ?? 0 },
+      { x: end + lead, y },
+    ];
+    return [
+      { kind: 'line', points },
+      { kind: 'line', points: leader, style: 'dotted' },
+      { kind: 'note', at: { x: end + lead, y: y - aboveShare * top }, text: wordsOf(feature) },
+    ];
+  });
+}
+
+function boundPoints(rows: readonly SpeedRow[]): PlotMark[] {
+  const names: readonly BoundName[] = ['melt', 'motion', 'cooling', 'machine', 'quality'];
+  return names.flatMap((name): PlotMark[] => {
+    const points = rows.filter(({ bound }) => bound === name).map(pointOf);
+    return points.length === 0
+      ? []
+      : [{ kind: 'points', label: `held by ${name}`, marker: markers[name], points }];
+  });
+}
+
+function pointOf({ layerHeight, speed }: SpeedRow): PlotPoint {
+  return { x: layerHeight, y: speed };
+}
+
+function describedLines(rows: readonly SpeedRow[]): string {
+  const features = [...new Set(rows.map(({ feature }) => feature))];
+  const sentences = features.map((feature) => {
+    const steps = rows
+      .filter((row) => row.feature === feature)
+      .map(({ layerHeight, speed, bound }) => `${speed} mm/s at ${layerHeight} mm (${bound})`);
+    return `${wordsOf(feature)}: ${steps.join(', ')}`;
+  });
+  return `${sentences.join('; ')}.`;
+}

@@ -1,0 +1,48 @@
+import type { Dimension } from '../../units/dimension.ts';
+import type { Ground } from './sourced-value.ts';
+
+/** A number in a formula. */
+export interface Term {
+  /** Letter that stands for it in the formula. */
+  readonly symbol: string;
+  readonly what: string;
+  /** In the canonical unit of the dimension; a share is a fraction. */
+  readonly value: number;
+  readonly dimension: Dimension;
+  /** What it rests on; null where it is the result of an earlier calculation. */
+  readonly ground: Ground | null;
+}
+
+/** One step of the arithmetic behind a row, so that it can be followed by hand. */
+export interface Calculation {
+  readonly symbol: string;
+  readonly what: string;
+  /** The right-hand side, in the symbols of the terms: `Q * (1 - m) / A`. */
+  readonly formula: string;
+  readonly terms: readonly Term[];
+  /** What the formula gives, in the canonical unit of the dimension. */
+  readonly exact: number;
+  readonly dimension: Dimension;
+  /** How the result was rounded to the safe side; null where it was not. */
+  readonly rounded: {
+    readonly direction: 'down' | 'up';
+    readonly step: Ground;
+    readonly value: number;
+  } | null;
+}
+
+/** A term that rests on a ground whose value is a single number. */
+export function groundTerm(symbol: string, ground: Ground, value: number): Term {
+  return { symbol, what: ground.what, value, dimension: ground.dimension, ground };
+}
+
+/** A term that an earlier calculation gave. */
+export function resultTerm({ symbol, what, exact, dimension, rounded }: Calculation): Term {
+  return { symbol, what, value: rounded?.value ?? exact, dimension, ground: null };
+}
+
+/** The grounds of a calculation: of its terms, and of the step to which it was rounded. */
+export function groundsIn({ terms, rounded }: Calculation): Ground[] {
+  const used = terms.flatMap(({ ground }) => ground ?? []);
+  return rounded === null ? used : [...used, rounded.step];
+}

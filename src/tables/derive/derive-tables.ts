@@ -1,0 +1,96 @@
+import { reduceTrial } from '../../bench/reduce-trial.ts';
+import { features } from '../../knowledge/feature.ts';
+import { findPairing, type Pairing, type PairingRequest } from '../../knowledge/pairing.ts';
+import { compareText } from '../../registry/finding.ts';
+import type { Registry } from '../../registry/registry.ts';
+import { failure, type Result, success } from '../../result.ts';
+import { beadsOf } from './beads.ts';
+import { groundsIn } from './calculation.ts';
+import type { BareCondition } from './condition-row.ts';
+import { conditionRows } from './conditions.ts';
+import { evidenceFaults, faultWarnings } from './evidence-standing.ts';
+import { conditionFlags, flagsOf, flagWarnings } from './flag-rows.ts';
+import { type PairingLimits, pairingLimits } from './pairing-limits.ts';
+import type { Ground } from './sourced-value.ts';
+import { type BareRow, speedRow } from './speed-row.ts';
+import type { SpeedRow, SpeedTable } from './speed-table.ts';
+import { tableInputs } from './table-inputs.ts';
+import { policyFault } from './usable-policy.ts';
+
+/** How tables are derived. */
+export interface DeriveOptions {
+  /** Reduces a trial; a caller that derives many tables passes a function that remembers results. */
+  readonly reduce?: typeof reduceTrial;
+  /** False where only the numbers are wanted: no trial is reduced, and no row is flagged for its evidence. */
+  readonly judgesEvidence?: boolean;
+}
+
+/**
+ * Speeds, flows and temperatures for every feature, layer height and line width of a pairing: each the least of its
+ * bounds times the fraction of the policy, rounded to the safe side. All numbers in canonical units. The evidence of
+ * the limits is judged as `check` does; what does not hold is flagged in its rows and named in a warning. The error is
+ * a sentence for the user: an unknown id, a strand that does not fit, a policy that cannot be used or refuses a limit,
+ * or a pairing with no known melt limit.
+ */
+export function deriveTables(
+  registry: Registry,
+  request: PairingRequest,
+  { reduce = reduceTrial, judgesEvidence = true }: DeriveOptions = {},
+): Result<SpeedTable, string> {
+  const found = findPairing(registry, request);
+  if (!found.ok) return found;
+  const pairing = found.value;
+  const fault = policyFault(pairing.policy.id, pairing.policy.data);
+  if (fault !== null) return failure(fault);
+  const limits = pairingLimits(registry, pairing);
+  if (!limits.ok) return limits;
+  const beads = beadsOf(pairing);
+  const bare = features.flatMap((feature) =>
+    beads.feasible.flatMap((bead) => speedRow(pairing, limits.value, feature, bead) ?? []),
+  );
+  if (bare.some(({ speed, runUp }) => !(speed > 0 && Number.isFinite(runUp)))) {
+    return failure(nothingLeft(pairing));
+  }
+  const largestFlow = Math.max(0, ...bare.map(({ flow }) => flow));
+  const bareConditions = conditionRows(registry, pairing, limits.value, largestFlow);
+  const grounds = groundsOf(bare, bareConditions, limits.value);
+  const faults = judgesEvidence ? evidenceFaults(registry, grounds, reduce) : [];
+  const rows = bare.map((row): SpeedRow => ({ ...row, flags: flagsOf(row, limits.value, faults) }));
+  const conditions = bareConditions.map((condition) => ({
+    ...condition,
+    flags: conditionFlags(condition, limits.value, faults),
+  }));
+  return success({
+    machine: pairing.machine.id,
+    nozzle: pairing.nozzle.id,
+    nozzleDiameter: pairing.nozzle.diameter,
+    filament: pairing.filament.id,
+    policy: pairing.policy.id,
+    rows,
+    conditions,
+    meltLimits: limits.value.melt,
+    grounds,
+    inputs: tableInputs(registry, pairing, grounds),
+    warnings: [...beads.warnings, ...limits.value.warnings, ...faultWarnings(faults), ...flagWarnings(rows)],
+  });
+}
+
+function nothingLeft({ machine, filament }: Pairing): string {
+  return `No speed above 0 follows for ${filament.id} on ${machine.id}: look for a speed, acceleration or flow that is 0 or negative in their profiles.`;
+}
+
+/** Every ground that some row or condition rests on, and those of all melt limits, each once. */
+function groundsOf(
+  rows: readonly BareRow[],
+  conditions: readonly BareCondition[],
+  { melt }: PairingLimits,
+): Ground[] {
+  const all = new Map(melt.map(({ ground }) => [ground.key, ground]));
+  const ofRows = rows.flatMap(({ sizes, bounds, results }) =>
+    [...sizes, ...bounds, ...results].flatMap(groundsIn),
+  );
+  for (const ground of [...ofRows, ...conditions.flatMap(({ grounds }) => grounds)]) {
+    if (!all.has(ground.key)) all.set(ground.key, ground);
+  }
+  return [...all.values()].sort((a, b) => compareText(a.key, b.key));
+}

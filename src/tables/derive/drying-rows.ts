@@ -1,0 +1,146 @@
+import { familiesOf } from '../../knowledge/families.ts';
+import { conditionsOf, type Pairing } from '../../knowledge/pairing.ts';
+import { type Softening, softeningOf } from '../../knowledge/softening.ts';
+import type { Polymer } from '../../registry/generated/documents.ts';
+import type { Registry } from '../../registry/registry.ts';
+import { chooseStatement } from '../../registry/statement.ts';
+import type { DegreesCelsius } from '../../units/canonical.ts';
+import type { BareCondition } from './condition-row.ts';
+import { clean, roundDown, roundUp } from './rounding.ts';
+import { bareGround, type Ground, statedGround } from './sourced-value.ts';
+
+/** Setting of the machine's own dryer that is safe for the strand, and the time; nothing where no drying is stated. */
+export function dryingRows(registry: Registry, pairing: Pairing): BareCondition[] {
+  const { filament, policy } = pairing;
+  const stated = chooseStatement(filament.data.dryingTemperature, conditionsOf(pairing));
+  const time = chooseStatement(filament.data.dryingTime, conditionsOf(pairing));
+  const rows: BareCondition[] = [];
+  if (stated !== null) {
+    const ground = statedGround(filament, stated, 'drying temperature', 'temperature');
+    const families = familiesOf(filament.data, registry);
+    const softening = softeningOf(filament.data, families);
+    const grounds = [ground, ...softeningGrounds(registry, pairing, families), ...settingGrounds(pairing)];
+    rows.push(temperatureRow(pairing, stated.value, softening, grounds));
+  }
+  if (time !== null) {
+    const ground = statedGround(filament, time, 'drying time', 'time');
+    const hours = clean(roundUp(time.value, policy.data.rounding.time ?? 1) / 3600);
+    rows.push({
+      name: 'dryingTime',
+      flow: null,
+      window: { low: hours, high: hours },
+      unit: 'h',
+      grounds: [ground],
+      note: 'At the stated drying temperature; a colder dryer takes longer.',
+    });
+  }
+  return rows;
+}
+
+/** What says where the strand softens: its own profile, else the families that it is made of. */
+function softeningGrounds(registry: Registry, { filament }: Pairing, families: readonly Polymer[]): Ground[] {
+  const { softening = [] } = filament.data;
+  if (softening.length > 0) {
+    return softening.map((stated) => statedGround(filament, stated, 'softening', 'temperature'));
+  }
+  const isGlassy = families.some(
+    ({ structure, glassTransition = [] }) => structure === 'amorphous' && glassTransition.length > 0,
+  );
+  return families.flatMap(({ id, structure, glassTransition = [], melting = [] }) => {
+    const profile = registry.polymer.get(id);
+    if (profile === undefined || (isGlassy && structure !== 'amorphous')) return [];
+    const [stated, what] = isGlassy ? [glassTransition, 'glass transition'] : [melting, 'melting'];
+    return stated.map((statement) => statedGround(profile, statement, what, 'temperature'));
+  });
+}
+
+/** What the machine's own dryer can be set to, and how far below softening the house stays. */
+function settingGrounds({ machine, policy }: Pairing): Ground[] {
+  const { dryer } = machine.data;
+  const { dryingMargin } = policy.data;
+  return [
+    ...(dryer?.range === undefined
+      ? []
+      : [bareGround(machine, ['dryer', 'range'], 'settings of the dryer', 'temperature', dryer.range)]),
+    ...(dryer?.temperature === undefined
+      ? []
+      : [
+          bareGround(
+            machine,
+            ['dryer', 'temperature'],
+            'setting of the dryer',
+            'temperature',
+            dryer.temperature,
+          ),
+        ]),
+    ...(dryingMargin === undefined
+      ? []
+      : [
+          bareGround(
+            policy,
+            ['dryingMargin'],
+            'margin below softening',
+            'temperatureDifference',
+            dryingMargin,
+          ),
+        ]),
+  ];
+}
+
+/** What a dryer may be set to, or why it may not be used. */
+interface Setting {
+  readonly value: DegreesCelsius | null;
+  readonly note: string;
+}
+
+function temperatureRow(
+  pairing: Pairing,
+  stated: DegreesCelsius,
+  softening: Softening | null,
+  grounds: readonly Ground[],
+): BareCondition {
+  const margin = pairing.policy.data.dryingMargin ?? 0;
+  const safe = (softening?.value ?? Number.POSITIVE_INFINITY) - margin;
+  const { value, note } = settingOf(pairing, stated, safe, softening);
+  const window = value === null ? null : { low: value, high: value };
+  return { name: 'dryingTemperature', flow: null, window, unit: 'Cel', grounds, note };
+}
+
+function settingOf(
+  { machine, policy }: Pairing,
+  stated: DegreesCelsius,
+  safe: DegreesCelsius,
+  softening: Softening | null,
+): Setting {
+  const { dryer } = machine.data;
+  const wanted = roundDown(Math.min(stated, safe), policy.data.rounding.temperature ?? 1);
+  if (dryer?.setting === 'fixed' && dryer.temperature !== undefined) {
+    return dryer.temperature > safe
+      ? { value: null, note: doNotUse(`is fixed at ${dryer.temperature} Cel`, softening) }
+      : fixedSetting(dryer.temperature, stated);
+  }
+  if (dryer?.setting === 'adjustable' && dryer.range !== undefined) {
+    const { low, high } = dryer.range;
+    if (low > safe) return { value: null, note: doNotUse(`runs at ${low} Cel at least`, softening) };
+    const value = Math.max(Math.min(wanted, high), low);
+    return adjustedSetting(value, stated);
+  }
+  return { value: wanted, note: 'The machine has no dryer of its own that is known.' };
+}
+
+function fixedSetting(value: DegreesCelsius, stated: DegreesCelsius): Setting {
+  const side = value === stated ? '' : `, ${value > stated ? 'above' : 'below'} the ${stated} Cel asked for`;
+  return { value, note: `The dryer is fixed there${side}.` };
+}
+
+function adjustedSetting(value: DegreesCelsius, stated: DegreesCelsius): Setting {
+  if (value === stated) return { value, note: '' };
+  const [side, why] = value > stated ? ['Above', ': the dryer runs no cooler'] : ['Below', ''];
+  return { value, note: `${side} the ${stated} Cel asked for${why}.` };
+}
+
+function doNotUse(what: string, softening: Softening | null): string {
+  const why =
+    softening === null ? '' : ` The strand is soft above ${softening.text}, and the spool would fuse.`;
+  return `Do not use the dryer of the machine: it ${what}.${why}`;
+}

@@ -1,0 +1,71 @@
+import { groundsIn } from './calculation.ts';
+import type { BareCondition } from './condition-row.ts';
+import { contourFor } from './contour-limit.ts';
+import type { EvidenceFault } from './evidence-standing.ts';
+import type { PairingLimits } from './pairing-limits.ts';
+import { type RowFlag, rowFlags } from './row-flag.ts';
+import type { Ground } from './sourced-value.ts';
+import type { BareRow } from './speed-row.ts';
+import type { SpeedRow } from './speed-table.ts';
+
+/** What a reader must know of a row of speeds, in the order of `rowFlags`. */
+export function flagsOf(row: BareRow, limits: PairingLimits, faults: readonly EvidenceFault[]): RowFlag[] {
+  const used = new Set([...row.sizes, ...row.bounds].flatMap(groundsIn).map(({ key }) => key));
+  const binding = row.bounds.slice(0, 1).flatMap(groundsIn);
+  const untested = isContourUntested(row, limits) ? (['untested'] as const) : [];
+  return inOrder([...faultFlags(used, faults), ...untested, ...weakFlags(binding, limits)]);
+}
+
+/** What a reader must know of a condition, in the same order. */
+export function conditionFlags(
+  { grounds }: BareCondition,
+  limits: PairingLimits,
+  faults: readonly EvidenceFault[],
+): RowFlag[] {
+  const used = new Set(grounds.map(({ key }) => key));
+  return inOrder([...faultFlags(used, faults), ...weakFlags(grounds, limits)]);
+}
+
+function inOrder(flags: readonly RowFlag[]): RowFlag[] {
+  return rowFlags.filter((flag) => flags.includes(flag));
+}
+
+function faultFlags(used: ReadonlySet<string>, faults: readonly EvidenceFault[]): RowFlag[] {
+  return faults.filter(({ ground }) => used.has(ground.key)).map(({ flag }) => flag);
+}
+
+/** Flags of the limits among some grounds that rest on less than the policy asks for. */
+function weakFlags(grounds: readonly Ground[], limits: PairingLimits): RowFlag[] {
+  const keys = new Set(grounds.map(({ key }) => key));
+  const { topSpeed, acceleration, layerTime, melt, contour } = limits;
+  return [topSpeed, acceleration, layerTime, ...melt, ...contour]
+    .filter((limit) => limit !== null)
+    .filter(({ ground, isWeak }) => isWeak && keys.has(ground.key))
+    .map(({ cap }) => (cap === null ? 'weakBasis' : 'capped'));
+}
+
+/** A sentence for each kind of flag that the rows carry, but for those about evidence, which have their own. */
+export function flagWarnings(rows: readonly SpeedRow[]): string[] {
+  return rowFlags.flatMap((flag) => {
+    const sentence = sentences[flag];
+    return sentence !== undefined && rows.some(({ flags }) => flags.includes(flag)) ? [sentence] : [];
+  });
+}
+
+const sentences: Readonly<Partial<Record<RowFlag, string>>> = {
+  untested:
+    'Rows flagged untested: no contour speed was found at their layer height and acceleration, and the lowest known is used.',
+  weakBasis: 'Rows flagged weakBasis: what holds them rests on less than the policy asks for.',
+  capped:
+    'Rows flagged capped: what holds them rests on less than the policy asks for, and only a share of it is used.',
+};
+
+function isContourUntested(
+  { bounds, layerHeight, acceleration }: BareRow,
+  { contour }: PairingLimits,
+): boolean {
+  return (
+    bounds.some(({ name }) => name === 'quality') &&
+    contourFor(contour, layerHeight, acceleration)?.isTested === false
+  );
+}

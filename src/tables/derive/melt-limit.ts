@@ -1,0 +1,127 @@
+import { usualAcceptedDeficit } from '../../bench/flow-ladder/flow-ladder-settings.ts';
+import { conditionsOf, type Pairing } from '../../knowledge/pairing.ts';
+import type { Statement } from '../../registry/generated/documents.ts';
+import type { AnyProfile } from '../../registry/profile.ts';
+import type { Registry } from '../../registry/registry.ts';
+import { type Conditions, statementsByWeight, weakerBasis } from '../../registry/statement.ts';
+import { failure, type Result, success } from '../../result.ts';
+import type { DegreesCelsius, Fraction } from '../../units/canonical.ts';
+import { formatQuantity } from '../../units/format-quantity.ts';
+import { hottestSetting, nozzleWindow } from './nozzle-settings.ts';
+import { type UsableLimit, usableLimit } from './usable-limit.ts';
+
+/** The most melt that a pairing delivers at a nozzle temperature; `value` in mm3/s. */
+export interface MeltLimit extends UsableLimit {
+  readonly nozzleTemperature: DegreesCelsius;
+  /** Share of the flow that was missing at the limit, as its trial accepted; null where it rests on none. */
+  readonly acceptedDeficit: Fraction | null;
+}
+
+/** Melt limits, from the coolest nozzle temperature to the hottest, and what was left out. */
+export interface MeltLimits {
+  readonly limits: readonly MeltLimit[];
+  readonly warnings: readonly string[];
+}
+
+/**
+ * Melt limits of a pairing, which all rest on the same, strongest basis that there is. Left out are limits at
+ * temperatures that the hot end or the filament must not see, and those whose trial accepted a larger deficit than the
+ * policy does; one that accepted a smaller deficit is on the safe side. The error says why none can be used.
+ */
+export function meltLimits(registry: Registry, pairing: Pairing): Result<MeltLimits, string> {
+  const { filament, machine, hotEnd, policy } = pairing;
+  const byWeight = statementsByWeight(
+    [...(filament.data.meltFlow ?? []), ...(hotEnd.meltFlow ?? [])],
+    (statement) => withoutTemperature(statement.at ?? {}),
+    conditionsOf(pairing),
+  );
+  const strongest = byWeight[0]?.basis;
+  const limits = new Map<number, MeltLimit>();
+  const leftOut = new Map<number, string>();
+  for (const statement of byWeight.filter(({ basis }) => basis === strongest)) {
+    const temperature = temperatureOf(statement, pairing);
+    if (temperature === null || limits.has(temperature) || leftOut.has(temperature)) continue;
+    const fault = faultOf(registry, pairing, statement, temperature);
+    if (fault !== null) {
+      const limit = `${flow(statement)} at ${degrees(temperature)}`;
+      leftOut.set(temperature, `The limit of ${limit} is left out: ${fault}.`);
+      continue;
+    }
+    const profile: AnyProfile = filament.data.meltFlow?.includes(statement) ? filament : machine;
+    const usable = usableLimit(policy, 'meltFlow', profile, statement);
+    if (!usable.ok) return usable;
+    limits.set(temperature, meltLimit(registry, pairing, statement, temperature, usable.value));
+  }
+  const sorted = [...limits.values()].sort((a, b) => a.nozzleTemperature - b.nozzleTemperature);
+  const warnings = [...leftOut].sort(([a], [b]) => a - b).map(([, sentence]) => sentence);
+  return sorted.length > 0 ? success({ limits: sorted, warnings }) : failure(noLimit(pairing, warnings));
+}
+
+function withoutTemperature({ nozzleTemperature: _, ...rest }: Conditions): Conditions {
+  return rest;
+}
+
+/** A claim that names no temperature is read at the middle of the window of the filament. */
+function temperatureOf({ at }: Statement<number>, pairing: Pairing): DegreesCelsius | null {
+  const window = nozzleWindow(pairing)?.value;
+  return at?.nozzleTemperature ?? (window === undefined ? null : (window.low + window.high) / 2);
+}
+
+function faultOf(
+  registry: Registry,
+  pairing: Pairing,
+  statement: Statement<number>,
+  temperature: DegreesCelsius,
+): string | null {
+  const { filament, policy } = pairing;
+  const highest = hottestSetting(pairing);
+  if (temperature > highest) return `the hot end may be set to ${degrees(highest)} at most`;
+  const window = nozzleWindow(pairing)?.value;
+  if (window !== undefined && (temperature < window.low || temperature > window.high)) {
+    return `${filament.id} is to be printed at ${degrees(window.low)} to ${degrees(window.high)}`;
+  }
+  const deficit = deficitOf(registry, statement);
+  return deficit !== null && deficit > policy.data.acceptedDeficit * (1 + 1e-9)
+    ? `its trial ${statement.evidence} accepted a deficit of ${percent(deficit)}, more than the ${percent(policy.data.acceptedDeficit)} of the policy; reduce the ladder again with that`
+    : null;
+}
+
+function deficitOf(registry: Registry, { basis, evidence }: Statement<number>): Fraction | null {
+  const trial = basis !== 'measured' || evidence === undefined ? undefined : registry.trial.get(evidence);
+  return trial === undefined ? null : (trial.data.acceptedDeficit ?? usualAcceptedDeficit);
+}
+
+function meltLimit(
+  registry: Registry,
+  pairing: Pairing,
+  statement: Statement<number>,
+  nozzleTemperature: DegreesCelsius,
+  usable: UsableLimit,
+): MeltLimit {
+  const window = statement.at?.nozzleTemperature === undefined ? nozzleWindow(pairing) : null;
+  return {
+    ...usable,
+    nozzleTemperature,
+    basis: window === null ? usable.basis : weakerBasis(usable.basis, window.basis),
+    acceptedDeficit: deficitOf(registry, statement),
+  };
+}
+
+function noLimit({ machine, nozzle, filament }: Pairing, leftOut: readonly string[]): string {
+  const pairing = `${filament.id} on ${machine.id} with nozzle ${nozzle.id}`;
+  return leftOut.length === 0
+    ? `No melt flow is known for ${pairing}: run a flow ladder, reduce it and adopt its limit.`
+    : `No melt flow can be used for ${pairing}. ${leftOut.join(' ')}`;
+}
+
+function flow({ value }: Statement<number>): string {
+  return formatQuantity(value, 'volumeFlow', { significantDigits: 6 });
+}
+
+function degrees(value: DegreesCelsius): string {
+  return formatQuantity(value, 'temperature', { significantDigits: 6 });
+}
+
+function percent(value: Fraction): string {
+  return formatQuantity(value, 'ratio', { unit: '%', significantDigits: 4 });
+}

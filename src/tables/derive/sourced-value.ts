@@ -1,0 +1,80 @@
+import type { Statement } from '../../registry/generated/documents.ts';
+import type { AnyProfile } from '../../registry/profile.ts';
+import { type Path, toPointer } from '../../registry/shape.ts';
+import { type Basis, statementsOf } from '../../registry/statement.ts';
+import { locate } from '../../registry/yaml/yaml-document.ts';
+import type { Range } from '../../units/canonical.ts';
+import type { Dimension } from '../../units/dimension.ts';
+
+/** A number that a table uses, and what it rests on. */
+export interface Ground {
+  /** Unique in a table: kind, id and JSON pointer (RFC 6901) of the number. */
+  readonly key: string;
+  /** What the number is, such as `melt flow limit`. */
+  readonly what: string;
+  /** In the canonical unit of the dimension. */
+  readonly value: number | Range;
+  readonly dimension: Dimension;
+  /** Null for a house rule, and for a fact about how a machine is built. */
+  readonly basis: Basis | null;
+  readonly kind: AnyProfile['kind'];
+  readonly id: string;
+  readonly pointer: string;
+  /** File as the user would type it, and the line in it, from 1. */
+  readonly place: { readonly file: string; readonly line: number };
+  /** Id of the source that states it, if there is one. */
+  readonly source: string | null;
+  /** Where in the source it stands. */
+  readonly locator: string | null;
+  readonly reason: string | null;
+  /** Trial whose readings show it. */
+  readonly evidence: string | null;
+  readonly interval: Range | null;
+}
+
+/** A statement that a profile makes, as a ground. `place` of a statement that the file does not hold is line 1. */
+export function statedGround(
+  profile: AnyProfile,
+  statement: Statement<number> | Statement<Range>,
+  what: string,
+  dimension: Dimension,
+): Ground {
+  const placed = [...statementsOf(profile)].find((other) => other.statement === statement);
+  const path = [...(placed?.path ?? []), 'value'];
+  return {
+    ...bareGround(profile, path, what, dimension, statement.value),
+    basis: statement.basis,
+    source: statement.source ?? null,
+    locator: statement.locator ?? null,
+    reason: statement.reason ?? null,
+    evidence: statement.evidence ?? null,
+    interval: statement.interval ?? null,
+  };
+}
+
+/** A plain quantity of a profile, such as a house rule or the diameter of a nozzle, as a ground. */
+export function bareGround(
+  profile: AnyProfile,
+  path: Path,
+  what: string,
+  dimension: Dimension,
+  value: number | Range,
+): Ground {
+  const pointer = toPointer(path);
+  return {
+    key: `${profile.kind} ${profile.id} ${pointer}`,
+    what,
+    value,
+    dimension,
+    basis: null,
+    kind: profile.kind,
+    id: profile.id,
+    pointer,
+    place: { file: profile.source.path, line: locate(profile.yaml, path, 'value').line },
+    source: null,
+    locator: null,
+    reason: null,
+    evidence: null,
+    interval: null,
+  };
+}

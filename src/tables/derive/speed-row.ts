@@ -1,0 +1,156 @@
+import { type Feature, isPrinted } from '../../knowledge/feature.ts';
+import type { Pairing } from '../../knowledge/pairing.ts';
+import { beadArea, flowAtSpeed } from '../../physics/bead.ts';
+import { runUpLength } from '../../physics/motion.ts';
+import type { Dimension } from '../../units/dimension.ts';
+import type { Bead } from './beads.ts';
+import { boundsOf, type RowFrame } from './bounds.ts';
+import { type Calculation, groundTerm, resultTerm, type Term } from './calculation.ts';
+import type { MeltLimit } from './melt-limit.ts';
+import { type PairingLimits, usableValue } from './pairing-limits.ts';
+import { roundDown, roundUp } from './rounding.ts';
+import { bareGround, type Ground } from './sourced-value.ts';
+import type { Bound, SpeedRow } from './speed-table.ts';
+
+/** A row before the grounds that it rests on are judged; null where nothing bounds the feature. */
+export type BareRow = Omit<SpeedRow, 'flags'>;
+
+/** The row of a feature and a bead: the least of its bounds times the fraction of the policy, to the safe side. */
+export function speedRow(
+  pairing: Pairing,
+  limits: PairingLimits,
+  feature: Feature,
+  bead: Bead,
+): BareRow | null {
+  const area = areaOf(bead);
+  const acceleration = accelerationOf(pairing, limits, feature);
+  const { layerHeight, lineWidth } = bead;
+  const frame: RowFrame = {
+    feature,
+    layerHeight,
+    area: resultTerm(area),
+    acceleration: resultTerm(acceleration),
+  };
+  const bounds = boundsOf(pairing, limits, frame);
+  const [binding, next] = bounds;
+  if (binding === undefined) return null;
+  const speed = speedOf(pairing, feature, binding);
+  const flow = isPrinted(feature) ? flowOf(pairing, speed, area) : null;
+  const runUp = runUpOf(pairing, speed, acceleration);
+  return {
+    feature,
+    layerHeight,
+    lineWidth,
+    speed: resultTerm(speed).value,
+    flow: flow === null ? 0 : resultTerm(flow).value,
+    acceleration: resultTerm(acceleration).value,
+    bound: binding.name,
+    nozzleTemperature: feeding(pairing, limits, flow?.exact ?? 0).nozzleTemperature,
+    runUp: resultTerm(runUp).value,
+    basis: binding.basis,
+    bounds,
+    fraction: pairing.policy.data.fractions[feature],
+    runnerUp: next === undefined ? null : { name: next.name, slack: next.speed / binding.speed - 1 },
+    sizes: [bead.heightFrom, bead.widthFrom, area, acceleration],
+    results: [speed, ...(flow === null ? [] : [flow]), runUp],
+  };
+}
+
+/** The coolest melt limit that feeds a flow with the margin of the policy, else the largest. */
+function feeding({ policy }: Pairing, { melt, largestMelt }: PairingLimits, flow: number): MeltLimit {
+  return melt.find((limit) => usableValue(limit) * (1 - policy.data.flowMargin) >= flow) ?? largestMelt;
+}
+
+function areaOf({ layerHeight, lineWidth, heightFrom, widthFrom }: Bead): Calculation {
+  return {
+    ...unrounded('A', 'cross-section of the bead', 'area', beadArea(layerHeight, lineWidth)),
+    formula: 'h * (w - h) + pi * h^2 / 4',
+    terms: [resultTerm(heightFrom), resultTerm(widthFrom)],
+  };
+}
+
+/** The acceleration of a feature: the share of the machine's that the policy sets, in mm/s2, rounded down. */
+export function accelerationOf(
+  { policy }: Pairing,
+  { acceleration }: PairingLimits,
+  feature: Feature,
+): Calculation {
+  const fraction = policy.data.accelerationFractions[feature];
+  const path = ['accelerationFractions', feature];
+  const share = bareGround(policy, path, `share of the acceleration for ${feature}`, 'ratio', fraction);
+  const exact = usableValue(acceleration) * fraction;
+  const { ground, value, cap } = acceleration;
+  return {
+    ...unrounded('a', 'acceleration of the row', 'acceleration', exact),
+    formula: cap === null ? 'a0 * f' : 'a0 * c * f',
+    terms: [
+      groundTerm('a0', ground, value),
+      ...(cap === null ? [] : [groundTerm('c', cap.ground, cap.share)]),
+      groundTerm('f', share, fraction),
+    ],
+    rounded: down(stepOf({ policy }, 'acceleration', 'acceleration'), exact),
+  };
+}
+
+function speedOf(pairing: Pairing, feature: Feature, binding: Bound): Calculation {
+  const fraction = pairing.policy.data.fractions[feature];
+  const path = ['fractions', feature];
+  const share = bareGround(
+    pairing.policy,
+    path,
+    `share of the least bound for ${feature}`,
+    'ratio',
+    fraction,
+  );
+  const exact = binding.speed * fraction;
+  const least: Term = { ...resultTerm(binding), symbol: 'v1', what: `least bound: ${binding.name}` };
+  return {
+    ...unrounded('v', 'speed of the row', 'speed', exact),
+    formula: 'v1 * f',
+    terms: [least, groundTerm('f', share, fraction)],
+    rounded: down(stepOf(pairing, 'speed', 'speed'), exact),
+  };
+}
+
+function flowOf(pairing: Pairing, speed: Calculation, area: Calculation): Calculation {
+  const exact = flowAtSpeed(resultTerm(speed).value, area.exact);
+  return {
+    ...unrounded('q', 'flow of the row', 'volumeFlow', exact),
+    formula: 'v * A',
+    terms: [resultTerm(speed), resultTerm(area)],
+    rounded: down(stepOf(pairing, 'flow', 'volumeFlow'), exact),
+  };
+}
+
+function runUpOf(pairing: Pairing, speed: Calculation, acceleration: Calculation): Calculation {
+  const exact = runUpLength(resultTerm(speed).value, resultTerm(acceleration).value);
+  const step = stepOf(pairing, 'runUp', 'length');
+  return {
+    ...unrounded('s', 'run-up from a stop', 'length', exact),
+    formula: 'v^2 / (2 * a)',
+    terms: [resultTerm(speed), resultTerm(acceleration)],
+    rounded: { direction: 'up', step: step.ground, value: roundUp(exact, step.size) },
+  };
+}
+
+interface Step {
+  readonly size: number;
+  readonly ground: Ground;
+}
+
+function stepOf(
+  { policy }: Pick<Pairing, 'policy'>,
+  name: 'speed' | 'flow' | 'acceleration' | 'runUp',
+  dimension: Dimension,
+): Step {
+  const size = policy.data.rounding[name];
+  return { size, ground: bareGround(policy, ['rounding', name], 'step', dimension, size) };
+}
+
+function down({ size, ground }: Step, exact: number): Calculation['rounded'] {
+  return { direction: 'down', step: ground, value: roundDown(exact, size) };
+}
+
+function unrounded(symbol: string, what: string, dimension: Dimension, exact: number) {
+  return { symbol, what, dimension, exact, rounded: null };
+}

@@ -1,0 +1,36 @@
+import { conditionsOf, type Pairing } from '../../knowledge/pairing.ts';
+import { spoolDuration, strandLength } from '../../physics/strand.ts';
+import { chooseStatement } from '../../registry/statement.ts';
+import type { CubicMillimetresPerSecond } from '../../units/canonical.ts';
+import type { BareCondition } from './condition-row.ts';
+import { roundDown } from './rounding.ts';
+import { bareGround, statedGround } from './sourced-value.ts';
+
+/** Steps that are told apart on a bench: a metre of strand, a hundredth of an hour. */
+const steps = { length: 1, duration: 0.01 } as const;
+
+/** Length of a full spool, and how long it lasts at a flow in mm3/s; both rounded down. */
+export function spoolRows(pairing: Pairing, flow: CubicMillimetresPerSecond): BareCondition[] {
+  const { filament } = pairing;
+  const { spoolMass, diameter } = filament.data;
+  const density = chooseStatement(filament.data.density, conditionsOf(pairing));
+  if (spoolMass === undefined || density === null || !(flow > 0)) return [];
+  const grounds = [
+    bareGround(filament, ['spoolMass'], 'mass of a full spool', 'mass', spoolMass),
+    statedGround(filament, density, 'density', 'density'),
+    bareGround(filament, ['diameter'], 'diameter of the strand', 'length', diameter),
+  ];
+  const metres = roundDown(strandLength(spoolMass, density.value, diameter) / 1000, steps.length);
+  const hours = roundDown(spoolDuration(spoolMass, density.value, flow) / 3600, steps.duration);
+  return [
+    { name: 'spoolLength', flow: null, window: { low: metres, high: metres }, unit: 'm', grounds, note: '' },
+    {
+      name: 'spoolDuration',
+      flow,
+      window: { low: hours, high: hours },
+      unit: 'h',
+      grounds: grounds.slice(0, 2),
+      note: 'At the largest flow of the table without a pause.',
+    },
+  ];
+}

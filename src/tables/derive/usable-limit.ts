@@ -1,0 +1,63 @@
+import type { Statement } from '../../registry/generated/documents.ts';
+import type { AnyProfile, Profile } from '../../registry/profile.ts';
+import { type Basis, weakerBasis } from '../../registry/statement.ts';
+import { failure, type Result, success } from '../../result.ts';
+import { printable } from '../../text/printable.ts';
+import type { Fraction } from '../../units/canonical.ts';
+import type { Dimension } from '../../units/dimension.ts';
+import { bareGround, type Ground, statedGround } from './sourced-value.ts';
+
+/** The limits for which a policy can ask a basis. */
+export type LimitName = 'meltFlow' | 'topSpeed' | 'acceleration' | 'contourSpeed' | 'shortestLayerTime';
+
+const named: Readonly<Record<LimitName, { readonly what: string; readonly dimension: Dimension }>> = {
+  meltFlow: { what: 'melt flow limit', dimension: 'volumeFlow' },
+  topSpeed: { what: 'top speed', dimension: 'speed' },
+  acceleration: { what: 'acceleration', dimension: 'acceleration' },
+  contourSpeed: { what: 'contour speed', dimension: 'speed' },
+  shortestLayerTime: { what: 'shortest layer time', dimension: 'time' },
+};
+
+/** A stated limit as far as a policy lets tables use it. */
+export interface UsableLimit {
+  readonly value: number;
+  readonly basis: Basis;
+  readonly ground: Ground;
+  /** The house rule by which only a share of the value is used; null where all of it is. */
+  readonly cap: { readonly share: Fraction; readonly ground: Ground } | null;
+  /** Whether it rests on less than the policy asks for, and is used all the same. */
+  readonly isWeak: boolean;
+}
+
+/**
+ * What a policy makes of a limit: all of it, a share, or nothing. The error is a sentence for the user that says what
+ * the limit rests on and what would do.
+ */
+export function usableLimit(
+  policy: Profile<'policy'>,
+  name: LimitName,
+  profile: AnyProfile,
+  statement: Statement<number>,
+): Result<UsableLimit, string> {
+  const { what, dimension } = named[name];
+  const asked = policy.data.minimumBasis?.[name];
+  const ground = statedGround(profile, statement, what, dimension);
+  const limit = { value: statement.value, basis: statement.basis, ground };
+  const isWeak = asked !== undefined && weakerBasis(asked.basis, statement.basis) !== asked.basis;
+  if (!isWeak || asked === undefined) return success({ ...limit, cap: null, isWeak: false });
+  if (asked.weaker === 'refuse') {
+    return failure(
+      `The ${what} of ${profile.id} is only ${statement.basis}, and the policy "${printable(policy.id)}" takes none that is not ${asked.basis} at least: back it with something stronger, or take another policy.`,
+    );
+  }
+  if (asked.weaker === 'flag' || asked.share === undefined) return success({ ...limit, cap: null, isWeak });
+  const path = ['minimumBasis', name, 'share'];
+  const share = bareGround(
+    policy,
+    path,
+    `share used of what is only ${statement.basis}`,
+    'ratio',
+    asked.share,
+  );
+  return success({ ...limit, cap: { share: asked.share, ground: share }, isWeak });
+}

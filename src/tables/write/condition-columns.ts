@@ -1,0 +1,77 @@
+import { weakerBasis } from '../../registry/statement.ts';
+import type { ConditionRow } from '../derive/condition-row.ts';
+
+/** A column of the table of conditions; `unit` is null for words and for numbers whose unit stands in their row. */
+export interface ConditionColumn {
+  readonly key: 'condition' | 'flow' | 'low' | 'high' | 'unit' | 'basis' | 'flags' | 'restsOn' | 'note';
+  readonly unit: 'mm3/s' | null;
+  readonly isNumber: boolean;
+  readonly description: string;
+}
+
+export const conditionColumns: readonly ConditionColumn[] = [
+  { key: 'condition', unit: null, isNumber: false, description: 'What is to be set, or known' },
+  {
+    key: 'flow',
+    unit: 'mm3/s',
+    isNumber: true,
+    description: 'Flow that the nozzle temperature feeds, or at which the spool empties',
+  },
+  {
+    key: 'low',
+    unit: null,
+    isNumber: true,
+    description: 'Least value, in the unit of the row; empty: none is safe',
+  },
+  { key: 'high', unit: null, isNumber: true, description: 'Largest value, in the unit of the row' },
+  { key: 'unit', unit: null, isNumber: false, description: 'UCUM unit of low and high' },
+  { key: 'basis', unit: null, isNumber: false, description: 'Basis of the weakest number that it rests on' },
+  {
+    key: 'flags',
+    unit: null,
+    isNumber: false,
+    description:
+      'What a reader must know of those numbers, words separated by a space: unsupported, stale, weakBasis, capped; empty where there is nothing',
+  },
+  {
+    key: 'restsOn',
+    unit: null,
+    isNumber: false,
+    description: 'Sources and trials of the numbers, separated by a semicolon',
+  },
+  { key: 'note', unit: null, isNumber: false, description: 'What to mind' },
+];
+
+/** The cell of a condition: a number, or text; null where it is empty. */
+export function conditionCell(row: ConditionRow, { key }: ConditionColumn): string | number | null {
+  const { name, flow, window, unit, flags, note } = row;
+  const cells = {
+    condition: name,
+    flow,
+    low: window?.low ?? null,
+    high: window?.high ?? null,
+    unit,
+    basis: basisOf(row),
+    flags: flags.join(' ') || null,
+    restsOn: restsOn(row).join('; ') || null,
+    note: note || null,
+  };
+  return cells[key];
+}
+
+function basisOf({ grounds }: ConditionRow): string | null {
+  const bases = grounds.flatMap(({ basis }) => basis ?? []);
+  const [first, ...others] = bases;
+  return first === undefined ? null : others.reduce(weakerBasis, first);
+}
+
+/** `trial ID`, `source ID`, or the reason of an assumption, each once. */
+export function restsOn({ grounds }: ConditionRow): string[] {
+  const all = grounds.flatMap(({ evidence, source, reason }) => {
+    if (evidence !== null) return [`trial ${evidence}`];
+    if (source !== null) return [`source ${source}`];
+    // A reason may run over several lines, a cell may not.
+    return reason === null ? [] : [reason.replace(/\s+/g, ' ').trim()];
+  });
+  return [...new Set(all)];
+}

@@ -1,0 +1,33 @@
+import { printedUnit } from '../../units/print-symbols.ts';
+import type { RowFlag } from '../derive/row-flag.ts';
+
+/** The words of a name: `outer contour` for `outerContour`. */
+export function wordsOf(name: string): string {
+  return name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+}
+
+/** The same as a heading: `Outer contour`. */
+export function headingWords(name: string): string {
+  const words = wordsOf(name);
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** What a flag says of a row. */
+export const flagText: Readonly<Record<RowFlag, string>> = {
+  unsupported: 'a limit is not what its own trial supports',
+  stale: 'a trial was run with other controller software',
+  untested: 'no contour speed was found at this layer height and acceleration',
+  weakBasis: 'what holds the speed rests on less than the policy asks for',
+  capped: 'what holds the speed rests on less than the policy asks for, so that only a share of it is used',
+};
+
+/** A sentence with the units of its numbers as print writes them: `245 °C` for `245 Cel`. */
+export function inPrint(sentence: string): string {
+  return sentence.replace(/(?<=\d )(?:Cel|mm3\/s|mm\/s2)(?![\w/-])/g, (unit) => printedUnit(unit));
+}
+
+/** A number with its unit as print writes it: `230 °C`. */
+export function withUnit(value: number, unit: string): string {
+  const printed = printedUnit(unit);
+  return printed === '' ? String(value) : `${value} ${printed}`;
+}

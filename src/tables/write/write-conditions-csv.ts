@@ -1,0 +1,41 @@
+import { stringify } from 'csv-stringify/sync';
+import { tableCautions } from '../../knowledge/cautions.ts';
+import type { SpeedTable } from '../derive/speed-table.ts';
+import { type ConditionColumn, conditionCell, conditionColumns } from './condition-columns.ts';
+import { jsonInputs, tableTitle } from './write-json.ts';
+
+function headingOf({ key, unit }: ConditionColumn): string {
+  return unit === null ? key : `${key} [${unit}]`;
+}
+
+/** The conditions of a table as CSV (RFC 4180), one a line; text that a spreadsheet would run is defused. */
+export function writeConditionsCsv({ conditions }: SpeedTable): string {
+  const rows = conditions.map((row) => conditionColumns.map((column) => conditionCell(row, column)));
+  return stringify([conditionColumns.map(headingOf), ...rows], {
+    record_delimiter: 'windows',
+    escape_formulas: true,
+  });
+}
+
+/** CSV-on-the-Web metadata of the conditions; `csvName` is the name of the CSV file beside it. */
+export function writeConditionsMetadata(table: SpeedTable, csvName: string): string {
+  const columns = conditionColumns.map((column) => ({
+    name: column.key,
+    titles: headingOf(column),
+    'dc:description': column.description,
+    datatype: column.isNumber ? 'decimal' : 'string',
+    ...(['condition', 'unit'].includes(column.key) && { required: true }),
+    ...(column.key === 'flags' && { separator: ' ' }),
+    ...(column.unit !== null && { 'schema:unitText': column.unit }),
+  }));
+  const metadata = {
+    '@context': ['http://www.w3.org/ns/csvw', { '@language': 'en' }],
+    url: csvName,
+    'dc:title': `Conditions of ${tableTitle(table)}`,
+    'dc:source': jsonInputs(table),
+    notes: [...table.warnings, ...tableCautions],
+    dialect: { header: true, encoding: 'utf-8', lineTerminators: ['\r\n'] },
+    tableSchema: { columns },
+  };
+  return `${JSON.stringify(metadata, null, 2)}\n`;
+}

@@ -1,0 +1,40 @@
+import { tableCautions } from '../../knowledge/cautions.ts';
+import type { SpeedTable } from '../derive/speed-table.ts';
+import { headingOf, tableColumns } from './columns.ts';
+import { inputsHeading } from './write-csv.ts';
+import { jsonInputs, tableTitle } from './write-json.ts';
+
+/**
+ * CSV-on-the-Web metadata (W3C, Metadata Vocabulary for Tabular Data) that gives the cells of the CSV file their
+ * types and units. `csvName` is the name of the CSV file beside it.
+ */
+export function writeCsvMetadata(table: SpeedTable, csvName: string): string {
+  const columns = tableColumns.map((column) => ({
+    name: column.key,
+    titles: headingOf(column),
+    'dc:description': column.description,
+    datatype: column.unit === null ? 'string' : 'decimal',
+    ...(column.key === 'flags' ? { separator: ' ' } : { required: true }),
+    ...(column.unit !== null && { 'schema:unitText': column.unit }),
+  }));
+  const inputs = {
+    name: inputsHeading,
+    titles: inputsHeading,
+    'dc:description': 'Documents that the row was derived from, with version and start of the SHA-256 digest',
+    datatype: 'string',
+    required: true,
+  };
+  const metadata = {
+    '@context': ['http://www.w3.org/ns/csvw', { '@language': 'en' }],
+    url: csvName,
+    'dc:title': tableTitle(table),
+    'dc:source': jsonInputs(table),
+    notes: [...table.warnings, ...tableCautions],
+    dialect: { header: true, encoding: 'utf-8', lineTerminators: ['\r\n'] },
+    tableSchema: {
+      columns: [...columns, inputs],
+      primaryKey: ['feature', 'layerHeight', 'lineWidth'],
+    },
+  };
+  return `${JSON.stringify(metadata, null, 2)}\n`;
+}

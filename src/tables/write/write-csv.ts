@@ -1,0 +1,21 @@
+import { stringify } from 'csv-stringify/sync';
+import type { SpeedTable, TableInput } from '../derive/speed-table.ts';
+import { cellOf, headingOf, tableColumns } from './columns.ts';
+
+export const inputsHeading = 'inputs';
+
+/**
+ * The table as CSV (RFC 4180: CRLF, quotes doubled). Text that a spreadsheet would run as a formula is defused.
+ * The last column names the documents that the rows were derived from.
+ */
+export function writeCsv(table: SpeedTable): string {
+  const header = [...tableColumns.map(headingOf), inputsHeading];
+  const inputs = table.inputs.map(inputText).join('; ');
+  const rows = table.rows.map((row) => [...tableColumns.map((column) => cellOf(row, column)), inputs]);
+  return stringify([header, ...rows], { record_delimiter: 'windows', escape_formulas: true });
+}
+
+/** An input in a cell: kind, id, version and the first 16 digits of its digest. */
+function inputText({ kind, id, version, digest }: TableInput): string {
+  return `${kind} ${id}${version === null ? '' : ` ${version}`} sha256:${digest.slice(0, 16)}`;
+}

@@ -1,0 +1,113 @@
+import { tableCautions } from '../../knowledge/cautions.ts';
+import type { Dimension } from '../../units/dimension.ts';
+import { dimensionInfo } from '../../units/dimension.ts';
+import { groundsIn } from '../derive/calculation.ts';
+import type { ConditionRow } from '../derive/condition-row.ts';
+import { clean } from '../derive/rounding.ts';
+import type { Ground } from '../derive/sourced-value.ts';
+import type { Bound, SpeedRow, SpeedTable, TableInput } from '../derive/speed-table.ts';
+import { tableColumns } from './columns.ts';
+
+/** Version of the form of the JSON tables: it grows when a program that reads them must change. */
+const tableFormat = 'meltbounds-tables/1';
+
+/** The table as JSON, as `schema/tables.schema.json` describes it: every quantity an object of value and unit. */
+export function writeJson(table: SpeedTable): string {
+  const document = {
+    format: tableFormat,
+    machine: table.machine,
+    nozzle: { id: table.nozzle, diameter: { value: table.nozzleDiameter, unit: 'mm' } },
+    filament: table.filament,
+    policy: table.policy,
+    rows: table.rows.map(jsonRow),
+    conditions: table.conditions.map(jsonCondition),
+    grounds: Object.fromEntries(table.grounds.map((ground) => [ground.key, jsonGround(ground)])),
+    warnings: table.warnings,
+    cautions: tableCautions,
+    inputs: jsonInputs(table),
+  };
+  return `${JSON.stringify(document, null, 2)}\n`;
+}
+
+function jsonRow(row: SpeedRow): Record<string, unknown> {
+  const { fraction, runnerUp, bounds, sizes, results } = row;
+  return {
+    ...Object.fromEntries(
+      tableColumns.map(({ key, unit }) => [key, unit === null ? row[key] : { value: row[key], unit }]),
+    ),
+    fraction: quantity(fraction, 'ratio'),
+    ...(runnerUp !== null && {
+      runnerUp: { bound: runnerUp.name, slack: quantity(runnerUp.slack, 'ratio') },
+    }),
+    bounds: bounds.map(jsonBound),
+    settings: keysOf([...sizes, ...results].flatMap(groundsIn)),
+  };
+}
+
+function jsonBound(bound: Bound): Record<string, unknown> {
+  const { name, speed, basis } = bound;
+  return { bound: name, speed: quantity(speed, 'speed'), basis, grounds: keysOf(groundsIn(bound)) };
+}
+
+function jsonCondition({
+  name,
+  flow,
+  window,
+  unit,
+  grounds,
+  flags,
+  note,
+}: ConditionRow): Record<string, unknown> {
+  return {
+    condition: name,
+    ...(flow !== null && { flow: quantity(flow, 'volumeFlow') }),
+    ...(window !== null && { low: window.low, high: window.high }),
+    unit,
+    grounds: keysOf(grounds),
+    flags,
+    ...(note !== '' && { note }),
+  };
+}
+
+function keysOf(grounds: readonly Ground[]): string[] {
+  return [...new Set(grounds.map(({ key }) => key))];
+}
+
+function jsonGround({ what, value, dimension, interval, ...rest }: Ground): Record<string, unknown> {
+  const { basis, source, locator, reason, evidence } = rest;
+  const optional = { basis, source, locator, evidence, reason };
+  return {
+    what,
+    ...(typeof value === 'number'
+      ? quantity(value, dimension)
+      : { low: value.low, high: value.high, unit: unitOf(dimension) }),
+    ...(interval !== null && {
+      interval: { low: interval.low, high: interval.high, unit: unitOf(dimension) },
+    }),
+    ...Object.fromEntries(Object.entries(optional).filter(([, text]) => text !== null)),
+  };
+}
+
+function quantity(value: number, dimension: Dimension): { value: number; unit: string } {
+  return { value: clean(value), unit: unitOf(dimension) };
+}
+
+/** UCUM code of the unit that the program calculates in; no table holds money, which has none. */
+function unitOf(dimension: Dimension): string {
+  return dimensionInfo[dimension].canonicalUnit ?? '1';
+}
+
+/** The inputs with their versions and whole digests. */
+export function jsonInputs({ inputs }: Pick<SpeedTable, 'inputs'>): Record<string, unknown>[] {
+  return inputs.map(({ kind, id, version, digest }: TableInput) => ({
+    kind,
+    id,
+    ...(version !== null && { version }),
+    sha256: digest,
+  }));
+}
+
+/** What a table is called: the pairing and the policy. */
+export function tableTitle({ machine, nozzle, filament, policy }: SpeedTable): string {
+  return `${filament} on ${machine}, nozzle ${nozzle}, policy ${policy}`;
+}

@@ -1,0 +1,175 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import type { BenchRun } from '../../../src/bench/bench-run.ts';
+import type { MethodName } from '../../../src/bench/method.ts';
+import { benchMethods, methodNames } from '../../../src/bench/methods.ts';
+import { readBenchSheet } from '../../../src/bench/sheet/bench-sheet.ts';
+
+/** The sheet of the worked example of a method, and what is known of its run. */
+function sheetOf(name: MethodName): string {
+  const page = readFileSync(new URL(`../../../docs/bench/${name}.md`, import.meta.url), 'utf8');
+  return /```csv \S+\n([\s\S]*?)```/.exec(page)?.[1] ?? '';
+}
+
+const runs: Readonly<Record<MethodName, BenchRun>> = {
+  flowLadder: { filamentDiameter: 1.75, density: 1.24e-3, massResolution: 0.01 },
+  diameterSurvey: { filamentDiameter: 1.75, lengthResolution: 0.001, lengthAccuracy: 0.004 },
+  temperatureSweep: {},
+  contourLadder: { acceptedRipple: 0.02, lengthResolution: 0.001 },
+  layerTime: {},
+  dryingCurve: { residualMoisture: 0.0005, reelMass: 180, massResolution: 0.1 },
+  soundLevel: { backgroundLevel: 38, meterClass: 'class2', levelResolution: 0.1 },
+  referencePrint: { massResolution: 0.1 },
+};
+
+function reduce(name: MethodName, text: string) {
+  const method = benchMethods[name];
+  const observations = readBenchSheet(text, method);
+  return observations.ok ? method.reduce(observations.value, runs[name]) : observations;
+}
+
+function codes(name: MethodName, text: string): string[] {
+  const reduced = reduce(name, text);
+  return reduced.ok ? [] : reduced.error.map(({ code }) => code);
+}
+
+describe.each(methodNames)('the sheet of a %s', (name) => {
+  const sheet = sheetOf(name);
+  const [header = '', ...rows] = sheet.trim().split('\n');
+  const whole = reduce(name, sheet);
+
+  test('is reduced as it stands', () => {
+    expect(whole).toMatchObject({ ok: true });
+  });
+
+  test('is reduced alike with a byte-order mark, blank rows and the line ends of a spreadsheet', () => {
+    expect(
+      reduce(
+        name,
+        `\ufeff${[header, '', ...rows, ',,'.slice(0, header.split(',').length - 1), ''].join('\r\n')}`,
+      ),
+    ).toEqual(whole);
+  });
+
+  test('gives the same numbers in every run', () => {
+    expect(reduce(name, sheet)).toEqual(whole);
+  });
+
+  test('is refused with decimal commas', () => {
+    const [cell = '', ...others] = (rows[0] ?? '').split(',');
+    const comma = cell.includes('.') ? cell.replace('.', ',') : `${cell},5`;
+    const row = [`"${comma}"`, ...others].join(',');
+    expect(codes(name, [header, row, ...rows.slice(1)].join('\n'))).toEqual(['decimalComma']);
+  });
+
+  test('is refused with semicolons between its cells', () => {
+    expect(codes(name, sheet.replaceAll(',', ';'))).toEqual(['malformedSheet']);
+  });
+
+  test('is refused with a unit of something else in its header', () => {
+    expect(codes(name, sheet.replace(/\[[^,]*\]/, '[W]'))).toEqual(['wrongUnit']);
+  });
+
+  test('is refused without its last column', () => {
+    const cut = sheet
+      .trim()
+      .split('\n')
+      .map((line) => line.split(',').slice(0, -1).join(','));
+    const refused = codes(name, cut.join('\n'));
+    expect(name === 'referencePrint' ? ['missingColumn'] : refused).toEqual(['missingColumn']);
+  });
+
+  test('is refused with an empty cell, and the row is named', () => {
+    const broken = [header, ...rows.slice(0, -1), (rows.at(-1) ?? '').replace(/[^,]+$/, '')].join('\n');
+    const reduced = reduce(name, broken);
+    expect(reduced).toMatchObject({ ok: false, error: [{ code: 'emptyCell', row: rows.length + 1 }] });
+  });
+
+  test('is refused when it was pasted twice', () => {
+    expect(codes(name, [header, ...rows, ...rows].join('\n'))).toContain('repeatedTable');
+  });
+
+  test('is refused with a header and no rows', () => {
+    expect(codes(name, header)).toEqual(['emptySheet']);
+  });
+
+  test('is refused with a reading that is no number', () => {
+    expect(
+      codes(name, [header, (rows[0] ?? '').replace(/[^,]+$/, 'n/a'), ...rows.slice(1)].join('\n')),
+    ).toEqual(['notANumber']);
+  });
+});
+
+describe.each(methodNames.filter((name) => name !== 'referencePrint'))('a %s', (name) => {
+  test('needs more than two rows', () => {
+    const [header = '', ...rows] = sheetOf(name).trim().split('\n');
+    expect(codes(name, [header, ...rows.slice(0, 2)].join('\n'))).toContain('tooFewSteps');
+  });
+});
+
+describe('a reading of zero', () => {
+  test.each<[MethodName, string]>([
+    ['flowLadder', 'notPositive'],
+    ['diameterSurvey', 'notPositive'],
+    ['temperatureSweep', 'notPositive'],
+    ['layerTime', 'badGrade'],
+    ['dryingCurve', 'notPositive'],
+    ['referencePrint', 'notPositive'],
+  ])('is refused by a %s', (name, code) => {
+    const [header = '', first = '', ...rows] = sheetOf(name).trim().split('\n');
+    expect(codes(name, [header, first.replace(/[^,]+$/, '0'), ...rows].join('\n'))).toContain(code);
+  });
+
+  test('is a ripple below the gauge for a contourLadder', () => {
+    expect(reduce('contourLadder', sheetOf('contourLadder').replace('40,4\n', '40,0\n')).ok).toBe(true);
+  });
+});
+
+describe('swapped columns', () => {
+  /** The readings under each other's heads, as when the cells were typed in another order. */
+  function swapped(name: MethodName): string {
+    const [header = '', ...rows] = sheetOf(name).trim().split('\n');
+    const turned = rows.map((row) => {
+      const [first = '', second = '', ...rest] = row.split(',');
+      return [second, first, ...rest].join(',');
+    });
+    return [header, ...turned].join('\n');
+  }
+
+  test.each<[MethodName, string]>([
+    ['flowLadder', 'tooFewSteps'],
+    ['diameterSurvey', 'notPositive'],
+    ['temperatureSweep', 'implausibleReading'],
+    ['layerTime', 'badGrade'],
+    ['dryingCurve', 'notPositive'],
+    ['soundLevel', 'implausibleReading'],
+  ])('are noticed by a %s', (name, code) => {
+    expect(codes(name, swapped(name))).toContain(code);
+  });
+
+  test('are what a ladder of a single flow is asked about', () => {
+    const refused = reduce('flowLadder', swapped('flowLadder'));
+    expect(refused.ok ? [] : refused.error.map(({ help }) => help)).toEqual([
+      expect.stringContaining('check whether two columns are swapped'),
+    ]);
+  });
+});
+
+describe('a log of a controller instead of settings', () => {
+  test.each<[MethodName, string]>([
+    ['flowLadder', 'commandedFlow [mm3/s],feedLength [mm],extrudedMass [g]\n#,1000,2.9\n'],
+    ['contourLadder', 'contourSpeed [mm/s],grade [{count}]\n#,4\n'],
+    ['layerTime', 'layerTime [s],grade [{count}]\n#,4\n'],
+    ['temperatureSweep', 'nozzleTemperature [Cel],grade [{count}]\n#,4\n'],
+  ])('is refused by a %s', (name, form) => {
+    const [header = '', row = ''] = form.split('\n');
+    const rows = Array.from({ length: 201 }, (_, index) => row.replace('#', `${200 + index / 10}`));
+    expect(codes(name, [header, ...rows].join('\n'))).toEqual(['tooManyValues']);
+  });
+
+  test('is refused with thousands of readings at a few flows', () => {
+    const rows = Array.from({ length: 1001 }, (_, index) => `${20 + 5 * (index % 6)},1000,2.9${index % 9}`);
+    const sheet = ['commandedFlow [mm3/s],feedLength [mm],extrudedMass [g]', ...rows].join('\n');
+    expect(codes('flowLadder', sheet)).toEqual(['tooManyReadings']);
+  });
+});

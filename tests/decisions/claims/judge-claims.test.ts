@@ -1,0 +1,183 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { bearsOut, type ClaimEvidence, shortfallOf } from '../../../src/decisions/claims/claim-verdict.ts';
+import { type ClaimReport, judgeClaims } from '../../../src/decisions/claims/judge-claims.ts';
+import type { Machine } from '../../../src/registry/generated/documents.ts';
+import { loadRegistry } from '../../../src/registry/load-registry.ts';
+
+const { registry } = loadRegistry(['profiles']);
+
+function report(id: string, change: (machine: Machine) => Partial<Machine> = () => ({})): ClaimReport {
+  const machine = registry.machine.get(id)!;
+  const changed = { ...machine, data: { ...machine.data, ...change(machine.data) } };
+  const judged = judgeClaims({ ...registry, machine: new Map([...registry.machine, [id, changed]]) }, id);
+  if (!judged.ok) throw new Error(judged.error);
+  return judged.value;
+}
+
+const judged = (from: ClaimReport, property: string) =>
+  from.claims.find(({ claim }) => claim.property === property)!;
+
+const claimedFlow =
+  (value: number, nozzleTemperature = 230) =>
+  ({ hotEnds }: Machine): Partial<Machine> => ({
+    hotEnds: hotEnds.map((hotEnd) => ({
+      ...hotEnd,
+      meltFlow: [{ value, basis: 'claimed', at: { nozzle: 'hs-0.6', polymer: 'PLA', nozzleTemperature } }],
+    })),
+  });
+
+describe('a claimed flow', () => {
+  it('is not reached where the ladder at its temperature stays below, by how much with its interval', () => {
+    const { status, shortfall, evidence, text } = judged(report('brackwater/lantern'), 'meltFlow');
+    expect(status).toBe('notReached');
+    expect(evidence[0]).toMatchObject({
+      trial: 'lantern-stagecraft-pla-230',
+      nozzle: 'hs-0.6',
+      filament: 'ashgrove/stagecraft-pla',
+      nozzleTemperature: 230,
+      date: '2026-03-12',
+    });
+    expect(shortfall?.value).toBeCloseTo(60 - (evidence[0]?.value ?? 0), 9);
+    expect(shortfall?.range?.low).toBeCloseTo(60 - (evidence[0]?.interval?.high ?? 0), 9);
+    expect(text).toMatch(/\(25 %, 95 % interval .*\) below the claim$/);
+  });
+
+  it('holds where the interval reaches it', () => {
+    const { status, text } = judged(report('brackwater/lantern', claimedFlow(45.3)), 'meltFlow');
+    expect(status).toBe('held');
+    expect(text).toMatch(/the claim lies within the interval, so that nothing speaks against it$/);
+  });
+
+  it('holds at a lower temperature too', () => {
+    expect(judged(report('brackwater/lantern', claimedFlow(39, 260)), 'meltFlow').status).toBe('held');
+  });
+
+  it('is untested where ladders were run colder only, and where they ended before the limit', () => {
+    const colder = judged(report('brackwater/lantern', claimedFlow(60, 260)), 'meltFlow');
+    expect(colder.status).toBe('untested');
+    expect(colder.text).toBe('run at lower temperatures only, at which less is melted');
+    const ended = judged(
+      report('ferrywright/barge', ({ hotEnds }) => ({
+        hotEnds: hotEnds.map((hotEnd) => ({
+          ...hotEnd,
+          meltFlow: [{ value: 100, basis: 'claimed', at: { nozzle: 'hs-1.2', polymer: 'PLA' } }],
+        })),
+      })),
+      'meltFlow',
+    );
+    expect(ended.status).toBe('untested');
+    expect(ended.text).toMatch(/^at least 66 mm3\/s measured, and the run ended there$/);
+  });
+
+  it('cannot be reached where the heater has not the power', () => {
+    const { status, text } = judged(
+      report('brackwater/lantern', (machine) => {
+        const [hotEnd] = claimedFlow(200, 280)(machine).hotEnds ?? [];
+        return { hotEnds: hotEnd === undefined ? [] : [hotEnd] };
+      }),
+      'meltFlow',
+    );
+    expect(status).toBe('notReachable');
+    expect(text).toMatch(/to melt, and the heater has 60 W/);
+  });
+});
+
+describe('a claimed top speed', () => {
+  it('cannot be reached where the run-up is longer than half of the bed', () => {
+    const slow = report('brackwater/lantern', () => ({ acceleration: [{ value: 500, basis: 'claimed' }] }));
+    const { status, text } = judged(slow, 'topSpeed');
+    expect(status).toBe('notReachable');
+    expect(text).toMatch(/^it takes 360 mm to run up at 500 mm\/s2, .* 212\.1 mm: 460\.6 mm\/s at most$/);
+  });
+
+  it('cannot be reached while printing where no claimed flow feeds it', () => {
+    const fast = report('brackwater/lantern', () => ({ topSpeed: [{ value: 2000, basis: 'claimed' }] }));
+    const { status, text } = judged(fast, 'topSpeed');
+    expect(status).toBe('notReachable');
+    expect(text).toMatch(/^not while printing: .* 60 mm3\/s is the highest flow claimed/);
+  });
+
+  it('is untested where nothing has timed it', () => {
+    expect(judged(report('brackwater/lantern'), 'topSpeed').status).toBe('untested');
+  });
+
+  it('holds or not by a measured statement beside it', () => {
+    const beside = (value: number) =>
+      report('brackwater/lantern', () => ({
+        topSpeed: [
+          { value: 600, basis: 'claimed' },
+          { value, basis: 'measured', interval: { low: value - 5, high: value + 5 }, date: '2026-04-01' },
+        ],
+      }));
+    expect(judged(beside(610), 'topSpeed').status).toBe('held');
+    expect(judged(beside(597), 'topSpeed').status).toBe('held');
+    expect(judged(beside(500), 'topSpeed').status).toBe('notReached');
+  });
+});
+
+describe('other claims', () => {
+  it('a temperature limit is held once trials have run there, and nothing is said against it before', () => {
+    const hot = report('brackwater/lantern', ({ hotEnds }) => ({
+      hotEnds: hotEnds.map((hotEnd) => ({
+        ...hotEnd,
+        temperatureLimit: [{ value: 245, basis: 'claimed' }],
+      })),
+    }));
+    expect(judged(hot, 'nozzleTemperature').status).toBe('held');
+    expect(judged(report('brackwater/lantern'), 'nozzleTemperature').status).toBe('untested');
+  });
+
+  it('a sound level is an upper bound', () => {
+    const loud = report('brackwater/lantern', () => ({
+      soundLevel: [
+        { value: 54, basis: 'claimed' },
+        { value: 58, basis: 'measured', interval: { low: 57, high: 59 } },
+      ],
+    }));
+    const { status, text } = judged(loud, 'soundLevel');
+    expect(status).toBe('notReached');
+    expect(text).toMatch(/ 4 dB\[SPL\]\{A\} \(95 % interval 3\.\.5 dB\[SPL\]\{A\}\) above the claim$/);
+  });
+
+  it('leaves the price out', () => {
+    expect(report('brackwater/lantern').claims.map(({ claim }) => claim.label)).not.toContain('price');
+  });
+});
+
+describe('laws of judging', () => {
+  const evidence = fc
+    .tuple(fc.double({ min: 1, max: 100, noNaN: true }), fc.double({ min: 0, max: 20, noNaN: true }))
+    .map(
+      ([value, half]): ClaimEvidence => ({
+        value,
+        interval: { low: value - half, high: value + half },
+        censored: null,
+        how: 'measured',
+        simulated: false,
+        trial: null,
+        date: null,
+        nozzle: null,
+        filament: null,
+        nozzleTemperature: null,
+      }),
+    );
+  const claimed = fc.double({ min: 1, max: 120, noNaN: true });
+
+  it('a claim is borne out, or missed by more than nothing over the whole interval', () => {
+    fc.assert(
+      fc.property(claimed, evidence, fc.boolean(), (claim, found, lessIsBetter) => {
+        if (bearsOut(claim, found, lessIsBetter)) return;
+        expect(shortfallOf(claim, found, lessIsBetter).range?.low).toBeGreaterThan(0);
+      }),
+    );
+  });
+
+  it('a smaller claim of a flow is borne out by whatever bears out a larger one', () => {
+    fc.assert(
+      fc.property(claimed, evidence, fc.double({ min: 0, max: 1, noNaN: true }), (claim, found, share) => {
+        if (bearsOut(claim, found, false)) expect(bearsOut(claim * share, found, false)).toBe(true);
+      }),
+    );
+  });
+});

@@ -1,0 +1,202 @@
+import { describe, expect, it } from 'vitest';
+import { comparePairings } from '../../../src/decisions/compare/compare-pairings.ts';
+import { compared, demo, lantern, skiff, steeple, withJob, withMachine } from './demo-comparison.ts';
+
+const total = (parts: readonly { readonly time: number }[]) => parts.reduce((sum, { time }) => sum + time, 0);
+const faultOf = (request: Partial<Parameters<typeof comparePairings>[1]>) => {
+  const result = comparePairings(demo, {
+    job: 'mask-rack',
+    policy: 'workshop',
+    pairings: [lantern],
+    ...request,
+  });
+  return result.ok ? null : result.error;
+};
+
+describe('time', () => {
+  it('is spent under one holder or another to the last second', () => {
+    for (const estimate of compared({ pairings: [lantern, steeple, skiff] }).estimates) {
+      expect(total(estimate.holders)).toBeCloseTo(estimate.time, 6);
+    }
+  });
+
+  it('is that of the features and the changes of layer where no layer waits', () => {
+    const [estimate] = compared({ pairings: [lantern] }).estimates;
+    expect(estimate!.holders.map(({ holder }) => holder)).not.toContain('cooling');
+    expect(estimate!.betweenLayers).toBeCloseTo(59 * 0.4, 9);
+    expect(total(estimate!.features) + 59 * 0.4).toBeCloseTo(estimate!.time, 6);
+  });
+
+  it('is held by cooling where layers are done too early', () => {
+    const { features } = demo.job.get('mask-rack')!.data;
+    const registry = withJob('mask-rack', { features: { infill: features.infill! }, layers: 600 });
+    const [estimate] = compared({ pairings: [steeple] }, registry).estimates;
+    expect(estimate!.holders[0]!.holder).toBe('cooling');
+    // 600 layers of the 4 s that the filament asks for, and 599 changes of layer of 0.3 s.
+    expect(estimate!.time).toBeCloseTo(600 * 4 + 599 * 0.3, 6);
+  });
+
+  it('saved is counted against the first pairing', () => {
+    const { estimates } = compared({ pairings: [lantern, steeple] });
+    expect(estimates[0]!.saved).toBeNull();
+    expect(estimates[1]!.saved!.time).toBeCloseTo(estimates[0]!.time - estimates[1]!.time, 9);
+    expect(estimates[1]!.saved!.share).toBeCloseTo(estimates[1]!.saved!.time / estimates[0]!.time, 9);
+  });
+
+  it('does not count a change of layer that nobody has stated, and says so', () => {
+    const { layerChangeTime: _, ...rest } = demo.machine.get('brackwater/lantern')!.data;
+    const profile = { ...demo.machine.get('brackwater/lantern')!, data: rest };
+    const registry = { ...demo, machine: new Map(demo.machine).set('brackwater/lantern', profile) };
+    const [without] = compared({ pairings: [lantern] }, registry).estimates;
+    const [counted] = compared({ pairings: [lantern] }).estimates;
+    expect(counted!.time - without!.time).toBeCloseTo(59 * 0.4, 6);
+    expect(without!.warnings.join()).toContain('layerChangeTime');
+  });
+});
+
+describe('speed', () => {
+  it('reached lies below the commanded one where the segments are short', () => {
+    const travel = compared({ pairings: [steeple] }).estimates[0]!.features.find(
+      ({ feature }) => feature === 'travel',
+    )!;
+    expect(travel.commandedSpeed).toBe(1200);
+    // A stop-to-stop move of 20 mm at 40 000 mm/s², of which the policy takes 80 % because it is only claimed.
+    expect(travel.peakSpeed).toBeCloseTo(Math.sqrt(0.8 * 40_000 * 20), 6);
+    expect(travel.holder).toBe('motion');
+  });
+
+  it('follows the beads of the job rather than those of a table', () => {
+    const { features } = demo.job.get('mask-rack')!.data;
+    const wide = { ...features.infill!, lineWidth: 0.9 };
+    const registry = withJob('mask-rack', { features: { ...features, infill: wide } });
+    const commanded = (given: typeof demo) =>
+      compared({ pairings: [lantern] }, given).estimates[0]!.features.find(
+        ({ feature }) => feature === 'infill',
+      )!.commandedSpeed;
+    expect(commanded(registry)).toBeLessThan(0.6 * commanded(demo));
+  });
+});
+
+describe('money', () => {
+  it('for a saved hour is the difference of the prices over the hours saved in all jobs', () => {
+    const [, estimate] = compared({ jobs: 2000 }).estimates;
+    const hours = (2000 * estimate!.saved!.time) / 3600;
+    expect(estimate!.priceDifference).toEqual({ amount: 3900 - 1450, currency: 'EUR' });
+    expect(estimate!.savedHourPrice!.amount).toBeCloseTo((3900 - 1450) / hours, 9);
+  });
+
+  it('is not guessed without a number of jobs, without time saved or across currencies', () => {
+    const savedHour = (...given: Parameters<typeof compared>) =>
+      compared(...given).estimates[1]!.savedHourPrice;
+    const dollars = withMachine('tollwick/steeple', {
+      price: [{ value: { amount: 3900, currency: 'USD' }, basis: 'assumed' }],
+    });
+    expect(savedHour({})).toBeNull();
+    expect(savedHour({ jobs: 2000, pairings: [lantern, skiff] })).toBeNull();
+    expect(savedHour({ jobs: 2000 }, dollars)).toBeNull();
+  });
+
+  it('is earned back after as many jobs as save hours of that worth', () => {
+    const hourValue = { amount: 38, currency: 'EUR' };
+    const [, estimate] = compared({ hourValue }).estimates;
+    const worth = (estimate!.saved!.time / 3600) * 38;
+    expect(estimate!.paysAfterJobs).toBe(Math.ceil((3900 - 1450) / worth));
+  });
+
+  it('is not said to be earned back where nothing is saved, or in another currency', () => {
+    const paysAfter = (...given: Parameters<typeof compared>) =>
+      compared(...given).estimates[1]!.paysAfterJobs;
+    const hourValue = { amount: 38, currency: 'EUR' };
+    expect(paysAfter({})).toBeNull();
+    expect(paysAfter({ hourValue, pairings: [lantern, skiff] })).toBeNull();
+    expect(paysAfter({ hourValue: { ...hourValue, currency: 'USD' } })).toBeNull();
+  });
+
+  it('for filament follows mass, price and spool', () => {
+    const [{ mass, filamentCost }] = compared({}).estimates as [ReturnType<typeof compared>['estimates'][0]];
+    expect(filamentCost!.value.amount).toBeCloseTo((24 * mass!.value) / 1000, 9);
+  });
+});
+
+describe('the weakest number', () => {
+  it('is named with its basis', () => {
+    expect(compared({}).estimates[0]!.weakest).toEqual({
+      basis: 'assumed',
+      of: 'quality bound of outerContour',
+    });
+  });
+});
+
+describe('the answer', () => {
+  it('is one sentence that names the fastest, what it saves, what holds it and whether its speed is reached', () => {
+    const { answer } = compared({ pairings: [lantern, steeple, skiff] });
+    expect(answer).toMatch(
+      /^tollwick\/steeple:hs-0\.4\+ashgrove\/stagecraft-pla saves \d\.\d min \(\d\d %\) of the \d\d\.\d min of brackwater\/lantern:\S+; it is held by melt for \d+ % of its time and by motion for \d+ %, and its claimed top speed of 1200 mm\/s is never reached: it goes up to \d+ mm\/s while printing and \d+ mm\/s on travel moves\.$/,
+    );
+  });
+
+  it('says when no other pairing saves time', () => {
+    expect(compared({ pairings: [steeple, skiff] }).answer).toMatch(
+      /^tollwick\/steeple:hs-0\.4\+\S+ is the fastest of all with \d\.\d min; it is held by /,
+    );
+  });
+
+  it('says when the top speed is a speed of travel only', () => {
+    const { features } = demo.job.get('mask-rack')!.data;
+    const far = { ...features, travel: { pathLength: 20_000, meanSegment: 60 } };
+    expect(compared({ pairings: [lantern] }, withJob('mask-rack', { features: far })).answer).toContain(
+      'is reached on travel moves only',
+    );
+  });
+});
+
+describe('a job whose figures give no time is refused in words:', () => {
+  const infill = demo.job.get('mask-rack')!.data.features.infill!;
+
+  it.each([
+    ['segments of no length', { features: { infill: { ...infill, meanSegment: 0 } } }],
+    ['a negative segment', { features: { infill: { ...infill, meanSegment: -1 } } }],
+    ['a negative tolerance', { corners: { deflection: 90, tolerance: -1 } }],
+  ])('%s', (_, figures) => {
+    const result = comparePairings(withJob('mask-rack', figures), {
+      job: 'mask-rack',
+      policy: 'workshop',
+      pairings: [lantern],
+    });
+    expect(result).toMatchObject({
+      ok: false,
+      error: expect.stringContaining('No time follows for the job mask-rack'),
+    });
+  });
+});
+
+describe('what cannot be compared is said with what would do:', () => {
+  it.each([
+    [{ job: 'mask-rak' }, 'There is no job "mask-rak". Did you mean "mask-rack"?'],
+    [{ policy: 'workshp' }, 'There is no policy "workshp". Did you mean "workshop"?'],
+    [
+      { pairings: [{ ...lantern, machine: 'brackwater/lanterm' }] },
+      'There is no machine "brackwater/lanterm". Did you mean "brackwater/lantern"?',
+    ],
+    [{ pairings: [{ ...lantern, nozzle: 'hs-0.5' }] }, 'There is no nozzle "hs-0.5". Did you mean "hs-0.4"?'],
+    [{ pairings: [] }, 'Name at least one pairing to compare.'],
+  ])('%j', (request, message) => {
+    expect(faultOf(request)).toBe(message);
+  });
+});
+
+it('says how well the time model met the reference prints of each machine', () => {
+  const hearth = { machine: 'emberlow/hearth', nozzle: 'hs-0.6', filament: 'quillmere/rigging-abs' };
+  const checks = compared({ pairings: [lantern, hearth] }).estimates.map(({ modelCheck }) => modelCheck);
+  expect(checks[0]!.prints).toBe(2);
+  expect(checks[0]!.largestError).toBeGreaterThan(0);
+  expect(checks[0]!.largestError).toBeLessThan(0.05);
+  expect(checks[1]).toBeNull();
+});
+
+it('warns of beads that the nozzle cannot lay well', () => {
+  const [estimate] = compared({ pairings: [{ ...steeple, nozzle: 'hs-0.8' }] }).estimates;
+  expect(estimate!.warnings).toEqual([
+    'Lines of 0.45 mm are narrower than the bore of nozzle hs-0.8, 0.8 mm.',
+  ]);
+});

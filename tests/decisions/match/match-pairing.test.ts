@@ -1,0 +1,183 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { ReduceById } from '../../../src/bench/reducing-once.ts';
+import { matchPairing } from '../../../src/decisions/match/match-pairing.ts';
+import { type Aspect, type PairingMatch, verdicts } from '../../../src/decisions/match/match-verdict.ts';
+import type { Filament, Machine } from '../../../src/registry/generated/documents.ts';
+import { loadRegistry } from '../../../src/registry/load-registry.ts';
+import { failure } from '../../../src/result.ts';
+
+const { registry } = loadRegistry(['profiles']);
+const machines = [...registry.machine.values()];
+const filaments = [...registry.filament.values()];
+const notReduced: ReduceById = () => failure([]);
+
+type Change<Document> = (document: Document) => Partial<Document>;
+
+function match(
+  machineId: string,
+  filamentId: string,
+  changeMachine: Change<Machine> = () => ({}),
+  changeFilament: Change<Filament> = () => ({}),
+): PairingMatch {
+  const machine = registry.machine.get(machineId)!;
+  const filament = registry.filament.get(filamentId)!;
+  return matchPairing(
+    registry,
+    { ...machine, data: { ...machine.data, ...changeMachine(machine.data) } },
+    { ...filament, data: { ...filament.data, ...changeFilament(filament.data) } },
+    notReduced,
+  )!;
+}
+
+const about = ({ reasons }: PairingMatch, aspect: Aspect) =>
+  reasons.filter((reason) => reason.aspect === aspect).map(({ verdict, text }) => [verdict, text]);
+
+const withLimit =
+  (value: number): Change<Machine> =>
+  ({ hotEnds }) => ({
+    hotEnds: hotEnds.map((hotEnd) => ({ ...hotEnd, temperatureLimit: [{ value, basis: 'assumed' }] })),
+  });
+
+describe('each reason says its numbers:', () => {
+  it('a window that the hot end reaches in part', () => {
+    expect(
+      about(match('brackwater/lantern', 'ashgrove/stagecraft-petg', withLimit(240)), 'nozzleTemperature'),
+    ).toEqual([['limited', 'hot end "main" goes to 240 Cel, which leaves 232..240 Cel of 232..253 Cel']]);
+  });
+
+  it('a window that the hot end does not reach', () => {
+    expect(match('brackwater/lantern', 'ashgrove/stagecraft-petg', withLimit(220)).verdict).toBe(
+      'unsuitable',
+    );
+  });
+
+  it('a polymer liner', () => {
+    const hot = about(match('ferrywright/skiff', 'quillmere/visor-pc', withLimit(300)), 'nozzleTemperature');
+    expect(hot).toContainEqual([
+      'unsuitable',
+      'the polymer liner bears 250 Cel, the strand wants 270..300 Cel',
+    ]);
+  });
+
+  it('a strand of another diameter', () => {
+    expect(about(match('ferrywright/barge', 'ashgrove/stagecraft-pla'), 'strand')).toEqual([
+      ['unsuitable', 'hot end "main" takes 2.85 mm, the strand has 1.75 mm'],
+    ]);
+  });
+
+  it('a filler that grinds every nozzle, and one that grinds some', () => {
+    expect(about(match('ferrywright/skiff', 'quillmere/truss-pa6-cf15'), 'nozzleMaterial')).toContainEqual([
+      'unsuitable',
+      'nozzle br-0.4 of brass is ground by carbon (CF)',
+    ]);
+    const lantern = match('brackwater/lantern', 'quillmere/truss-pa6-cf15');
+    expect(lantern.nozzle).toBe('hs-0.6');
+    expect(about(lantern, 'nozzleMaterial')[0]).toEqual([
+      'limited',
+      'only with hs-0.6 or one as hard: nozzle br-0.4 of brass is ground by carbon (CF)',
+    ]);
+  });
+
+  it('a dryer that would fuse the spool', () => {
+    const fixed = match('brackwater/lantern', 'ashgrove/stagecraft-pla', () => ({
+      dryer: { setting: 'fixed', temperature: 65 },
+    }));
+    expect(about(fixed, 'dryer')[0]?.[0]).toBe('limited');
+    expect(about(fixed, 'dryer')[0]?.[1]).toMatch(
+      /^the dryer is fixed at 65 Cel and would fuse the spool, which softens at 58 Cel/,
+    );
+  });
+
+  it('a spool that is too heavy', () => {
+    const heavy = match('brackwater/lantern', 'ashgrove/stagecraft-pla', undefined, () => ({
+      spoolMass: 2300,
+    }));
+    expect(about(heavy, 'spool')[0]?.[0]).toBe('limited');
+  });
+
+  it('a chamber that is open, and one that nothing senses', () => {
+    expect(about(match('ferrywright/skiff', 'quillmere/rigging-abs'), 'chamber')).toEqual([
+      ['limited', 'the strand wants a chamber of 45..70 Cel, and the machine is open'],
+    ]);
+    const blind = match('emberlow/hearth', 'quillmere/rigging-abs', ({ chamber }) => ({
+      chamber: { ...chamber, sensed: false },
+    }));
+    expect(about(blind, 'chamber')).toContainEqual([
+      'limited',
+      'nothing senses the chamber, which is to be at 45..70 Cel: measure it by hand',
+    ]);
+  });
+
+  it('a bed that is too cold', () => {
+    const cold = match('ferrywright/skiff', 'quillmere/visor-pc');
+    expect(about(cold, 'bed')).toEqual([
+      ['limited', 'the bed goes to 100 Cel, the strand wants 105..120 Cel'],
+    ]);
+  });
+
+  it('a fan that only runs at full speed', () => {
+    const loud = match('emberlow/hearth', 'quillmere/rigging-abs', () => ({
+      partCooling: { adjustable: false },
+    }));
+    expect(about(loud, 'cooling')).toEqual([
+      ['limited', 'the strand wants the fan at 0..30 %; it runs at full speed only'],
+    ]);
+  });
+
+  it('a measured flow against the claim', () => {
+    expect(about(match('emberlow/hearth', 'quillmere/rigging-abs'), 'flow').at(-1)?.[1]).toMatch(
+      /^31\.1 mm3\/s measured at 255 Cel with hs-0\.6 .*; 78 % of the 40 mm3\/s claimed for this nozzle$/,
+    );
+  });
+
+  it('a material that must not be extruded', () => {
+    const poison = match('emberlow/hearth', 'quillmere/rigging-abs', undefined, () => ({
+      polymer: 'PVC',
+      designation: 'PVC',
+    }));
+    expect(poison.verdict).toBe('unsuitable');
+    expect(about(poison, 'material')[0]?.[1]).toBe('PVC must not be used as a feedstock on any machine');
+  });
+});
+
+const pairs = fc.record({ machine: fc.constantFrom(...machines), filament: fc.constantFrom(...filaments) });
+const rank = ({ verdict }: PairingMatch) => verdicts.indexOf(verdict);
+
+describe('laws of matching', () => {
+  it('a higher limit of the hot end never makes a match worse', () => {
+    const limits = fc.tuple(fc.integer({ min: 150, max: 450 }), fc.integer({ min: 0, max: 200 }));
+    fc.assert(
+      fc.property(pairs, limits, ({ machine, filament }, [limit, more]) => {
+        const before = match(machine.id, filament.id, withLimit(limit));
+        const after = match(machine.id, filament.id, withLimit(limit + more));
+        expect(rank(after)).toBeLessThanOrEqual(rank(before));
+      }),
+    );
+  });
+
+  it('a hotter bed never makes a match worse', () => {
+    const limits = fc.tuple(fc.integer({ min: 20, max: 150 }), fc.integer({ min: 0, max: 100 }));
+    const withBed =
+      (value: number): Change<Machine> =>
+      () => ({ bed: { temperatureLimit: [{ value, basis: 'assumed' }] } });
+    fc.assert(
+      fc.property(pairs, limits, ({ machine, filament }, [limit, more]) => {
+        const before = match(machine.id, filament.id, withBed(limit));
+        const after = match(machine.id, filament.id, withBed(limit + more));
+        expect(rank(after)).toBeLessThanOrEqual(rank(before));
+      }),
+    );
+  });
+
+  it('a verdict is that of the worst reason', () => {
+    fc.assert(
+      fc.property(pairs, ({ machine, filament }) => {
+        const { verdict, reasons } = match(machine.id, filament.id);
+        expect(verdicts.indexOf(verdict)).toBe(
+          Math.max(...reasons.map((reason) => verdicts.indexOf(reason.verdict))),
+        );
+      }),
+    );
+  });
+});

@@ -1,0 +1,49 @@
+import { expect, it } from 'vitest';
+import { jsonReport } from '../../../src/report/findings/json-report.ts';
+import { summarise } from '../../../src/report/findings/summary.ts';
+import { finding } from './findings.ts';
+
+it('holds every key of a finding in its order, null where there is nothing to say', () => {
+  const findings = [finding({ found: null, allowed: null, source: null, help: null })];
+  expect(jsonReport(findings, summarise(findings, 2))).toMatchInlineSnapshot(`
+    "{
+      "format": "meltbounds-check/1",
+      "findings": [
+        {
+          "rule": "units/bare-number",
+          "severity": "error",
+          "message": "The value of \\"meltFlow\\": 22 has no unit",
+          "file": "profiles/a.yaml",
+          "line": 2,
+          "column": 8,
+          "pointer": "/meltFlow/0/value",
+          "found": null,
+          "allowed": null,
+          "source": null,
+          "help": null
+        }
+      ],
+      "summary": {
+        "profiles": 2,
+        "errors": 1,
+        "warnings": 0,
+        "notes": 0
+      }
+    }
+    "
+  `);
+});
+
+it('is the same document whatever the order of the keys it was given', () => {
+  const one = finding();
+  const other = Object.fromEntries(Object.entries(one).reverse()) as unknown as typeof one;
+  expect(jsonReport([other], summarise([other], 1))).toBe(jsonReport([one], summarise([one], 1)));
+});
+
+it('holds an empty list where there is nothing to mend', () => {
+  expect(JSON.parse(jsonReport([], summarise([], 5)))).toEqual({
+    format: 'meltbounds-check/1',
+    findings: [],
+    summary: { profiles: 5, errors: 0, warnings: 0, notes: 0 },
+  });
+});

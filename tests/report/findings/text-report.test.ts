@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import type { Finding } from '../../../src/registry/finding.ts';
+import { summarise } from '../../../src/report/findings/summary.ts';
+import { textReport } from '../../../src/report/findings/text-report.ts';
+import { finding } from './findings.ts';
+
+const texts = new Map([['profiles/a.yaml', 'kind: filament\nvalue: 22\n']]);
+
+function report(findings: readonly Finding[], colour = false): string {
+  return textReport(findings, summarise(findings, 3), { colour, textOf: (file) => texts.get(file) });
+}
+
+describe('the report for people', () => {
+  it('shows where, the line itself, what is wrong, what would do, why and what to do', () => {
+    expect(report([finding()])).toMatchInlineSnapshot(`
+      "profiles/a.yaml:2:8  error  units/bare-number
+        2 | value: 22
+          |        ~~
+        wrong    The value of "meltFlow": 22 has no unit
+        allowed  volume flow in mm3/s, cm3/s
+        because  UCUM
+        mend     if it is in mm3/s, write \`22 mm3/s\`
+
+      3 profiles: 1 error.
+      "
+    `);
+  });
+
+  it('leaves out what there is nothing to say about', () => {
+    expect(report([finding({ allowed: null, source: null, help: null })])).toMatchInlineSnapshot(`
+      "profiles/a.yaml:2:8  error  units/bare-number
+        2 | value: 22
+          |        ~~
+        wrong    The value of "meltFlow": 22 has no unit
+
+      3 profiles: 1 error.
+      "
+    `);
+  });
+
+  it('does without the line where the file could not be read', () => {
+    expect(report([finding({ file: 'profiles/b.yaml', rule: 'file/encoding' })])).not.toContain(' | ');
+  });
+
+  it('counts severities and sets findings apart', () => {
+    const findings = [
+      finding(),
+      finding({ severity: 'warning', rule: 'plausibility/unusual' }),
+      finding({ severity: 'note', rule: 'style/key-order' }),
+      finding({ severity: 'note', rule: 'style/key-order' }),
+    ];
+    expect(report(findings)).toMatch(/\n\nprofiles\/a\.yaml:2:8 {2}warning {2}plausibility\/unusual\n/);
+    expect(report(findings)).toMatch(/\n\n3 profiles: 1 error, 1 warning, 2 notes\.\n$/);
+  });
+
+  it('is one line where there is nothing to mend', () => {
+    expect(report([])).toBe('3 profiles: nothing to mend.\n');
+    expect(textReport([], summarise([], 1), { colour: false, textOf: () => undefined })).toBe(
+      '1 profile: nothing to mend.\n',
+    );
+  });
+
+  it('shows nothing of a file name or message that a terminal would obey', () => {
+    const text = report([
+      finding({ file: 'profiles/\u001b[2J.yaml', message: 'a\u001b]8;;x\u0007b', help: 'c\rd' }),
+    ]);
+    expect(text.replaceAll('\n', '')).not.toMatch(/\p{Cc}/u);
+    expect(text).toContain('profiles/\\u{1b}[2J.yaml:2:8');
+  });
+
+  it.each([
+    ['error', 31],
+    ['warning', 33],
+    ['note', 36],
+  ] as const)('paints an %s in the colour %i', (severity, code) => {
+    expect(report([finding({ severity })], true)).toContain(`\u001b[${code}m${severity}\u001b[39m`);
+  });
+});

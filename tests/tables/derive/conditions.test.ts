@@ -1,0 +1,280 @@
+import { parse } from 'csv-parse/sync';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { ConditionName, ConditionRow } from '../../../src/tables/derive/condition-row.ts';
+import { writeConditionsCsv } from '../../../src/tables/write/write-conditions-csv.ts';
+import { writeJson } from '../../../src/tables/write/write-json.ts';
+import { writeMarkdown } from '../../../src/tables/write/write-markdown.ts';
+import { meltLimit, type PairingFigures, pairing, registryWith, tableWith } from './pairing-with.ts';
+
+const assumed = <Value>(value: Value) => [{ value, basis: 'assumed', reason: 'Bench habit' } as const];
+
+function conditions(name: ConditionName, figures: PairingFigures = {}): ConditionRow[] {
+  return tableWith(figures).conditions.filter((row) => row.name === name);
+}
+
+const withInterval = (value: number, temperature: number) => ({
+  ...meltLimit(value, temperature),
+  interval: { low: value - 0.5, high: value + 0.5 },
+});
+
+describe('the nozzle temperature for a flow', () => {
+  it('is the tested one alone where one temperature was tested, and says so', () => {
+    const [row, ...others] = conditions('nozzleTemperature', {
+      filament: { meltFlow: [meltLimit(20, 215)] },
+    });
+    expect(others).toEqual([]);
+    expect(row).toMatchObject({
+      flow: 18,
+      window: { low: 215, high: 215 },
+      note: 'Only 215 Cel was tested.',
+    });
+  });
+
+  it('draws no line between limits that have no intervals', () => {
+    const rows = conditions('nozzleTemperature');
+    expect(rows.map(({ flow, window }) => [flow, window?.low])).toEqual([
+      [19.8, 215],
+      [23.4, 230],
+    ]);
+  });
+
+  it('is read from a line between tested temperatures, and never leaves their range', () => {
+    const flow = fc.double({ min: 10, max: 60, noNaN: true });
+    fc.assert(
+      fc.property(flow, flow, fc.constantFrom(0.5, 1, 5, 7), (cool, hot, temperature) => {
+        const rows = conditions('nozzleTemperature', {
+          filament: { meltFlow: [withInterval(cool, 205), withInterval(hot, 225)] },
+          policy: { rounding: { speed: 1, flow: 0.1, acceleration: 50, runUp: 0.1, temperature } },
+        });
+        for (const { flow: fed, window } of rows) {
+          expect(window?.low).toBeGreaterThanOrEqual(205);
+          expect(window?.low).toBeLessThanOrEqual(225);
+          expect(fed).toBeLessThanOrEqual(Math.max(cool, hot) * 0.9 + 1e-9);
+        }
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it('does not fall as the flow rises', () => {
+    const rows = conditions('nozzleTemperature', {
+      filament: { meltFlow: [withInterval(20, 205), withInterval(24, 215), withInterval(29, 230)] },
+    });
+    expect(rows.length).toBeGreaterThan(2);
+    const temperatures = rows.map(({ window }) => window!.low);
+    expect(temperatures).toEqual([...temperatures].sort((a, b) => a - b));
+  });
+});
+
+// The strand of the sample pairing is to be printed at 200..235 Cel.
+describe('the nozzle temperature of the first layer', () => {
+  const firstLayer = (stated: number, limit: number, hotEndMargin = 0) => {
+    const [hotEnd] = registryWith({}).machine.get(pairing.machine)!.data.hotEnds;
+    return conditions('firstLayerNozzleTemperature', {
+      filament: { firstLayerNozzleTemperature: assumed(stated), meltFlow: [meltLimit(20, 200)] },
+      machine: { hotEnds: [{ ...hotEnd!, temperatureLimit: assumed(limit) }] },
+      policy: { hotEndMargin },
+    })[0];
+  };
+
+  it('is the stated one', () => {
+    expect(firstLayer(220, 260)).toMatchObject({ window: { low: 220, high: 220 }, note: '' });
+  });
+
+  it('stays below the limit of the hot end by the margin of the policy', () => {
+    const row = firstLayer(230, 235, 10);
+    expect(row).toMatchObject({
+      window: { low: 225, high: 225 },
+      note: 'Cut at the 225 Cel that the hot end may be set to; 230 Cel is asked for.',
+    });
+    expect(row?.grounds.map(({ what }) => what)).toContain('limit of the hot end');
+  });
+});
+
+describe('windows of temperature', () => {
+  it('are rounded inward', () => {
+    const [bed] = conditions('bedTemperature', {
+      filament: { bedTemperature: assumed({ low: 51.2, high: 59.7 }) },
+    });
+    expect(bed?.window).toEqual({ low: 52, high: 59 });
+  });
+
+  it('are cut at what the machine reaches', () => {
+    const [bed] = conditions('bedTemperature', {
+      filament: { bedTemperature: assumed({ low: 90, high: 110 }) },
+    });
+    expect(bed).toMatchObject({
+      window: { low: 90, high: 100 },
+      note: 'Cut at the 100 Cel that the bed reaches.',
+    });
+  });
+
+  it('are none where the machine does not reach them', () => {
+    const [bed] = conditions('bedTemperature', {
+      filament: { bedTemperature: assumed({ low: 120, high: 130 }) },
+    });
+    expect(bed).toMatchObject({
+      window: null,
+      note: 'The bed reaches 100 Cel, and at least 120 Cel is asked for.',
+    });
+  });
+});
+
+// The strand of the sample pairing softens at 58 Cel.
+describe('drying', () => {
+  const drying = (dryer: NonNullable<PairingFigures['machine']>['dryer'], dryingMargin = 0) =>
+    conditions('dryingTemperature', {
+      filament: { dryingTemperature: assumed(50) },
+      machine: dryer === undefined ? {} : { dryer },
+      policy: { dryingMargin },
+    })[0];
+
+  it('takes the setting that is asked for, where the dryer can be set', () => {
+    expect(drying({ setting: 'adjustable', range: { low: 40, high: 80 } })?.window).toEqual({
+      low: 50,
+      high: 50,
+    });
+  });
+
+  it('stays below softening by the margin of the policy', () => {
+    expect(drying({ setting: 'adjustable', range: { low: 40, high: 80 } }, 12)).toMatchObject({
+      window: { low: 46, high: 46 },
+      note: 'Below the 50 Cel asked for.',
+    });
+  });
+
+  it.each([
+    [{ setting: 'fixed', temperature: 65 } as const, 'is fixed at 65 Cel'],
+    [{ setting: 'adjustable', range: { low: 60, high: 80 } } as const, 'runs at 60 Cel at least'],
+  ])('is not to be done in a dryer that is too hot: %j', (dryer, what) => {
+    expect(drying(dryer)).toMatchObject({
+      window: null,
+      note: `Do not use the dryer of the machine: it ${what}. The strand is soft above 58 Cel, where the profile says that it softens, and the spool would fuse.`,
+    });
+  });
+
+  it('takes a cooler fixed dryer as it is, and says so', () => {
+    expect(drying({ setting: 'fixed', temperature: 45 })).toMatchObject({
+      window: { low: 45, high: 45 },
+      note: 'The dryer is fixed there, below the 50 Cel asked for.',
+    });
+  });
+
+  it.each([
+    [{ setting: 'fixed', temperature: 55 } as const, 'The dryer is fixed there, above the 50 Cel asked for.'],
+    [
+      { setting: 'adjustable', range: { low: 55, high: 80 } } as const,
+      'Above the 50 Cel asked for: the dryer runs no cooler.',
+    ],
+  ])('says so where the dryer runs no cooler than above what is asked for: %j', (dryer, note) => {
+    expect(drying(dryer)).toMatchObject({ window: { low: 55, high: 55 }, note });
+  });
+
+  it('never sets a dryer above softening less the margin', () => {
+    const temperature = fc.integer({ min: 30, max: 90 });
+    fc.assert(
+      fc.property(temperature, temperature, fc.integer({ min: 0, max: 20 }), (a, b, margin) => {
+        const range = { low: Math.min(a, b), high: Math.max(a, b) };
+        const row = drying({ setting: 'adjustable', range }, margin);
+        if (row?.window !== null) expect(row?.window.high).toBeLessThanOrEqual(58 - margin);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it('names all that its temperature rests on, the families of the strand among it', () => {
+    const [row] = conditions('dryingTemperature', {
+      filament: { dryingTemperature: assumed(50), softening: [] },
+      machine: { dryer: { setting: 'adjustable', range: { low: 40, high: 80 } } },
+      policy: { dryingMargin: 5 },
+    });
+    expect(row?.grounds.map(({ what }) => what)).toEqual([
+      'drying temperature',
+      'glass transition',
+      'settings of the dryer',
+      'margin below softening',
+    ]);
+    const { inputs } = tableWith({ filament: { dryingTemperature: assumed(50), softening: [] } });
+    expect(inputs.map(({ kind, id }) => `${kind} ${id}`)).toContain('polymer PLA');
+  });
+
+  it('takes as long as is asked for, rounded up', () => {
+    const [row] = conditions('dryingTime', {
+      filament: { dryingTime: assumed(3.5 * 3600 + 0.2) },
+      policy: { rounding: { speed: 1, flow: 0.1, acceleration: 50, runUp: 0.1, time: 1800 } },
+    });
+    expect(row).toMatchObject({ window: { low: 4, high: 4 }, unit: 'h' });
+  });
+});
+
+it('rounds the shortest layer time up', () => {
+  const [row] = conditions('shortestLayerTime', { filament: { shortestLayerTime: assumed(4.2) } });
+  expect(row?.window).toEqual({ low: 5, high: 5 });
+});
+
+describe('the CSV file of the conditions', () => {
+  it('reads back, one condition a line, empty where there is nothing', () => {
+    const [header, first, ...others] = parse(writeConditionsCsv(tableWith())) as string[][];
+    expect(header).toEqual([
+      'condition',
+      'flow [mm3/s]',
+      'low',
+      'high',
+      'unit',
+      'basis',
+      'flags',
+      'restsOn',
+      'note',
+    ]);
+    expect(first?.slice(0, 8)).toEqual(
+      'nozzleTemperature,19.8,215,215,Cel,measured,,trial wren-daisy-pla-215'.split(','),
+    );
+    expect(others).toHaveLength(tableWith().conditions.length - 1);
+  });
+
+  it('defuses a reason that a spreadsheet would run', () => {
+    const reason = '=HYPERLINK("x")\n2';
+    const table = tableWith({
+      filament: { shortestLayerTime: [{ value: 5, basis: 'assumed', reason }] },
+    });
+    const line = (parse(writeConditionsCsv(table)) as string[][]).find(
+      ([name]) => name === 'shortestLayerTime',
+    );
+    expect(line?.[7]).toBe('\'=HYPERLINK("x") 2');
+  });
+});
+
+describe('flags of a condition', () => {
+  const flagsOf = (name: ConditionName, figures: PairingFigures) =>
+    conditions(name, figures).map(({ flags }) => flags);
+
+  it('are none where nothing is to be known', () => {
+    expect(flagsOf('nozzleTemperature', {})).toEqual([[], []]);
+  });
+
+  it('say that the trial of a limit is stale, or does not support it', () => {
+    expect(flagsOf('nozzleTemperature', { machine: { firmware: '9.0.0' } })).toEqual([['stale'], ['stale']]);
+    expect(flagsOf('nozzleTemperature', { filament: { meltFlow: [meltLimit(40, 215)] } }).flat()).toContain(
+      'unsupported',
+    );
+  });
+
+  it('say what the house rules think of the basis', () => {
+    const asked = { basis: 'measured', weaker: 'flag' } as const;
+    const capped = { basis: 'measured', weaker: 'cap', share: 0.5 } as const;
+    const policy = (shortestLayerTime: typeof asked | typeof capped) => ({
+      policy: { minimumBasis: { shortestLayerTime } },
+    });
+    expect(flagsOf('shortestLayerTime', policy(asked))).toEqual([['weakBasis']]);
+    expect(flagsOf('shortestLayerTime', policy(capped))).toEqual([['capped']]);
+  });
+
+  it('stand in CSV, JSON and Markdown', () => {
+    const table = tableWith({ machine: { firmware: '9.0.0' } });
+    const [, line] = parse(writeConditionsCsv(table)) as string[][];
+    expect(line?.[6]).toBe('stale');
+    expect(JSON.parse(writeJson(table)).conditions[0].flags).toEqual(['stale']);
+    expect(writeMarkdown(table)).toMatch(/^\| nozzleTemperature .*\| stale /m);
+  });
+});

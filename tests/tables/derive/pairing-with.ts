@@ -1,0 +1,78 @@
+import { fileURLToPath } from 'node:url';
+import { reduceTrial } from '../../../src/bench/reduce-trial.ts';
+import type { Filament, Machine, Policy } from '../../../src/registry/generated/documents.ts';
+import { loadRegistry } from '../../../src/registry/load-registry.ts';
+import type { Registry } from '../../../src/registry/registry.ts';
+import type { Result } from '../../../src/result.ts';
+import { deriveTables } from '../../../src/tables/derive/derive-tables.ts';
+import type { SpeedTable } from '../../../src/tables/derive/speed-table.ts';
+
+const { registry: sample } = loadRegistry([
+  fileURLToPath(new URL('../../fixtures/registry', import.meta.url)),
+]);
+
+export const pairing = { machine: 'plumstead/wren', filament: 'oakhollow/daisy-pla', policy: 'house' };
+
+/** Figures of a pairing that a test replaces, all in canonical units. */
+export interface PairingFigures {
+  readonly machine?: Partial<Machine>;
+  readonly filament?: Partial<Filament>;
+  readonly policy?: Partial<Policy>;
+}
+
+/** The sample registry with other figures for its pairing. */
+export function registryWith({ machine, filament, policy }: PairingFigures): Registry {
+  return {
+    ...sample,
+    machine: replaced(sample.machine, pairing.machine, machine),
+    filament: replaced(sample.filament, pairing.filament, filament),
+    policy: replaced(sample.policy, pairing.policy, policy),
+  };
+}
+
+export function policyOf(registry: Registry): Policy {
+  return registry.policy.get(pairing.policy)!.data;
+}
+
+/** The table of the sample pairing with other figures. */
+export function tableWith(figures: PairingFigures = {}): SpeedTable {
+  const table = derivedWith(figures);
+  if (!table.ok) throw new Error(table.error);
+  return table.value;
+}
+
+/** The same, where it may be that no table can be derived. */
+export function derivedWith(figures: PairingFigures): Result<SpeedTable, string> {
+  return deriveTables(registryWith(figures), pairing, { reduce: sampleReduction });
+}
+
+const reductions = new Map<string, ReturnType<typeof reduceTrial>>();
+
+/** What the readings of a sample trial give; no figure that tests replace changes it. */
+export function sampleReduction(_: Registry, trial: string): ReturnType<typeof reduceTrial> {
+  const reduced = reductions.get(trial) ?? reduceTrial(sample, trial);
+  reductions.set(trial, reduced);
+  return reduced;
+}
+
+/** A melt flow limit as a filament states it, measured on the nozzle of the sample pairing. */
+export function meltLimit(
+  value: number,
+  nozzleTemperature: number,
+): NonNullable<Filament['meltFlow']>[number] {
+  return {
+    value,
+    basis: 'measured',
+    evidence: 'wren-daisy-pla-215',
+    at: { machine: pairing.machine, nozzle: 'hs-0.6', nozzleTemperature },
+  };
+}
+
+function replaced<Data extends object, Entry extends { readonly data: Data }>(
+  profiles: ReadonlyMap<string, Entry>,
+  id: string,
+  figures: Partial<Data> = {},
+): ReadonlyMap<string, Entry> {
+  const profile = profiles.get(id)!;
+  return new Map(profiles).set(id, { ...profile, data: { ...profile.data, ...figures } });
+}
