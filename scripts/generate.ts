@@ -4,12 +4,14 @@ import { fileURLToPath } from 'node:url';
 import writeFileAtomic from 'write-file-atomic';
 import { documentTypesModule } from './generate/document-types.ts';
 import { quantitySchema } from './generate/quantity-schema.ts';
+import { ruleFilesModule } from './generate/rule-files.ts';
 import { schemaPath } from './generate/schema-files.ts';
 import { shapesModule } from './generate/shapes.ts';
 import { statementSchema } from './generate/statement-schema.ts';
 import { validatorsModule } from './generate/validators.ts';
 
 const generated = fileURLToPath(new URL('../src/registry/generated/', import.meta.url));
+const generatedRules = fileURLToPath(new URL('../src/rules/generated/', import.meta.url));
 const docs = fileURLToPath(new URL('../docs/', import.meta.url));
 
 /** Writes only what differs, so that a build with nothing new touches nothing. */
@@ -28,11 +30,13 @@ function existing(path: string): string | null {
 const json = (value: object) => `${JSON.stringify(value, null, 2)}\n`;
 
 await mkdir(generated, { recursive: true });
+await mkdir(generatedRules, { recursive: true });
 await keepCurrent(schemaPath('quantity'), json(quantitySchema()));
 await keepCurrent(schemaPath('statement'), json(statementSchema()));
 await keepCurrent(`${generated}documents.ts`, await documentTypesModule());
 await keepCurrent(`${generated}shapes.ts`, shapesModule());
 await keepCurrent(`${generated}validators.js`, await validatorsModule());
+await keepCurrent(`${generatedRules}rule-files.ts`, ruleFilesModule());
 
 // The rules and kinds read by what has just been written, so they cannot be loaded before.
 const { rulePages } = await import('./generate/rule-pages.ts');

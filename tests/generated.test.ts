@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { documentTypesModule } from '../scripts/generate/document-types.ts';
 import { quantitySchema } from '../scripts/generate/quantity-schema.ts';
+import { ruleFilesModule } from '../scripts/generate/rule-files.ts';
 import { kindNames } from '../scripts/generate/schema-files.ts';
 import { shapesModule } from '../scripts/generate/shapes.ts';
 import { statementSchema } from '../scripts/generate/statement-schema.ts';
@@ -32,6 +33,10 @@ describe('`npm run generate` would change nothing:', () => {
 
   test('shapes.ts', () => {
     expect(present('src/registry/generated/shapes.ts')).toBe(shapesModule());
+  });
+
+  test('rule-files.ts', () => {
+    expect(present('src/rules/generated/rule-files.ts')).toBe(ruleFilesModule());
   });
 
   test('validators.js, which is built and not committed', async () => {

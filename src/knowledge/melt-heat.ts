@@ -12,6 +12,12 @@ const unknown = { density: 0.0009, specificHeat: 1.7, nozzleTemperature: 190, di
 /** Fibres and powders carry heat: twice the diffusivity (common practice, no source). */
 const filledFactor = 2;
 
+/**
+ * Thermal diffusivity, in mm²/s, that solid plastics without fillers have. Source: Crawford, Plastics Engineering (1998),
+ * Table 1.8.
+ */
+export const unfilledSolids = { low: 0.07, high: 0.17 };
+
 /** The least heat that a flow limit needs, and what was assumed for it. */
 export interface LeastHeat {
   /** J/mm³ */

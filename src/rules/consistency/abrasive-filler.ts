@@ -10,9 +10,8 @@ import type { Path } from '../../registry/shape.ts';
 import { statementsOf } from '../../registry/statement.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const abrasiveFiller: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/abrasive-filler',
   severity: 'warning',
   statement: 'A filament with hard fillers is tried with a nozzle that is not much softer than they are.',
   rationale:

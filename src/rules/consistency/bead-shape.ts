@@ -4,9 +4,8 @@ import type { Hit } from '../../registry/hit.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const beadShape: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/bead-shape',
   severity: 'error',
   statement: 'A line is at least as wide as its layer is high.',
   rationale:

@@ -6,9 +6,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** How far the bead of one feature may be from the middle of the others'. */
 const factors = { layerHeight: 4, lineWidth: 3 };
 
-export const beadsApart: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/beads-apart',
   severity: 'warning',
   statement: 'The features of a job are printed with beads of similar height and width.',
   rationale:

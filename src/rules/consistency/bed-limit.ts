@@ -8,9 +8,8 @@ import { highestStated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const bedLimit: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/bed-limit',
   severity: 'warning',
   statement: 'The bed of a machine reaches what the filaments that are tried on it want.',
   rationale: 'On a bed that is too cold the part comes off before the limit of the hot end matters.',

@@ -6,9 +6,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** In K: sensors of room and chamber differ by less. */
 const sensorAllowance = 5;
 
-export const chamberLimit: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/chamber-limit',
   severity: 'warning',
   statement: 'The chamber of a trial lies between its room and what the chamber of the machine goes to.',
   rationale: 'A chamber above its limit cooks belts and motors; one below its room has lost a digit.',

@@ -2,9 +2,8 @@ import type { Machine } from '../../registry/generated/documents.ts';
 import type { Hit } from '../../registry/hit.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const chamberContradiction: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/chamber',
   severity: 'error',
   statement: 'What a machine says about its chamber and its sensors agrees.',
   rationale: 'Whoever picks a machine for a hot material goes by these flags.',

@@ -8,9 +8,8 @@ import type { ProfileRule, RuleContext } from '../engine/rule.ts';
 /** A hotter nozzle, an easier polymer and a careful sheet together give less. */
 const factor = 2;
 
-export const claimBelowTrials: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/claim-below-trials',
   severity: 'warning',
   statement: 'A machine does not claim far less flow than trials on the same nozzle have found.',
   rationale: 'No sheet sells a machine short: the claim has lost a digit, or its unit is cm3/h for mm3/s.',

@@ -8,9 +8,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Top speeds are claimed for travel too: twice what can be printed is no contradiction yet (common practice, no source). */
 const travelFactor = 2;
 
-export const claimedFlow: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/claimed-flow',
   severity: 'note',
   statement: 'The claimed flow feeds at least half of the claimed top speed for the smallest usual bead.',
   rationale:

@@ -2,9 +2,8 @@ import { highestStated, stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const contourAboveTop: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/contour-above-top',
   severity: 'error',
   statement: 'The contour speed of a machine is at most its top speed.',
   rationale: 'A contour is a path like others; it cannot be faster than the fastest.',

@@ -4,9 +4,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 const leastShare = 0.05;
 
-export const contourShare: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/contour-share',
   severity: 'warning',
   statement: 'The contour speed of a machine is at least a twentieth of its top speed.',
   rationale:

@@ -7,9 +7,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Designations give whole per cents. */
 const rounding = 0.006;
 
-export const designation: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/designation',
   severity: 'error',
   statement: 'The designation of a filament names its polymer and its fillers as the profile states them.',
   rationale: 'Density, abrasion and drying are judged by polymer and fillers; people go by the designation.',

@@ -3,9 +3,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 const keyOf = { fixed: 'temperature', adjustable: 'range' } as const;
 const otherKeyOf = { fixed: 'range', adjustable: 'temperature' } as const;
 
-export const dryerSetting: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/dryer-setting',
   severity: 'error',
   statement: 'A fixed dryer states its temperature, an adjustable one its range, and neither the other.',
   rationale: 'Without it nobody can tell which spools the dryer fuses.',

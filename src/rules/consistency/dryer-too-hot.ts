@@ -7,9 +7,8 @@ import type { DegreesCelsius } from '../../units/canonical.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const dryerTooHot: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/dryer-too-hot',
   severity: 'error',
   statement:
     'The dryer of a machine can run colder than the softening of every filament that was tried on it.',

@@ -3,9 +3,8 @@ import { stated } from '../../registry/stated.ts';
 import { shown, shownRange } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const familyNozzleWindow: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/family-nozzle-window',
   severity: 'error',
   statement: 'The usual nozzle temperatures of a family lie where its polymer flows and does not decompose.',
   rationale: 'Every filament of the family is held against this window.',

@@ -8,9 +8,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** In K below the coldest nozzle. */
 const gaps = { bed: 55, softening: 15 };
 
-export const filamentTemperatures: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/filament-temperatures',
   severity: 'warning',
   statement: 'The bed and the softening of a filament lie clearly below its coldest nozzle.',
   rationale:

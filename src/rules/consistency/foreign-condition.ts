@@ -6,9 +6,8 @@ import { stated } from '../../registry/stated.ts';
 import { statementsOf } from '../../registry/statement.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const foreignCondition: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/foreign-condition',
   severity: 'error',
   statement: 'The statements of a profile hold for it: its own id, and for a hot end one of its own nozzles.',
   rationale: 'A statement about something else is never chosen, or chosen for the wrong nozzle.',

@@ -13,9 +13,8 @@ const ratios: readonly FeatureRatio[] = [
   { of: 'overhang', to: 'outerContour', low: 1 / 5, high: 3 },
 ];
 
-export const fractionsApart: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/fractions-apart',
   severity: 'warning',
   statement:
     'The fractions of a policy grow from what is seen to what is hidden, and travel is not the slowest.',

@@ -5,9 +5,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Accuracy in steps of the display. */
 const usual: Range = { low: 0.5, high: 20 };
 
-export const gaugeAccuracy: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/gauge-accuracy',
   severity: 'warning',
   statement: 'A gauge is as accurate as some steps of its display.',
   rationale:

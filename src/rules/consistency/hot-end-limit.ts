@@ -11,9 +11,8 @@ import type { DegreesCelsius } from '../../units/canonical.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const hotEndLimit: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/hot-end-limit',
   severity: 'error',
   statement: 'No trial and no statement runs a hot end above the temperature that it may be set to.',
   rationale:

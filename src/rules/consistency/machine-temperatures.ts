@@ -9,9 +9,8 @@ const bedBelowHotEnd = 100;
 /** In K: a heated chamber may be as hot as its bed, and a little hotter. */
 const chamberAboveBed = 20;
 
-export const machineTemperatures: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/machine-temperatures',
   severity: 'warning',
   statement: 'A machine gets colder from hot end to bed to chamber.',
   rationale:

@@ -16,9 +16,8 @@ const promises: readonly { readonly word: RegExp; readonly materials: readonly F
 /** Trade writings of polymer symbols, as names use them. */
 const tradeWritings: Readonly<Record<string, string>> = { PETG: 'PET-G', HIPS: 'PS-HI' };
 
-export const tellingName: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/name',
   severity: 'warning',
   statement: 'A filament whose name speaks of a filler or a polymer states it.',
   rationale:

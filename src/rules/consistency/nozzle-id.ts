@@ -4,9 +4,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** A number with decimals between words of an id: `hs-0.6`. */
 const diameterInId = /(?<![\d.])(\d\.\d+)(?![\d.])/;
 
-export const nozzleId: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/nozzle-id',
   severity: 'error',
   statement: 'Where the id of a nozzle holds a diameter, it is that of the nozzle.',
   rationale:

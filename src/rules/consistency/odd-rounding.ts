@@ -12,9 +12,8 @@ const dimensionOf = {
 const roundLeadingNumbers = [1, 2, 2.5, 5, 10];
 const roundOff = 1e-9;
 
-export const oddRounding: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/odd-rounding',
   severity: 'warning',
   statement: 'A policy rounds to 1, 2, 2.5 or 5 times a power of ten in the units of the tables.',
   rationale:

@@ -15,9 +15,8 @@ const ratios: readonly FeatureRatio[] = [
   { of: 'travel', to: 'outerContour', low: 0.05, high: 3 },
 ];
 
-export const pathsApart: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/paths-apart',
   severity: 'warning',
   statement:
     'The paths of contours go with each other, with infill and travel, and the top surfaces with the first layer.',

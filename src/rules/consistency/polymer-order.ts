@@ -6,9 +6,8 @@ import type { Dimension } from '../../units/dimension.ts';
 import { shown, shownRange } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const polymerOrder: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/polymer-order',
   severity: 'error',
   statement: 'The values of a family stand in their natural order, from glass transition to decomposition.',
   rationale: 'Filaments are judged by these values: one that is off by a digit lets their slips pass.',

@@ -5,9 +5,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Twice what the model's equal segments and right angles miss on simulated prints (common practice, no source). */
 const acceptedShare = 0.15;
 
-export const printTimeRule: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/print-time',
   severity: 'warning',
   statement: 'A reference print takes the time that its job and its settings give, within 15 %.',
   rationale:

@@ -1,9 +1,8 @@
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const segmentLength: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/segment-length',
   severity: 'error',
   statement: 'The mean segment of a feature is not longer than all of its paths.',
   rationale: 'The time of a job follows from both; swapped or in another unit they give minutes for hours.',

@@ -13,9 +13,8 @@ const ratios: readonly FeatureRatio[] = [
   { of: 'travel', to: 'outerContour', low: 1 / 4, high: 6 },
 ];
 
-export const segmentsApart: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/segments-apart',
   severity: 'warning',
   statement: 'Features that follow each other in a part have segments of similar length.',
   rationale:

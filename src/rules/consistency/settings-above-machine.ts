@@ -3,9 +3,8 @@ import { highestStated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const settingsAboveMachine: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/settings-above-machine',
   severity: 'warning',
   statement: 'A reference print is set to no speed and acceleration above what its machine is said to do.',
   rationale:

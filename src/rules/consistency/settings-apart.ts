@@ -4,9 +4,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Between the gentlest and the hardest acceleration of one print. */
 const largestRatio = 7;
 
-export const settingsApart: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/settings-apart',
   severity: 'warning',
   statement: 'The accelerations of a reference print lie within a factor of seven of each other.',
   rationale: 'A setting that lost a digit makes the time model miss the print, and then the model is blamed.',

@@ -17,9 +17,8 @@ const largestGap = 40;
 /** Decomposition depends on heating rate and gas: old tables lie 100 K below thermogravimetry. */
 const largestDecompositionGap = 120;
 
-export const sourcesDisagree: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/sources-disagree',
   severity: 'warning',
   statement: 'Two sources of one property under the same conditions do not contradict each other.',
   rationale:

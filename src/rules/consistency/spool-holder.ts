@@ -2,9 +2,8 @@ import { trialIndex } from '../../knowledge/trial-index.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const spoolHolder: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/spool-holder',
   severity: 'warning',
   statement:
     'The spool of a filament is not heavier than the holders of the machines that it was tried on take.',

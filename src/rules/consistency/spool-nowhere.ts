@@ -9,9 +9,8 @@ const factor = 2;
 /** In mm: two strands of one nominal diameter are nearer. */
 const sameStrand = 0.2;
 
-export const spoolNowhere: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/spool-nowhere',
   severity: 'warning',
   statement:
     'Some machine of the registry takes a spool that is at least half as heavy as that of a filament.',

@@ -6,9 +6,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Half of the step between the thinnest and the next nominal diameters is more; two strands of one nominal are nearer. */
 const allowance = 0.2;
 
-export const strandMismatch: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/strand-mismatch',
   severity: 'error',
   statement: 'A trial runs a filament in a hot end that is made for its diameter.',
   rationale:

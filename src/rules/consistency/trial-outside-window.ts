@@ -17,9 +17,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** In degrees Celsius. */
 const coldestRoom = 15;
 
-export const trialOutsideWindow: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'consistency/trial-outside-window',
   severity: 'warning',
   statement: 'A trial is run within the temperatures and the share of the fan that its filament is made for.',
   rationale:

@@ -1,9 +1,8 @@
 import { isCalendarDate, isoText, sourceDates } from '../engine/date-parts.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const calendarDate: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'dates/calendar',
   severity: 'error',
   statement: 'The dates of a source are days, months or years of the calendar.',
   rationale: 'A thirteenth month is mostly a day and a month that are swapped.',

@@ -2,9 +2,8 @@ import { shapes } from '../../registry/generated/shapes.ts';
 import { leavesOf } from '../../registry/shape.ts';
 import type { DocumentRule } from '../engine/rule.ts';
 
-export const futureDate: DocumentRule = {
+export const rule: DocumentRule = {
   judges: 'document',
-  code: 'dates/future',
   severity: 'error',
   statement: 'Nothing has been measured, read or noted after today.',
   rationale: 'The newest statement counts; a date with a mistyped year would outrank all that come after it.',

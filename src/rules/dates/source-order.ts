@@ -2,9 +2,8 @@ import type { Hit } from '../../registry/hit.ts';
 import { isCalendarDate, isoText, type SourceDate, sourceDates } from '../engine/date-parts.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const sourceOrder: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'dates/source-order',
   severity: 'error',
   statement: 'A source was issued before it was read, and read before today.',
   rationale: 'A mistyped year sends readers to an edition that does not exist.',

@@ -8,7 +8,7 @@ import { nearestWord } from '../../text/nearest-word.ts';
 import { quote } from '../../text/quote.ts';
 import { acknowledgementRules } from './acknowledgement-rules.ts';
 import { documentedRules } from './documented-rules.ts';
-import type { RuleText } from './rule.ts';
+import type { Coded, RuleText } from './rule.ts';
 import { rules } from './rules.ts';
 
 /** A finding of a rule with the document that was judged, which may be another one than that of its place. */
@@ -81,7 +81,7 @@ function faultOf(entry: Acknowledged, document: ReadDocument, options: Acknowled
     : placed(acknowledgementRules.unused, unused(entry), document);
 }
 
-function placed({ code, severity, source }: RuleText, hit: Hit, document: ReadDocument): Finding {
+function placed({ code, severity, source }: Coded<RuleText>, hit: Hit, document: ReadDocument): Finding {
   return placeHit({ source, ...hit }, document.source, document.yaml, code, severity);
 }
 

@@ -1,4 +1,4 @@
-import type { RuleText } from './rule.ts';
+import type { Coded, RuleText } from './rule.ts';
 
 const supported = `meltFlow:
   - value: 24 mm3/s
@@ -51,4 +51,4 @@ export const acknowledgementRules = {
       good,
     },
   },
-} as const satisfies Readonly<Record<string, RuleText>>;
+} as const satisfies Readonly<Record<string, Coded<RuleText>>>;

@@ -8,7 +8,7 @@ import { placeHit } from '../../registry/read-profile.ts';
 import { acknowledge, type JudgedFinding } from './acknowledge.ts';
 import { additionHits } from './addition-hits.ts';
 import { capFindings } from './cap-findings.ts';
-import type { ProfileRule, Rule, RuleContext } from './rule.ts';
+import type { Coded, ProfileRule, Rule, RuleContext } from './rule.ts';
 import { rules } from './rules.ts';
 
 /** What a check needs to know besides the registry. */
@@ -43,7 +43,7 @@ export function checkRegistry(
 }
 
 /** What a rule finds in a profile, and in the additions to it: these are judged as the filament that they extend. */
-function judged(rule: ProfileRule, profile: AnyProfile, context: RuleContext): JudgedFinding[] {
+function judged(rule: Coded<ProfileRule>, profile: AnyProfile, context: RuleContext): JudgedFinding[] {
   if (profile.kind === 'addition') return [];
   const own = placed(rule, profile, inText(profile, rule.check(profile, context)));
   if (profile.kind !== 'filament') return own;

@@ -24,8 +24,6 @@ export interface RuleExample {
 
 /** What the documentation of a rule shows. */
 export interface RuleText {
-  /** `CLASS/NAME`, stable over releases. */
-  readonly code: string;
   readonly severity: Severity;
   /** What must hold, in one line. */
   readonly statement: string;
@@ -39,7 +37,7 @@ export interface RuleText {
 }
 
 /** What the documentation shows of a rule whose breach reading the files reveals; not every one fits in a profile. */
-export type ReadingRuleText = Omit<RuleText, 'example'> & { readonly example?: RuleExample };
+export type ReadingRuleText = Coded<Omit<RuleText, 'example'> & { readonly example?: RuleExample }>;
 
 /** The same without its code, under which it stands in a table, and its severity: every breach of form is an error. */
 export type ReadingText = Omit<ReadingRuleText, 'code' | 'severity'>;
@@ -56,5 +54,11 @@ export interface ProfileRule extends RuleText {
   readonly check: (profile: AnyProfile, context: RuleContext) => Iterable<Hit>;
 }
 
-/** One rule: what must hold, why, by which source, and how a breach is seen. */
-export type Rule = DocumentRule | ProfileRule;
+/** What a file of a class of rules exports as `rule`: what must hold, why, by which source, and how a breach is seen. */
+export type RuleFile = DocumentRule | ProfileRule;
+
+/** A rule with its code, `CLASS/NAME`, which is the path of its file below `src/rules/` and stable over releases. */
+export type Coded<T> = T & { readonly code: string };
+
+/** One rule of the list. */
+export type Rule = Coded<DocumentRule> | Coded<ProfileRule>;

@@ -6,9 +6,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Grades and temperatures of a family differ by less (common practice, no source). */
 const largestFactor = 2.5;
 
-export const aboveSiblings: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'evidence/above-siblings',
   severity: 'warning',
   statement: 'The limit of a trial is not far above the others of the same nozzle and polymer family.',
   rationale:

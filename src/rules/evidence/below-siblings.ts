@@ -8,9 +8,8 @@ const largestFactor = 2.5;
 /** Of two alone, either may be the one that is off, and the other is found to be above its sibling. */
 const fewestSiblings = 2;
 
-export const belowSiblings: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'evidence/below-siblings',
   severity: 'warning',
   statement:
     'The limit of a trial is not far below two or more others of the same nozzle and polymer family.',

@@ -7,9 +7,8 @@ const furthestStep = 2;
 /** Fewer are no ladder, which another rule says. */
 const fewestSteps = 4;
 
-export const eventOutsideLadder: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'evidence/event-outside-ladder',
   severity: 'warning',
   statement: 'A halt or a slip of the drive happened at a flow of the ladder or near its end.',
   rationale:

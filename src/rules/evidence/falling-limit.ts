@@ -5,9 +5,8 @@ import type { Profile } from '../../registry/profile.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule, RuleContext } from '../engine/rule.ts';
 
-export const fallingLimit: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'evidence/falling-limit',
   severity: 'warning',
   statement: 'The flow limit of a filament on one nozzle does not fall when the nozzle gets hotter.',
   rationale:

@@ -11,9 +11,8 @@ import type { ProfileRule, RuleContext } from '../engine/rule.ts';
 /** Caution takes off some per cent; half is no caution any more (common practice, no source). */
 const smallestShare = 0.5;
 
-export const farBelowInterval: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'evidence/far-below',
   severity: 'warning',
   statement: 'A value is not below half of what its interval or its trial supports.',
   rationale: 'A limit far below what its readings support is a slip of a digit, and makes every table slow.',

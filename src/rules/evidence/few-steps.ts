@@ -5,9 +5,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 const fewest = 4;
 const enough = 6;
 
-export const fewSteps: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'evidence/few-steps',
   severity: 'warning',
   statement: 'A ladder has at least six different flows.',
   rationale:

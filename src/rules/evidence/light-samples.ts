@@ -3,9 +3,8 @@ import { largestScaleShare } from '../../bench/usual-resolution.ts';
 import { shown, shownNumber } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const lightSamples: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'evidence/light-samples',
   severity: 'warning',
   statement: 'Samples are heavy enough for the scale: its step is at most 0.5 % of what is weighed.',
   rationale: 'A deficit of 5 % is to be seen; a scale that rounds by 1 % blurs the limit.',

@@ -1,9 +1,8 @@
 import { fileRules } from '../../registry/form/file-rule.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const observationsPlace: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'evidence/observations',
   severity: 'error',
   statement:
     'The readings of a trial stand in the trial or in a CSV file beside it, not in both, not in neither.',

@@ -6,9 +6,8 @@ import { type Conditions, statementsOf } from '../../registry/statement.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const otherConditions: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'evidence/other-conditions',
   severity: 'error',
   statement:
     'A measured value holds under the conditions of its trial: machine, nozzle, filament, nozzle temperature.',

@@ -1,9 +1,8 @@
 import { statementsOf } from '../../registry/statement.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const otherDate: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'evidence/other-date',
   severity: 'warning',
   statement: 'A measured value has the date of its trial.',
   rationale: 'The newest statement counts: with another date than its readings it counts when it should not.',

@@ -15,9 +15,8 @@ const standardDeviations = 4;
 /** More of them are no slips of a pen, but an unsteady ladder. */
 const mostSlips = 3;
 
-export const readingOffTrend: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'evidence/reading-off-trend',
   severity: 'warning',
   statement: 'Every piece of a ladder weighs what its repeats and the steps beside it let expect.',
   rationale:

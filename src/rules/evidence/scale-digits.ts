@@ -6,9 +6,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 const fewestReadings = 6;
 const roundOff = 1e-6;
 
-export const scaleDigits: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'evidence/scale-digits',
   severity: 'warning',
   statement: 'Masses have the last digit that the step of the scale gives them.',
   rationale: 'A step that is stated ten times too fine makes the interval of the limit narrower than it is.',

@@ -11,9 +11,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Sheets promise up to twice what benches find; a third has another reason. */
 const leastShare = 0.3;
 
-export const shortOfClaim: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'evidence/short-of-claim',
   severity: 'warning',
   statement: 'A trial reaches at least a third of what the machine claims for that polymer and nozzle.',
   rationale: 'A ladder written in cm3/h for mm3/s, or one that ended far too early, looks like a bold claim.',

@@ -1,9 +1,8 @@
 import semver from 'semver';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const staleFirmware: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'evidence/stale-firmware',
   severity: 'warning',
   statement: 'A trial was run with the controller software that the machine has now, but for patches.',
   rationale: 'New software moves, heats and feeds in another way: what held before may hold no more.',

@@ -6,9 +6,8 @@ import {
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const unorderedSteps: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'evidence/unordered-steps',
   severity: 'warning',
   statement: 'The flows of a ladder ascend; a new pass begins at the lowest again.',
   rationale:

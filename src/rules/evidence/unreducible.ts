@@ -4,9 +4,8 @@ import type { Profile } from '../../registry/profile.ts';
 import type { Path } from '../../registry/shape.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const unreducibleTrial: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'evidence/unreducible',
   severity: 'error',
   statement: 'The readings of a trial can be reduced by its method.',
   rationale:

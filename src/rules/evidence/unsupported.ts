@@ -16,9 +16,8 @@ import type { Range } from '../../units/canonical.ts';
 import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const unsupportedLimit: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'evidence/unsupported',
   severity: 'error',
   statement:
     'A measured limit is on the safe side of what the readings of its trial give, and its interval is theirs.',

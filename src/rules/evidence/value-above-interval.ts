@@ -3,9 +3,8 @@ import { intervalStatements, propertyOf } from '../../evidence/statement-interva
 import { shown, shownRange } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const valueAboveInterval: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'evidence/value-above-interval',
   severity: 'error',
   statement:
     'A value is not above the interval that it is stated with; a time that must pass and a sound level are not below it.',

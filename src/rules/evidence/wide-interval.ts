@@ -4,9 +4,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 const widestFactor = 2;
 
-export const wideInterval: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'evidence/wide-interval',
   severity: 'warning',
   statement: 'The ends of an interval differ by less than a factor of two.',
   rationale: 'A limit that may be twice as high has not been found; one end is often mistyped.',

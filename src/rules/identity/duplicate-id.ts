@@ -1,9 +1,8 @@
 import { quote } from '../../text/quote.ts';
 import type { DocumentRule } from '../engine/rule.ts';
 
-export const duplicateId: DocumentRule = {
+export const rule: DocumentRule = {
   judges: 'document',
-  code: 'identity/duplicate-id',
   severity: 'error',
   statement: 'An id stands for one document of its kind.',
   rationale: 'Where two documents share an id, a reference to it may mean either, and a table the wrong one.',

@@ -6,9 +6,8 @@ import { isObject } from '../../registry/shape.ts';
 import { quote } from '../../text/quote.ts';
 import type { DocumentRule } from '../engine/rule.ts';
 
-export const idPath: DocumentRule = {
+export const rule: DocumentRule = {
   judges: 'document',
-  code: 'identity/id-path',
   severity: 'error',
   statement: 'The path of a file follows from its kind and id.',
   rationale: 'Others find a profile by its id; where path and id differ, one of them is a slip of copying.',

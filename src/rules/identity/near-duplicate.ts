@@ -11,9 +11,8 @@ const spellingDistance = 2;
 
 const twins = oncePerRegistry((registry) => groupedBy(registry.profiles.filter(isProduct), figuresKey));
 
-export const nearDuplicate: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'identity/near-duplicate',
   severity: 'warning',
   statement: 'Two products of one maker with nearly the same name differ in at least one figure.',
   rationale: 'They are mostly one product, entered twice with its name spelt in two ways.',

@@ -5,9 +5,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 const products = oncePerRegistry((registry) => groupedBy(registry.profiles.filter(isProduct), productKey));
 
-export const sameProduct: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'identity/same-product',
   severity: 'error',
   statement: 'A product of a maker is described once.',
   rationale: 'Of two profiles of one product, one gets the new limits and the other stays in the tables.',

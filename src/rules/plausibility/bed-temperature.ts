@@ -5,9 +5,8 @@ import { shown } from '../../units/wording.ts';
 import { fahrenheitSlip } from '../engine/fahrenheit-slip.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const bedTemperature: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/bed-temperature',
   severity: 'error',
   statement: 'The bed stays below what melts the part: 30 K above softening if amorphous, the melting else.',
   rationale: 'On a hotter bed the lowest layers flow away, and the part lifts or sinks.',

@@ -4,9 +4,8 @@ import { stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const chamberTemperature: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/chamber-temperature',
   severity: 'error',
   statement: 'The chamber stays below the temperature at which the filament softens.',
   rationale: 'In a hotter chamber the part sags, and the strand buckles in the drive and jams the hot end.',

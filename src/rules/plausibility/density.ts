@@ -3,9 +3,8 @@ import { stated } from '../../registry/stated.ts';
 import { densityHit } from '../engine/density-hit.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const impossibleDensity: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/density',
   severity: 'error',
   statement: 'The density of a filament is one that its polymer and fillers can have.',
   rationale: 'Flow ladders weigh what comes out: a wrong density turns every mass into a wrong volume.',

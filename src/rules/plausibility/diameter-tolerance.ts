@@ -5,9 +5,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** As shares of the diameter: 5 um to 0.1 mm on 1.75 mm. */
 const plausible = { low: 0.003, high: 0.06 };
 
-export const diameterTolerance: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/diameter-tolerance',
   severity: 'warning',
   statement: 'The tolerance of a strand is between 0.3 % and 6 % of its diameter.',
   rationale: 'The flow follows the square of the diameter; a strand that varies by more jams in the drive.',

@@ -1,14 +1,11 @@
 import { widest } from '../../knowledge/families.ts';
+import { unfilledSolids } from '../../knowledge/melt-heat.ts';
 import { thermalDiffusivity } from '../../physics/melt-zone.ts';
 import { shownNumber } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-/** Thermal diffusivity of unfilled solids in mm²/s. */
-export const unfilledSolids = { low: 0.07, high: 0.17 };
-
-export const diffusivity: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/diffusivity',
   severity: 'warning',
   statement:
     'Conductivity, density and specific heat of a family give a diffusivity that unfilled plastics have.',

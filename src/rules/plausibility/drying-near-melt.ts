@@ -6,9 +6,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** In K. */
 const nearest = 60;
 
-export const dryingNearMelt: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/drying-near-melt',
   severity: 'warning',
   statement: 'A family is dried at least 60 K below the temperatures at which it is extruded.',
   rationale: 'Hotter, strands stick to each other and age; a dryer set by such a number can start a fire.',

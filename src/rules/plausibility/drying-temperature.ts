@@ -4,9 +4,8 @@ import { stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const dryingTemperature: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/drying-temperature',
   severity: 'error',
   statement: 'A spool is dried below the temperature at which its strand softens.',
   rationale: 'Above it the turns fuse into one block on the reel, and the spool may sag into the dryer.',

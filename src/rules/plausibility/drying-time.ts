@@ -6,9 +6,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Sheets add a reserve for wet spools, and fans save time. */
 const factor = 4;
 
-export const dryingTime: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/drying-time',
   severity: 'warning',
   statement: 'A filament is dried about as long as its family is.',
   rationale: 'Much shorter it stays wet, much longer it ages; both are often slips of a digit or a unit.',

@@ -1,6 +1,6 @@
 import { trialLimit } from '../../evidence/trial-limit.ts';
 import { familiesOf, widest } from '../../knowledge/families.ts';
-import { roomTemperature } from '../../knowledge/melt-heat.ts';
+import { roomTemperature, unfilledSolids } from '../../knowledge/melt-heat.ts';
 import { pairingOfTrial } from '../../knowledge/pairing-of-trial.ts';
 import {
   residenceFourier,
@@ -14,7 +14,6 @@ import { highestStated } from '../../registry/stated.ts';
 import type { Millimetres, Range } from '../../units/canonical.ts';
 import { shown, shownNumber } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
-import { unfilledSolids } from './diffusivity.ts';
 
 /** At 0.2 the core of a strand has taken up half of the step, at 1 all but half a percent of it. */
 const largestFourier = 1;
@@ -23,9 +22,8 @@ const finestNozzle = 0.4;
 /** In mm²/s, where the family does not say: the middle of Crawford, Plastics Engineering (1998), Table 1.8. */
 const usualDiffusivity = 0.1;
 
-export const idleMeltZone: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/idle-melt-zone',
   severity: 'warning',
   statement: 'A hot end reaches its limit while its melt zone still has work to do.',
   rationale:

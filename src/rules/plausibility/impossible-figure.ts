@@ -2,9 +2,8 @@ import { figuresOutside } from '../../knowledge/figure-outside.ts';
 import { figureHit } from '../engine/figure-hit.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const impossibleFigure: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/impossible-figure',
   severity: 'error',
   statement: 'No figure lies outside of what such a thing can have at all.',
   rationale:

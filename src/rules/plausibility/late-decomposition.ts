@@ -6,9 +6,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** In K. Of the families in use, none is processed further below what thermogravimetry gives. */
 const furthest = 200;
 
-export const lateDecomposition: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/late-decomposition',
   severity: 'warning',
   statement: 'A family decomposes not much more than 200 K above the hottest nozzle that it may see.',
   rationale: 'A decomposition in °F looks like a heat-resistant polymer, and hides that filaments burn.',

@@ -11,9 +11,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** On top of favourable values throughout, for swirl at the inlet and other help (common practice, no source). */
 const generousFactor = 1.5;
 
-export const meltZone: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/melt-zone',
   severity: 'warning',
   statement: 'The melt zone is long enough to soften the core of the strand at the flow stated.',
   rationale:

@@ -6,9 +6,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 const leastShare = 0.1;
 const roundOff = 1e-9;
 
-export const moistureRatio: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/moisture-ratio',
   severity: 'warning',
   statement: 'Air of 50 % humidity wets a polymer to a tenth of its saturation, or more.',
   rationale:

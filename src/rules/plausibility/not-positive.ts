@@ -6,9 +6,8 @@ import { dimensionInfo } from '../../units/dimension.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const notPositive: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/not-positive',
   severity: 'error',
   statement:
     'Lengths, masses, times, speeds, flows, powers and prices are above zero; shares are not negative.',

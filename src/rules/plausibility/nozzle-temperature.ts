@@ -10,9 +10,8 @@ import { shown, shownRange } from '../../units/wording.ts';
 import { fahrenheitSlip } from '../engine/fahrenheit-slip.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const nozzleTemperature: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/nozzle-temperature',
   severity: 'error',
   statement:
     'A nozzle temperature lies between where the polymer begins to flow and where it decomposes in practice.',

@@ -11,9 +11,8 @@ const usual = {
   filament: { low: 3, high: 2000 },
 } as const;
 
-export const price: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/price',
   severity: 'warning',
   statement: 'A machine costs what machines cost, and a spool what spools cost.',
   rationale: 'What a saved hour costs follows from prices; a digit too many makes a machine look absurd.',

@@ -3,9 +3,8 @@ import { highestStated, stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const runUp: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/run-up',
   severity: 'warning',
   statement: 'A machine can reach its top speed within its build envelope.',
   rationale: 'A speed that needs a longer way than the machine has was not measured on it.',

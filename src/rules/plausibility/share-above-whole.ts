@@ -5,9 +5,8 @@ import { leavesOf } from '../../registry/shape.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const shareAboveWhole: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/share-above-whole',
   severity: 'error',
   statement: 'A share of a whole is at most 100 %.',
   rationale: 'A fan cannot run at more than full speed, and no filler makes up more than the filament.',

@@ -7,9 +7,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Softening by other tests (Vicat, deflection under load) differs so much from the glass transition (common practice, no source). */
 const allowance = 20;
 
-export const softeningOutsideFamily: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/softening',
   severity: 'warning',
   statement:
     'A filament softens near the glass transition of its family, or below its melting if it crystallises.',

@@ -9,9 +9,8 @@ const nominalDiameters: readonly Millimetres[] = [1.75, 2.85, 3];
 /** Between two strands of 1.75 mm at the ends of the widest tolerance. */
 const allowance: Millimetres = 0.1;
 
-export const strandDiameter: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/strand-diameter',
   severity: 'warning',
   statement: 'Strands and the hot ends for them are made for 1.75 mm, 2.85 mm or 3.00 mm.',
   rationale:

@@ -7,9 +7,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** In s. */
 const usual: Range = { low: 0.012, high: 0.29 };
 
-export const timeToTopSpeed: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/time-to-top-speed',
   severity: 'warning',
   statement: 'A machine runs up to its top speed in some hundredths of a second.',
   rationale:

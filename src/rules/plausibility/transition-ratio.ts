@@ -8,9 +8,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 const ratios = { low: 0.38, high: 0.88 };
 const absoluteZero = -273.15;
 
-export const transitionRatio: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/transition-ratio',
   severity: 'warning',
   statement: 'Glass transition over melting, both in kelvin, is near two thirds, as of all polymers.',
   rationale:

@@ -9,9 +9,8 @@ import { stated } from '../../registry/stated.ts';
 import { densityHit } from '../engine/density-hit.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const unusualDensity: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/unusual-density',
   severity: 'warning',
   statement: 'The density of a filament is near what its polymer and fillers give.',
   rationale:

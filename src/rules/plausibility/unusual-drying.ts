@@ -7,9 +7,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Colder is slower, but does no harm; hotter ages the polymer (common practice, no source). */
 const allowance = { below: 30, above: 20 };
 
-export const unusualDrying: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/unusual-drying',
   severity: 'warning',
   statement: 'A filament is dried near the temperatures at which its family is dried.',
   rationale: 'Much colder it stays wet, much hotter it yellows or sticks; both are often slips of a unit.',

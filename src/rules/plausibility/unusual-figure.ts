@@ -2,9 +2,8 @@ import { figuresOutside } from '../../knowledge/figure-outside.ts';
 import { figureHit } from '../engine/figure-hit.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const unusualFigure: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/unusual-figure',
   severity: 'warning',
   statement: 'A figure lies in the band that machines, filaments, polymers and house rules have.',
   rationale: 'Most figures outside of their band are slips of a digit or a unit; the rest deserve a reason.',

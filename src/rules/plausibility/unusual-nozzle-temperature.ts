@@ -9,9 +9,8 @@ import { nozzleTemperatures } from '../../knowledge/nozzle-temperature-places.ts
 import { shown, shownRange } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const unusualNozzleTemperature: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/unusual-nozzle-temperature',
   severity: 'warning',
   statement: 'A nozzle temperature lies near the usual ones of the polymer family.',
   rationale:

@@ -7,9 +7,8 @@ import type { Range } from '../../units/canonical.ts';
 import { shownNumber, shownRange } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const wideRange: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'plausibility/wide-range',
   severity: 'warning',
   statement: 'The ends of one stated range are not further apart than one family or product spans.',
   rationale:

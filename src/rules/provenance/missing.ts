@@ -17,9 +17,8 @@ const needs = {
   assumed: { key: 'reason', example: 'reason: Shop habit for this nozzle', what: 'why it is reasonable' },
 } as const;
 
-export const missingProvenance: DocumentRule = {
+export const rule: DocumentRule = {
   judges: 'document',
-  code: 'provenance/missing',
   severity: 'error',
   statement:
     'A measured value names its trial, a published or claimed one its source, a derived or assumed one its reason.',

@@ -18,9 +18,8 @@ import type { DocumentRule } from '../engine/rule.ts';
 
 type ReferenceLeaf = Leaf<Extract<Shape, { type: 'reference' }>>;
 
-export const danglingReference: DocumentRule = {
+export const rule: DocumentRule = {
   judges: 'document',
-  code: 'references/dangling',
   severity: 'error',
   statement: 'Everything that a document refers to is in the registry.',
   rationale: 'A limit whose trial or source cannot be found cannot be checked by anybody.',

@@ -1,8 +1,7 @@
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const feedstock: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'safety/feedstock',
   severity: 'error',
   statement: 'No filament is made of a polymer that is not to be extruded.',
   rationale: 'Hot PVC gives off hydrogen chloride: it poisons people and eats the machine.',

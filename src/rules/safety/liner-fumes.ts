@@ -3,9 +3,8 @@ import { isNozzleTemperature } from '../../knowledge/nozzle-temperature-figure.t
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const linerFumes: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'safety/liner-fumes',
   severity: 'error',
   statement: 'A hot end with a polymer liner stays at or below 260 Cel.',
   rationale:

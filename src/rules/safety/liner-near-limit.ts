@@ -2,9 +2,8 @@ import { linerLimits, linerTemperatures } from '../../knowledge/liner-places.ts'
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const linerNearLimit: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'safety/liner-near-limit',
   severity: 'warning',
   statement: 'A hot end with a polymer liner keeps its distance from what the liner bears, 250 Cel.',
   rationale: 'Thermometers in hot ends are off by some kelvin, and the liner ages faster the hotter it is.',

@@ -3,9 +3,8 @@ import { stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const soundAction: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'safety/sound-action',
   severity: 'warning',
   statement: 'A machine stays below the sound level at which employers have to act, 80 dB(A).',
   rationale: 'Whoever works a day beside it must be told of the risk and offered hearing protection.',

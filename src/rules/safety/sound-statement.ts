@@ -3,9 +3,8 @@ import { stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const soundStatement: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'safety/sound-statement',
   severity: 'note',
   statement: 'A machine above 70 dB(A) has instructions that state its sound level.',
   rationale: 'Above it the maker has to state the level; a claim without it should be asked for.',

@@ -12,9 +12,8 @@ const bedLimit = 120;
 const chamberLimit = 60;
 const glassTransition = 90;
 
-export const unsensedChamber: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'safety/unsensed-chamber',
   severity: 'warning',
   statement: 'An enclosed machine for hot materials senses the temperature of its chamber.',
   rationale:

@@ -2,9 +2,8 @@ import { vapoursOf } from '../../knowledge/harmful-vapours.ts';
 import { familiesOnMachine } from '../../knowledge/materials-on-machine.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const ventilation: ProfileRule = {
+export const rule: ProfileRule = {
   judges: 'profile',
-  code: 'safety/ventilation',
   severity: 'note',
   statement: 'What gives off harmful vapours is not printed on an open machine without thought for the air.',
   rationale: 'An open machine gives everything that the melt gives off to the room.',

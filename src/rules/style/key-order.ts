@@ -2,9 +2,8 @@ import { reorderKeys } from '../../registry/fix/fix-key-order.ts';
 import { quote } from '../../text/quote.ts';
 import type { DocumentRule } from '../engine/rule.ts';
 
-export const keyOrder: DocumentRule = {
+export const rule: DocumentRule = {
   judges: 'document',
-  code: 'style/key-order',
   severity: 'note',
   statement: 'The keys of a profile stand in the order of its schema.',
   rationale: 'In one order two profiles can be read side by side, and a change shows as what it is.',

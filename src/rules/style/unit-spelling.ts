@@ -2,9 +2,8 @@ import { respellings } from '../../registry/fix/fix-spelling.ts';
 import { quote } from '../../text/quote.ts';
 import type { DocumentRule } from '../engine/rule.ts';
 
-export const unitSpelling: DocumentRule = {
+export const rule: DocumentRule = {
   judges: 'document',
-  code: 'style/unit-spelling',
   severity: 'note',
   statement: 'A quantity is spelled as a number, one space and a UCUM code.',
   rationale:

@@ -5,10 +5,10 @@ import type { Registry } from '../../registry/registry.ts';
 import { toPointer } from '../../registry/shape.ts';
 import { failure } from '../../result.ts';
 import type { ProfileRule, RuleContext } from '../../rules/engine/rule.ts';
-import { otherConditions } from '../../rules/evidence/other-conditions.ts';
-import { staleFirmware } from '../../rules/evidence/stale-firmware.ts';
-import { unsupportedLimit } from '../../rules/evidence/unsupported.ts';
-import { valueAboveInterval } from '../../rules/evidence/value-above-interval.ts';
+import { rule as otherConditions } from '../../rules/evidence/other-conditions.ts';
+import { rule as staleFirmware } from '../../rules/evidence/stale-firmware.ts';
+import { rule as unsupportedLimit } from '../../rules/evidence/unsupported.ts';
+import { rule as valueAboveInterval } from '../../rules/evidence/value-above-interval.ts';
 import type { RowFlag } from './row-flag.ts';
 import type { Ground } from './sourced-value.ts';
 

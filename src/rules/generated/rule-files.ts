@@ -1,0 +1,208 @@
+// Generated from the files of src/rules by `npm run generate`; do not edit.
+import { rule as consistencyAbrasiveFiller } from '../consistency/abrasive-filler.ts';
+import { rule as consistencyBeadShape } from '../consistency/bead-shape.ts';
+import { rule as consistencyBeadsApart } from '../consistency/beads-apart.ts';
+import { rule as consistencyBedLimit } from '../consistency/bed-limit.ts';
+import { rule as consistencyChamber } from '../consistency/chamber.ts';
+import { rule as consistencyChamberLimit } from '../consistency/chamber-limit.ts';
+import { rule as consistencyClaimBelowTrials } from '../consistency/claim-below-trials.ts';
+import { rule as consistencyClaimedFlow } from '../consistency/claimed-flow.ts';
+import { rule as consistencyContourAboveTop } from '../consistency/contour-above-top.ts';
+import { rule as consistencyContourShare } from '../consistency/contour-share.ts';
+import { rule as consistencyDesignation } from '../consistency/designation.ts';
+import { rule as consistencyDryerSetting } from '../consistency/dryer-setting.ts';
+import { rule as consistencyDryerTooHot } from '../consistency/dryer-too-hot.ts';
+import { rule as consistencyFamilyNozzleWindow } from '../consistency/family-nozzle-window.ts';
+import { rule as consistencyFilamentTemperatures } from '../consistency/filament-temperatures.ts';
+import { rule as consistencyForeignCondition } from '../consistency/foreign-condition.ts';
+import { rule as consistencyFractionsApart } from '../consistency/fractions-apart.ts';
+import { rule as consistencyGaugeAccuracy } from '../consistency/gauge-accuracy.ts';
+import { rule as consistencyHotEndLimit } from '../consistency/hot-end-limit.ts';
+import { rule as consistencyMachineTemperatures } from '../consistency/machine-temperatures.ts';
+import { rule as consistencyName } from '../consistency/name.ts';
+import { rule as consistencyNozzleId } from '../consistency/nozzle-id.ts';
+import { rule as consistencyOddRounding } from '../consistency/odd-rounding.ts';
+import { rule as consistencyPathsApart } from '../consistency/paths-apart.ts';
+import { rule as consistencyPolymerOrder } from '../consistency/polymer-order.ts';
+import { rule as consistencyPrintTime } from '../consistency/print-time.ts';
+import { rule as consistencySegmentLength } from '../consistency/segment-length.ts';
+import { rule as consistencySegmentsApart } from '../consistency/segments-apart.ts';
+import { rule as consistencySettingsAboveMachine } from '../consistency/settings-above-machine.ts';
+import { rule as consistencySettingsApart } from '../consistency/settings-apart.ts';
+import { rule as consistencySourcesDisagree } from '../consistency/sources-disagree.ts';
+import { rule as consistencySpoolHolder } from '../consistency/spool-holder.ts';
+import { rule as consistencySpoolNowhere } from '../consistency/spool-nowhere.ts';
+import { rule as consistencyStrandMismatch } from '../consistency/strand-mismatch.ts';
+import { rule as consistencyTrialOutsideWindow } from '../consistency/trial-outside-window.ts';
+import { rule as datesCalendar } from '../dates/calendar.ts';
+import { rule as datesFuture } from '../dates/future.ts';
+import { rule as datesSourceOrder } from '../dates/source-order.ts';
+import { rule as evidenceAboveSiblings } from '../evidence/above-siblings.ts';
+import { rule as evidenceBelowSiblings } from '../evidence/below-siblings.ts';
+import { rule as evidenceEventOutsideLadder } from '../evidence/event-outside-ladder.ts';
+import { rule as evidenceFallingLimit } from '../evidence/falling-limit.ts';
+import { rule as evidenceFarBelow } from '../evidence/far-below.ts';
+import { rule as evidenceFewSteps } from '../evidence/few-steps.ts';
+import { rule as evidenceLightSamples } from '../evidence/light-samples.ts';
+import { rule as evidenceObservations } from '../evidence/observations.ts';
+import { rule as evidenceOtherConditions } from '../evidence/other-conditions.ts';
+import { rule as evidenceOtherDate } from '../evidence/other-date.ts';
+import { rule as evidenceReadingOffTrend } from '../evidence/reading-off-trend.ts';
+import { rule as evidenceScaleDigits } from '../evidence/scale-digits.ts';
+import { rule as evidenceShortOfClaim } from '../evidence/short-of-claim.ts';
+import { rule as evidenceStaleFirmware } from '../evidence/stale-firmware.ts';
+import { rule as evidenceUnorderedSteps } from '../evidence/unordered-steps.ts';
+import { rule as evidenceUnreducible } from '../evidence/unreducible.ts';
+import { rule as evidenceUnsupported } from '../evidence/unsupported.ts';
+import { rule as evidenceValueAboveInterval } from '../evidence/value-above-interval.ts';
+import { rule as evidenceWideInterval } from '../evidence/wide-interval.ts';
+import { rule as identityDuplicateId } from '../identity/duplicate-id.ts';
+import { rule as identityIdPath } from '../identity/id-path.ts';
+import { rule as identityNearDuplicate } from '../identity/near-duplicate.ts';
+import { rule as identitySameProduct } from '../identity/same-product.ts';
+import { rule as plausibilityBedTemperature } from '../plausibility/bed-temperature.ts';
+import { rule as plausibilityChamberTemperature } from '../plausibility/chamber-temperature.ts';
+import { rule as plausibilityDensity } from '../plausibility/density.ts';
+import { rule as plausibilityDiameterTolerance } from '../plausibility/diameter-tolerance.ts';
+import { rule as plausibilityDiffusivity } from '../plausibility/diffusivity.ts';
+import { rule as plausibilityDryingNearMelt } from '../plausibility/drying-near-melt.ts';
+import { rule as plausibilityDryingTemperature } from '../plausibility/drying-temperature.ts';
+import { rule as plausibilityDryingTime } from '../plausibility/drying-time.ts';
+import { rule as plausibilityHeaterPower } from '../plausibility/heater-power.ts';
+import { rule as plausibilityIdleMeltZone } from '../plausibility/idle-melt-zone.ts';
+import { rule as plausibilityImpossibleFigure } from '../plausibility/impossible-figure.ts';
+import { rule as plausibilityLateDecomposition } from '../plausibility/late-decomposition.ts';
+import { rule as plausibilityMeltZone } from '../plausibility/melt-zone.ts';
+import { rule as plausibilityMoistureRatio } from '../plausibility/moisture-ratio.ts';
+import { rule as plausibilityNotPositive } from '../plausibility/not-positive.ts';
+import { rule as plausibilityNozzleTemperature } from '../plausibility/nozzle-temperature.ts';
+import { rule as plausibilityPrice } from '../plausibility/price.ts';
+import { rule as plausibilityRunUp } from '../plausibility/run-up.ts';
+import { rule as plausibilityShareAboveWhole } from '../plausibility/share-above-whole.ts';
+import { rule as plausibilitySoftening } from '../plausibility/softening.ts';
+import { rule as plausibilityStrandDiameter } from '../plausibility/strand-diameter.ts';
+import { rule as plausibilityStrandFeed } from '../plausibility/strand-feed.ts';
+import { rule as plausibilityTimeToTopSpeed } from '../plausibility/time-to-top-speed.ts';
+import { rule as plausibilityTransitionRatio } from '../plausibility/transition-ratio.ts';
+import { rule as plausibilityUnusualDensity } from '../plausibility/unusual-density.ts';
+import { rule as plausibilityUnusualDrying } from '../plausibility/unusual-drying.ts';
+import { rule as plausibilityUnusualFigure } from '../plausibility/unusual-figure.ts';
+import { rule as plausibilityUnusualNozzleTemperature } from '../plausibility/unusual-nozzle-temperature.ts';
+import { rule as plausibilityWideRange } from '../plausibility/wide-range.ts';
+import { rule as provenanceMissing } from '../provenance/missing.ts';
+import { rule as referencesDangling } from '../references/dangling.ts';
+import { rule as safetyFeedstock } from '../safety/feedstock.ts';
+import { rule as safetyLinerFumes } from '../safety/liner-fumes.ts';
+import { rule as safetyLinerNearLimit } from '../safety/liner-near-limit.ts';
+import { rule as safetySoundAction } from '../safety/sound-action.ts';
+import { rule as safetySoundStatement } from '../safety/sound-statement.ts';
+import { rule as safetyUnsensedChamber } from '../safety/unsensed-chamber.ts';
+import { rule as safetyVentilation } from '../safety/ventilation.ts';
+import { rule as styleKeyOrder } from '../style/key-order.ts';
+import { rule as styleUnitSpelling } from '../style/unit-spelling.ts';
+import type { RuleFile } from '../engine/rule.ts';
+
+/** Every rule by its code. */
+export const ruleFiles: Readonly<Record<string, RuleFile>> = {
+  'consistency/abrasive-filler': consistencyAbrasiveFiller,
+  'consistency/bead-shape': consistencyBeadShape,
+  'consistency/beads-apart': consistencyBeadsApart,
+  'consistency/bed-limit': consistencyBedLimit,
+  'consistency/chamber': consistencyChamber,
+  'consistency/chamber-limit': consistencyChamberLimit,
+  'consistency/claim-below-trials': consistencyClaimBelowTrials,
+  'consistency/claimed-flow': consistencyClaimedFlow,
+  'consistency/contour-above-top': consistencyContourAboveTop,
+  'consistency/contour-share': consistencyContourShare,
+  'consistency/designation': consistencyDesignation,
+  'consistency/dryer-setting': consistencyDryerSetting,
+  'consistency/dryer-too-hot': consistencyDryerTooHot,
+  'consistency/family-nozzle-window': consistencyFamilyNozzleWindow,
+  'consistency/filament-temperatures': consistencyFilamentTemperatures,
+  'consistency/foreign-condition': consistencyForeignCondition,
+  'consistency/fractions-apart': consistencyFractionsApart,
+  'consistency/gauge-accuracy': consistencyGaugeAccuracy,
+  'consistency/hot-end-limit': consistencyHotEndLimit,
+  'consistency/machine-temperatures': consistencyMachineTemperatures,
+  'consistency/name': consistencyName,
+  'consistency/nozzle-id': consistencyNozzleId,
+  'consistency/odd-rounding': consistencyOddRounding,
+  'consistency/paths-apart': consistencyPathsApart,
+  'consistency/polymer-order': consistencyPolymerOrder,
+  'consistency/print-time': consistencyPrintTime,
+  'consistency/segment-length': consistencySegmentLength,
+  'consistency/segments-apart': consistencySegmentsApart,
+  'consistency/settings-above-machine': consistencySettingsAboveMachine,
+  'consistency/settings-apart': consistencySettingsApart,
+  'consistency/sources-disagree': consistencySourcesDisagree,
+  'consistency/spool-holder': consistencySpoolHolder,
+  'consistency/spool-nowhere': consistencySpoolNowhere,
+  'consistency/strand-mismatch': consistencyStrandMismatch,
+  'consistency/trial-outside-window': consistencyTrialOutsideWindow,
+  'dates/calendar': datesCalendar,
+  'dates/future': datesFuture,
+  'dates/source-order': datesSourceOrder,
+  'evidence/above-siblings': evidenceAboveSiblings,
+  'evidence/below-siblings': evidenceBelowSiblings,
+  'evidence/event-outside-ladder': evidenceEventOutsideLadder,
+  'evidence/falling-limit': evidenceFallingLimit,
+  'evidence/far-below': evidenceFarBelow,
+  'evidence/few-steps': evidenceFewSteps,
+  'evidence/light-samples': evidenceLightSamples,
+  'evidence/observations': evidenceObservations,
+  'evidence/other-conditions': evidenceOtherConditions,
+  'evidence/other-date': evidenceOtherDate,
+  'evidence/reading-off-trend': evidenceReadingOffTrend,
+  'evidence/scale-digits': evidenceScaleDigits,
+  'evidence/short-of-claim': evidenceShortOfClaim,
+  'evidence/stale-firmware': evidenceStaleFirmware,
+  'evidence/unordered-steps': evidenceUnorderedSteps,
+  'evidence/unreducible': evidenceUnreducible,
+  'evidence/unsupported': evidenceUnsupported,
+  'evidence/value-above-interval': evidenceValueAboveInterval,
+  'evidence/wide-interval': evidenceWideInterval,
+  'identity/duplicate-id': identityDuplicateId,
+  'identity/id-path': identityIdPath,
+  'identity/near-duplicate': identityNearDuplicate,
+  'identity/same-product': identitySameProduct,
+  'plausibility/bed-temperature': plausibilityBedTemperature,
+  'plausibility/chamber-temperature': plausibilityChamberTemperature,
+  'plausibility/density': plausibilityDensity,
+  'plausibility/diameter-tolerance': plausibilityDiameterTolerance,
+  'plausibility/diffusivity': plausibilityDiffusivity,
+  'plausibility/drying-near-melt': plausibilityDryingNearMelt,
+  'plausibility/drying-temperature': plausibilityDryingTemperature,
+  'plausibility/drying-time': plausibilityDryingTime,
+  'plausibility/heater-power': plausibilityHeaterPower,
+  'plausibility/idle-melt-zone': plausibilityIdleMeltZone,
+  'plausibility/impossible-figure': plausibilityImpossibleFigure,
+  'plausibility/late-decomposition': plausibilityLateDecomposition,
+  'plausibility/melt-zone': plausibilityMeltZone,
+  'plausibility/moisture-ratio': plausibilityMoistureRatio,
+  'plausibility/not-positive': plausibilityNotPositive,
+  'plausibility/nozzle-temperature': plausibilityNozzleTemperature,
+  'plausibility/price': plausibilityPrice,
+  'plausibility/run-up': plausibilityRunUp,
+  'plausibility/share-above-whole': plausibilityShareAboveWhole,
+  'plausibility/softening': plausibilitySoftening,
+  'plausibility/strand-diameter': plausibilityStrandDiameter,
+  'plausibility/strand-feed': plausibilityStrandFeed,
+  'plausibility/time-to-top-speed': plausibilityTimeToTopSpeed,
+  'plausibility/transition-ratio': plausibilityTransitionRatio,
+  'plausibility/unusual-density': plausibilityUnusualDensity,
+  'plausibility/unusual-drying': plausibilityUnusualDrying,
+  'plausibility/unusual-figure': plausibilityUnusualFigure,
+  'plausibility/unusual-nozzle-temperature': plausibilityUnusualNozzleTemperature,
+  'plausibility/wide-range': plausibilityWideRange,
+  'provenance/missing': provenanceMissing,
+  'references/dangling': referencesDangling,
+  'safety/feedstock': safetyFeedstock,
+  'safety/liner-fumes': safetyLinerFumes,
+  'safety/liner-near-limit': safetyLinerNearLimit,
+  'safety/sound-action': safetySoundAction,
+  'safety/sound-statement': safetySoundStatement,
+  'safety/unsensed-chamber': safetyUnsensedChamber,
+  'safety/ventilation': safetyVentilation,
+  'style/key-order': styleKeyOrder,
+  'style/unit-spelling': styleUnitSpelling,
+};
