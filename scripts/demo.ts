@@ -43,7 +43,7 @@ const columns = [
   { heading: 'mm/s', align: 'right' },
   { heading: 'mm3/s', align: 'right' },
   { heading: 'Cel', align: 'right' },
-  { heading: 'held by', align: 'left' },
+  { heading: 'limited by', align: 'left' },
   { heading: 'basis', align: 'left' },
 ] as const;
 const cells = shown.map((row) =>

@@ -128,7 +128,7 @@ export { explainRow } from './tables/derive/explain-row.ts';
 export type { MeltLimit } from './tables/derive/melt-limit.ts';
 export { findRow, rowAddress } from './tables/derive/row-address.ts';
 export type { RowFlag } from './tables/derive/row-flag.ts';
-export type { Ground } from './tables/derive/sourced-value.ts';
+export type { SourcedValue } from './tables/derive/sourced-value.ts';
 export type { Bound, BoundName, SpeedRow, SpeedTable, TableInput } from './tables/derive/speed-table.ts';
 export { fillTemplate, readTemplate, type Template } from './tables/template/fill-template.ts';
 export { type TemplateEscape, templateEscapes } from './tables/template/template-escape.ts';

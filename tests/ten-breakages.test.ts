@@ -3,7 +3,7 @@ import { checked } from './run-command.ts';
 import { sampleRegistry } from './sample-registry.ts';
 
 /**
- * One slip in a clean registry, one finding, from which alone the file can be mended. A slip is a replacement of one
+ * One slip in a clean registry, one finding, from which alone the file can be fixed. A slip is a replacement of one
  * stretch of one file.
  */
 interface Breakage {
@@ -158,7 +158,7 @@ const breakages: readonly Breakage[] = [
   },
 ];
 
-it.each(breakages)('says how to mend $slip', async ({ file, from, to, at, finding }) => {
+it.each(breakages)('says how to fix $slip', async ({ file, from, to, at, finding }) => {
   const registry = sampleRegistry();
   registry.edit(file, from, to);
 

@@ -5,8 +5,8 @@ import { writeClaimsText } from '../decisions/claims/claims-as-text.ts';
 import { judgeClaims } from '../decisions/claims/judge-claims.ts';
 import { registryFolders } from '../host/registry-folders.ts';
 import { loadRegistry } from '../registry/load-registry.ts';
-import type { Surroundings } from './cli-context.ts';
-import type { Finish } from './exit-status.ts';
+import type { CliContext } from './cli-context.ts';
+import type { Exit } from './exit.ts';
 import { registryOption } from './shared-options.ts';
 
 interface ClaimsOptions {
@@ -16,7 +16,7 @@ interface ClaimsOptions {
 
 const writers = { text: writeClaimsText, json: writeClaimsJson, markdown: writeClaimsMarkdown } as const;
 
-export function claimsCommand(surroundings: Surroundings, finish: Finish): Command {
+export function claimsCommand(cli: CliContext, exit: Exit): Command {
   return new Command('claims')
     .summary('hold what the sheet of a machine claims against what was measured')
     .description(
@@ -37,11 +37,11 @@ Examples:
 Exit status: 0 judged, whatever has become of the claims, 2 it cannot be judged.`,
     )
     .action((machine: string, { format, registry: asked }: ClaimsOptions) => {
-      const folders = registryFolders(asked, surroundings.cwd);
-      if (!folders.ok) return finish.cannotRun(folders.error);
-      const { registry } = loadRegistry(folders.value, surroundings.cwd);
+      const folders = registryFolders(asked, cli.cwd);
+      if (!folders.ok) return exit.cannotRun(folders.error);
+      const { registry } = loadRegistry(folders.value, cli.cwd);
       const report = judgeClaims(registry, machine);
-      if (!report.ok) return finish.cannotRun(report.error);
-      surroundings.out(writers[format](report.value));
+      if (!report.ok) return exit.cannotRun(report.error);
+      cli.out(writers[format](report.value));
     });
 }

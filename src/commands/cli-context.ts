@@ -2,7 +2,7 @@ import type { Asker } from '../host/asker.ts';
 import type { Progress } from '../host/progress.ts';
 
 /** What a command may touch outside of itself, so that tests can give it a world of their own. */
-export interface Surroundings {
+export interface CliContext {
   readonly cwd: string;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;

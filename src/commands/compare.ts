@@ -8,8 +8,8 @@ import type { FittedRequest } from '../knowledge/pairing.ts';
 import { loadRegistry } from '../registry/load-registry.ts';
 import type { Money } from '../units/canonical.ts';
 import { parseMoney } from '../units/parse-quantity.ts';
-import type { Surroundings } from './cli-context.ts';
-import type { Finish } from './exit-status.ts';
+import type { CliContext } from './cli-context.ts';
+import type { Exit } from './exit.ts';
 import { readPairing } from './pairing-argument.ts';
 import { registryOption } from './shared-options.ts';
 
@@ -21,9 +21,9 @@ interface CompareOptions {
   readonly registry: readonly string[];
 }
 
-export function compareCommand(surroundings: Surroundings, finish: Finish): Command {
+export function compareCommand(cli: CliContext, exit: Exit): Command {
   return new Command('compare')
-    .summary('compare pairings on a job: time, what holds it, money')
+    .summary('compare pairings on a job: time, what limits it, money')
     .description(
       'Answers "do I need the speed?": the time that a job takes on each pairing, what it is spent under, the speed really reached, and what a saved hour costs. The first pairing is the one that the others are held against.',
     )
@@ -65,18 +65,18 @@ Exit status: 0 compared, 2 it cannot be compared.`,
       const asked: FittedRequest[] = [];
       for (const written of pairings) {
         const pairing = readPairing(written);
-        if (!pairing.ok) return finish.cannotRun(pairing.error);
+        if (!pairing.ok) return exit.cannotRun(pairing.error);
         asked.push(pairing.value);
       }
-      const folders = registryFolders(options.registry, surroundings.cwd);
-      if (!folders.ok) return finish.cannotRun(folders.error);
-      const { registry } = loadRegistry(folders.value, surroundings.cwd);
+      const folders = registryFolders(options.registry, cli.cwd);
+      if (!folders.ok) return exit.cannotRun(folders.error);
+      const { registry } = loadRegistry(folders.value, cli.cwd);
       const compared = comparePairings(registry, { job, pairings: asked, ...chosen(options) });
-      if (!compared.ok) return finish.cannotRun(compared.error);
+      if (!compared.ok) return exit.cannotRun(compared.error);
       const { format } = options;
-      if (format === 'json') return surroundings.out(jsonComparison(compared.value));
-      if (format === 'markdown') return surroundings.out(markdownComparison(compared.value));
-      surroundings.out(textComparison(compared.value, surroundings.colour));
+      if (format === 'json') return cli.out(jsonComparison(compared.value));
+      if (format === 'markdown') return cli.out(markdownComparison(compared.value));
+      cli.out(textComparison(compared.value, cli.colour));
     });
 }
 

@@ -5,8 +5,8 @@ import { Command } from 'commander';
 import { writeNewFile } from '../host/write-new-file.ts';
 import { compareText } from '../registry/finding.ts';
 import { failure, type Result, success } from '../result.ts';
-import type { Surroundings } from './cli-context.ts';
-import type { Finish } from './exit-status.ts';
+import type { CliContext } from './cli-context.ts';
+import type { Exit } from './exit.ts';
 
 const template = fileURLToPath(new URL('../../templates/registry/', import.meta.url));
 
@@ -14,7 +14,7 @@ interface InitOptions {
   readonly dryRun?: boolean;
 }
 
-export function initCommand(surroundings: Surroundings, finish: Finish): Command {
+export function initCommand(cli: CliContext, exit: Exit): Command {
   return new Command('init')
     .summary('make a registry of your own, which rests on the published one')
     .description(
@@ -32,15 +32,15 @@ Examples:
 Exit status: 0 written or listed, 2 it cannot be.`,
     )
     .action((folder: string | undefined, options: InitOptions, command: Command) => {
-      const root = resolve(surroundings.cwd, folder ?? '.');
+      const root = resolve(cli.cwd, folder ?? '.');
       const name = packageName(basename(root));
-      if (name === null) return finish.cannotRun(unusableName(basename(root)));
-      const shown = relative(surroundings.cwd, root);
+      if (name === null) return exit.cannotRun(unusableName(basename(root)));
+      const shown = relative(cli.cwd, root);
       const done = writeTemplate(root, { name, version: command.parent?.version() ?? '' }, options);
-      if (!done.ok) return finish.cannotRun(done.error);
+      if (!done.ok) return exit.cannotRun(done.error);
       const { written, kept } = done.value;
-      surroundings.out(written.map((path) => `${join(shown, path)}\n`).join(''));
-      surroundings.err(afterwards(shown, kept, options));
+      cli.out(written.map((path) => `${join(shown, path)}\n`).join(''));
+      cli.err(afterwards(shown, kept, options));
     });
 }
 

@@ -5,8 +5,8 @@ import { writeMatchText } from '../decisions/match/match-as-text.ts';
 import { matchRegistry } from '../decisions/match/match-registry.ts';
 import { registryFolders } from '../host/registry-folders.ts';
 import { loadRegistry } from '../registry/load-registry.ts';
-import type { Surroundings } from './cli-context.ts';
-import type { Finish } from './exit-status.ts';
+import type { CliContext } from './cli-context.ts';
+import type { Exit } from './exit.ts';
 import { registryOption } from './shared-options.ts';
 
 interface MatchOptions {
@@ -17,7 +17,7 @@ interface MatchOptions {
 
 const writers = { text: writeMatchText, json: writeMatchJson, markdown: writeMatchMarkdown } as const;
 
-export function matchCommand(surroundings: Surroundings, finish: Finish): Command {
+export function matchCommand(cli: CliContext, exit: Exit): Command {
   return new Command('match')
     .summary('say which machines suit which filaments, and why')
     .description(
@@ -40,14 +40,14 @@ Examples:
 Exit status: 0 judged, 2 it cannot be judged.`,
     )
     .action((filament: string | undefined, { machine, format, registry: asked }: MatchOptions) => {
-      const folders = registryFolders(asked, surroundings.cwd);
-      if (!folders.ok) return finish.cannotRun(folders.error);
-      const { registry } = loadRegistry(folders.value, surroundings.cwd);
+      const folders = registryFolders(asked, cli.cwd);
+      if (!folders.ok) return exit.cannotRun(folders.error);
+      const { registry } = loadRegistry(folders.value, cli.cwd);
       const result = matchRegistry(registry, {
         ...(filament !== undefined && { filament }),
         ...(machine !== undefined && { machine }),
       });
-      if (!result.ok) return finish.cannotRun(result.error);
-      surroundings.out(writers[format](result.value));
+      if (!result.ok) return exit.cannotRun(result.error);
+      cli.out(writers[format](result.value));
     });
 }

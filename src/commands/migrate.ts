@@ -12,10 +12,10 @@ import { changedLines } from '../report/diff/changed-lines.ts';
 import { counted } from '../report/findings/summary.ts';
 import { failure, type Result, success } from '../result.ts';
 import { printable } from '../text/printable.ts';
-import { exitStatus, type Surroundings } from './cli-context.ts';
-import type { Finish } from './exit-status.ts';
+import { type CliContext, exitStatus } from './cli-context.ts';
+import type { Exit } from './exit.ts';
 
-export function migrateCommand(surroundings: Surroundings, finish: Finish): Command {
+export function migrateCommand(cli: CliContext, exit: Exit): Command {
   return new Command('migrate')
     .summary('bring profiles of an older format into the present one')
     .description(
@@ -34,32 +34,30 @@ Examples:
 Exit status: 0 nothing is left in an older shape; 1 something is: with --dry-run, or in a file that has to be changed by hand; 2 it cannot run.`,
     )
     .action((paths: readonly string[], { dryRun = false }: { readonly dryRun?: boolean }) =>
-      migrate(paths, dryRun, surroundings, finish),
+      migrate(paths, dryRun, cli, exit),
     );
 }
 
 async function migrate(
   paths: readonly string[],
   dryRun: boolean,
-  surroundings: Surroundings,
-  finish: Finish,
+  cli: CliContext,
+  exit: Exit,
 ): Promise<void> {
-  const files = wantedFiles(paths, surroundings.cwd);
-  if (!files.ok) return finish.cannotRun(files.error);
+  const files = wantedFiles(paths, cli.cwd);
+  if (!files.ok) return exit.cannotRun(files.error);
   const unread = files.value.find((file) => !file.ok);
-  if (unread !== undefined) return finish.cannotRun(`${printable(unread.path)} cannot be read.`);
+  if (unread !== undefined) return exit.cannotRun(`${printable(unread.path)} cannot be read.`);
   const sources = files.value.flatMap((file) => (file.ok ? [file.source] : []));
   const { changed, byHand } = sortOut(sources);
-  for (const line of byHand) surroundings.out(`${printable(line)}\n`);
+  for (const line of byHand) cli.out(`${printable(line)}\n`);
   for (const change of changed) {
-    const written = dryRun
-      ? success(null)
-      : await replaceText(change.path, change.after.text, surroundings.cwd);
-    if (!written.ok) return finish.cannotRun(written.error);
-    surroundings.out(changeText(change));
+    const written = dryRun ? success(null) : await replaceText(change.path, change.after.text, cli.cwd);
+    if (!written.ok) return exit.cannotRun(written.error);
+    cli.out(changeText(change));
   }
-  surroundings.out(summaryText(sources.length, changed.length, byHand.length, dryRun));
-  finish.with(byHand.length > 0 || (dryRun && changed.length > 0) ? exitStatus.findings : exitStatus.clean);
+  cli.out(summaryText(sources.length, changed.length, byHand.length, dryRun));
+  exit.with(byHand.length > 0 || (dryRun && changed.length > 0) ? exitStatus.findings : exitStatus.clean);
 }
 
 /** A file in an older shape, and its text in the present one. */

@@ -15,8 +15,8 @@ import { loadRegistry } from '../registry/load-registry.ts';
 import { failure, type Result, success } from '../result.ts';
 import type { Dimension } from '../units/dimension.ts';
 import { parseQuantity } from '../units/parse-quantity.ts';
-import type { Surroundings } from './cli-context.ts';
-import type { Finish } from './exit-status.ts';
+import type { CliContext } from './cli-context.ts';
+import type { Exit } from './exit.ts';
 import { registryOption, todayOption } from './shared-options.ts';
 
 interface PlanOptions {
@@ -38,7 +38,7 @@ const writers = {
   trial: (plan: BenchPlan) => writePlanTrial(plan, { in: 'trial' }),
 } as const;
 
-export function planCommand(surroundings: Surroundings, finish: Finish): Command {
+export function planCommand(cli: CliContext, exit: Exit): Command {
   return new Command('plan')
     .summary('lay out the next bench run of a machine and a filament')
     .description(
@@ -79,7 +79,7 @@ Examples:
 Exit status: 0 planned, 2 it cannot be planned.`,
     )
     .action((machine: string, filament: string, options: PlanOptions) =>
-      plan(machine, filament, options, surroundings, finish),
+      plan(machine, filament, options, cli, exit),
     );
 }
 
@@ -87,30 +87,30 @@ async function plan(
   machine: string,
   filament: string,
   options: PlanOptions,
-  surroundings: Surroundings,
-  finish: Finish,
+  cli: CliContext,
+  exit: Exit,
 ): Promise<void> {
-  const folders = registryFolders(options.registry, surroundings.cwd);
-  if (!folders.ok) return finish.cannotRun(folders.error);
-  const today = options.today ?? surroundings.today();
+  const folders = registryFolders(options.registry, cli.cwd);
+  if (!folders.ok) return exit.cannotRun(folders.error);
+  const today = options.today ?? cli.today();
   const request = requestFrom({ machine, filament, today }, options);
-  if (!request.ok) return finish.cannotRun(request.error);
-  const { registry } = loadRegistry(folders.value, surroundings.cwd);
+  if (!request.ok) return exit.cannotRun(request.error);
+  const { registry } = loadRegistry(folders.value, cli.cwd);
   const planned = planTrial(registry, request.value);
-  if (!planned.ok) return finish.cannotRun(planned.error);
-  if (options.out === undefined) return surroundings.out(writers[options.format](planned.value));
-  const folder = resolve(surroundings.cwd, options.out);
+  if (!planned.ok) return exit.cannotRun(planned.error);
+  if (options.out === undefined) return cli.out(writers[options.format](planned.value));
+  const folder = resolve(cli.cwd, options.out);
   const files = filesOf(planned.value);
   const there = files.map(([name]) => name).filter((name) => existsSync(join(folder, name)));
   // They may hold readings already.
   if (there.length > 0) {
-    return finish.cannotRun(
+    return exit.cannotRun(
       `${options.out} already holds ${there.join(', ')}, and nothing is written over.`,
       'Move the files away, or name another folder.',
     );
   }
   const paths = await writeFiles(files, folder);
-  for (const path of paths) surroundings.out(`${join(options.out, path)}\n`);
+  for (const path of paths) cli.out(`${join(options.out, path)}\n`);
 }
 
 function requestFrom(

@@ -12,15 +12,15 @@ import { readRegistryFile, readRegistryFiles } from '../registry/registry-files.
 import { counted } from '../report/findings/summary.ts';
 import { failure, type Result } from '../result.ts';
 import { printable } from '../text/printable.ts';
-import { exitStatus, type Surroundings } from './cli-context.ts';
-import type { Finish } from './exit-status.ts';
+import { type CliContext, exitStatus } from './cli-context.ts';
+import type { Exit } from './exit.ts';
 
 interface IndexOptions {
   readonly out?: string;
   readonly verify?: string;
 }
 
-export function indexCommand(surroundings: Surroundings, finish: Finish): Command {
+export function indexCommand(cli: CliContext, exit: Exit): Command {
   return new Command('index')
     .summary('list the profiles with their digests, or verify a copy by such a list')
     .description(
@@ -39,44 +39,39 @@ Examples:
 Exit status: 0 written, or nothing differs; 1 something differs, or a profile has errors of form; 2 it cannot run.`,
     )
     .action((folder: string, options: IndexOptions) => {
-      const found = registryFolder(folder, surroundings.cwd);
-      if (!found.ok) return finish.cannotRun(found.error);
+      const found = registryFolder(folder, cli.cwd);
+      if (!found.ok) return exit.cannotRun(found.error);
       return options.verify === undefined
-        ? write(found.value, options.out, surroundings, finish)
-        : verify(found.value, options.verify, surroundings, finish);
+        ? write(found.value, options.out, cli, exit)
+        : verify(found.value, options.verify, cli, exit);
     });
 }
 
-async function write(
-  folder: string,
-  out: string | undefined,
-  surroundings: Surroundings,
-  finish: Finish,
-): Promise<void> {
-  const loaded = loadRegistry([folder], surroundings.cwd);
+async function write(folder: string, out: string | undefined, cli: CliContext, exit: Exit): Promise<void> {
+  const loaded = loadRegistry([folder], cli.cwd);
   const broken = new Set(
     loaded.findings.filter(({ severity }) => severity === 'error').map(({ file }) => file),
   );
   if (broken.size > 0) {
-    for (const file of broken) surroundings.err(`${printable(file)} has errors of form.\n`);
-    surroundings.err('No index was written: run `meltbounds check`, and mend what it finds.\n');
-    return finish.with(exitStatus.findings);
+    for (const file of broken) cli.err(`${printable(file)} has errors of form.\n`);
+    cli.err('No index was written: run `meltbounds check`, and fix what it finds.\n');
+    return exit.with(exitStatus.findings);
   }
   const text = writeIndex(indexOf(loaded));
-  if (out === undefined) return surroundings.out(text);
+  if (out === undefined) return cli.out(text);
   try {
-    await writeFileAtomic(resolve(surroundings.cwd, out), text);
+    await writeFileAtomic(resolve(cli.cwd, out), text);
   } catch (error) {
-    return finish.cannotRun(`${printable(out)} cannot be written (${fileErrorCode(error)}).`);
+    return exit.cannotRun(`${printable(out)} cannot be written (${fileErrorCode(error)}).`);
   }
-  surroundings.out(`${out}\n`);
+  cli.out(`${out}\n`);
 }
 
-function verify(folder: string, indexPath: string, surroundings: Surroundings, finish: Finish): void {
+function verify(folder: string, indexPath: string, cli: CliContext, exit: Exit): void {
   const root = { folder, shown: folder };
-  const indexed = readIndex(indexPath, surroundings.cwd);
+  const indexed = readIndex(indexPath, cli.cwd);
   if (!indexed.ok) {
-    finish.cannotRun(indexed.error);
+    exit.cannotRun(indexed.error);
     return;
   }
   const present = readRegistryFiles(root).map((file) =>
@@ -87,8 +82,8 @@ function verify(folder: string, indexPath: string, surroundings: Surroundings, f
     if (file.ok) return file.source.digest;
     return file.problem === 'missing' ? null : file.problem;
   });
-  surroundings.out(differencesText(differences, indexed.value.length));
-  finish.with(differences.length === 0 ? exitStatus.clean : exitStatus.findings);
+  cli.out(differencesText(differences, indexed.value.length));
+  exit.with(differences.length === 0 ? exitStatus.clean : exitStatus.findings);
 }
 
 function readIndex(path: string, cwd: string): Result<readonly IndexedFile[], string> {

@@ -5,14 +5,14 @@ import { rulePage } from '../report/rules/rule-page.ts';
 import { documentedRules, rulesByClass } from '../rules/engine/documented-rules.ts';
 import { nearestWord } from '../text/nearest-word.ts';
 import { quote } from '../text/quote.ts';
-import type { Surroundings } from './cli-context.ts';
-import type { Finish } from './exit-status.ts';
+import type { CliContext } from './cli-context.ts';
+import type { Exit } from './exit.ts';
 
 interface RulesOptions {
   readonly format: 'text' | 'json';
 }
 
-export function rulesCommand(surroundings: Surroundings, finish: Finish): Command {
+export function rulesCommand(cli: CliContext, exit: Exit): Command {
   return new Command('rules')
     .summary('list what is checked, or explain one rule')
     .description(
@@ -34,14 +34,14 @@ Examples:
 Exit status: 0 printed, 2 there is no such rule.`,
     )
     .action((code: string | undefined, { format }: RulesOptions) => {
-      const { out, colour } = surroundings;
+      const { out, colour } = cli;
       const classes = [...rulesByClass()].filter(([name]) => code === undefined || name === code);
       if (classes.length > 0) {
         const listed = new Map(classes);
         return out(format === 'json' ? jsonRules([...listed.values()].flat()) : ruleList(listed, colour));
       }
       const rule = documentedRules.find((documented) => documented.code === code);
-      if (rule === undefined) return finish.cannotRun(...unknownRule(code));
+      if (rule === undefined) return exit.cannotRun(...unknownRule(code));
       out(format === 'json' ? jsonRules([rule]) : rulePage(rule));
     });
 }

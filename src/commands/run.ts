@@ -1,8 +1,8 @@
 import { Command, CommanderError } from 'commander';
-import { type ExitStatus, exitStatus, type Surroundings } from './cli-context.ts';
-import { type Finish, rememberFinish } from './exit-status.ts';
+import { type CliContext, type ExitStatus, exitStatus } from './cli-context.ts';
+import { type Exit, rememberExit } from './exit.ts';
 
-type MakeCommand = (surroundings: Surroundings, finish: Finish) => Command;
+type MakeCommand = (cli: CliContext, exit: Exit) => Command;
 
 /** The commands in the order of the help; each is loaded only when it is asked for. */
 const commands: Readonly<Record<string, () => Promise<MakeCommand>>> = {
@@ -23,12 +23,8 @@ const commands: Readonly<Record<string, () => Promise<MakeCommand>>> = {
 };
 
 /** Runs the command line `meltbounds ARGUMENTS…` and returns its exit status. */
-export async function run(
-  args: readonly string[],
-  version: string,
-  surroundings: Surroundings,
-): Promise<ExitStatus> {
-  const { finish, status } = rememberFinish(surroundings);
+export async function run(args: readonly string[], version: string, cli: CliContext): Promise<ExitStatus> {
+  const { exit, status } = rememberExit(cli);
   const program = new Command('meltbounds')
     .description(
       'A registry of measured limits of material-extrusion machines and filaments: checks profiles, reduces bench trials to limits, derives speed and temperature tables.',
@@ -42,14 +38,14 @@ Examples:
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop
   meltbounds help reduce
 
-Exit status of every command: 0 nothing to mend, 1 findings, 2 it cannot run.
+Exit status of every command: 0 no problems found, 1 findings, 2 it cannot run.
 NO_COLOR turns colours off, FORCE_COLOR on.`,
     );
   for (const make of await Promise.all(wanted(args).map((load) => load()))) {
-    program.addCommand(make(surroundings, finish));
+    program.addCommand(make(cli, exit));
   }
   for (const command of [program, ...program.commands]) {
-    command.exitOverride().configureOutput({ writeOut: surroundings.out, writeErr: surroundings.err });
+    command.exitOverride().configureOutput({ writeOut: cli.out, writeErr: cli.err });
   }
   try {
     await program.parseAsync([...args], { from: 'user' });

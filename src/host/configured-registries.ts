@@ -32,7 +32,7 @@ function readConfig(path: string): Result<unknown, string> {
     const manifest: unknown = JSON.parse(readFileSync(path, 'utf8'));
     return success(isObject(manifest) ? manifest.meltbounds : undefined);
   } catch {
-    return failure('package.json cannot be read as JSON; mend it, or name registries with --registry.');
+    return failure('package.json cannot be read as JSON; fix it, or name registries with --registry.');
   }
 }
 

@@ -34,7 +34,7 @@ async function filesChecked(registry: SampleRegistry, ...args: string[]) {
 describe('--changed', () => {
   it('reports nothing where nothing has changed, whatever is wrong elsewhere', async () => {
     const { out, status } = await runCommand(committed().cwd, ['check', '--changed', 'HEAD']);
-    expect({ out, status }).toEqual({ out: '0 profiles: nothing to mend.\n', status: 0 });
+    expect({ out, status }).toEqual({ out: '0 profiles: no problems found.\n', status: 0 });
   });
 
   it('reports a changed profile', async () => {
@@ -103,7 +103,7 @@ describe('--changed', () => {
     registry.edit(hook, 'Coat hook', 'Hat hook');
     git(registry.cwd, 'commit', '--quiet', '--all', '--message', 'Rename');
     const { out } = await runCommand(registry.cwd, ['check', '--changed', 'HEAD~1']);
-    expect(out).toBe('1 profile: nothing to mend.\n');
+    expect(out).toBe('1 profile: no problems found.\n');
     expect((await runCommand(registry.cwd, ['check', '--changed', 'main'])).out).toContain('0 profiles');
   });
 

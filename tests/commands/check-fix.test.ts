@@ -15,8 +15,8 @@ describe('check --fix', () => {
     registry.edit(filament, '200..235 Cel', '200 .. 235 °C');
     const { status, out, err } = await runCommand(registry.cwd, ['check', '--fix', '--fail-on', 'note']);
     expect(status).toBe(0);
-    expect(out).toContain('nothing to mend.');
-    expect(err).toBe(`Mended profiles/${filament}: 1 spelling.\nMended profiles/${machine}: 2 spellings.\n`);
+    expect(out).toContain('no problems found.');
+    expect(err).toBe(`Fixed profiles/${filament}: 1 spelling.\nMended profiles/${machine}: 2 spellings.\n`);
     expect(registry.read(machine)).toBe(before);
   });
 
@@ -30,19 +30,19 @@ describe('check --fix', () => {
     const { status, err } = await runCommand(registry.cwd, ['check', '--fix', '--fail-on', 'note']);
     expect({ status, err }).toEqual({
       status: 0,
-      err: `Mended profiles/${filament}: the order of its keys.\n`,
+      err: `Fixed profiles/${filament}: the order of its keys.\n`,
     });
     expect(registry.read(filament)).toBe(
       before.replace('diameter: 1.75 mm\n', '# Measured with a micrometer.\ndiameter: 1.75 mm # two axes\n'),
     );
   });
 
-  it('says nothing where there is nothing to mend', async () => {
+  it('says nothing where there is no problems found', async () => {
     const registry = sampleRegistry();
     expect((await runCommand(registry.cwd, ['check', '--fix'])).err).toBe('');
   });
 
-  it('leaves alone what it cannot mend without a doubt', async () => {
+  it('leaves alone what it cannot fix without a doubt', async () => {
     const registry = sampleRegistry();
     registry.edit(machine, 'value: 500 mm/s', 'value: "1,240 mm/s"');
     const before = registry.read(machine);
@@ -60,12 +60,12 @@ describe('check --fix', () => {
     expect(registry.read(machine)).toBe(before);
   });
 
-  it('mends only the files asked for', async () => {
+  it('fixes only the files asked for', async () => {
     const registry = sampleRegistry();
     registry.edit(machine, '500 mm/s,', '500mm/s,');
     registry.edit(filament, '1 kg', '1kg');
     const { err } = await runCommand(registry.cwd, ['check', '--fix', `profiles/${filament}`]);
-    expect(err).toBe(`Mended profiles/${filament}: 1 spelling.\n`);
+    expect(err).toBe(`Fixed profiles/${filament}: 1 spelling.\n`);
     expect(registry.read(machine)).toContain('500mm/s');
   });
 

@@ -21,10 +21,10 @@ describe('check -', () => {
     expect(out).toContain('1 profile: ');
   });
 
-  it('finds nothing to mend in the file as it is', async () => {
+  it('finds no problems found in the file as it is', async () => {
     const registry = sampleRegistry();
     const { status, out } = await checkTyped(registry, registry.read(daisy));
-    expect({ status, out }).toEqual({ status: 0, out: '1 profile: nothing to mend.\n' });
+    expect({ status, out }).toEqual({ status: 0, out: '1 profile: no problems found.\n' });
   });
 
   it('finds the place of a trial by its date, and its sheet', async () => {
@@ -61,7 +61,7 @@ describe('check - cannot run', () => {
   it.each([
     [[], 'name: nothing', /does not say its kind and id: name its place with --stdin-path/],
     [['--stdin-path', 'elsewhere.yaml'], 'kind: job', /--stdin-path elsewhere\.yaml is not in the registry/],
-    [['--fix'], 'kind: job', /--fix mends files, and standard input is none/],
+    [['--fix'], 'kind: job', /--fix changes files, and standard input is none/],
     [['--changed', 'main'], 'kind: job', /--changed asks about files, and standard input is none/],
     [['profiles'], 'kind: job', /^- stands alone/],
   ])('with %j', async (args, stdin, message) => {

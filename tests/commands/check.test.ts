@@ -6,11 +6,11 @@ import { registryWithError, sampleRegistry, temporaryFolder } from '../sample-re
 const filament = 'filaments/oakhollow/daisy-pla.yaml';
 
 describe('the exit status', () => {
-  it('is 0 where there is nothing to mend', async () => {
+  it('is 0 where there is no problems found', async () => {
     const registry = sampleRegistry();
     expect(await runCommand(registry.cwd, ['check'])).toEqual({
       status: 0,
-      out: `${registry.size()} profiles: nothing to mend.\n`,
+      out: `${registry.size()} profiles: no problems found.\n`,
       err: '',
     });
   });

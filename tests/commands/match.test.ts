@@ -36,7 +36,7 @@ describe('the matrix', () => {
   it('gives the reasons of whatever does not simply suit, and the cautions', async () => {
     const { out } = await match(withTwin());
     expect(out).toContain(
-      'oakhollow/clover-petg on plumstead/finch: unsuitable\n  x hot end "main" goes to 220 Cel, the strand wants 230..255 Cel\n',
+      'oakhollow/clover-petg on plumstead/finch: unsuitable\n  x hot end "main" goes to 220 Cel, the filament needs 230..255 Cel\n',
     );
     expect(out).toContain('never a licence to exceed a limit of the maker');
   });

@@ -90,7 +90,7 @@ test('check leads from the old shape to this command', async () => {
   const registry = oldRegistry();
   const { status, out } = await runCommand(registry.cwd, ['check', `profiles/${file}`]);
   expect(status).toBe(1);
-  expect(out).toContain('mend     Run `meltbounds migrate`: `scaleResolution` of a trial is now');
+  expect(out).toContain('fix      Run `meltbounds migrate`: `scaleResolution` of a trial is now');
 });
 
 test('diff takes a migration for no change', async () => {

@@ -38,7 +38,7 @@ describe.each(examples)('the documented example of $code', ({ code, example }) =
     await expect(placesOf(findings)).toMatchFileSnapshot(`${folder}/expected.json`);
   });
 
-  test('raises none once it is mended', async () => {
+  test('raises none once it is fixed', async () => {
     const { cwd, file, text } = exampleRegistry(example, example.good);
     expect(findingsIn(cwd).map(codeAndPlace)).toEqual([]);
     await expect(text).toMatchFileSnapshot(`fixtures/${code}/valid-documented/${file}`);

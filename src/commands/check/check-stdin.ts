@@ -58,7 +58,7 @@ function ownPath(bytes: Uint8Array, folder: string): Result<string, string> {
   const [unread] = findings;
   if (document === null && unread !== undefined && !unread.rule.startsWith('shape/')) {
     return failure(
-      `What came on standard input cannot be read, line ${unread.line}: ${unread.message}. Mend that, or name its place with --stdin-path to have all of it checked.`,
+      `What came on standard input cannot be read, line ${unread.line}: ${unread.message}. Fix that, or name its place with --stdin-path to have all of it checked.`,
     );
   }
   if (identity === null || identity.id === '') {

@@ -6,8 +6,8 @@ import { type ReportFormat, reportFormats, writeReport } from '../../report/find
 import { summarise } from '../../report/findings/summary.ts';
 import { failure, type Result, success } from '../../result.ts';
 import { checkRegistry } from '../../rules/engine/check-registry.ts';
-import { exitStatus, type Surroundings } from '../cli-context.ts';
-import type { Finish } from '../exit-status.ts';
+import { type CliContext, exitStatus } from '../cli-context.ts';
+import type { Exit } from '../exit.ts';
 import { registryOption, todayOption } from '../shared-options.ts';
 import { checkScope } from './check-scope.ts';
 import { stdinCheck } from './check-stdin.ts';
@@ -26,11 +26,11 @@ interface CheckOptions {
   readonly today?: string;
 }
 
-export function checkCommand(surroundings: Surroundings, finish: Finish): Command {
+export function checkCommand(cli: CliContext, exit: Exit): Command {
   return new Command('check')
     .summary('check profiles: form, units, references, provenance, evidence, physics')
     .description(
-      'Checks profiles and prints what is wrong, where, and how to mend it. Without a path it checks the registry in this folder.',
+      'Checks profiles and prints what is wrong, where, and how to fix it. Without a path it checks the registry in this folder.',
     )
     .argument('[paths...]', 'files or folders to check, or - for a profile on standard input')
     .addOption(new Option('--format <format>', 'form of the report').choices(reportFormats).default('text'))
@@ -44,7 +44,7 @@ export function checkCommand(surroundings: Surroundings, finish: Finish): Comman
       '--changed <commit>',
       'report only what git sees changed since a commit or branch, and what depends on it',
     )
-    .option('--fix', 'first mend spelling of units and numbers and order of keys in the files')
+    .option('--fix', 'first fix spelling of units and numbers and order of keys in the files')
     .option('--all', 'report on every registry that is read, not only on the last, which rests on the others')
     .option('--stdin-path <file>', 'with -: the file in whose place standard input is judged')
     .addOption(registryOption())
@@ -62,11 +62,11 @@ Examples:
   meltbounds check --format json profiles > findings.json
   meltbounds check --format sarif > findings.sarif
 
-Exit status: 0 nothing to mend, 1 findings, 2 nothing found to check or it cannot be read.`,
+Exit status: 0 no problems found, 1 findings, 2 nothing found to check or it cannot be read.`,
     )
     .action(async (paths: string[], options: CheckOptions, command: Command) => {
       const version = command.parent?.version() ?? '';
-      await check(paths, options, version, surroundings, finish);
+      await check(paths, options, version, cli, exit);
     });
 }
 
@@ -74,16 +74,16 @@ async function check(
   paths: readonly string[],
   options: CheckOptions,
   version: string,
-  surroundings: Surroundings,
-  finish: Finish,
+  cli: CliContext,
+  exit: Exit,
 ): Promise<void> {
-  const { cwd, progress = () => undefined } = surroundings;
-  const asked = await askedFor(paths, options, surroundings);
-  if (!asked.ok) return finish.cannotRun(asked.error);
+  const { cwd, progress = () => undefined } = cli;
+  const asked = await askedFor(paths, options, cli);
+  if (!asked.ok) return exit.cannotRun(asked.error);
   const { target, read } = asked.value;
   const stop = (reason: string) => {
     progress('');
-    finish.cannotRun(reason);
+    exit.cannotRun(reason);
   };
   progress(`Reading ${target.folders.map((folder) => relative(cwd, folder) || '.').join(', ')} …`);
   let loaded = read();
@@ -99,10 +99,10 @@ async function check(
     const fixed = await fixFiles(loaded, wantsFile, cwd);
     if (!fixed.ok) return stop(fixed.error);
     progress('');
-    for (const line of fixed.value) surroundings.err(`${line}\n`);
+    for (const line of fixed.value) cli.err(`${line}\n`);
     loaded = read();
   }
-  const today = options.today ?? surroundings.today();
+  const today = options.today ?? cli.today();
   const findings = checkRegistry(loaded, { today }).filter(wantsFinding);
   progress('');
   const report = writeReport[options.format]({
@@ -111,12 +111,12 @@ async function check(
     files,
     failOn: options.failOn,
     version,
-    colour: surroundings.colour,
+    colour: cli.colour,
     textOf: (file) => loaded.texts.get(file),
   });
-  surroundings.out(report);
+  cli.out(report);
   const fails = findings.some(({ severity }) => isAtLeast(severity, options.failOn));
-  finish.with(fails ? exitStatus.findings : exitStatus.clean);
+  exit.with(fails ? exitStatus.findings : exitStatus.clean);
 }
 
 interface Asked {
@@ -128,7 +128,7 @@ interface Asked {
 async function askedFor(
   paths: readonly string[],
   options: CheckOptions,
-  { cwd, stdin }: Surroundings,
+  { cwd, stdin }: CliContext,
 ): Promise<Result<Asked, string>> {
   if (!paths.includes('-')) {
     const target = checkTarget(paths, options, cwd);
@@ -137,7 +137,7 @@ async function askedFor(
     return success({ target: target.value, read: () => loadRegistryWith(folders, loose, cwd) });
   }
   if (paths.length > 1) return failure('- stands alone: what comes on standard input is checked by itself.');
-  if (options.fix) return failure('--fix mends files, and standard input is none.');
+  if (options.fix) return failure('--fix changes files, and standard input is none.');
   if (options.changed !== undefined)
     return failure('--changed asks about files, and standard input is none.');
   return stdinCheck((await stdin?.()) ?? new Uint8Array(), options, cwd);

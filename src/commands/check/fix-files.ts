@@ -21,7 +21,7 @@ export async function fixFiles(
     if (fixed === null) continue;
     const written = await replaceText(path, fixed.text, cwd);
     if (!written.ok) return written;
-    lines.push(`Mended ${path}: ${editsText(fixed)}.`);
+    lines.push(`Fixed ${path}: ${editsText(fixed)}.`);
   }
   return success(lines);
 }

@@ -1,6 +1,6 @@
 import { Argument, Command } from 'commander';
-import type { Surroundings } from '../cli-context.ts';
-import type { Finish } from '../exit-status.ts';
+import type { CliContext } from '../cli-context.ts';
+import type { Exit } from '../exit.ts';
 import { bashCompletion } from './bash-completion.ts';
 import { completedCommands } from './completion-spec.ts';
 import { fishCompletion } from './fish-completion.ts';
@@ -10,7 +10,7 @@ const scripts = { bash: bashCompletion, zsh: zshCompletion, fish: fishCompletion
 
 type Shell = keyof typeof scripts;
 
-export function completionCommand(surroundings: Surroundings, _finish: Finish): Command {
+export function completionCommand(cli: CliContext, _finish: Exit): Command {
   return new Command('completion')
     .summary('print a completion script for a shell')
     .description(
@@ -28,6 +28,6 @@ Examples:
 Exit status: 0 printed, 2 it knows no such shell.`,
     )
     .action((shell: Shell, _: object, command: Command) => {
-      surroundings.out(scripts[shell](completedCommands(command.parent ?? command)));
+      cli.out(scripts[shell](completedCommands(command.parent ?? command)));
     });
 }

@@ -2,8 +2,8 @@ import { Command, Option } from 'commander';
 import { diffRegistries } from '../../decisions/diff/diff-registries.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
 import { type DiffFormat, diffFormats, writeDiff } from '../../report/diff/diff-formats.ts';
-import { exitStatus, type Surroundings } from '../cli-context.ts';
-import type { Finish } from '../exit-status.ts';
+import { type CliContext, exitStatus } from '../cli-context.ts';
+import type { Exit } from '../exit.ts';
 import { registryOption } from '../shared-options.ts';
 import { diffSide } from './diff-side.ts';
 
@@ -12,7 +12,7 @@ interface DiffOptions {
   readonly registry: readonly string[];
 }
 
-export function diffCommand(surroundings: Surroundings, finish: Finish): Command {
+export function diffCommand(cli: CliContext, exit: Exit): Command {
   return new Command('diff')
     .summary('say what a change means, and which versions it needs')
     .description(
@@ -34,7 +34,7 @@ Examples:
 Exit status: 0 every version has moved far enough, 1 one has not or a record was changed, 2 it cannot compare.`,
     )
     .action((base: string, head: string | undefined, options: DiffOptions) =>
-      diff(base, head, options, surroundings, finish),
+      diff(base, head, options, cli, exit),
     );
 }
 
@@ -42,19 +42,19 @@ async function diff(
   baseWord: string,
   headWord: string | undefined,
   { format, registry }: DiffOptions,
-  surroundings: Surroundings,
-  finish: Finish,
+  cli: CliContext,
+  exit: Exit,
 ): Promise<void> {
-  const { cwd, colour, out, progress = () => undefined } = surroundings;
+  const { cwd, colour, out, progress = () => undefined } = cli;
   const folders = registryFolders(registry, cwd);
   const base = await diffSide(baseWord, folders, cwd);
-  if (!base.ok) return finish.cannotRun(base.error);
+  if (!base.ok) return exit.cannotRun(base.error);
   const head = await diffSide(headWord, folders, cwd);
-  if (!head.ok) return finish.cannotRun(head.error);
+  if (!head.ok) return exit.cannotRun(head.error);
   progress('Comparing profiles and tables …');
   const found = diffRegistries(base.value.loaded, head.value.loaded);
   progress('');
   const textOf = (file: string) => head.value.loaded.texts.get(file);
   out(writeDiff[format]({ diff: found, base: base.value.name, head: head.value.name, colour, textOf }));
-  finish.with(found.findings.length > 0 ? exitStatus.findings : exitStatus.clean);
+  exit.with(found.findings.length > 0 ? exitStatus.findings : exitStatus.clean);
 }

@@ -12,7 +12,7 @@ import { type Field, fieldsOf } from '../../scaffold/field.ts';
 import { scaffold, schemaFileOf } from '../../scaffold/scaffold.ts';
 import { trialFields } from '../../scaffold/trial-fields.ts';
 import { quote } from '../../text/quote.ts';
-import type { Surroundings } from '../cli-context.ts';
+import type { CliContext } from '../cli-context.ts';
 import { askAnswers } from './ask-answers.ts';
 import { answersFromFlags } from './new-flags.ts';
 import { type BenchSheet, readSheetFor } from './new-sheet.ts';
@@ -52,35 +52,35 @@ export async function startProfile(
   kindName: string,
   id: string | undefined,
   options: NewOptions,
-  surroundings: Surroundings,
+  cli: CliContext,
 ): Promise<Result<NewProfile, string>> {
   const kind = newKinds.find((each) => each === kindName);
   if (kind === undefined) {
     return failure(`"${quote(kindName)}" is nothing to start. Name one of: ${newKinds.join(', ')}.`);
   }
-  const folders = registryFolders(options.registry, surroundings.cwd);
+  const folders = registryFolders(options.registry, cli.cwd);
   if (!folders.ok) return folders;
-  const folder = folders.value.at(-1) ?? surroundings.cwd;
-  const { registry } = loadRegistry(folders.value, surroundings.cwd);
+  const folder = folders.value.at(-1) ?? cli.cwd;
+  const { registry } = loadRegistry(folders.value, cli.cwd);
   const every = fieldsOf(schemaFileOf(kind), readSchemaFiles());
   const set = options.method === undefined ? options.set : [`method=${options.method}`, ...options.set];
   const flags = answersFromFlags(kind, every, id, set);
   if (!flags.ok) return flags;
   const named = methodNames.find((name) => name === flags.value.method) ?? null;
-  const sheet = readSheetFor(kind, { ...options, method: named }, surroundings.cwd);
+  const sheet = readSheetFor(kind, { ...options, method: named }, cli.cwd);
   if (!sheet.ok) return sheet;
-  const run = await methodOfTrial(kind, named ?? sheet.value?.method ?? null, options, surroundings);
+  const run = await methodOfTrial(kind, named ?? sheet.value?.method ?? null, options, cli);
   if (!run.ok) return run;
   const fields = run.value === null ? every : trialFields(every, benchMethods[run.value]);
   const known = {
     ...presets(fields),
-    ...(run.value !== null && { method: run.value, date: surroundings.today() }),
+    ...(run.value !== null && { method: run.value, date: cli.today() }),
     ...(sheet.value !== null && { origin: 'bench' }),
     ...flags.value,
   };
-  const answers = await complete({ kind, fields, registry }, known, options, surroundings);
+  const answers = await complete({ kind, fields, registry }, known, options, cli);
   if (!answers.ok) return answers;
-  return profileOf({ kind, fields, registry, folder }, answers.value, sheet.value, options, surroundings.cwd);
+  return profileOf({ kind, fields, registry, folder }, answers.value, sheet.value, options, cli.cwd);
 }
 
 /** The method of a new trial, on which its form depends: known, or asked for; null for another kind. */
@@ -88,7 +88,7 @@ async function methodOfTrial(
   kind: Kind,
   known: MethodName | null,
   options: NewOptions,
-  { asker }: Surroundings,
+  { asker }: CliContext,
 ): Promise<Result<MethodName | null, string>> {
   if (kind !== 'trial' || known !== null) return success(known);
   const choices = methodNames.join(', ');
@@ -107,7 +107,7 @@ async function complete(
   asked: Parameters<typeof askAnswers>[1],
   known: Answers,
   options: NewOptions,
-  { asker }: Surroundings,
+  { asker }: CliContext,
 ): Promise<Result<Answers, string>> {
   if (asker === undefined || !options.ask) return success(known);
   const answers = await askAnswers(await asker(), asked, known);

@@ -2,13 +2,13 @@ import { Command, Option } from 'commander';
 import { methodNames } from '../../bench/methods.ts';
 import { writeNewFile } from '../../host/write-new-file.ts';
 import { failure, type Result, success } from '../../result.ts';
-import type { Surroundings } from '../cli-context.ts';
-import type { Finish } from '../exit-status.ts';
+import type { CliContext } from '../cli-context.ts';
+import type { Exit } from '../exit.ts';
 import { registryOption } from '../shared-options.ts';
 import { nextSteps } from './new-next-steps.ts';
 import { type NewOptions, type NewProfile, newKinds, startProfile } from './new-profile.ts';
 
-export function newCommand(surroundings: Surroundings, finish: Finish): Command {
+export function newCommand(cli: CliContext, exit: Exit): Command {
   return new Command('new')
     .summary('start a profile: asks, or takes flags, and writes an annotated file')
     .description(
@@ -48,13 +48,13 @@ Examples:
 Exit status: 0 written or printed, 2 it cannot be: an answer is missing or wrong, or the file is there already.`,
     )
     .action(async (kind: string, id: string | undefined, options: NewOptions) => {
-      const started = await startProfile(kind, id, options, surroundings);
-      if (!started.ok) return finish.cannotRun(started.error);
-      if (options.dryRun) return surroundings.out(started.value.text);
+      const started = await startProfile(kind, id, options, cli);
+      if (!started.ok) return exit.cannotRun(started.error);
+      if (options.dryRun) return cli.out(started.value.text);
       const written = write(started.value);
-      if (!written.ok) return finish.cannotRun(written.error);
-      surroundings.out(written.value.map((path) => `${path}\n`).join(''));
-      surroundings.err(nextSteps(started.value));
+      if (!written.ok) return exit.cannotRun(written.error);
+      cli.out(written.value.map((path) => `${path}\n`).join(''));
+      cli.err(nextSteps(started.value));
     });
 }
 

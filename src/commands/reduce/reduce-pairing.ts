@@ -13,8 +13,8 @@ import { nearestWord } from '../../text/nearest-word.ts';
 import { quote } from '../../text/quote.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import { parseQuantity } from '../../units/parse-quantity.ts';
-import { exitStatus, type Surroundings } from '../cli-context.ts';
-import type { Finish } from '../exit-status.ts';
+import { type CliContext, exitStatus } from '../cli-context.ts';
+import type { Exit } from '../exit.ts';
 import { type PlotRequest, showPlot } from './write-plot.ts';
 
 /** Options that only a machine with a filament needs. */
@@ -49,29 +49,29 @@ export async function runPairing(
   machine: string,
   filament: string,
   options: PairingOptions,
-  surroundings: Surroundings,
-  finish: Finish,
+  cli: CliContext,
+  exit: Exit,
 ): Promise<void> {
   const temperatures = temperaturesOf(options.at ?? []);
-  if (!temperatures.ok) return finish.cannotRun(...temperatures.error);
-  const folders = registryFolders(options.registry, surroundings.cwd);
-  if (!folders.ok) return finish.cannotRun(folders.error);
-  const { registry } = loadRegistry(folders.value, surroundings.cwd);
+  if (!temperatures.ok) return exit.cannotRun(...temperatures.error);
+  const folders = registryFolders(options.registry, cli.cwd);
+  if (!folders.ok) return exit.cannotRun(folders.error);
+  const { registry } = loadRegistry(folders.value, cli.cwd);
   const unknown = unknownName(registry, machine, filament, options.nozzle);
-  if (unknown !== null) return finish.cannotRun(unknown);
+  if (unknown !== null) return exit.cannotRun(unknown);
   const request = { machine, filament, ...(options.nozzle !== undefined && { nozzle: options.nozzle }) };
   const pairing = reducePairing(registry, request);
-  if (!pairing.ok) return finish.cannotRun(...noLadders(request, pairing.error.nozzlesWithLadders));
+  if (!pairing.ok) return exit.cannotRun(...noLadders(request, pairing.error.nozzlesWithLadders));
   const { answers, refused } = answersOf(pairing.value, temperatures.value, options.extrapolate ?? false);
-  surroundings.out(
+  cli.out(
     options.format === 'json'
       ? jsonLimitLine(pairing.value, answers)
-      : textLimitLine(pairing.value, answers, surroundings.colour),
+      : textLimitLine(pairing.value, answers, cli.colour),
   );
-  for (const sentence of refused) surroundings.err(`${sentence}\n`);
-  if (pairing.value.line === null || refused.length > 0) finish.with(exitStatus.findings);
-  const shown = await showPlot(limitLinePlot(pairing.value, answers), options, surroundings);
-  if (!shown.ok) finish.cannotRun(shown.error);
+  for (const sentence of refused) cli.err(`${sentence}\n`);
+  if (pairing.value.line === null || refused.length > 0) exit.with(exitStatus.findings);
+  const shown = await showPlot(limitLinePlot(pairing.value, answers), options, cli);
+  if (!shown.ok) exit.cannotRun(shown.error);
 }
 
 type Refusal = readonly [reason: string, help: string];

@@ -15,8 +15,8 @@ import type { Result } from '../../result.ts';
 import { nearestWord } from '../../text/nearest-word.ts';
 import { quote } from '../../text/quote.ts';
 import { parseQuantity } from '../../units/parse-quantity.ts';
-import { exitStatus, type Surroundings } from '../cli-context.ts';
-import type { Finish } from '../exit-status.ts';
+import { type CliContext, exitStatus } from '../cli-context.ts';
+import type { Exit } from '../exit.ts';
 import { registryOption } from '../shared-options.ts';
 import { adopt } from './adopt.ts';
 import { type PairingOptions, pairingOptions, runPairing, wantsPairing } from './reduce-pairing.ts';
@@ -25,7 +25,7 @@ import { checkPlotRequest, plotOptions, showPlot } from './write-plot.ts';
 
 type ReduceOptions = SheetOptions & PairingOptions & { readonly adopt?: boolean };
 
-export function reduceCommand(surroundings: Surroundings, finish: Finish): Command {
+export function reduceCommand(cli: CliContext, exit: Exit): Command {
   const command = new Command('reduce')
     .summary('reduce a bench trial to its results with 95 % intervals')
     .description(
@@ -57,14 +57,14 @@ Examples:
 Exit status: 0 reduced, 1 the readings cannot be reduced, 2 it cannot run.`,
     )
     .action((trial: string, filament: string | undefined, options: ReduceOptions) => {
-      const plot = checkPlotRequest(options, surroundings.cwd);
-      if (!plot.ok) return finish.cannotRun(plot.error);
+      const plot = checkPlotRequest(options, cli.cwd);
+      if (!plot.ok) return exit.cannotRun(plot.error);
       const fault = misplacedOption(filament, options);
-      if (fault !== null) return finish.cannotRun(fault);
-      if (filament !== undefined) return runPairing(trial, filament, options, surroundings, finish);
-      return isSheet(trial, surroundings.cwd)
-        ? runSheet(trial, options, surroundings, finish)
-        : runTrial(trial, options, surroundings, finish);
+      if (fault !== null) return exit.cannotRun(fault);
+      if (filament !== undefined) return runPairing(trial, filament, options, cli, exit);
+      return isSheet(trial, cli.cwd)
+        ? runSheet(trial, options, cli, exit)
+        : runTrial(trial, options, cli, exit);
     });
 }
 
@@ -86,27 +86,22 @@ function isSheet(trial: string, cwd: string): boolean {
   return /\.csv$/i.test(trial) || (trial.includes('/') && existsSync(resolve(cwd, trial)));
 }
 
-async function runSheet(
-  path: string,
-  options: ReduceOptions,
-  surroundings: Surroundings,
-  finish: Finish,
-): Promise<void> {
+async function runSheet(path: string, options: ReduceOptions, cli: CliContext, exit: Exit): Promise<void> {
   if (options.adopt) {
-    finish.cannotRun(
+    exit.cannotRun(
       'A bare sheet names no filament to adopt the limit for.',
       'Add it to the registry as a trial and give the id of the trial.',
     );
     return;
   }
-  const reduced = reduceSheet(path, options, surroundings.cwd);
+  const reduced = reduceSheet(path, options, cli.cwd);
   if (!reduced.ok) {
-    finish.cannotRun(reduced.error.reason, reduced.error.help);
+    exit.cannotRun(reduced.error.reason, reduced.error.help);
     return;
   }
   const place = (row: number) => `${path}:${row}`;
   const heading = { title: path, subject: null, place, events: eventsOf(options) };
-  await report(reduced.value, heading, options, surroundings, finish);
+  await report(reduced.value, heading, options, cli, exit);
 }
 
 /** What the options say of how the run ended. */
@@ -115,25 +110,20 @@ function eventsOf({ halted }: SheetOptions): RunEvent[] {
   return flow?.ok ? [{ event: 'halted', commandedFlow: flow.value.value }] : [];
 }
 
-async function runTrial(
-  id: string,
-  options: ReduceOptions,
-  surroundings: Surroundings,
-  finish: Finish,
-): Promise<void> {
-  const folders = registryFolders(options.registry, surroundings.cwd);
-  if (!folders.ok) return finish.cannotRun(folders.error);
-  const { registry } = loadRegistry(folders.value, surroundings.cwd);
+async function runTrial(id: string, options: ReduceOptions, cli: CliContext, exit: Exit): Promise<void> {
+  const folders = registryFolders(options.registry, cli.cwd);
+  if (!folders.ok) return exit.cannotRun(folders.error);
+  const { registry } = loadRegistry(folders.value, cli.cwd);
   const trial = registry.trial.get(id);
-  if (trial === undefined) return finish.cannotRun(unknownTrial(registry, id));
+  if (trial === undefined) return exit.cannotRun(unknownTrial(registry, id));
   const reduced = reduceTrial(registry, id);
   const heading = { title: id, subject: trial.data, place: placeIn(trial), events: trial.data.events ?? [] };
-  await report(reduced, heading, options, surroundings, finish);
+  await report(reduced, heading, options, cli, exit);
   if (!options.adopt || !reduced.ok) return;
-  const own = { folder: folders.value.at(-1) ?? surroundings.cwd, cwd: surroundings.cwd };
+  const own = { folder: folders.value.at(-1) ?? cli.cwd, cwd: cli.cwd };
   const adopted = await adopt(registry, trial, reduced.value, own);
-  if (adopted.ok) surroundings.err(`${adopted.value}\n`);
-  else finish.cannotRun(adopted.error);
+  if (adopted.ok) cli.err(`${adopted.value}\n`);
+  else exit.cannotRun(adopted.error);
 }
 
 /** Readings stand on the lines of a CSV file, or as numbered rows in the trial. */
@@ -163,23 +153,23 @@ async function report(
   reduced: Result<Reduction, readonly BenchProblem[]>,
   heading: ReportHeading,
   options: ReduceOptions,
-  surroundings: Surroundings,
-  finish: Finish,
+  cli: CliContext,
+  exit: Exit,
 ): Promise<void> {
   if (reduced.ok) {
-    surroundings.out(
+    cli.out(
       options.format === 'json'
         ? jsonReduction(reduced.value)
-        : textReduction(reduced.value, heading, surroundings.colour),
+        : textReduction(reduced.value, heading, cli.colour),
     );
     const plot = reductionPlot(reduced.value, heading.title, heading.events);
-    const shown = await showPlot(plot, options, surroundings);
-    if (!shown.ok) finish.cannotRun(shown.error);
+    const shown = await showPlot(plot, options, cli);
+    if (!shown.ok) exit.cannotRun(shown.error);
     return;
   }
   for (const { message, help, row } of reduced.error) {
     const place = row === undefined ? heading.title : heading.place(row);
-    surroundings.err(`${place}: ${message}; ${help}\n`);
+    cli.err(`${place}: ${message}; ${help}\n`);
   }
-  finish.with(exitStatus.findings);
+  exit.with(exitStatus.findings);
 }

@@ -8,7 +8,7 @@ import { drawTextPlot } from '../../plots/draw-text-plot.ts';
 import type { Plot } from '../../plots/plot.ts';
 import { failure, type Result, success } from '../../result.ts';
 import { printable } from '../../text/printable.ts';
-import type { Surroundings } from '../cli-context.ts';
+import type { CliContext } from '../cli-context.ts';
 
 /** What `--plot` says: a file, `-` for characters, `--no-plot` for nothing; absent where the terminal decides. */
 export type PlotChoice = string | boolean | undefined;
@@ -60,21 +60,17 @@ function isFolder(path: string): boolean {
 export async function showPlot(
   plot: Plot | null,
   { plot: choice, format }: PlotRequest,
-  surroundings: Surroundings,
+  cli: CliContext,
 ): Promise<Result<null, string>> {
   if (plot === null) {
     return typeof choice === 'string' ? failure('These readings make no curve to plot.') : success(null);
   }
-  if (typeof choice === 'string' && choice !== '-') return writePlot(plot, choice, surroundings);
-  if (format === 'text') surroundings.out(plotInCharacters(plot, choice, surroundings.terminalColumns));
+  if (typeof choice === 'string' && choice !== '-') return writePlot(plot, choice, cli);
+  if (format === 'text') cli.out(plotInCharacters(plot, choice, cli.terminalColumns));
   return success(null);
 }
 
-async function writePlot(
-  plot: Plot,
-  file: string,
-  { cwd, err }: Surroundings,
-): Promise<Result<null, string>> {
+async function writePlot(plot: Plot, file: string, { cwd, err }: CliContext): Promise<Result<null, string>> {
   const shown = printable(file);
   try {
     await writeFileAtomic(resolve(cwd, file), drawPlot(plot));

@@ -4,8 +4,8 @@ import type { PairingRequest } from '../../knowledge/pairing.ts';
 import { loadRegistry } from '../../registry/load-registry.ts';
 import { failure, type Result, success } from '../../result.ts';
 import { type TemplateEscape, templateEscapes } from '../../tables/template/template-escape.ts';
-import type { Surroundings } from '../cli-context.ts';
-import type { Finish } from '../exit-status.ts';
+import type { CliContext } from '../cli-context.ts';
+import type { Exit } from '../exit.ts';
 import { registryOption } from '../shared-options.ts';
 import { readTemplateFile, type TemplateFile } from './read-template-file.ts';
 import { showTables, tableWriters } from './show-tables.ts';
@@ -23,11 +23,11 @@ interface TablesOptions {
   readonly registry: readonly string[];
 }
 
-export function tablesCommand(surroundings: Surroundings, finish: Finish): Command {
+export function tablesCommand(cli: CliContext, exit: Exit): Command {
   return new Command('tables')
     .summary('derive speed and temperature tables for a machine and a filament')
     .description(
-      'Derives, for every feature, layer height and line width, the speed that the limits allow, what holds it there, and the nozzle temperature that feeds it.',
+      'Derives, for every feature, layer height and line width, the speed that the limits allow, what limits it there, and the nozzle temperature that feeds it.',
     )
     .argument('[machine]', 'id of the machine, such as brackwater/lantern; left out with --all')
     .argument('[filament]', 'id of the filament, such as ashgrove/stagecraft-pla; left out with --all')
@@ -90,19 +90,19 @@ Exit status: 0 table written, 2 it cannot be derived.`,
         options: TablesOptions,
         command: Command,
       ) => {
-        const template = templateOf(options, surroundings.cwd);
-        if (!template.ok) return finish.cannotRun(template.error);
+        const template = templateOf(options, cli.cwd);
+        if (!template.ok) return exit.cannotRun(template.error);
         const asked = askedPairing(machine, filament, options, command);
-        if (!asked.ok) return finish.cannotRun(asked.error);
-        const folders = registryFolders(options.registry, surroundings.cwd);
-        if (!folders.ok) return finish.cannotRun(folders.error);
-        const { registry } = loadRegistry(folders.value, surroundings.cwd);
-        const way = { ...options, template: template.value, cwd: surroundings.cwd };
+        if (!asked.ok) return exit.cannotRun(asked.error);
+        const folders = registryFolders(options.registry, cli.cwd);
+        if (!folders.ok) return exit.cannotRun(folders.error);
+        const { registry } = loadRegistry(folders.value, cli.cwd);
+        const way = { ...options, template: template.value, cwd: cli.cwd };
         const shown =
           asked.value === null
-            ? await writeAllTables(registry, { ...way, out: options.out ?? '' }, surroundings)
+            ? await writeAllTables(registry, { ...way, out: options.out ?? '' }, cli)
             : await showTables(registry, asked.value, way);
-        return shown.ok ? surroundings.out(shown.value) : finish.cannotRun(shown.error);
+        return shown.ok ? cli.out(shown.value) : exit.cannotRun(shown.error);
       },
     );
 }

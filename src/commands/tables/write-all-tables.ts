@@ -16,7 +16,7 @@ import { writeIndexCsv } from '../../tables/write/write-index-csv.ts';
 import { writeIndexHtml } from '../../tables/write/write-index-html.ts';
 import { writeIndexJson } from '../../tables/write/write-index-json.ts';
 import { alignedCells } from '../../text/text-grid.ts';
-import type { Surroundings } from '../cli-context.ts';
+import type { CliContext } from '../cli-context.ts';
 import { filledFile, type TemplateFile } from './read-template-file.ts';
 
 export interface AllTablesRequest {
@@ -33,7 +33,7 @@ export interface AllTablesRequest {
 export async function writeAllTables(
   registry: Registry,
   request: AllTablesRequest,
-  { cwd, progress = () => {} }: Pick<Surroundings, 'cwd' | 'progress'>,
+  { cwd, progress = () => {} }: Pick<CliContext, 'cwd' | 'progress'>,
 ): Promise<Result<string, string>> {
   const requests = everyPairing(registry, request.policy);
   if (!requests.ok) return requests;

@@ -26,7 +26,7 @@ export interface ComparisonRequest {
 }
 
 /**
- * Compares pairings on a job: time and what holds it, speed really reached, filament, sound and money. All numbers in
+ * Compares pairings on a job: time and what limits it, speed really reached, filament, sound and money. All numbers in
  * canonical units. The error is a sentence for the user: an unknown id, a strand that does not fit, or a number
  * that the time model needs and nobody has stated.
  */

@@ -24,7 +24,7 @@ export function comparisonBlocks(comparison: Comparison): ComparisonBlock[] {
   return [
     { heading: 'pairing', rows: summaryRows(comparison, row) },
     { heading: 'time spent under', rows: holderRows(estimates, row) },
-    { heading: 'time by feature, mostly held by', rows: featureTimeRows(estimates, row) },
+    { heading: 'time by feature, mostly limited by', rows: featureTimeRows(estimates, row) },
     { heading: 'peak reached, of commanded', rows: featureRows(estimates, row, peakCell) },
   ];
 }

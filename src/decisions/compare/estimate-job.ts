@@ -17,7 +17,7 @@ import { type NamedBasis, weakestOf } from './weakest-number.ts';
 type Speeds = ReadonlyMap<JobFeature, JobSpeed>;
 
 /**
- * Time of a job on a pairing by the time model, what holds it, and what else a choice of machine turns on. All numbers in
+ * Time of a job on a pairing by the time model, what limits it, and what else a choice of machine turns on. All numbers in
  * canonical units. The error is a sentence for the user: a number that the model needs is not known or not usable.
  */
 export function estimateJob(

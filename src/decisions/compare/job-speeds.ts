@@ -14,7 +14,7 @@ import type { Bound, BoundName } from '../../tables/derive/speed-table.ts';
 import { policyFault } from '../../tables/derive/usable-policy.ts';
 import { type NamedBasis, weakestOf } from './weakest-number.ts';
 
-/** How a kind of path of a job is set on a pairing, and what holds the speed there. */
+/** How a kind of path of a job is set on a pairing, and what limits the speed there. */
 export interface JobSpeed extends PathSettings {
   /** The bound that holds the commanded speed; what the motion on the job's own segments makes of it is the time model's. */
   readonly bound: BoundName;

@@ -5,7 +5,7 @@ import { durationText, holderTexts, percent, savingText } from './format-duratio
 import type { JobEstimate } from './job-estimate.ts';
 
 /**
- * "Do I need the speed?" in one sentence: the fastest pairing, what it saves against the first, what holds it, and
+ * "Do I need the speed?" in one sentence: the fastest pairing, what it saves against the first, what limits it, and
  * whether its top speed is ever reached.
  */
 export function speedAnswer(first: JobEstimate, others: readonly JobEstimate[]): string {
@@ -26,7 +26,7 @@ function verdict(first: JobEstimate, fastest: JobEstimate, others: readonly JobE
 /** The two bounds under which most of the time is spent. */
 function holders(estimate: JobEstimate): string {
   const [most, next] = [...holderTexts(estimate)].map(([holder, { share }]) => ({ holder, share }));
-  const first = `it is held by ${most?.holder ?? 'nothing'} for ${most?.share ?? percent(0)} of its time`;
+  const first = `it is limited by ${most?.holder ?? 'nothing'} for ${most?.share ?? percent(0)} of its time`;
   return next === undefined ? first : `${first} and by ${next.holder} for ${next.share}`;
 }
 

@@ -44,7 +44,7 @@ function unjudged({ kind, id }: ProfileDiff, first: Finding): Finding {
     severity: 'error',
     message: `What has changed in the ${kind} "${id}" cannot be judged: ${first.message}`,
     source: null,
-    help: 'Run `meltbounds check`, mend what it finds, and compare again.',
+    help: 'Run `meltbounds check`, fix what it finds, and compare again.',
   };
 }
 

@@ -7,7 +7,7 @@ import { flowRangeText, flowText } from '../../prediction/prediction-text.ts';
 import type { Statement } from '../../registry/generated/documents.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { evidenceFaults } from '../../tables/derive/evidence-standing.ts';
-import { statedGround } from '../../tables/derive/sourced-value.ts';
+import { sourcedStatement } from '../../tables/derive/sourced-value.ts';
 import { shown, shownNumber, shownRange } from '../../units/wording.ts';
 import type { MatchFlow, MatchReason } from './match-verdict.ts';
 
@@ -28,7 +28,7 @@ export function measuredFlow(pairing: FittedPairing, reduce: ReduceById): MatchF
   };
 }
 
-/** What `check` would say against the evidence of the highest measured flow: a limit of the pairing until it is mended. */
+/** What `check` would say against the evidence of the highest measured flow: a limit of the pairing until it is fixed. */
 export function evidenceReasons(
   registry: Registry,
   pairing: FittedPairing,
@@ -37,7 +37,7 @@ export function evidenceReasons(
   const best = bestMeasured(pairing);
   if (best === undefined) return [];
   const profile = pairing.filament.data.meltFlow?.includes(best) ? pairing.filament : pairing.machine;
-  const ground = statedGround(profile, best, 'melt flow limit', 'volumeFlow');
+  const ground = sourcedStatement(profile, best, 'melt flow limit', 'volumeFlow');
   return evidenceFaults(registry, [ground], (_, trial) => reduce(trial)).map(({ flag, message }) => ({
     aspect: 'flow',
     verdict: 'limited',

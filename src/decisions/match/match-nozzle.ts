@@ -47,7 +47,7 @@ function unknownLimit(name: string, window: Range): MatchReason {
   return {
     aspect: 'nozzleTemperature',
     verdict: 'limited',
-    text: `the limit of ${name} is not known; the strand wants ${shownRange(window, 'temperature')}`,
+    text: `the limit of ${name} is not known; the filament needs ${shownRange(window, 'temperature')}`,
   };
 }
 
@@ -55,7 +55,7 @@ function within(window: Range, limit: number, what: string): MatchReason {
   const aspect = 'nozzleTemperature';
   const wanted = shownRange(window, 'temperature');
   if (window.low > limit)
-    return { aspect, verdict: 'unsuitable', text: `${what}, the strand wants ${wanted}` };
+    return { aspect, verdict: 'unsuitable', text: `${what}, the filament needs ${wanted}` };
   if (window.high <= limit) return { aspect, verdict: 'suits', text: `${what}, which covers ${wanted}` };
   const left = shownRange({ low: window.low, high: limit }, 'temperature');
   return { aspect, verdict: 'limited', text: `${what}, which leaves ${left} of ${wanted}` };
@@ -67,7 +67,7 @@ function liner(window: Range): MatchReason {
     return {
       aspect: 'nozzleTemperature',
       verdict: 'limited',
-      text: `the strand wants ${shownRange(window, 'temperature')}, near ${shown(high, 'temperature')}, where the polymer liner gives off toxic fumes`,
+      text: `the filament needs ${shownRange(window, 'temperature')}, near ${shown(high, 'temperature')}, where the polymer liner gives off toxic fumes`,
     };
   }
   return within(window, low, `the polymer liner bears ${shown(low, 'temperature')}`);

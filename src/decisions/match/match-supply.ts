@@ -33,7 +33,7 @@ function dryer(machine: Machine, filament: Filament, families: readonly Polymer[
   }
   if (wanted === null) return [];
   const dries = settings.high >= wanted - nearEnough;
-  const text = `the dryer ${has}, the strand wants ${shown(wanted, 'temperature')}${dries ? '' : ': dry it elsewhere'}`;
+  const text = `the dryer ${has}, the filament needs ${shown(wanted, 'temperature')}${dries ? '' : ': dry it elsewhere'}`;
   return [{ aspect: 'dryer', verdict: dries ? 'suits' : 'limited', text }];
 }
 
@@ -59,7 +59,7 @@ function spool({ spool: holder }: Machine, { spoolMass }: Filament): MatchReason
 function cooling({ partCooling }: Machine, { fan }: Filament): MatchReason[] {
   const window = fan?.[0]?.value;
   if (window === undefined) return [];
-  const wants = `the strand wants the fan at ${shownRange(window, 'ratio')}`;
+  const wants = `the filament needs the fan at ${shownRange(window, 'ratio')}`;
   if (partCooling === undefined) {
     const verdict = window.low > 0 ? 'limited' : 'suits';
     return [{ aspect: 'cooling', verdict, text: `${wants}; no part cooling is known` }];

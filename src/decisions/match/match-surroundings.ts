@@ -48,7 +48,7 @@ function bed(machine: Machine, filament: Filament): MatchReason[] {
   const window = widestOf(filament.bedTemperature);
   const limit = highestStated(machine.bed.temperatureLimit);
   if (window === null || limit === null) return [];
-  const text = `the bed goes to ${shown(limit, 'temperature')}, the strand wants ${shownRange(window, 'temperature')}`;
+  const text = `the bed goes to ${shown(limit, 'temperature')}, the filament needs ${shownRange(window, 'temperature')}`;
   return [{ aspect: 'bed', verdict: lacking(window.low - limit), text }];
 }
 
@@ -63,7 +63,7 @@ function chamber(
 ): MatchReason[] {
   const window = widestOf(filament.chamberTemperature);
   if (window === null) return [];
-  const wants = `the strand wants a chamber of ${shownRange(window, 'temperature')}`;
+  const wants = `the filament needs a chamber of ${shownRange(window, 'temperature')}`;
   if (window.low <= openChamber) {
     return [{ aspect: 'chamber', verdict: 'suits', text: `${wants}, which a room gives` }];
   }

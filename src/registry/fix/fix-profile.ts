@@ -4,7 +4,7 @@ import { readYaml } from '../yaml/yaml-document.ts';
 import { reorderKeys } from './fix-key-order.ts';
 import { respellings } from './fix-spelling.ts';
 
-/** What mending the style of a profile has changed; its meaning is the same. */
+/** What fixing the style of a profile has changed; its meaning is the same. */
 export interface FixedProfile {
   readonly text: string;
   /** How many quantities are spelled differently now. */
@@ -13,7 +13,7 @@ export interface FixedProfile {
   readonly reordered: boolean;
 }
 
-/** Mends what can be mended without changing what a profile says; null where there is nothing of the kind. */
+/** Mends what can be fixed without changing what a profile says; null where there is nothing of the kind. */
 export function fixProfile(document: ReadDocument): FixedProfile | null {
   const spellings = [...respellings(document)];
   const respelled = applyEdits(

@@ -6,14 +6,14 @@ import type { TextEdit } from '../yaml/text-edit.ts';
 import { placeAt, type YamlDocument } from '../yaml/yaml-document.ts';
 import { canonicalSpelling, type Spelling } from './canonical-spelling.ts';
 
-/** A quantity that is spelled otherwise than in UCUM codes and canonical numbers, and the edit that mends it. */
+/** A quantity that is spelled otherwise than in UCUM codes and canonical numbers, and the edit that fixes it. */
 export interface Respelling extends Spelling {
   readonly path: Path;
   readonly written: string;
   readonly edit: TextEdit;
 }
 
-/** Every quantity of a document whose spelling can be mended without any doubt about its value. */
+/** Every quantity of a document whose spelling can be fixed without any doubt about its value. */
 export function* respellings({ kind, written, yaml }: ReadDocument): Generator<Respelling> {
   for (const { path, shape, value } of leavesOf('quantity', shapes[kind], written)) {
     if (typeof value !== 'string') continue;

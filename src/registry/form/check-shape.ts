@@ -43,7 +43,7 @@ export function checkShape(kind: Kind, value: unknown): CheckedShape {
   };
 }
 
-/** An old shape is mended by its migration, not by what a key that resembles it suggests. */
+/** An old shape is fixed by its migration, not by what a key that resembles it suggests. */
 function withMigration(hit: ShapeHit, kind: Kind): ShapeHit {
   const migration = hit.rule === 'shape/unknown-key' ? migrationOfPlace(kind, hit.path) : undefined;
   if (migration === undefined) return hit;
@@ -108,7 +108,7 @@ function byTelling(a: ShapeHit, b: ShapeHit): number {
   return mostTelling.indexOf(a.rule) - mostTelling.indexOf(b.rule);
 }
 
-/** Place whose removal mends an error: the unknown key itself, else the value that does not fit. */
+/** Place whose removal fixes an error: the unknown key itself, else the value that does not fit. */
 function placeToPrune(error: ShapeError): string {
   if (error.keyword !== 'additionalProperties') return error.instancePath;
   return toPointer([...fromPointer(error.instancePath), String(error.params.additionalProperty)]);

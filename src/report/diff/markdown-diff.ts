@@ -62,7 +62,7 @@ function fitting(blocks: readonly string[]): Shortened<string> {
 function findingsBlock(findings: readonly Finding[]): string {
   const { shown, hidden } = shorten(findings, most.findings);
   return [
-    `**${counted(findings.length, 'thing')} to mend**`,
+    `**${counted(findings.length, 'thing')} to fix**`,
     '',
     ...shown.map(({ file, line, message, help }) =>
       `- ${text(file)}, line ${line}: ${text(message)}. ${text(help ?? '')}`.trimEnd(),

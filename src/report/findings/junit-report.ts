@@ -58,7 +58,7 @@ function texts(findings: readonly Finding[]): string {
 }
 
 function textOf({ file, line, column, severity, rule, message, source, help }: Finding): string {
-  const details = [source === null ? null : `because ${source}`, help === null ? null : `mend    ${help}`];
+  const details = [source === null ? null : `because ${source}`, help === null ? null : `fix     ${help}`];
   return [
     `${file}:${line}:${column} ${severity} ${rule}`,
     `wrong   ${message}`,

@@ -20,7 +20,7 @@ export function summaryText({ profiles, errors, warnings, notes }: Summary): str
     warnings > 0 ? counted(warnings, 'warning') : '',
     notes > 0 ? counted(notes, 'note') : '',
   ].filter((part) => part !== '');
-  const found = errors + warnings + notes === 0 ? 'nothing to mend' : parts.join(', ');
+  const found = errors + warnings + notes === 0 ? 'no problems found' : parts.join(', ');
   return `${counted(profiles, 'profile')}: ${found}.`;
 }
 

@@ -51,7 +51,7 @@ function prose(finding: Finding): string[] {
     ['wrong', finding.message],
     ['allowed', finding.allowed],
     ['because', finding.source],
-    ['mend', finding.help],
+    ['fix', finding.help],
   ];
   return lines.flatMap(([label, text]) => (text === null ? [] : [`  ${label.padEnd(8)} ${printable(text)}`]));
 }

@@ -122,6 +122,6 @@ function unused({ index, rule, at }: Acknowledged): Hit {
   return {
     ...hit,
     message: `"${rule}" cannot be accepted: only findings of rules that judge readable values can`,
-    help: 'Mend what is wrong, and remove the entry.',
+    help: 'Fix what is wrong, and remove the entry.',
   };
 }

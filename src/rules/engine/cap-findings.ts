@@ -1,7 +1,7 @@
 import { compareFindings, type Finding, severities } from '../../registry/finding.ts';
 import { groupedBy } from '../../registry/grouped-by.ts';
 
-/** Nobody mends more in one go, and a hostile file of 1 MiB holds tens of thousands. */
+/** Nobody fixes more in one go, and a hostile file of 1 MiB holds tens of thousands. */
 export const mostFindingsPerFile = 200;
 
 /** The gravest findings of each file up to the most that is shown, with one more that says how many are left out. */
@@ -33,6 +33,6 @@ function andMore(left: Finding, { line, column, endLine, endColumn }: Finding, c
     found: String(count + mostFindingsPerFile),
     allowed: `up to ${mostFindingsPerFile} findings shown for a file`,
     source: null,
-    help: 'Mend those that are shown and check again: many of the rest are often the same slip.',
+    help: 'Fix those that are shown and check again: many of the rest are often the same slip.',
   };
 }

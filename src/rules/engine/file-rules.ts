@@ -33,7 +33,7 @@ export const fileRuleTexts: Readonly<Record<FileRule | YamlProblem['rule'], Read
     source: 'Format of the registry: KIND/MAKER/NAME.yaml, trials/YEAR/ID.yaml.',
   },
   'file/many-findings': {
-    statement: 'A file has no more findings than anybody can mend in one go, 200.',
+    statement: 'A file has no more findings than anybody can fix in one go, 200.',
     rationale:
       'One slip repeated in every line drowns all others, and a hostile file would fill the screen for hours.',
     source: 'Format of the registry. CWE-400: uncontrolled resource consumption.',

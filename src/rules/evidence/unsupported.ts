@@ -85,7 +85,7 @@ function noResult(path: Path, trial: string): Hit {
     path: [...path, 'evidence'],
     part: 'value',
     message: `The trial "${trial}" cannot be reduced, so it supports no limit`,
-    help: 'Mend the trial first; its own findings say what is wrong.',
+    help: 'Fix the trial first; its own findings say what is wrong.',
   };
 }
 

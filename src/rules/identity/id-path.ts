@@ -28,14 +28,14 @@ export const rule: DocumentRule = {
       if (year <= today.slice(0, 4)) yield otherYear(document, year, wanted);
       return;
     }
-    const mendId = byPath?.kind === document.kind ? `Write \`id: ${byPath.id}\`, or move` : 'Move';
+    const fixId = byPath?.kind === document.kind ? `Write \`id: ${byPath.id}\`, or move` : 'Move';
     yield {
       path: ['id'],
       part: 'value',
       message: `The id "${quote(document.id)}" does not fit the path of the file, ${relativePath}`,
       found: quote(document.id),
       allowed: byPath?.kind === document.kind ? byPath.id : quote(wanted),
-      help: `${mendId} the file to ${quote(wanted)}.`,
+      help: `${fixId} the file to ${quote(wanted)}.`,
     };
   },
 };

@@ -3,7 +3,7 @@ import type { SpeedRow, SpeedTable } from '../derive/speed-table.ts';
 import { headingWords, withUnit, wordsOf } from '../write/words.ts';
 import { captionedTable } from './html-table.ts';
 
-/** The speeds as one grid, to hang at the machine: features down, beads across; below each speed what holds it. */
+/** The speeds as one grid, to hang at the machine: features down, beads across; below each speed what limits it. */
 export function glanceTable({ rows }: SpeedTable): Markup {
   const heights = distinct(rows.map(({ layerHeight }) => layerHeight));
   const groups = heights.map((height) => ({

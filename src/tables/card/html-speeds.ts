@@ -13,7 +13,7 @@ const columns: readonly HtmlColumn[] = [
   { heading: 'Acceleration', unit: 'mm/s2', isNumber: true },
   { heading: 'Run-up', unit: 'mm', isNumber: true },
   { heading: 'Nozzle', unit: 'Cel', isNumber: true },
-  { heading: 'Held by', unit: null, isNumber: false },
+  { heading: 'Limited by', unit: null, isNumber: false },
   { heading: 'Rests on', unit: null, isNumber: false },
   { heading: 'Next bound', unit: null, isNumber: false },
 ];
@@ -37,7 +37,7 @@ export function speedsTable({ rows }: SpeedTable): Markup {
     );
   });
   return captionedTable(
-    'Speeds with flow, acceleration, run-up and nozzle temperature, and what holds them',
+    'Speeds with flow, acceleration, run-up and nozzle temperature, and what limits them',
     'full',
     [headingRow(columns)],
     bodies,

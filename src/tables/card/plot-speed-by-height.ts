@@ -31,7 +31,7 @@ export function speedByHeightPlot({ rows }: SpeedTable): Plot | null {
   const right = high + 0.36 * span;
   return {
     title: `Speed against layer height, line ${width} mm wide`,
-    description: `${describedLines(shown)} The shape of a point says what holds the speed there.`,
+    description: `${describedLines(shown)} The shape of a point says what limits the speed there.`,
     x: { quantity: 'layer height', unit: 'mm', range: [low - 0.06 * span, right] },
     y: { quantity: 'speed', unit: 'mm/s', range: [0, top] },
     marks: [...linesByFeature(shown, high, 0.035 * span, top), ...boundPoints(shown)],
@@ -65,7 +65,7 @@ function boundPoints(rows: readonly SpeedRow[]): PlotMark[] {
     const points = rows.filter(({ bound }) => bound === name).map(pointOf);
     return points.length === 0
       ? []
-      : [{ kind: 'points', label: `held by ${name}`, marker: markers[name], points }];
+      : [{ kind: 'points', label: `limited by ${name}`, marker: markers[name], points }];
   });
 }
 

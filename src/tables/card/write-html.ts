@@ -31,7 +31,7 @@ function sections(table: SpeedTable): Markup[] {
     section('glance', 'Speeds at a glance', undefined, [
       glanceTable(table),
       element('p', {}, [
-        'Below each speed: what holds it there, and in italics what it rests on where that is less than a measurement or a publication.',
+        'Below each speed: what limits it there, and in italics what it rests on where that is less than a measurement or a publication.',
       ]),
     ]),
     section('conditions', 'Temperatures, cooling, drying, spool', undefined, [conditionsTable(table)]),
@@ -106,7 +106,7 @@ function figures(table: SpeedTable): Markup[] {
   return [
     ...figure(
       speedByHeightPlot(table),
-      'The narrowest line. The shape of a point names what holds the speed there. Travel moves do not depend on the layer and are left out.',
+      'The narrowest line. The shape of a point names what limits the speed there. Travel moves do not depend on the layer and are left out.',
     ),
     ...figure(
       meltLimitPlot(table),

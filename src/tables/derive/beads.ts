@@ -1,9 +1,9 @@
 import type { Pairing } from '../../knowledge/pairing.ts';
 import { isBeadFeasible } from '../../physics/bead.ts';
 import type { Fraction, Millimetres } from '../../units/canonical.ts';
-import { type Calculation, groundTerm } from './calculation.ts';
+import { type Calculation, sourcedTerm } from './calculation.ts';
 import { clean } from './rounding.ts';
-import { bareGround } from './sourced-value.ts';
+import { sourcedQuantity } from './sourced-value.ts';
 
 /** A layer height and line width, each with the share of the nozzle diameter that it comes from. */
 export interface Bead {
@@ -40,7 +40,7 @@ function sizeOf(
   share: Fraction,
 ): Calculation {
   const [symbol, what] = list === 'layerHeights' ? ['h', 'layer height'] : ['w', 'line width'];
-  const ofNozzle = bareGround(policy, [list, index], `${what} in nozzle diameters`, 'ratio', share);
+  const ofNozzle = sourcedQuantity(policy, [list, index], `${what} in nozzle diameters`, 'ratio', share);
   const place = [
     'hotEnds',
     machine.data.hotEnds.indexOf(hotEnd),
@@ -48,12 +48,18 @@ function sizeOf(
     hotEnd.nozzles.indexOf(nozzle),
     'diameter',
   ];
-  const diameter = bareGround(machine, place, `diameter of nozzle ${nozzle.id}`, 'length', nozzle.diameter);
+  const diameter = sourcedQuantity(
+    machine,
+    place,
+    `diameter of nozzle ${nozzle.id}`,
+    'length',
+    nozzle.diameter,
+  );
   return {
     symbol,
     what,
     formula: 'k * d',
-    terms: [groundTerm('k', ofNozzle, share), groundTerm('d', diameter, nozzle.diameter)],
+    terms: [sourcedTerm('k', ofNozzle, share), sourcedTerm('d', diameter, nozzle.diameter)],
     exact: clean(share * nozzle.diameter),
     dimension: 'length',
     rounded: null,

@@ -5,10 +5,10 @@ import { speedAtLayerTime } from '../../physics/layer-time.ts';
 import { peakSpeedOfMove } from '../../physics/motion.ts';
 import type { Basis } from '../../registry/statement.ts';
 import type { Millimetres } from '../../units/canonical.ts';
-import { groundTerm, type Term } from './calculation.ts';
+import { sourcedTerm, type Term } from './calculation.ts';
 import { contourFor } from './contour-limit.ts';
 import { type PairingLimits, usableValue } from './pairing-limits.ts';
-import { bareGround } from './sourced-value.ts';
+import { sourcedQuantity } from './sourced-value.ts';
 import type { Bound, BoundName } from './speed-table.ts';
 import type { UsableLimit } from './usable-limit.ts';
 
@@ -35,12 +35,12 @@ export function boundsOf(pairing: Pairing, limits: PairingLimits, frame: RowFram
 /** Flow limit less the margin of the policy, through the cross-section of the bead. */
 function meltBound({ policy }: Pairing, { largestMelt }: PairingLimits, { area }: RowFrame): Bound {
   const { flowMargin } = policy.data;
-  const margin = bareGround(policy, ['flowMargin'], 'margin held back', 'ratio', flowMargin);
+  const margin = sourcedQuantity(policy, ['flowMargin'], 'margin held back', 'ratio', flowMargin);
   const flow = used('Q', largestMelt);
   const speed = speedAtFlow(usableValue(largestMelt) * (1 - flowMargin), area.value);
   return bound('melt', speed, largestMelt.basis, `${flow.formula} * (1 - m) / A`, [
     ...flow.terms,
-    groundTerm('m', margin, flowMargin),
+    sourcedTerm('m', margin, flowMargin),
     area,
   ]);
 }
@@ -55,12 +55,12 @@ function machineBound({ topSpeed }: PairingLimits): Bound | null {
 function motionBound({ policy }: Pairing, limits: PairingLimits, { feature, acceleration }: RowFrame): Bound {
   const length = policy.data.typicalSegments[feature];
   const path = ['typicalSegments', feature];
-  const segment = bareGround(policy, path, `typical segment of ${feature}`, 'length', length);
+  const segment = sourcedQuantity(policy, path, `typical segment of ${feature}`, 'length', length);
   const a = { ...acceleration, ground: limits.acceleration.ground };
   const speed = peakSpeedOfMove(length, a.value);
   return bound('motion', speed, limits.acceleration.basis, 'sqrt(a * L)', [
     a,
-    groundTerm('L', segment, length),
+    sourcedTerm('L', segment, length),
   ]);
 }
 
@@ -68,12 +68,12 @@ function motionBound({ policy }: Pairing, limits: PairingLimits, { feature, acce
 function coolingBound({ policy }: Pairing, { layerTime }: PairingLimits): Bound | null {
   if (layerTime === null) return null;
   const { layerPath } = policy.data;
-  const path = bareGround(policy, ['layerPath'], 'path in the smallest layer', 'length', layerPath);
+  const path = sourcedQuantity(policy, ['layerPath'], 'path in the smallest layer', 'length', layerPath);
   const { formula, terms } = used('t', layerTime);
   // A time is capped by making it longer.
   const seconds = layerTime.value / (layerTime.cap?.share ?? 1);
   const divisor = layerTime.cap === null ? formula : '(t / c)';
-  const all = [groundTerm('L', path, layerPath), ...terms];
+  const all = [sourcedTerm('L', path, layerPath), ...terms];
   return bound('cooling', speedAtLayerTime(layerPath, seconds), layerTime.basis, `L / ${divisor}`, all);
 }
 
@@ -87,10 +87,10 @@ function qualityBound({ contour }: PairingLimits, { layerHeight, acceleration }:
 
 /** A limit in a formula: by itself, or times the share of it that the policy lets tables use. */
 function used(symbol: string, { ground, value, cap }: UsableLimit): { formula: string; terms: Term[] } {
-  const term = groundTerm(symbol, ground, value);
+  const term = sourcedTerm(symbol, ground, value);
   return cap === null
     ? { formula: symbol, terms: [term] }
-    : { formula: `${symbol} * c`, terms: [term, groundTerm('c', cap.ground, cap.share)] };
+    : { formula: `${symbol} * c`, terms: [term, sourcedTerm('c', cap.ground, cap.share)] };
 }
 
 function bound(name: BoundName, speed: number, basis: Basis, formula: string, terms: readonly Term[]): Bound {

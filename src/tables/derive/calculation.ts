@@ -1,5 +1,5 @@
 import type { Dimension } from '../../units/dimension.ts';
-import type { Ground } from './sourced-value.ts';
+import type { SourcedValue } from './sourced-value.ts';
 
 /** A number in a formula. */
 export interface Term {
@@ -10,7 +10,7 @@ export interface Term {
   readonly value: number;
   readonly dimension: Dimension;
   /** What it rests on; null where it is the result of an earlier calculation. */
-  readonly ground: Ground | null;
+  readonly ground: SourcedValue | null;
 }
 
 /** One step of the arithmetic behind a row, so that it can be followed by hand. */
@@ -26,13 +26,13 @@ export interface Calculation {
   /** How the result was rounded to the safe side; null where it was not. */
   readonly rounded: {
     readonly direction: 'down' | 'up';
-    readonly step: Ground;
+    readonly step: SourcedValue;
     readonly value: number;
   } | null;
 }
 
 /** A term that rests on a ground whose value is a single number. */
-export function groundTerm(symbol: string, ground: Ground, value: number): Term {
+export function sourcedTerm(symbol: string, ground: SourcedValue, value: number): Term {
   return { symbol, what: ground.what, value, dimension: ground.dimension, ground };
 }
 
@@ -41,8 +41,8 @@ export function resultTerm({ symbol, what, exact, dimension, rounded }: Calculat
   return { symbol, what, value: rounded?.value ?? exact, dimension, ground: null };
 }
 
-/** The grounds of a calculation: of its terms, and of the step to which it was rounded. */
-export function groundsIn({ terms, rounded }: Calculation): Ground[] {
+/** The sourcedValues of a calculation: of its terms, and of the step to which it was rounded. */
+export function sourcedValuesIn({ terms, rounded }: Calculation): SourcedValue[] {
   const used = terms.flatMap(({ ground }) => ground ?? []);
   return rounded === null ? used : [...used, rounded.step];
 }

@@ -1,6 +1,6 @@
 import type { CubicMillimetresPerSecond } from '../../units/canonical.ts';
 import type { RowFlag } from './row-flag.ts';
-import type { Ground } from './sourced-value.ts';
+import type { SourcedValue } from './sourced-value.ts';
 
 export const conditionNames = [
   'nozzleTemperature',
@@ -27,7 +27,7 @@ export interface ConditionRow {
   /** UCUM code, the one that people of the trade use. */
   readonly unit: 'Cel' | '%' | 's' | 'h' | 'm';
   /** What the numbers rest on. */
-  readonly grounds: readonly Ground[];
+  readonly sourcedValues: readonly SourcedValue[];
   /** What a reader must know of the numbers that it rests on. */
   readonly flags: readonly RowFlag[];
   /** What to mind; empty where there is nothing. */

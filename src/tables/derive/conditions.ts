@@ -8,7 +8,7 @@ import { firstLayerRow } from './first-layer-row.ts';
 import { nozzleRows } from './nozzle-rows.ts';
 import type { PairingLimits } from './pairing-limits.ts';
 import { clean, roundDown, roundUp } from './rounding.ts';
-import { type Ground, statedGround } from './sourced-value.ts';
+import { type SourcedValue, sourcedStatement } from './sourced-value.ts';
 import { spoolRows } from './spool-rows.ts';
 
 /**
@@ -39,9 +39,9 @@ function bedRow(pairing: Pairing): BareCondition[] {
   const stated = chooseStatement(filament.data.bedTemperature, conditionsOf(pairing));
   const limit = chooseStatement(machine.data.bed.temperatureLimit, conditionsOf(pairing));
   if (stated === null) return [];
-  const ground = statedGround(filament, stated, 'bed temperature', 'temperature');
+  const ground = sourcedStatement(filament, stated, 'bed temperature', 'temperature');
   const reach =
-    limit === null ? [] : [statedGround(machine, limit, 'highest bed temperature', 'temperature')];
+    limit === null ? [] : [sourcedStatement(machine, limit, 'highest bed temperature', 'temperature')];
   return [withinReach('bedTemperature', pairing, stated.value, limit?.value, [ground, ...reach], 'bed')];
 }
 
@@ -51,9 +51,9 @@ function chamberRow(pairing: Pairing): BareCondition[] {
   if (stated === null) return [];
   const { heated, enclosed, temperatureLimit } = machine.data.chamber;
   const limit = chooseStatement(temperatureLimit, conditionsOf(pairing));
-  const ground = statedGround(filament, stated, 'chamber temperature', 'temperature');
+  const ground = sourcedStatement(filament, stated, 'chamber temperature', 'temperature');
   const reach =
-    limit === null ? [] : [statedGround(machine, limit, 'highest chamber temperature', 'temperature')];
+    limit === null ? [] : [sourcedStatement(machine, limit, 'highest chamber temperature', 'temperature')];
   const within = withinReach(
     'chamberTemperature',
     pairing,
@@ -74,7 +74,7 @@ function withinReach(
   { policy }: Pairing,
   { low, high }: Range,
   limit: number | undefined,
-  grounds: readonly Ground[],
+  sourcedValues: readonly SourcedValue[],
   part: string,
 ): BareCondition {
   const reach = limit ?? Number.POSITIVE_INFINITY;
@@ -83,13 +83,13 @@ function withinReach(
       name,
       null,
       'Cel',
-      grounds,
+      sourcedValues,
       `The ${part} reaches ${reach} Cel, and at least ${low} Cel is asked for.`,
     );
   }
   const cut = { low, high: Math.min(high, reach) };
   const note = cut.high < high ? `Cut at the ${reach} Cel that the ${part} reaches.` : '';
-  return row(name, inward(cut, policy.data.rounding.temperature ?? 1), 'Cel', grounds, note);
+  return row(name, inward(cut, policy.data.rounding.temperature ?? 1), 'Cel', sourcedValues, note);
 }
 
 /** A window whose ends are rounded into it; as it is where no step lies inside. */
@@ -102,7 +102,7 @@ function fanRow(pairing: Pairing): BareCondition[] {
   const { filament, machine } = pairing;
   const stated = chooseStatement(filament.data.fan, conditionsOf(pairing));
   if (stated === null) return [];
-  const ground = statedGround(filament, stated, 'fan setting', 'ratio');
+  const ground = sourcedStatement(filament, stated, 'fan setting', 'ratio');
   const window = inward({ low: clean(stated.value.low * 100), high: clean(stated.value.high * 100) }, 1);
   const cooling = machine.data.partCooling;
   const note =
@@ -117,16 +117,16 @@ function fanRow(pairing: Pairing): BareCondition[] {
 function layerTimeRow({ policy }: Pairing, { layerTime }: PairingLimits): BareCondition[] {
   if (layerTime === null) return [];
   const seconds = roundUp(layerTime.value / (layerTime.cap?.share ?? 1), policy.data.rounding.time ?? 1);
-  const grounds = [layerTime.ground, ...(layerTime.cap === null ? [] : [layerTime.cap.ground])];
-  return [row('shortestLayerTime', { low: seconds, high: seconds }, 's', grounds, '')];
+  const sourcedValues = [layerTime.ground, ...(layerTime.cap === null ? [] : [layerTime.cap.ground])];
+  return [row('shortestLayerTime', { low: seconds, high: seconds }, 's', sourcedValues, '')];
 }
 
 function row(
   name: ConditionName,
   window: Range | null,
   unit: BareCondition['unit'],
-  grounds: readonly Ground[],
+  sourcedValues: readonly SourcedValue[],
   note: string,
 ): BareCondition {
-  return { name, flow: null, window, unit, grounds, note };
+  return { name, flow: null, window, unit, sourcedValues, note };
 }

@@ -5,13 +5,13 @@ import { compareText } from '../../registry/finding.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { failure, type Result, success } from '../../result.ts';
 import { beadsOf } from './beads.ts';
-import { groundsIn } from './calculation.ts';
+import { sourcedValuesIn } from './calculation.ts';
 import type { BareCondition } from './condition-row.ts';
 import { conditionRows } from './conditions.ts';
 import { evidenceFaults, faultWarnings } from './evidence-standing.ts';
 import { conditionFlags, flagsOf, flagWarnings } from './flag-rows.ts';
 import { type PairingLimits, pairingLimits } from './pairing-limits.ts';
-import type { Ground } from './sourced-value.ts';
+import type { SourcedValue } from './sourced-value.ts';
 import { type BareRow, speedRow } from './speed-row.ts';
 import type { SpeedRow, SpeedTable } from './speed-table.ts';
 import { tableInputs } from './table-inputs.ts';
@@ -53,8 +53,8 @@ export function deriveTables(
   }
   const largestFlow = Math.max(0, ...bare.map(({ flow }) => flow));
   const bareConditions = conditionRows(registry, pairing, limits.value, largestFlow);
-  const grounds = groundsOf(bare, bareConditions, limits.value);
-  const faults = judgesEvidence ? evidenceFaults(registry, grounds, reduce) : [];
+  const sourcedValues = sourcedValuesOf(bare, bareConditions, limits.value);
+  const faults = judgesEvidence ? evidenceFaults(registry, sourcedValues, reduce) : [];
   const rows = bare.map((row): SpeedRow => ({ ...row, flags: flagsOf(row, limits.value, faults) }));
   const conditions = bareConditions.map((condition) => ({
     ...condition,
@@ -69,8 +69,8 @@ export function deriveTables(
     rows,
     conditions,
     meltLimits: limits.value.melt,
-    grounds,
-    inputs: tableInputs(registry, pairing, grounds),
+    sourcedValues,
+    inputs: tableInputs(registry, pairing, sourcedValues),
     warnings: [...beads.warnings, ...limits.value.warnings, ...faultWarnings(faults), ...flagWarnings(rows)],
   });
 }
@@ -80,16 +80,16 @@ function nothingLeft({ machine, filament }: Pairing): string {
 }
 
 /** Every ground that some row or condition rests on, and those of all melt limits, each once. */
-function groundsOf(
+function sourcedValuesOf(
   rows: readonly BareRow[],
   conditions: readonly BareCondition[],
   { melt }: PairingLimits,
-): Ground[] {
+): SourcedValue[] {
   const all = new Map(melt.map(({ ground }) => [ground.key, ground]));
   const ofRows = rows.flatMap(({ sizes, bounds, results }) =>
-    [...sizes, ...bounds, ...results].flatMap(groundsIn),
+    [...sizes, ...bounds, ...results].flatMap(sourcedValuesIn),
   );
-  for (const ground of [...ofRows, ...conditions.flatMap(({ grounds }) => grounds)]) {
+  for (const ground of [...ofRows, ...conditions.flatMap(({ sourcedValues }) => sourcedValues)]) {
     if (!all.has(ground.key)) all.set(ground.key, ground);
   }
   return [...all.values()].sort((a, b) => compareText(a.key, b.key));

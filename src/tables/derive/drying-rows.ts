@@ -7,7 +7,7 @@ import { chooseStatement } from '../../registry/statement.ts';
 import type { DegreesCelsius } from '../../units/canonical.ts';
 import type { BareCondition } from './condition-row.ts';
 import { clean, roundDown, roundUp } from './rounding.ts';
-import { bareGround, type Ground, statedGround } from './sourced-value.ts';
+import { type SourcedValue, sourcedQuantity, sourcedStatement } from './sourced-value.ts';
 
 /** Setting of the machine's own dryer that is safe for the strand, and the time; nothing where no drying is stated. */
 export function dryingRows(registry: Registry, pairing: Pairing): BareCondition[] {
@@ -16,21 +16,25 @@ export function dryingRows(registry: Registry, pairing: Pairing): BareCondition[
   const time = chooseStatement(filament.data.dryingTime, conditionsOf(pairing));
   const rows: BareCondition[] = [];
   if (stated !== null) {
-    const ground = statedGround(filament, stated, 'drying temperature', 'temperature');
+    const ground = sourcedStatement(filament, stated, 'drying temperature', 'temperature');
     const families = familiesOf(filament.data, registry);
     const softening = softeningOf(filament.data, families);
-    const grounds = [ground, ...softeningGrounds(registry, pairing, families), ...settingGrounds(pairing)];
-    rows.push(temperatureRow(pairing, stated.value, softening, grounds));
+    const sourcedValues = [
+      ground,
+      ...softeningSourcedValues(registry, pairing, families),
+      ...settingSourcedValues(pairing),
+    ];
+    rows.push(temperatureRow(pairing, stated.value, softening, sourcedValues));
   }
   if (time !== null) {
-    const ground = statedGround(filament, time, 'drying time', 'time');
+    const ground = sourcedStatement(filament, time, 'drying time', 'time');
     const hours = clean(roundUp(time.value, policy.data.rounding.time ?? 1) / 3600);
     rows.push({
       name: 'dryingTime',
       flow: null,
       window: { low: hours, high: hours },
       unit: 'h',
-      grounds: [ground],
+      sourcedValues: [ground],
       note: 'At the stated drying temperature; a colder dryer takes longer.',
     });
   }
@@ -38,10 +42,14 @@ export function dryingRows(registry: Registry, pairing: Pairing): BareCondition[
 }
 
 /** What says where the strand softens: its own profile, else the families that it is made of. */
-function softeningGrounds(registry: Registry, { filament }: Pairing, families: readonly Polymer[]): Ground[] {
+function softeningSourcedValues(
+  registry: Registry,
+  { filament }: Pairing,
+  families: readonly Polymer[],
+): SourcedValue[] {
   const { softening = [] } = filament.data;
   if (softening.length > 0) {
-    return softening.map((stated) => statedGround(filament, stated, 'softening', 'temperature'));
+    return softening.map((stated) => sourcedStatement(filament, stated, 'softening', 'temperature'));
   }
   const isGlassy = families.some(
     ({ structure, glassTransition = [] }) => structure === 'amorphous' && glassTransition.length > 0,
@@ -50,22 +58,22 @@ function softeningGrounds(registry: Registry, { filament }: Pairing, families: r
     const profile = registry.polymer.get(id);
     if (profile === undefined || (isGlassy && structure !== 'amorphous')) return [];
     const [stated, what] = isGlassy ? [glassTransition, 'glass transition'] : [melting, 'melting'];
-    return stated.map((statement) => statedGround(profile, statement, what, 'temperature'));
+    return stated.map((statement) => sourcedStatement(profile, statement, what, 'temperature'));
   });
 }
 
 /** What the machine's own dryer can be set to, and how far below softening the house stays. */
-function settingGrounds({ machine, policy }: Pairing): Ground[] {
+function settingSourcedValues({ machine, policy }: Pairing): SourcedValue[] {
   const { dryer } = machine.data;
   const { dryingMargin } = policy.data;
   return [
     ...(dryer?.range === undefined
       ? []
-      : [bareGround(machine, ['dryer', 'range'], 'settings of the dryer', 'temperature', dryer.range)]),
+      : [sourcedQuantity(machine, ['dryer', 'range'], 'settings of the dryer', 'temperature', dryer.range)]),
     ...(dryer?.temperature === undefined
       ? []
       : [
-          bareGround(
+          sourcedQuantity(
             machine,
             ['dryer', 'temperature'],
             'setting of the dryer',
@@ -76,7 +84,7 @@ function settingGrounds({ machine, policy }: Pairing): Ground[] {
     ...(dryingMargin === undefined
       ? []
       : [
-          bareGround(
+          sourcedQuantity(
             policy,
             ['dryingMargin'],
             'margin below softening',
@@ -97,13 +105,13 @@ function temperatureRow(
   pairing: Pairing,
   stated: DegreesCelsius,
   softening: Softening | null,
-  grounds: readonly Ground[],
+  sourcedValues: readonly SourcedValue[],
 ): BareCondition {
   const margin = pairing.policy.data.dryingMargin ?? 0;
   const safe = (softening?.value ?? Number.POSITIVE_INFINITY) - margin;
   const { value, note } = settingOf(pairing, stated, safe, softening);
   const window = value === null ? null : { low: value, high: value };
-  return { name: 'dryingTemperature', flow: null, window, unit: 'Cel', grounds, note };
+  return { name: 'dryingTemperature', flow: null, window, unit: 'Cel', sourcedValues, note };
 }
 
 function settingOf(

@@ -10,11 +10,11 @@ import { rule as staleFirmware } from '../../rules/evidence/stale-firmware.ts';
 import { rule as unsupportedLimit } from '../../rules/evidence/unsupported.ts';
 import { rule as valueAboveInterval } from '../../rules/evidence/value-above-interval.ts';
 import type { RowFlag } from './row-flag.ts';
-import type { Ground } from './sourced-value.ts';
+import type { SourcedValue } from './sourced-value.ts';
 
 /** What `check` would find about the evidence of a ground. */
 export interface EvidenceFault {
-  readonly ground: Ground;
+  readonly ground: SourcedValue;
   readonly flag: Extract<RowFlag, 'unsupported' | 'stale'>;
   /** A sentence without its full stop. */
   readonly message: string;
@@ -24,15 +24,15 @@ export interface EvidenceFault {
 const statementRules: readonly ProfileRule[] = [unsupportedLimit, otherConditions, valueAboveInterval];
 
 /**
- * Where the evidence of the grounds that a table uses does not support them, or is stale. Only those trials are reduced
- * that the grounds name.
+ * Where the evidence of the sourcedValues that a table uses does not support them, or is stale. Only those trials are reduced
+ * that the sourcedValues name.
  */
 export function evidenceFaults(
   registry: Registry,
-  grounds: readonly Ground[],
+  sourcedValues: readonly SourcedValue[],
   reduce: typeof reduceTrial,
 ): EvidenceFault[] {
-  const named = new Set(grounds.map(({ evidence }) => evidence));
+  const named = new Set(sourcedValues.map(({ evidence }) => evidence));
   const reduceOnce = reducingOnce(registry, reduce);
   const context: RuleContext = {
     registry,
@@ -40,10 +40,10 @@ export function evidenceFaults(
     today: '',
     reduce: (id) => (named.has(id) ? reduceOnce(id) : failure([])),
   };
-  return grounds.filter(({ basis }) => basis !== null).flatMap((ground) => faultsOf(ground, context));
+  return sourcedValues.filter(({ basis }) => basis !== null).flatMap((ground) => faultsOf(ground, context));
 }
 
-function faultsOf(ground: Ground, context: RuleContext): EvidenceFault[] {
+function faultsOf(ground: SourcedValue, context: RuleContext): EvidenceFault[] {
   const profile = context.registry[ground.kind].get(ground.id);
   const trial = context.registry.trial.get(ground.evidence ?? '');
   const missing =
@@ -61,7 +61,12 @@ function faultsOf(ground: Ground, context: RuleContext): EvidenceFault[] {
 }
 
 /** Messages of a rule about the statement of a ground. */
-function hits(rule: ProfileRule, profile: AnyProfile, { pointer }: Ground, context: RuleContext): string[] {
+function hits(
+  rule: ProfileRule,
+  profile: AnyProfile,
+  { pointer }: SourcedValue,
+  context: RuleContext,
+): string[] {
   const statement = pointer.replace(/\/value$/, '');
   return [...rule.check(profile, context)]
     .filter(({ path }) => `${toPointer(path)}/`.startsWith(`${statement}/`))

@@ -6,7 +6,7 @@ import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
 import { tableTitle } from '../write/write-json.ts';
 import type { Calculation, Term } from './calculation.ts';
 import { rowAddress } from './row-address.ts';
-import { groundText } from './sourced-value-text.ts';
+import { sourcedValueText } from './sourced-value-text.ts';
 import type { Bound, SpeedRow, SpeedTable } from './speed-table.ts';
 
 /**
@@ -39,7 +39,7 @@ function bindingText({ speed, bound, basis, runnerUp }: SpeedRow): string {
     runnerUp === null
       ? 'nothing else is known to bound it'
       : `next is ${runnerUp.name}, which allows ${formatNumber(100 * runnerUp.slack, { significantDigits: 3 })} % more`;
-  return `${value(speed, 'speed')}, held by ${bound}, on a number that is ${basis}; ${next}.`;
+  return `${value(speed, 'speed')}, limited by ${bound}, on a number that is ${basis}; ${next}.`;
 }
 
 function calculation(registry: Registry, title: string, step: Calculation): string[] {
@@ -51,7 +51,7 @@ function calculation(registry: Registry, title: string, step: Calculation): stri
     `  ${step.symbol} = ${step.formula}${filled} = ${result}`,
     ...(step.rounded === null ? [] : [`  ${roundingText(step.rounded, step.dimension)}`]),
     ...step.terms.map((term) => termText(registry, term)),
-    ...(step.rounded === null ? [] : [`    step: ${groundText(registry, step.rounded.step)}`]),
+    ...(step.rounded === null ? [] : [`    step: ${sourcedValueText(registry, step.rounded.step)}`]),
   ];
 }
 
@@ -72,14 +72,14 @@ function roundingText(
 }
 
 function termText(registry: Registry, { symbol, what, value: number, dimension, ground }: Term): string {
-  const origin = ground === null ? 'from above' : groundText(registry, ground);
+  const origin = ground === null ? 'from above' : sourcedValueText(registry, ground);
   return `    ${symbol} = ${value(number, dimension)}, ${what}: ${origin}`;
 }
 
 function temperature(registry: Registry, table: SpeedTable, row: SpeedRow): string[] {
   const limits = table.meltLimits.map(
     ({ nozzleTemperature, value: flow, ground }) =>
-      `    ${value(nozzleTemperature, 'temperature')}: ${value(flow, 'volumeFlow')}: ${groundText(registry, ground)}`,
+      `    ${value(nozzleTemperature, 'temperature')}: ${value(flow, 'volumeFlow')}: ${sourcedValueText(registry, ground)}`,
   );
   const title =
     row.flow === 0

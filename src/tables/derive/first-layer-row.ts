@@ -3,7 +3,7 @@ import { chooseStatement } from '../../registry/statement.ts';
 import type { BareCondition } from './condition-row.ts';
 import { hotEndLimit, hottestSetting, nozzleWindow } from './nozzle-settings.ts';
 import { roundDown } from './rounding.ts';
-import { statedGround } from './sourced-value.ts';
+import { sourcedStatement } from './sourced-value.ts';
 
 /**
  * Nozzle temperature of the first layer: as stated, inside of the window of the filament, and never above what the hot
@@ -13,19 +13,19 @@ export function firstLayerRow(pairing: Pairing): BareCondition[] {
   const { filament, machine, policy } = pairing;
   const stated = chooseStatement(filament.data.firstLayerNozzleTemperature, conditionsOf(pairing));
   if (stated === null) return [];
-  const ground = statedGround(filament, stated, 'nozzle temperature of the first layer', 'temperature');
+  const ground = sourcedStatement(filament, stated, 'nozzle temperature of the first layer', 'temperature');
   const base = { name: 'firstLayerNozzleTemperature', flow: null, unit: 'Cel' } as const;
   const window = nozzleWindow(pairing)?.value ?? { low: 0, high: Number.POSITIVE_INFINITY };
   const wanted = Math.min(Math.max(stated.value, window.low), window.high);
   const limit = hotEndLimit(pairing);
   const hottest = hottestSetting(pairing);
-  const grounds =
+  const sourcedValues =
     limit === null || wanted <= hottest
       ? [ground]
-      : [ground, statedGround(machine, limit, 'limit of the hot end', 'temperature')];
+      : [ground, sourcedStatement(machine, limit, 'limit of the hot end', 'temperature')];
   if (window.low > hottest) {
     const note = `The hot end may be set to ${hottest} Cel at most, and at least ${window.low} Cel is asked for.`;
-    return [{ ...base, window: null, grounds, note }];
+    return [{ ...base, window: null, sourcedValues, note }];
   }
   const inside = Math.min(wanted, hottest);
   const rounded = roundDown(inside, policy.data.rounding.temperature ?? 1);
@@ -34,5 +34,5 @@ export function firstLayerRow(pairing: Pairing): BareCondition[] {
     inside < wanted
       ? `Cut at the ${hottest} Cel that the hot end may be set to; ${wanted} Cel is asked for.`
       : '';
-  return [{ ...base, window: { low: value, high: value }, grounds, note }];
+  return [{ ...base, window: { low: value, high: value }, sourcedValues, note }];
 }

@@ -1,29 +1,29 @@
-import { groundsIn } from './calculation.ts';
+import { sourcedValuesIn } from './calculation.ts';
 import type { BareCondition } from './condition-row.ts';
 import { contourFor } from './contour-limit.ts';
 import type { EvidenceFault } from './evidence-standing.ts';
 import type { PairingLimits } from './pairing-limits.ts';
 import { type RowFlag, rowFlags } from './row-flag.ts';
-import type { Ground } from './sourced-value.ts';
+import type { SourcedValue } from './sourced-value.ts';
 import type { BareRow } from './speed-row.ts';
 import type { SpeedRow } from './speed-table.ts';
 
 /** What a reader must know of a row of speeds, in the order of `rowFlags`. */
 export function flagsOf(row: BareRow, limits: PairingLimits, faults: readonly EvidenceFault[]): RowFlag[] {
-  const used = new Set([...row.sizes, ...row.bounds].flatMap(groundsIn).map(({ key }) => key));
-  const binding = row.bounds.slice(0, 1).flatMap(groundsIn);
+  const used = new Set([...row.sizes, ...row.bounds].flatMap(sourcedValuesIn).map(({ key }) => key));
+  const binding = row.bounds.slice(0, 1).flatMap(sourcedValuesIn);
   const untested = isContourUntested(row, limits) ? (['untested'] as const) : [];
   return inOrder([...faultFlags(used, faults), ...untested, ...weakFlags(binding, limits)]);
 }
 
 /** What a reader must know of a condition, in the same order. */
 export function conditionFlags(
-  { grounds }: BareCondition,
+  { sourcedValues }: BareCondition,
   limits: PairingLimits,
   faults: readonly EvidenceFault[],
 ): RowFlag[] {
-  const used = new Set(grounds.map(({ key }) => key));
-  return inOrder([...faultFlags(used, faults), ...weakFlags(grounds, limits)]);
+  const used = new Set(sourcedValues.map(({ key }) => key));
+  return inOrder([...faultFlags(used, faults), ...weakFlags(sourcedValues, limits)]);
 }
 
 function inOrder(flags: readonly RowFlag[]): RowFlag[] {
@@ -34,9 +34,9 @@ function faultFlags(used: ReadonlySet<string>, faults: readonly EvidenceFault[])
   return faults.filter(({ ground }) => used.has(ground.key)).map(({ flag }) => flag);
 }
 
-/** Flags of the limits among some grounds that rest on less than the policy asks for. */
-function weakFlags(grounds: readonly Ground[], limits: PairingLimits): RowFlag[] {
-  const keys = new Set(grounds.map(({ key }) => key));
+/** Flags of the limits among some sourcedValues that rest on less than the policy asks for. */
+function weakFlags(sourcedValues: readonly SourcedValue[], limits: PairingLimits): RowFlag[] {
+  const keys = new Set(sourcedValues.map(({ key }) => key));
   const { topSpeed, acceleration, layerTime, melt, contour } = limits;
   return [topSpeed, acceleration, layerTime, ...melt, ...contour]
     .filter((limit) => limit !== null)
@@ -55,9 +55,9 @@ export function flagWarnings(rows: readonly SpeedRow[]): string[] {
 const sentences: Readonly<Partial<Record<RowFlag, string>>> = {
   untested:
     'Rows flagged untested: no contour speed was found at their layer height and acceleration, and the lowest known is used.',
-  weakBasis: 'Rows flagged weakBasis: what holds them rests on less than the policy asks for.',
+  weakBasis: 'Rows flagged weakBasis: what limits them rests on less than the policy asks for.',
   capped:
-    'Rows flagged capped: what holds them rests on less than the policy asks for, and only a share of it is used.',
+    'Rows flagged capped: what limits them rests on less than the policy asks for, and only a share of it is used.',
 };
 
 function isContourUntested(

@@ -31,7 +31,7 @@ export function nozzleRows(pairing: Pairing, limits: PairingLimits): BareConditi
     flow: usableFlow(pairing, limit, limit.value),
     window: { low: limit.nozzleTemperature, high: limit.nozzleTemperature },
     unit: 'Cel',
-    grounds: [limit.ground],
+    sourcedValues: [limit.ground],
     note,
   }));
 }
@@ -49,7 +49,7 @@ function lineRows(pairing: Pairing, { melt, largestMelt }: PairingLimits, line: 
   );
   const values = limits.map(({ value }) => value);
   const [least, most] = [Math.min(...values), Math.max(...values)];
-  const grounds = limits.map(({ ground }) => ground);
+  const sourcedValues = limits.map(({ ground }) => ground);
   return Array.from(
     { length: readings },
     (_, index) => least + ((most - least) * index) / (readings - 1),
@@ -64,7 +64,7 @@ function lineRows(pairing: Pairing, { melt, largestMelt }: PairingLimits, line: 
         flow: usableFlow(pairing, largestMelt, flow),
         window: { low: temperature, high: temperature },
         unit: 'Cel',
-        grounds,
+        sourcedValues,
         note: answer.value.isLowestTested
           ? 'The coolest that was tested; a cooler one might do.'
           : `Read from a line through limits tested from ${low} Cel to ${high} Cel.`,

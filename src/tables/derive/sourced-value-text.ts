@@ -3,10 +3,10 @@ import type { Registry } from '../../registry/registry.ts';
 import { printable } from '../../text/printable.ts';
 import { dimensionInfo } from '../../units/dimension.ts';
 import { formatRange } from '../../units/format-quantity.ts';
-import type { Ground } from './sourced-value.ts';
+import type { SourcedValue } from './sourced-value.ts';
 
 /** Where a number comes from, in one line: basis, trial with its interval or source, and the place in the file. */
-export function groundText(registry: Registry, ground: Ground): string {
+export function sourcedValueText(registry: Registry, ground: SourcedValue): string {
   const { basis, kind, id, pointer, place } = ground;
   const rests = [...trialText(ground), ...sourceText(registry, ground), ...reasonText(ground)];
   const whose = basis === null ? (kind === 'policy' ? 'house rule of' : 'fact of') : `${basis} in`;
@@ -14,7 +14,7 @@ export function groundText(registry: Registry, ground: Ground): string {
   return printable(`${whose} ${kind} ${id}, ${pointer.slice(1)}${about}; ${place.file}:${place.line}`);
 }
 
-function trialText({ evidence, interval, dimension }: Ground): string[] {
+function trialText({ evidence, interval, dimension }: SourcedValue): string[] {
   const unit = dimensionInfo[dimension].usualUnit;
   const format = { unit, significantDigits: 6 };
   const between =
@@ -23,7 +23,7 @@ function trialText({ evidence, interval, dimension }: Ground): string[] {
   return [`trial ${evidence}${between === '' ? '' : `, ${between}`}`];
 }
 
-function sourceText(registry: Registry, { source, locator }: Ground): string[] {
+function sourceText(registry: Registry, { source, locator }: SourcedValue): string[] {
   if (source === null) return [];
   const cited = registry.source.get(source)?.data;
   const where = locator === null ? '' : `, ${locator}`;
@@ -36,6 +36,6 @@ function citation({ author = [], title }: Source): string {
   return names.length === 0 ? `"${title}"` : `${names.join(', ')}, "${title}"`;
 }
 
-function reasonText({ reason }: Ground): string[] {
+function reasonText({ reason }: SourcedValue): string[] {
   return reason === null ? [] : [reason];
 }

@@ -7,7 +7,7 @@ import type { Range } from '../../units/canonical.ts';
 import type { Dimension } from '../../units/dimension.ts';
 
 /** A number that a table uses, and what it rests on. */
-export interface Ground {
+export interface SourcedValue {
   /** Unique in a table: kind, id and JSON pointer (RFC 6901) of the number. */
   readonly key: string;
   /** What the number is, such as `melt flow limit`. */
@@ -33,16 +33,16 @@ export interface Ground {
 }
 
 /** A statement that a profile makes, as a ground. `place` of a statement that the file does not hold is line 1. */
-export function statedGround(
+export function sourcedStatement(
   profile: AnyProfile,
   statement: Statement<number> | Statement<Range>,
   what: string,
   dimension: Dimension,
-): Ground {
+): SourcedValue {
   const placed = [...statementsOf(profile)].find((other) => other.statement === statement);
   const path = [...(placed?.path ?? []), 'value'];
   return {
-    ...bareGround(profile, path, what, dimension, statement.value),
+    ...sourcedQuantity(profile, path, what, dimension, statement.value),
     basis: statement.basis,
     source: statement.source ?? null,
     locator: statement.locator ?? null,
@@ -53,13 +53,13 @@ export function statedGround(
 }
 
 /** A plain quantity of a profile, such as a house rule or the diameter of a nozzle, as a ground. */
-export function bareGround(
+export function sourcedQuantity(
   profile: AnyProfile,
   path: Path,
   what: string,
   dimension: Dimension,
   value: number | Range,
-): Ground {
+): SourcedValue {
   const pointer = toPointer(path);
   return {
     key: `${profile.kind} ${profile.id} ${pointer}`,

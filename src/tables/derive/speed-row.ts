@@ -5,14 +5,14 @@ import { runUpLength } from '../../physics/motion.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import type { Bead } from './beads.ts';
 import { boundsOf, type RowFrame } from './bounds.ts';
-import { type Calculation, groundTerm, resultTerm, type Term } from './calculation.ts';
+import { type Calculation, resultTerm, sourcedTerm, type Term } from './calculation.ts';
 import type { MeltLimit } from './melt-limit.ts';
 import { type PairingLimits, usableValue } from './pairing-limits.ts';
 import { roundDown, roundUp } from './rounding.ts';
-import { bareGround, type Ground } from './sourced-value.ts';
+import { type SourcedValue, sourcedQuantity } from './sourced-value.ts';
 import type { Bound, SpeedRow } from './speed-table.ts';
 
-/** A row before the grounds that it rests on are judged; null where nothing bounds the feature. */
+/** A row before the sourcedValues that it rests on are judged; null where nothing bounds the feature. */
 export type BareRow = Omit<SpeedRow, 'flags'>;
 
 /** The row of a feature and a bead: the least of its bounds times the fraction of the policy, to the safe side. */
@@ -77,16 +77,16 @@ export function accelerationOf(
 ): Calculation {
   const fraction = policy.data.accelerationFractions[feature];
   const path = ['accelerationFractions', feature];
-  const share = bareGround(policy, path, `share of the acceleration for ${feature}`, 'ratio', fraction);
+  const share = sourcedQuantity(policy, path, `share of the acceleration for ${feature}`, 'ratio', fraction);
   const exact = usableValue(acceleration) * fraction;
   const { ground, value, cap } = acceleration;
   return {
     ...unrounded('a', 'acceleration of the row', 'acceleration', exact),
     formula: cap === null ? 'a0 * f' : 'a0 * c * f',
     terms: [
-      groundTerm('a0', ground, value),
-      ...(cap === null ? [] : [groundTerm('c', cap.ground, cap.share)]),
-      groundTerm('f', share, fraction),
+      sourcedTerm('a0', ground, value),
+      ...(cap === null ? [] : [sourcedTerm('c', cap.ground, cap.share)]),
+      sourcedTerm('f', share, fraction),
     ],
     rounded: down(stepOf({ policy }, 'acceleration', 'acceleration'), exact),
   };
@@ -95,7 +95,7 @@ export function accelerationOf(
 function speedOf(pairing: Pairing, feature: Feature, binding: Bound): Calculation {
   const fraction = pairing.policy.data.fractions[feature];
   const path = ['fractions', feature];
-  const share = bareGround(
+  const share = sourcedQuantity(
     pairing.policy,
     path,
     `share of the least bound for ${feature}`,
@@ -107,7 +107,7 @@ function speedOf(pairing: Pairing, feature: Feature, binding: Bound): Calculatio
   return {
     ...unrounded('v', 'speed of the row', 'speed', exact),
     formula: 'v1 * f',
-    terms: [least, groundTerm('f', share, fraction)],
+    terms: [least, sourcedTerm('f', share, fraction)],
     rounded: down(stepOf(pairing, 'speed', 'speed'), exact),
   };
 }
@@ -135,7 +135,7 @@ function runUpOf(pairing: Pairing, speed: Calculation, acceleration: Calculation
 
 interface Step {
   readonly size: number;
-  readonly ground: Ground;
+  readonly ground: SourcedValue;
 }
 
 function stepOf(
@@ -144,7 +144,7 @@ function stepOf(
   dimension: Dimension,
 ): Step {
   const size = policy.data.rounding[name];
-  return { size, ground: bareGround(policy, ['rounding', name], 'step', dimension, size) };
+  return { size, ground: sourcedQuantity(policy, ['rounding', name], 'step', dimension, size) };
 }
 
 function down({ size, ground }: Step, exact: number): Calculation['rounded'] {

@@ -12,7 +12,7 @@ import type { Calculation } from './calculation.ts';
 import type { ConditionRow } from './condition-row.ts';
 import type { MeltLimit } from './melt-limit.ts';
 import type { RowFlag } from './row-flag.ts';
-import type { Ground } from './sourced-value.ts';
+import type { SourcedValue } from './sourced-value.ts';
 
 /** What can hold a speed where it is. */
 export type BoundName = 'melt' | 'motion' | 'cooling' | 'machine' | 'quality';
@@ -81,7 +81,7 @@ export interface SpeedTable {
   /** Melt limits that were used, from the coolest nozzle temperature to the hottest. */
   readonly meltLimits: readonly MeltLimit[];
   /** Every number that the rows rest on, sorted by key. */
-  readonly grounds: readonly Ground[];
+  readonly sourcedValues: readonly SourcedValue[];
   readonly inputs: readonly TableInput[];
   /** What a reader must know, such as a bead that could not be tabled. */
   readonly warnings: readonly string[];

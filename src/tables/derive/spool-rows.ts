@@ -4,7 +4,7 @@ import { chooseStatement } from '../../registry/statement.ts';
 import type { CubicMillimetresPerSecond } from '../../units/canonical.ts';
 import type { BareCondition } from './condition-row.ts';
 import { roundDown } from './rounding.ts';
-import { bareGround, statedGround } from './sourced-value.ts';
+import { sourcedQuantity, sourcedStatement } from './sourced-value.ts';
 
 /** Steps that are told apart on a bench: a metre of strand, a hundredth of an hour. */
 const steps = { length: 1, duration: 0.01 } as const;
@@ -15,21 +15,28 @@ export function spoolRows(pairing: Pairing, flow: CubicMillimetresPerSecond): Ba
   const { spoolMass, diameter } = filament.data;
   const density = chooseStatement(filament.data.density, conditionsOf(pairing));
   if (spoolMass === undefined || density === null || !(flow > 0)) return [];
-  const grounds = [
-    bareGround(filament, ['spoolMass'], 'mass of a full spool', 'mass', spoolMass),
-    statedGround(filament, density, 'density', 'density'),
-    bareGround(filament, ['diameter'], 'diameter of the strand', 'length', diameter),
+  const sourcedValues = [
+    sourcedQuantity(filament, ['spoolMass'], 'mass of a full spool', 'mass', spoolMass),
+    sourcedStatement(filament, density, 'density', 'density'),
+    sourcedQuantity(filament, ['diameter'], 'diameter of the strand', 'length', diameter),
   ];
   const metres = roundDown(strandLength(spoolMass, density.value, diameter) / 1000, steps.length);
   const hours = roundDown(spoolDuration(spoolMass, density.value, flow) / 3600, steps.duration);
   return [
-    { name: 'spoolLength', flow: null, window: { low: metres, high: metres }, unit: 'm', grounds, note: '' },
+    {
+      name: 'spoolLength',
+      flow: null,
+      window: { low: metres, high: metres },
+      unit: 'm',
+      sourcedValues,
+      note: '',
+    },
     {
       name: 'spoolDuration',
       flow,
       window: { low: hours, high: hours },
       unit: 'h',
-      grounds: grounds.slice(0, 2),
+      sourcedValues: sourcedValues.slice(0, 2),
       note: 'At the largest flow of the table without a pause.',
     },
   ];

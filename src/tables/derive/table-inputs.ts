@@ -2,17 +2,19 @@ import type { Pairing } from '../../knowledge/pairing.ts';
 import { additionsTo } from '../../registry/addition.ts';
 import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
-import type { Ground } from './sourced-value.ts';
+import type { SourcedValue } from './sourced-value.ts';
 import type { TableInput } from './speed-table.ts';
 
-/** The documents that a table was derived from: machine, filament with its additions, policy, polymers and trials of its grounds. */
+/** The documents that a table was derived from: machine, filament with its additions, policy, polymers and trials of its sourcedValues. */
 export function tableInputs(
   registry: Registry,
   { machine, filament, policy }: Pairing,
-  grounds: readonly Ground[],
+  sourcedValues: readonly SourcedValue[],
 ): TableInput[] {
-  const trials = [...new Set(grounds.map(({ evidence }) => evidence ?? ''))].sort();
-  const polymers = [...new Set(grounds.filter(({ kind }) => kind === 'polymer').map(({ id }) => id))].sort();
+  const trials = [...new Set(sourcedValues.map(({ evidence }) => evidence ?? ''))].sort();
+  const polymers = [
+    ...new Set(sourcedValues.filter(({ kind }) => kind === 'polymer').map(({ id }) => id)),
+  ].sort();
   return [
     input(machine, machine.data.version),
     input(filament, filament.data.version),

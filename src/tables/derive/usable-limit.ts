@@ -5,7 +5,7 @@ import { failure, type Result, success } from '../../result.ts';
 import { printable } from '../../text/printable.ts';
 import type { Fraction } from '../../units/canonical.ts';
 import type { Dimension } from '../../units/dimension.ts';
-import { bareGround, type Ground, statedGround } from './sourced-value.ts';
+import { type SourcedValue, sourcedQuantity, sourcedStatement } from './sourced-value.ts';
 
 /** The limits for which a policy can ask a basis. */
 export type LimitName = 'meltFlow' | 'topSpeed' | 'acceleration' | 'contourSpeed' | 'shortestLayerTime';
@@ -22,9 +22,9 @@ const named: Readonly<Record<LimitName, { readonly what: string; readonly dimens
 export interface UsableLimit {
   readonly value: number;
   readonly basis: Basis;
-  readonly ground: Ground;
+  readonly ground: SourcedValue;
   /** The house rule by which only a share of the value is used; null where all of it is. */
-  readonly cap: { readonly share: Fraction; readonly ground: Ground } | null;
+  readonly cap: { readonly share: Fraction; readonly ground: SourcedValue } | null;
   /** Whether it rests on less than the policy asks for, and is used all the same. */
   readonly isWeak: boolean;
 }
@@ -41,7 +41,7 @@ export function usableLimit(
 ): Result<UsableLimit, string> {
   const { what, dimension } = named[name];
   const asked = policy.data.minimumBasis?.[name];
-  const ground = statedGround(profile, statement, what, dimension);
+  const ground = sourcedStatement(profile, statement, what, dimension);
   const limit = { value: statement.value, basis: statement.basis, ground };
   const isWeak = asked !== undefined && weakerBasis(asked.basis, statement.basis) !== asked.basis;
   if (!isWeak || asked === undefined) return success({ ...limit, cap: null, isWeak: false });
@@ -52,7 +52,7 @@ export function usableLimit(
   }
   if (asked.weaker === 'flag' || asked.share === undefined) return success({ ...limit, cap: null, isWeak });
   const path = ['minimumBasis', name, 'share'];
-  const share = bareGround(
+  const share = sourcedQuantity(
     policy,
     path,
     `share used of what is only ${statement.basis}`,

@@ -37,7 +37,7 @@ const rowItems: readonly TemplateVariable[] = [
   number('speed', 'mm/s', 'Speed of the nozzle along the path', '74'),
   number('flow', 'mm3/s', 'Volume flow of melt at that speed; 0 on travel moves', '23.3'),
   number('acceleration', 'mm/s2', 'Acceleration along the path', '5000'),
-  text('bound', 'What holds the speed there: melt, motion, cooling, machine or quality', 'melt'),
+  text('bound', 'What limits the speed there: melt, motion, cooling, machine or quality', 'melt'),
   number('nozzleTemperature', 'Cel', 'Lowest tested nozzle temperature that feeds the flow', '230'),
   number('runUp', 'mm', 'Length in which the speed is reached from a stop', '1.3'),
   text('basis', 'What the speed rests on: measured, published, derived, claimed or assumed', 'measured'),

@@ -33,7 +33,7 @@ export const tableColumns: readonly TableColumn[] = [
   {
     key: 'bound',
     unit: null,
-    description: 'What holds the speed there: melt, motion, cooling, machine or quality',
+    description: 'What limits the speed there: melt, motion, cooling, machine or quality',
   },
   {
     key: 'nozzleTemperature',

@@ -59,15 +59,15 @@ export function conditionCell(row: ConditionRow, { key }: ConditionColumn): stri
   return cells[key];
 }
 
-function basisOf({ grounds }: ConditionRow): string | null {
-  const bases = grounds.flatMap(({ basis }) => basis ?? []);
+function basisOf({ sourcedValues }: ConditionRow): string | null {
+  const bases = sourcedValues.flatMap(({ basis }) => basis ?? []);
   const [first, ...others] = bases;
   return first === undefined ? null : others.reduce(weakerBasis, first);
 }
 
 /** `trial ID`, `source ID`, or the reason of an assumption, each once. */
-export function restsOn({ grounds }: ConditionRow): string[] {
-  const all = grounds.flatMap(({ evidence, source, reason }) => {
+export function restsOn({ sourcedValues }: ConditionRow): string[] {
+  const all = sourcedValues.flatMap(({ evidence, source, reason }) => {
     if (evidence !== null) return [`trial ${evidence}`];
     if (source !== null) return [`source ${source}`];
     // A reason may run over several lines, a cell may not.

@@ -17,8 +17,8 @@ export const flagText: Readonly<Record<RowFlag, string>> = {
   unsupported: 'a limit is not what its own trial supports',
   stale: 'a trial was run with other controller software',
   untested: 'no contour speed was found at this layer height and acceleration',
-  weakBasis: 'what holds the speed rests on less than the policy asks for',
-  capped: 'what holds the speed rests on less than the policy asks for, so that only a share of it is used',
+  weakBasis: 'what limits the speed rests on less than the policy asks for',
+  capped: 'what limits the speed rests on less than the policy asks for, so that only a share of it is used',
 };
 
 /** A sentence with the units of its numbers as print writes them: `245 °C` for `245 Cel`. */

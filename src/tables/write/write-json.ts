@@ -1,10 +1,10 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import { dimensionInfo } from '../../units/dimension.ts';
-import { groundsIn } from '../derive/calculation.ts';
+import { sourcedValuesIn } from '../derive/calculation.ts';
 import type { ConditionRow } from '../derive/condition-row.ts';
 import { clean } from '../derive/rounding.ts';
-import type { Ground } from '../derive/sourced-value.ts';
+import type { SourcedValue } from '../derive/sourced-value.ts';
 import type { Bound, SpeedRow, SpeedTable, TableInput } from '../derive/speed-table.ts';
 import { tableColumns } from './columns.ts';
 
@@ -21,7 +21,9 @@ export function writeJson(table: SpeedTable): string {
     policy: table.policy,
     rows: table.rows.map(jsonRow),
     conditions: table.conditions.map(jsonCondition),
-    grounds: Object.fromEntries(table.grounds.map((ground) => [ground.key, jsonGround(ground)])),
+    sourcedValues: Object.fromEntries(
+      table.sourcedValues.map((ground) => [ground.key, jsonSourcedValue(ground)]),
+    ),
     warnings: table.warnings,
     cautions: tableCautions,
     inputs: jsonInputs(table),
@@ -40,13 +42,18 @@ function jsonRow(row: SpeedRow): Record<string, unknown> {
       runnerUp: { bound: runnerUp.name, slack: quantity(runnerUp.slack, 'ratio') },
     }),
     bounds: bounds.map(jsonBound),
-    settings: keysOf([...sizes, ...results].flatMap(groundsIn)),
+    settings: keysOf([...sizes, ...results].flatMap(sourcedValuesIn)),
   };
 }
 
 function jsonBound(bound: Bound): Record<string, unknown> {
   const { name, speed, basis } = bound;
-  return { bound: name, speed: quantity(speed, 'speed'), basis, grounds: keysOf(groundsIn(bound)) };
+  return {
+    bound: name,
+    speed: quantity(speed, 'speed'),
+    basis,
+    sourcedValues: keysOf(sourcedValuesIn(bound)),
+  };
 }
 
 function jsonCondition({
@@ -54,7 +61,7 @@ function jsonCondition({
   flow,
   window,
   unit,
-  grounds,
+  sourcedValues,
   flags,
   note,
 }: ConditionRow): Record<string, unknown> {
@@ -63,17 +70,23 @@ function jsonCondition({
     ...(flow !== null && { flow: quantity(flow, 'volumeFlow') }),
     ...(window !== null && { low: window.low, high: window.high }),
     unit,
-    grounds: keysOf(grounds),
+    sourcedValues: keysOf(sourcedValues),
     flags,
     ...(note !== '' && { note }),
   };
 }
 
-function keysOf(grounds: readonly Ground[]): string[] {
-  return [...new Set(grounds.map(({ key }) => key))];
+function keysOf(sourcedValues: readonly SourcedValue[]): string[] {
+  return [...new Set(sourcedValues.map(({ key }) => key))];
 }
 
-function jsonGround({ what, value, dimension, interval, ...rest }: Ground): Record<string, unknown> {
+function jsonSourcedValue({
+  what,
+  value,
+  dimension,
+  interval,
+  ...rest
+}: SourcedValue): Record<string, unknown> {
   const { basis, source, locator, reason, evidence } = rest;
   const optional = { basis, source, locator, evidence, reason };
   return {

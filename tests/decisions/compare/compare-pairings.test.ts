@@ -27,7 +27,7 @@ describe('time', () => {
     expect(total(estimate!.features) + 59 * 0.4).toBeCloseTo(estimate!.time, 6);
   });
 
-  it('is held by cooling where layers are done too early', () => {
+  it('is limited by cooling where layers are done too early', () => {
     const { features } = demo.job.get('mask-rack')!.data;
     const registry = withJob('mask-rack', { features: { infill: features.infill! }, layers: 600 });
     const [estimate] = compared({ pairings: [steeple] }, registry).estimates;
@@ -128,16 +128,16 @@ describe('the weakest number', () => {
 });
 
 describe('the answer', () => {
-  it('is one sentence that names the fastest, what it saves, what holds it and whether its speed is reached', () => {
+  it('is one sentence that names the fastest, what it saves, what limits it and whether its speed is reached', () => {
     const { answer } = compared({ pairings: [lantern, steeple, skiff] });
     expect(answer).toMatch(
-      /^tollwick\/steeple:hs-0\.4\+ashgrove\/stagecraft-pla saves \d\.\d min \(\d\d %\) of the \d\d\.\d min of brackwater\/lantern:\S+; it is held by melt for \d+ % of its time and by motion for \d+ %, and its claimed top speed of 1200 mm\/s is never reached: it goes up to \d+ mm\/s while printing and \d+ mm\/s on travel moves\.$/,
+      /^tollwick\/steeple:hs-0\.4\+ashgrove\/stagecraft-pla saves \d\.\d min \(\d\d %\) of the \d\d\.\d min of brackwater\/lantern:\S+; it is limited by melt for \d+ % of its time and by motion for \d+ %, and its claimed top speed of 1200 mm\/s is never reached: it goes up to \d+ mm\/s while printing and \d+ mm\/s on travel moves\.$/,
     );
   });
 
   it('says when no other pairing saves time', () => {
     expect(compared({ pairings: [steeple, skiff] }).answer).toMatch(
-      /^tollwick\/steeple:hs-0\.4\+\S+ is the fastest of all with \d\.\d min; it is held by /,
+      /^tollwick\/steeple:hs-0\.4\+\S+ is the fastest of all with \d\.\d min; it is limited by /,
     );
   });
 

@@ -17,7 +17,7 @@ const sum = (numbers: readonly number[]) => numbers.reduce((before, number) => b
 describe.each(estimates)('the times that are shown of $machine', (estimate) => {
   const shown = tenths(durationText(estimate.time));
 
-  it('add up over what holds them, and so do the shares', () => {
+  it('add up over what limits them, and so do the shares', () => {
     const texts = [...holderTexts(estimate).values()];
     expect(sum(texts.map(({ time }) => tenths(time)))).toBe(shown);
     expect(sum(texts.map(({ share }) => Number.parseInt(share, 10)))).toBe(100);

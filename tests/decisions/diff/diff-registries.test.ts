@@ -267,7 +267,7 @@ describe('what cannot be read', () => {
     expect(findings).toMatchObject([{ rule: 'diff/unjudged' }]);
   });
 
-  it('is said, and no error, where the change mends it', () => {
+  it('is said, and no error, where the change fixes it', () => {
     const registry = sampleRegistry();
     const whole = loadRegistry(['profiles'], registry.cwd);
     registry.edit(daisy, 'value: 22 mm3/s', 'value: 22');

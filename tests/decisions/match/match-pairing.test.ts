@@ -56,7 +56,7 @@ describe('each reason says its numbers:', () => {
     const hot = about(match('ferrywright/skiff', 'quillmere/visor-pc', withLimit(300)), 'nozzleTemperature');
     expect(hot).toContainEqual([
       'unsuitable',
-      'the polymer liner bears 250 Cel, the strand wants 270..300 Cel',
+      'the polymer liner bears 250 Cel, the filament needs 270..300 Cel',
     ]);
   });
 
@@ -98,7 +98,7 @@ describe('each reason says its numbers:', () => {
 
   it('a chamber that is open, and one that nothing senses', () => {
     expect(about(match('ferrywright/skiff', 'quillmere/rigging-abs'), 'chamber')).toEqual([
-      ['limited', 'the strand wants a chamber of 45..70 Cel, and the machine is open'],
+      ['limited', 'the filament needs a chamber of 45..70 Cel, and the machine is open'],
     ]);
     const blind = match('emberlow/hearth', 'quillmere/rigging-abs', ({ chamber }) => ({
       chamber: { ...chamber, sensed: false },
@@ -112,7 +112,7 @@ describe('each reason says its numbers:', () => {
   it('a bed that is too cold', () => {
     const cold = match('ferrywright/skiff', 'quillmere/visor-pc');
     expect(about(cold, 'bed')).toEqual([
-      ['limited', 'the bed goes to 100 Cel, the strand wants 105..120 Cel'],
+      ['limited', 'the bed goes to 100 Cel, the filament needs 105..120 Cel'],
     ]);
   });
 
@@ -121,7 +121,7 @@ describe('each reason says its numbers:', () => {
       partCooling: { adjustable: false },
     }));
     expect(about(loud, 'cooling')).toEqual([
-      ['limited', 'the strand wants the fan at 0..30 %; it runs at full speed only'],
+      ['limited', 'the filament needs the fan at 0..30 %; it runs at full speed only'],
     ]);
   });
 

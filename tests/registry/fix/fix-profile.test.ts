@@ -71,9 +71,9 @@ function otherNumber(number: string, choose: Choose, mayEndInPoint: boolean): st
 }
 
 interface Respelled {
-  /** The text with other spellings, and the text as mending should leave it: the same quotes, the canonical spellings. */
+  /** The text with other spellings, and the text as fixing should leave it: the same quotes, the canonical spellings. */
   readonly text: string;
-  readonly mended: string;
+  readonly respelled: string;
 }
 
 function respellAll(text: string, like: ReadDocument, choose: Choose, numbers: boolean): Respelled {
@@ -95,9 +95,9 @@ function respellAll(text: string, like: ReadDocument, choose: Choose, numbers: b
       text,
       pairs.flatMap(([change]) => change ?? []),
     ),
-    mended: applyEdits(
+    respelled: applyEdits(
       text,
-      pairs.flatMap(([, mend]) => mend ?? []),
+      pairs.flatMap(([, fix]) => fix ?? []),
     ),
   };
 }
@@ -154,7 +154,7 @@ function check(property: (profile: ReadDocument, order: readonly number[], choos
   );
 }
 
-describe('mending a profile', () => {
+describe('fixing a profile', () => {
   it('finds nothing in profiles that are spelled and ordered as they should be', () => {
     expect(profiles.length).toBeGreaterThan(50);
     expect(
@@ -162,7 +162,7 @@ describe('mending a profile', () => {
     ).toEqual([]);
   });
 
-  it('leaves nothing to mend, so that mending twice is mending once', () => {
+  it('leaves no problems found, so that fixing twice is fixing once', () => {
     check((profile, order, choose) => {
       const { text } = respellAll(
         shuffled(commented(profile.source.text, choose), order),
@@ -190,8 +190,8 @@ describe('mending a profile', () => {
 
   it('changes nothing but the spelling of quantities', () => {
     check((profile, _, choose) => {
-      const { text, mended } = respellAll(commented(profile.source.text, choose), profile, choose, true);
-      expect(fixed(text, profile)).toBe(mended);
+      const { text, respelled } = respellAll(commented(profile.source.text, choose), profile, choose, true);
+      expect(fixed(text, profile)).toBe(respelled);
     });
   });
 
@@ -220,7 +220,7 @@ describe('mending a profile', () => {
 
 const job = profiles.find(({ kind }) => kind === 'job');
 
-function mended(text: string): string {
+function fixedJob(text: string): string {
   if (job === undefined) throw new Error('there is no job');
   return fixed(text, job);
 }
@@ -260,8 +260,8 @@ describe('the order of keys', () => {
       'id: x\nname: X\nother: 1\n',
     ],
   ])('%s', (_, text, wanted) => {
-    expect(mended(text)).toBe(wanted);
-    expect(mended(wanted)).toBe(wanted);
+    expect(fixedJob(text)).toBe(wanted);
+    expect(fixedJob(wanted)).toBe(wanted);
   });
 
   it.each([
@@ -269,7 +269,7 @@ describe('the order of keys', () => {
     ['keys with an anchor', '&a name: X\nid: x\n'],
     ['keys with a question mark', '? name\n: X\nid: x\n'],
   ])('is left alone in %s', (_, text) => {
-    expect(mended(text)).toBe(text);
+    expect(fixedJob(text)).toBe(text);
   });
 });
 
@@ -277,14 +277,14 @@ describe('the spelling of a quantity', () => {
   const line = (value: string) => `layers: ${value}\n`;
 
   it('keeps quotes', () => {
-    expect(mended(line('"120{count}"'))).toBe(line('"120 {count}"'));
-    expect(mended(line("'120{count}'"))).toBe(line("'120 {count}'"));
+    expect(fixedJob(line('"120{count}"'))).toBe(line('"120 {count}"'));
+    expect(fixedJob(line("'120{count}'"))).toBe(line("'120 {count}'"));
   });
 
   it('gets quotes where its brackets would mean something else', () => {
-    expect(mended("{layers: '120{count}'}\n")).toBe("{layers: '120 {count}'}\n");
-    expect(mended(line('120{count}'))).toBe(line('120 {count}'));
-    expect(mended('features: {infill: {lineWidth: 1in}}\n')).toBe(
+    expect(fixedJob("{layers: '120{count}'}\n")).toBe("{layers: '120 {count}'}\n");
+    expect(fixedJob(line('120{count}'))).toBe(line('120 {count}'));
+    expect(fixedJob('features: {infill: {lineWidth: 1in}}\n')).toBe(
       "features: {infill: {lineWidth: '1 [in_i]'}}\n",
     );
   });
@@ -298,6 +298,6 @@ describe('the spelling of a quantity', () => {
     '1_000 {count}',
     '1 000 {count}',
   ])('is left alone in %s, which is not read', (value) => {
-    expect(mended(line(value))).toBe(line(value));
+    expect(fixedJob(line(value))).toBe(line(value));
   });
 });

@@ -148,7 +148,7 @@ describe('whatever is written', () => {
     );
   });
 
-  test('and every finding points at the replaced place, below it, or at what holds it', () => {
+  test('and every finding points at the replaced place, below it, or at what limits it', () => {
     fc.assert(
       fc.property(slip, ({ kind, good, path, value }) => {
         for (const hit of checkShape(kind, replaced(good, path, value)).hits) {

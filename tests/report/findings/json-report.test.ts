@@ -40,7 +40,7 @@ it('is the same document whatever the order of the keys it was given', () => {
   expect(jsonReport([other], summarise([other], 1))).toBe(jsonReport([one], summarise([one], 1)));
 });
 
-it('holds an empty list where there is nothing to mend', () => {
+it('holds an empty list where there is no problems found', () => {
   expect(JSON.parse(jsonReport([], summarise([], 5)))).toEqual({
     format: 'meltbounds-check/1',
     findings: [],

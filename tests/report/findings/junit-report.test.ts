@@ -17,18 +17,18 @@ describe('the report as JUnit XML', () => {
           <testcase name="profiles/jobs/hook.yaml" classname="profiles">
             <failure message="The file is not UTF-8 text" type="file/encoding">profiles/jobs/hook.yaml:1:1 error file/encoding
       wrong   The file is not UTF-8 text
-      mend    Save it as UTF-8</failure>
+      fix     Save it as UTF-8</failure>
           </testcase>
           <testcase name="profiles/jobs/peg.yaml" classname="profiles"/>
           <testcase name="profiles/machines/plumstead/wren.yaml" classname="profiles">
             <failure message="The value of &quot;topSpeed&quot;: 500 has no unit" type="units/bare-number">profiles/machines/plumstead/wren.yaml:12:13 error units/bare-number
       wrong   The value of "topSpeed": 500 has no unit
       because UCUM, case-sensitive codes
-      mend    if it is in mm/s, write \`500 mm/s\`</failure>
+      fix     if it is in mm/s, write \`500 mm/s\`</failure>
             <system-out>profiles/machines/plumstead/wren.yaml:12:13 note style/key-order
       wrong   "name" stands below "maker"
       because UCUM, case-sensitive codes
-      mend    Move it.</system-out>
+      fix     Move it.</system-out>
           </testcase>
         </testsuite>
       </testsuites>

@@ -19,7 +19,7 @@ describe('the report for people', () => {
         wrong    The value of "meltFlow": 22 has no unit
         allowed  volume flow in mm3/s, cm3/s
         because  UCUM
-        mend     if it is in mm3/s, write \`22 mm3/s\`
+        fix      if it is in mm3/s, write \`22 mm3/s\`
 
       3 profiles: 1 error.
       "
@@ -53,10 +53,10 @@ describe('the report for people', () => {
     expect(report(findings)).toMatch(/\n\n3 profiles: 1 error, 1 warning, 2 notes\.\n$/);
   });
 
-  it('is one line where there is nothing to mend', () => {
-    expect(report([])).toBe('3 profiles: nothing to mend.\n');
+  it('is one line where there is no problems found', () => {
+    expect(report([])).toBe('3 profiles: no problems found.\n');
     expect(textReport([], summarise([], 1), { colour: false, textOf: () => undefined })).toBe(
-      '1 profile: nothing to mend.\n',
+      '1 profile: no problems found.\n',
     );
   });
 

@@ -25,7 +25,7 @@ describe('speed against layer height', () => {
   it('has one shape a bound', () => {
     const shapes = marksOf(plot, 'points').map(({ label, marker }) => [label, marker]);
     const bounds = new Set(
-      table.rows.filter(({ feature }) => feature !== 'travel').map(({ bound }) => `held by ${bound}`),
+      table.rows.filter(({ feature }) => feature !== 'travel').map(({ bound }) => `limited by ${bound}`),
     );
     for (const [label] of shapes) expect(bounds).toContain(label);
     expect(new Set(shapes.map(([, marker]) => marker)).size).toBe(shapes.length);

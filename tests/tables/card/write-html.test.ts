@@ -45,7 +45,12 @@ function withText(text: string): SpeedTable {
     conditions: table.conditions.map((row) => ({
       ...row,
       note: text,
-      grounds: row.grounds.map((ground) => ({ ...ground, reason: text, evidence: null, source: null })),
+      sourcedValues: row.sourcedValues.map((ground) => ({
+        ...ground,
+        reason: text,
+        evidence: null,
+        source: null,
+      })),
     })),
     warnings: [text],
     inputs: [{ kind: text, id: text, version: text, digest: text }],
@@ -107,7 +112,7 @@ describe('the page', () => {
 });
 
 describe('its tables', () => {
-  it('show the speed of every row, with what holds it', () => {
+  it('show the speed of every row, with what limits it', () => {
     const full = page.slice(page.indexOf('id="speeds"'), page.indexOf('id="pictures"'));
     const rows = [...full.matchAll(/<tr>.*?<\/tr>/gs)].map(([row]) => textOf(row).trim()).slice(1);
     expect(rows).toHaveLength(table.rows.length);
@@ -125,7 +130,7 @@ describe('its tables', () => {
     });
     const text = textOf(writeHtml(weak));
     expect(text).toMatch(/ motion claimed: weak basis /);
-    expect(text).toContain('weak basis what holds the speed rests on less than the policy asks for');
+    expect(text).toContain('weak basis what limits the speed rests on less than the policy asks for');
   });
 
   it('name every input with its version and digest', () => {

@@ -88,7 +88,7 @@ describe('the nozzle temperature of the first layer', () => {
       window: { low: 225, high: 225 },
       note: 'Cut at the 225 Cel that the hot end may be set to; 230 Cel is asked for.',
     });
-    expect(row?.grounds.map(({ what }) => what)).toContain('limit of the hot end');
+    expect(row?.sourcedValues.map(({ what }) => what)).toContain('limit of the hot end');
   });
 });
 
@@ -189,7 +189,7 @@ describe('drying', () => {
       machine: { dryer: { setting: 'adjustable', range: { low: 40, high: 80 } } },
       policy: { dryingMargin: 5 },
     });
-    expect(row?.grounds.map(({ what }) => what)).toEqual([
+    expect(row?.sourcedValues.map(({ what }) => what)).toEqual([
       'drying temperature',
       'glass transition',
       'settings of the dryer',

@@ -49,7 +49,7 @@ describe('tables --explain', () => {
       expect.stringMatching(/^machine: /),
     ]);
     expect(text).toContain(
-      '\n112 mm/s, held by quality, on a number that is assumed; next is melt, which allows ',
+      '\n112 mm/s, limited by quality, on a number that is assumed; next is melt, which allows ',
     );
   });
 

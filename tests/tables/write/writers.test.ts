@@ -112,7 +112,9 @@ describe('JSON', () => {
 
   it('has exactly these keys in this order', () => {
     expect(Object.keys(document)).toEqual(
-      'format,machine,nozzle,filament,policy,rows,conditions,grounds,warnings,cautions,inputs'.split(','),
+      'format,machine,nozzle,filament,policy,rows,conditions,sourcedValues,warnings,cautions,inputs'.split(
+        ',',
+      ),
     );
     expect(document.format).toBe('meltbounds-tables/1');
     for (const row of document.rows) {
@@ -144,11 +146,14 @@ describe('JSON', () => {
 
   it('says once what each number rests on, and names it by its key', () => {
     for (const { bounds, settings } of document.rows) {
-      for (const key of [...settings, ...bounds.flatMap(({ grounds }: { grounds: string[] }) => grounds)]) {
-        expect(document.grounds).toHaveProperty([key]);
+      for (const key of [
+        ...settings,
+        ...bounds.flatMap(({ sourcedValues }: { sourcedValues: string[] }) => sourcedValues),
+      ]) {
+        expect(document.sourcedValues).toHaveProperty([key]);
       }
     }
-    expect(document.grounds['filament oakhollow/daisy-pla /meltFlow/1/value']).toEqual({
+    expect(document.sourcedValues['filament oakhollow/daisy-pla /meltFlow/1/value']).toEqual({
       what: 'melt flow limit',
       value: 26,
       unit: 'mm3/s',
