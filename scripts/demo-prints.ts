@@ -4,8 +4,8 @@ import { secondsOfPauses, statedPauses } from '../src/bench/reference-print/job-
 import { type JobFeature, jobPlan } from '../src/bench/reference-print/job-plan.ts';
 import { jobFilament } from '../src/decisions/compare/job-filament.ts';
 import { type JobSpeed, jobSpeeds } from '../src/decisions/compare/job-speeds.ts';
+import { loadRegistry } from '../src/host/load-registry.ts';
 import { conditionsOf, findPairing, type Pairing } from '../src/knowledge/pairing.ts';
-import { loadRegistry } from '../src/registry/load-registry.ts';
 import { randomSource } from '../src/statistics/random.ts';
 import { simulatePrint } from './simulate-print.ts';
 import { simulatedPlan } from './simulated-plan.ts';

@@ -62,6 +62,7 @@ export { writePlanText } from './decisions/plan/plan-as-text.ts';
 export { type ReadingsPlace, writePlanTrial } from './decisions/plan/plan-as-trial.ts';
 export type { PlanRequest } from './decisions/plan/plan-request.ts';
 export { planTrial } from './decisions/plan/plan-trial.ts';
+export { loadRegistry } from './host/load-registry.ts';
 export type { PairingRequest } from './knowledge/pairing.ts';
 export {
   coreTemperatureAtFlow,
@@ -103,7 +104,7 @@ export type {
   Trial,
 } from './registry/generated/documents.ts';
 export type { Kind } from './registry/kind.ts';
-export { type LoadedRegistry, loadRegistry } from './registry/load-registry.ts';
+export type { LoadedRegistry } from './registry/load-files.ts';
 export { type MigratedText, migrateText } from './registry/migrations/migrate-text.ts';
 export type { AnyProfile, Profile, ReadDocument } from './registry/profile.ts';
 export type { Registry } from './registry/registry.ts';

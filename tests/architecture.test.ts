@@ -54,14 +54,21 @@ function folderOf(path: string): string {
   return path.split('/')[0] ?? '';
 }
 
+const { dependencies } = JSON.parse(text('../package.json')) as { dependencies: object };
+
+/** Name of the package that a target such as `@scope/name/part.js` belongs to. */
+function packageOf(target: string): string {
+  return /^(?:@[^/]+\/)?[^/]+/.exec(target)?.[0] ?? '';
+}
+
 /** Imports of files of the project, as opposed to packages. */
 function isOwn(target: string): boolean {
-  return /\.(?:ts|js|json)$/.test(target);
+  return /\.(?:ts|js|json)$/.test(target) && !(packageOf(target) in dependencies);
 }
 
 test('the imports are found', () => {
-  expect(importsOf.get('registry/load-registry.ts')).toEqual(
-    expect.arrayContaining(['node:path', 'registry/finding.ts', 'registry/registry-files.ts']),
+  expect(importsOf.get('host/load-registry.ts')).toEqual(
+    expect.arrayContaining(['node:path', 'registry/load-files.ts', 'host/registry-files.ts']),
   );
   expect(importsWhere((target) => isOwn(target) && !files.includes(target))).toEqual([]);
 });
@@ -160,22 +167,22 @@ function packagesBehind(start: string): string[] {
   return [...seen].filter((target) => !isOwn(target)).sort();
 }
 
-/** The files that may touch other files and programs. */
+/** The files that may touch other files, programs and terminals; all others run in a browser too. */
 function isAtTheEdge(file: string): boolean {
-  return (
-    ['cli.ts', 'registry/registry-files.ts'].includes(file) || ['host', 'commands'].includes(folderOf(file))
-  );
+  return file === 'cli.ts' || ['host', 'commands'].includes(folderOf(file));
 }
 
 describe('effects stay at the edge:', () => {
-  test('files are read and written, and programs run, by the registry, by commands and at the entrance', () => {
-    const pure = ['node:path', 'node:crypto', 'node:util', 'node:url'];
+  test("Node's modules and what writes files are imported by `host/`, by commands and at the entrance", () => {
     const touching = importsWhere(
-      (target, file) =>
-        (target === 'write-file-atomic' || (isBuiltin(target) && !pure.includes(target))) &&
-        !isAtTheEdge(file),
+      (target, file) => (target === 'write-file-atomic' || isBuiltin(target)) && !isAtTheEdge(file),
     );
     expect(touching).toEqual([]);
+  });
+
+  test("Node's own globals are used there alone", () => {
+    const global = /\b(?:Buffer|NodeJS|process|__dirname|__filename|setImmediate|require)\b(?=[.([])/;
+    expect(filesWhere((content) => global.test(content)).filter((file) => !isAtTheEdge(file))).toEqual([]);
   });
 
   test('nothing uses the network', () => {
@@ -216,10 +223,8 @@ describe('files', () => {
   });
 
   test('import packages that a user gets with this one', () => {
-    const manifest = JSON.parse(readFileSync(`${root}../package.json`, 'utf8')) as { dependencies: object };
-    const packageOf = (target: string) => /^(?:@[^/]+\/)?[^/]+/.exec(target)?.[0] ?? '';
     const missing = importsWhere(
-      (target) => !isOwn(target) && !isBuiltin(target) && !(packageOf(target) in manifest.dependencies),
+      (target) => !isOwn(target) && !isBuiltin(target) && !(packageOf(target) in dependencies),
     );
     expect(missing).toEqual([]);
   });

@@ -1,18 +1,14 @@
 import { dirname } from 'node:path';
 import { reduceTrial } from '../../src/bench/reduce-trial.ts';
 import { trialRun } from '../../src/bench/trial-run.ts';
+import { type RegistryRoot, readRegistryFile, readRegistryFiles } from '../../src/host/registry-files.ts';
 import type { Finding } from '../../src/registry/finding.ts';
 import { validators } from '../../src/registry/generated/validators.js';
-import type { LoadedRegistry } from '../../src/registry/load-registry.ts';
+import type { LoadedRegistry } from '../../src/registry/load-files.ts';
 import type { AnyProfile } from '../../src/registry/profile.ts';
 import { type ReadProfile, readProfile } from '../../src/registry/read-profile.ts';
 import { linkRegistry, type Registry } from '../../src/registry/registry.ts';
-import {
-  type ReadFile,
-  type RegistryRoot,
-  readRegistryFile,
-  readRegistryFiles,
-} from '../../src/registry/registry-files.ts';
+import type { ReadFile } from '../../src/registry/registry-file.ts';
 import { sourceText } from '../../src/registry/source-text.ts';
 import { plainValue, readYaml } from '../../src/registry/yaml/yaml-document.ts';
 import { checkRegistry } from '../../src/rules/engine/check-registry.ts';

@@ -3,9 +3,9 @@ import { type ComparisonRequest, comparePairings } from '../decisions/compare/co
 import { jsonComparison } from '../decisions/compare/comparison-as-json.ts';
 import { markdownComparison } from '../decisions/compare/comparison-as-markdown.ts';
 import { textComparison } from '../decisions/compare/comparison-as-text.ts';
+import { loadRegistry } from '../host/load-registry.ts';
 import { registryFolders } from '../host/registry-folders.ts';
 import type { FittedRequest } from '../knowledge/pairing.ts';
-import { loadRegistry } from '../registry/load-registry.ts';
 import type { Money } from '../units/canonical.ts';
 import { parseMoney } from '../units/parse-quantity.ts';
 import type { CliContext } from './cli-context.ts';

@@ -1,12 +1,13 @@
 import { statSync } from 'node:fs';
 import { basename, dirname, resolve } from 'node:path';
 import { Command } from 'commander';
+import { rootOf } from '../host/load-registry.ts';
+import { readRegistryFile, readRegistryFiles } from '../host/registry-files.ts';
 import { registryFolders } from '../host/registry-folders.ts';
 import { replaceText } from '../host/replace-text.ts';
-import { rootOf } from '../registry/load-registry.ts';
 import { type MigratedText, migrateText } from '../registry/migrations/migrate-text.ts';
 import { migrations } from '../registry/migrations/migrations.ts';
-import { type ReadFile, readRegistryFile, readRegistryFiles } from '../registry/registry-files.ts';
+import type { ReadFile } from '../registry/registry-file.ts';
 import type { SourceText } from '../registry/source-text.ts';
 import { changedLines } from '../report/diff/changed-lines.ts';
 import { counted } from '../report/findings/summary.ts';

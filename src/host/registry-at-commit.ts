@@ -1,14 +1,15 @@
-import { type FileWithSiblings, rootOf } from '../registry/load-registry.ts';
+import type { FileWithSiblings } from '../registry/load-files.ts';
 import {
   fileOfBytes,
   isProfilePath,
   largestFile,
   type ReadFile,
-  type RegistryRoot,
   refused,
-} from '../registry/registry-files.ts';
+} from '../registry/registry-file.ts';
 import { failure, type Result, success } from '../result.ts';
 import { git, gitText } from './git.ts';
+import { rootOf } from './load-registry.ts';
+import type { RegistryRoot } from './registry-files.ts';
 
 /**
  * Files of a registry folder as they are in a commit, read from the repository: the working tree stays as it is.

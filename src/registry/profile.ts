@@ -9,7 +9,7 @@ import type {
   Trial,
 } from './generated/documents.ts';
 import type { Kind } from './kind.ts';
-import type { ReadFile } from './registry-files.ts';
+import type { ReadFile } from './registry-file.ts';
 import type { Path } from './shape.ts';
 import type { SourceText } from './source-text.ts';
 import type { YamlDocument } from './yaml/yaml-document.ts';

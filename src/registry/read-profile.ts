@@ -5,7 +5,7 @@ import { capital } from './form/shape-message.ts';
 import type { Hit } from './hit.ts';
 import { identityOfPath, isKind, type Kind, kindFolders, kinds } from './kind.ts';
 import type { AnyProfile, ReadDocument } from './profile.ts';
-import type { ReadFile } from './registry-files.ts';
+import type { ReadFile } from './registry-file.ts';
 import { isObject, toPointer } from './shape.ts';
 import type { SourceText } from './source-text.ts';
 import { locate, plainValue, readYaml, type YamlDocument } from './yaml/yaml-document.ts';

@@ -1,4 +1,4 @@
-import { createHash } from 'node:crypto';
+import { sha256Of } from '../text/sha256.ts';
 
 /** Text of a file with the names by which it is known. */
 export interface SourceText {
@@ -14,6 +14,5 @@ export interface SourceText {
 
 export function sourceText(path: string, relativePath: string, raw: string): SourceText {
   const text = raw.startsWith('\uFEFF') ? raw.slice(1) : raw;
-  const digest = createHash('sha256').update(text.replaceAll('\r\n', '\n'), 'utf8').digest('hex');
-  return { path, relativePath, text, digest };
+  return { path, relativePath, text, digest: sha256Of(text.replaceAll('\r\n', '\n')) };
 }

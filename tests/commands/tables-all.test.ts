@@ -6,15 +6,15 @@ import { parse } from 'csv-parse/sync';
 import { HtmlValidate } from 'html-validate';
 import { describe, expect, it, vi } from 'vitest';
 import { run } from '../../src/commands/run.ts';
-import { loadRegistry } from '../../src/registry/load-registry.ts';
+import { loadRegistry } from '../../src/host/load-registry.ts';
 import type { TableIndex } from '../../src/tables/write/table-index.ts';
 import { writeIndexCsv } from '../../src/tables/write/write-index-csv.ts';
 import { writeIndexHtml } from '../../src/tables/write/write-index-html.ts';
 import { runCommand, spawnCommand } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
 
-vi.mock('../../src/registry/load-registry.ts', async (original) => {
-  const loading = await original<typeof import('../../src/registry/load-registry.ts')>();
+vi.mock('../../src/host/load-registry.ts', async (original) => {
+  const loading = await original<typeof import('../../src/host/load-registry.ts')>();
   return { ...loading, loadRegistry: vi.fn(loading.loadRegistry) };
 });
 

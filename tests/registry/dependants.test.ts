@@ -1,8 +1,8 @@
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
+import { loadRegistry } from '../../src/host/load-registry.ts';
 import { affectedPaths } from '../../src/registry/dependants.ts';
 import type { Kind } from '../../src/registry/kind.ts';
-import { loadRegistry } from '../../src/registry/load-registry.ts';
 
 const root = fileURLToPath(new URL('../fixtures', import.meta.url));
 const { registry } = loadRegistry(['registry'], root);

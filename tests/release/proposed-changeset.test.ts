@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { proposedChangeset } from '../../scripts/release/proposed-changeset.ts';
 import { diffRegistries } from '../../src/decisions/diff/diff-registries.ts';
-import { loadRegistry } from '../../src/registry/load-registry.ts';
+import { loadRegistry } from '../../src/host/load-registry.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
 
 const nothing = { profiles: [], schema: { added: [], breaking: [] }, rules: { added: [], removed: [] } };

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { loadRegistry } from '../../src/host/load-registry.ts';
 import type { Finding } from '../../src/registry/finding.ts';
-import { loadRegistry } from '../../src/registry/load-registry.ts';
 import { checkRegistry } from '../../src/rules/engine/check-registry.ts';
 import { documentedRules } from '../../src/rules/engine/documented-rules.ts';
 import { exampleRegistry } from '../example-registry.ts';

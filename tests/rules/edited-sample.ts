@@ -1,4 +1,4 @@
-import { loadRegistry } from '../../src/registry/load-registry.ts';
+import { loadRegistry } from '../../src/host/load-registry.ts';
 import { checkRegistry } from '../../src/rules/engine/check-registry.ts';
 import { testDay } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';

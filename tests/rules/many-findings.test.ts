@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { loadRegistry } from '../../src/registry/load-registry.ts';
+import { loadRegistry } from '../../src/host/load-registry.ts';
 import { mostFindingsPerFile } from '../../src/rules/engine/cap-findings.ts';
 import { checkRegistry } from '../../src/rules/engine/check-registry.ts';
 import { testDay } from '../run-command.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { demoRows, demoSeries } from '../../scripts/demo-method-readings.ts';
 import { demoLadders, demoReadings } from '../../scripts/demo-readings.ts';
-import { loadRegistry } from '../../src/registry/load-registry.ts';
+import { loadRegistry } from '../../src/host/load-registry.ts';
 
 const { registry } = loadRegistry(['profiles']);
 const drawn = [

@@ -3,7 +3,7 @@ import { type ChangedFile, changedFiles } from '../../host/changed-files.ts';
 import { affectedPaths } from '../../registry/dependants.ts';
 import type { Finding } from '../../registry/finding.ts';
 import { identityOfPath } from '../../registry/kind.ts';
-import type { LoadedRegistry } from '../../registry/load-registry.ts';
+import type { LoadedRegistry } from '../../registry/load-files.ts';
 import { type Result, success } from '../../result.ts';
 import type { CheckTarget } from './check-target.ts';
 

@@ -1,9 +1,11 @@
 import { relative, resolve, sep } from 'node:path';
+import { filesOfFolder, rootOf } from '../../host/load-registry.ts';
+import { readRegistryFile } from '../../host/registry-files.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
 import { expectedPath } from '../../registry/kind.ts';
-import { filesOfFolder, type LoadedRegistry, loadFiles, rootOf } from '../../registry/load-registry.ts';
+import { type LoadedRegistry, linkFiles } from '../../registry/load-files.ts';
 import { readProfile } from '../../registry/read-profile.ts';
-import { fileOfBytes, type ReadFile, readRegistryFile } from '../../registry/registry-files.ts';
+import { fileOfBytes, type ReadFile } from '../../registry/registry-file.ts';
 import { failure, type Result, success } from '../../result.ts';
 import type { CheckTarget } from './check-target.ts';
 
@@ -39,7 +41,7 @@ export function stdinCheck(
   return success({
     target: { folders: folders.value, loose: [], only: [path.value] },
     read: () =>
-      loadFiles([
+      linkFiles([
         ...folders.value.flatMap((each) => filesOfFolder(each, cwd)).filter(({ file }) => isOther(file)),
         { file: typed, readSibling: (sibling) => readRegistryFile(root, sibling) },
       ]),

@@ -1,7 +1,8 @@
 import { relative } from 'node:path';
 import { Command, Option } from 'commander';
+import { loadRegistryWith } from '../../host/load-registry.ts';
 import { isAtLeast, type Severity, severities } from '../../registry/finding.ts';
-import { type LoadedRegistry, loadRegistryWith } from '../../registry/load-registry.ts';
+import type { LoadedRegistry } from '../../registry/load-files.ts';
 import { type ReportFormat, reportFormats, writeReport } from '../../report/findings/check-report.ts';
 import { summarise } from '../../report/findings/summary.ts';
 import { failure, type Result, success } from '../../result.ts';

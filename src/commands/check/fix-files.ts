@@ -1,6 +1,6 @@
 import { replaceText } from '../../host/replace-text.ts';
 import { type FixedProfile, fixProfile } from '../../registry/fix/fix-profile.ts';
-import type { LoadedRegistry } from '../../registry/load-registry.ts';
+import type { LoadedRegistry } from '../../registry/load-files.ts';
 import { type Result, success } from '../../result.ts';
 
 /**

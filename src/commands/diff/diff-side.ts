@@ -1,13 +1,8 @@
 import { commitOf, type GitCaller, gitText } from '../../host/git.ts';
+import { filesOfFolder, loadRegistry } from '../../host/load-registry.ts';
 import { filesAtCommit } from '../../host/registry-at-commit.ts';
 import { registryFolder } from '../../host/registry-folders.ts';
-import {
-  type FileWithSiblings,
-  filesOfFolder,
-  type LoadedRegistry,
-  loadFiles,
-  loadRegistry,
-} from '../../registry/load-registry.ts';
+import { type FileWithSiblings, type LoadedRegistry, linkFiles } from '../../registry/load-files.ts';
 import { migrateText } from '../../registry/migrations/migrate-text.ts';
 import { sourceText } from '../../registry/source-text.ts';
 import { failure, type Result, success } from '../../result.ts';
@@ -33,7 +28,7 @@ export async function diffSide(
   if (word !== undefined && folder?.ok) {
     const beneath = folders.ok ? folders.value.slice(0, -1) : [];
     const files = [...beneath, folder.value].flatMap((path) => filesOfFolder(path, cwd));
-    return success({ name: word, loaded: loadFiles(files.map(inPresentShape)) });
+    return success({ name: word, loaded: linkFiles(files.map(inPresentShape)) });
   }
   if (!folders.ok) return folders;
   if (word === undefined) {
@@ -50,7 +45,7 @@ export async function diffSide(
     if (!read.ok) return read;
     files.push(...read.value);
   }
-  return success({ name: word, loaded: loadFiles(files.map(inPresentShape)) });
+  return success({ name: word, loaded: linkFiles(files.map(inPresentShape)) });
 }
 
 /** What a migration changes is the format, not what a profile says, and no difference. */

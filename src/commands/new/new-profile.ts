@@ -1,10 +1,10 @@
 import { join, relative } from 'node:path';
 import type { MethodName } from '../../bench/method.ts';
 import { benchMethods, methodNames } from '../../bench/methods.ts';
+import { loadRegistry } from '../../host/load-registry.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
 import { readSchemaFiles, schemaPathFrom } from '../../host/schema-files.ts';
 import { expectedPath, type Kind, kinds } from '../../registry/kind.ts';
-import { loadRegistry } from '../../registry/load-registry.ts';
 import { exists, type Registry } from '../../registry/registry.ts';
 import { failure, type Result, success } from '../../result.ts';
 import { type Answers, presets } from '../../scaffold/answers.ts';

@@ -1,8 +1,8 @@
 import { Option } from 'commander';
 import { type LimitAnswer, limitAt } from '../../bench/limit-line/limit-line-answers.ts';
 import { type PairingReduction, reducePairing } from '../../bench/limit-line/pairing-reduction.ts';
+import { loadRegistry } from '../../host/load-registry.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
-import { loadRegistry } from '../../registry/load-registry.ts';
 import { nozzleIds } from '../../registry/nozzle.ts';
 import { idsOf, type Registry } from '../../registry/registry.ts';
 import { jsonLimitLine } from '../../report/reduction/json-limit-line.ts';

@@ -1,7 +1,7 @@
 import { Command, Option } from 'commander';
+import { loadRegistry } from '../../host/load-registry.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
 import type { PairingRequest } from '../../knowledge/pairing.ts';
-import { loadRegistry } from '../../registry/load-registry.ts';
 import { failure, type Result, success } from '../../result.ts';
 import { type TemplateEscape, templateEscapes } from '../../tables/template/template-escape.ts';
 import type { CliContext } from '../cli-context.ts';

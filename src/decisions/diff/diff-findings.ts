@@ -1,5 +1,5 @@
 import { compareFindings, type Finding } from '../../registry/finding.ts';
-import type { LoadedRegistry } from '../../registry/load-registry.ts';
+import type { LoadedRegistry } from '../../registry/load-files.ts';
 import type { AnyProfile } from '../../registry/profile.ts';
 import { placeHit } from '../../registry/read-profile.ts';
 import { brokenKey, type Registry } from '../../registry/registry.ts';

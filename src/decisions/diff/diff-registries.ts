@@ -1,7 +1,7 @@
 import { additionsTo } from '../../registry/addition.ts';
 import { compareText, type Finding } from '../../registry/finding.ts';
 import { type Kind, kinds } from '../../registry/kind.ts';
-import type { LoadedRegistry } from '../../registry/load-registry.ts';
+import type { LoadedRegistry } from '../../registry/load-files.ts';
 import type { AnyProfile } from '../../registry/profile.ts';
 import { asWritten, brokenKey, type Registry } from '../../registry/registry.ts';
 import { diffFindings } from './diff-findings.ts';

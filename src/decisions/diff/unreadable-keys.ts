@@ -1,6 +1,6 @@
 import type { Finding } from '../../registry/finding.ts';
 import { identityOfPath } from '../../registry/kind.ts';
-import type { LoadedRegistry } from '../../registry/load-registry.ts';
+import type { LoadedRegistry } from '../../registry/load-files.ts';
 import { brokenKey } from '../../registry/registry.ts';
 
 /**

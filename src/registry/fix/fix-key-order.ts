@@ -1,6 +1,6 @@
-import { isDeepStrictEqual } from 'node:util';
 import { shapes } from '../generated/shapes.ts';
 import type { Kind } from '../kind.ts';
+import { sameValue } from '../same-value.ts';
 import { plainValue, readYaml, type YamlDocument } from '../yaml/yaml-document.ts';
 import { type KeyBlock, keyBlocks } from './key-blocks.ts';
 
@@ -47,6 +47,6 @@ function readsTheSame(text: string, before: YamlDocument): boolean {
   return (
     after.document !== null &&
     after.problems.length === 0 &&
-    isDeepStrictEqual(plainValue(after.document), plainValue(before))
+    sameValue(plainValue(after.document), plainValue(before))
   );
 }

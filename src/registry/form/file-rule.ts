@@ -1,4 +1,4 @@
-import type { FileProblem } from '../registry-files.ts';
+import type { FileProblem } from '../registry-file.ts';
 
 export type FileRule =
   | 'file/unreadable'

@@ -1,5 +1,5 @@
-import { isDeepStrictEqual } from 'node:util';
 import { failure, type Result, success } from '../../result.ts';
+import { sameValue } from '../same-value.ts';
 import { applyEdits } from '../yaml/text-edit.ts';
 import { placeAt, plainValue, readYaml, type YamlDocument } from '../yaml/yaml-document.ts';
 import type { Migration } from './migration.ts';
@@ -39,9 +39,7 @@ function migrateOnce(text: string, migration: Migration): Result<string, string>
   const edited = applyEdits(text, migration.edits(document, text));
   const { document: after, problems } = readYaml(edited);
   const asMeant =
-    after !== null &&
-    problems.length === 0 &&
-    isDeepStrictEqual(plainValue(after), migration.meaning(before));
+    after !== null && problems.length === 0 && sameValue(plainValue(after), migration.meaning(before));
   const place = migration.oldPlace.join('.');
   return asMeant
     ? success(edited)

@@ -1,5 +1,5 @@
 import { compareText } from '../finding.ts';
-import type { LoadedRegistry } from '../load-registry.ts';
+import type { LoadedRegistry } from '../load-files.ts';
 import type { AnyProfile } from '../profile.ts';
 
 /** Version of the form of an index, see `schema/output/index.schema.json`. */

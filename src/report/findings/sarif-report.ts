@@ -1,8 +1,6 @@
-import { createHash } from 'node:crypto';
-import { isAbsolute } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { compareText, type Finding } from '../../registry/finding.ts';
 import { documentedRules } from '../../rules/engine/documented-rules.ts';
+import { sha256Of } from '../../text/sha256.ts';
 import { documentationAddress, rulePageAddress } from '../rules/rule-address.ts';
 
 const schema = 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json';
@@ -64,8 +62,14 @@ function sentence(message: string): string {
 
 /** Files below the working directory by their path from there; others can only be named by a whole address. */
 function artifact(file: string) {
-  if (isAbsolute(file)) return { uri: pathToFileURL(file).href };
+  if (/^(?:\/|[A-Za-z]:\/)/.test(file)) return { uri: fileAddress(file) };
   return { uri: file.split('/').map(encodeURIComponent).join('/'), uriBaseId: '%SRCROOT%' };
+}
+
+/** Address of an absolute path; characters that mean something in an address, or may not stand in one, are escaped. */
+function fileAddress(path: string): string {
+  const escaped = path.replace(/[%?#\\[\]^|\s]/g, encodeURIComponent);
+  return new URL(`file://${path.startsWith('/') ? '' : '/'}${escaped}`).href;
 }
 
 function region({ line, column, endLine, endColumn }: Finding) {
@@ -80,9 +84,6 @@ function fingerprinter(): (finding: Finding) => string {
     const key = JSON.stringify([rule, file, pointer]);
     const count = (seen.get(key) ?? 0) + 1;
     seen.set(key, count);
-    return createHash('sha256')
-      .update(JSON.stringify([rule, file, pointer, count]))
-      .digest('hex')
-      .slice(0, 32);
+    return sha256Of(JSON.stringify([rule, file, pointer, count])).slice(0, 32);
   };
 }

@@ -2,7 +2,7 @@ import { reduceTrial } from '../../bench/reduce-trial.ts';
 import { reducingOnce } from '../../bench/reducing-once.ts';
 import type { Finding } from '../../registry/finding.ts';
 import type { Hit } from '../../registry/hit.ts';
-import type { LoadedRegistry } from '../../registry/load-registry.ts';
+import type { LoadedRegistry } from '../../registry/load-files.ts';
 import type { AnyProfile, ReadDocument } from '../../registry/profile.ts';
 import { placeHit } from '../../registry/read-profile.ts';
 import { acknowledge, type JudgedFinding } from './acknowledge.ts';

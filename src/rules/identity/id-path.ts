@@ -1,7 +1,7 @@
-import { posix } from 'node:path';
 import type { Hit } from '../../registry/hit.ts';
 import { expectedPath, identityOfPath } from '../../registry/kind.ts';
 import type { ReadDocument } from '../../registry/profile.ts';
+import { folderOf } from '../../registry/relative-path.ts';
 import { isObject } from '../../registry/shape.ts';
 import { quote } from '../../text/quote.ts';
 import type { DocumentRule } from '../engine/rule.ts';
@@ -41,12 +41,13 @@ export const rule: DocumentRule = {
 };
 
 function otherYear({ source }: ReadDocument, year: string, wanted: string): Hit {
+  const folder = folderOf(source.relativePath);
   return {
     path: ['date'],
     part: 'value',
-    message: `The date lies in ${quote(year)}, but the file stands under ${posix.dirname(source.relativePath)}/`,
+    message: `The date lies in ${quote(year)}, but the file stands under ${folder}/`,
     found: quote(year),
-    allowed: posix.basename(posix.dirname(source.relativePath)),
+    allowed: folder.split('/').at(-1) ?? '',
     help: `Correct the date, or move the file to ${quote(wanted)}.`,
   };
 }

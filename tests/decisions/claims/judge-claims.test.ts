@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bearsOut, type ClaimEvidence, shortfallOf } from '../../../src/decisions/claims/claim-verdict.ts';
 import { type ClaimReport, judgeClaims } from '../../../src/decisions/claims/judge-claims.ts';
+import { loadRegistry } from '../../../src/host/load-registry.ts';
 import type { Machine } from '../../../src/registry/generated/documents.ts';
-import { loadRegistry } from '../../../src/registry/load-registry.ts';
 
 const { registry } = loadRegistry(['profiles']);
 

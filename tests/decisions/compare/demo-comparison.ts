@@ -1,8 +1,8 @@
 import { fileURLToPath } from 'node:url';
 import { type ComparisonRequest, comparePairings } from '../../../src/decisions/compare/compare-pairings.ts';
 import type { Comparison } from '../../../src/decisions/compare/comparison.ts';
+import { loadRegistry } from '../../../src/host/load-registry.ts';
 import type { Job, Machine } from '../../../src/registry/generated/documents.ts';
-import { loadRegistry } from '../../../src/registry/load-registry.ts';
 import type { Registry } from '../../../src/registry/registry.ts';
 
 export const { registry: demo } = loadRegistry([

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { diffRegistries } from '../../../src/decisions/diff/diff-registries.ts';
-import { loadRegistry } from '../../../src/registry/load-registry.ts';
+import { loadRegistry } from '../../../src/host/load-registry.ts';
 import { type SampleRegistry, sampleRegistry } from '../../sample-registry.ts';
 
 const daisy = 'filaments/oakhollow/daisy-pla.yaml';

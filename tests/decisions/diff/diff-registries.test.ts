@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { diffRegistries, type RegistryDiff } from '../../../src/decisions/diff/diff-registries.ts';
-import { loadRegistry } from '../../../src/registry/load-registry.ts';
+import { loadRegistry } from '../../../src/host/load-registry.ts';
 import { type SampleRegistry, sampleRegistry } from '../../sample-registry.ts';
 
 const daisy = 'filaments/oakhollow/daisy-pla.yaml';

@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import type { ReduceById } from '../../../src/bench/reducing-once.ts';
 import { matchPairing } from '../../../src/decisions/match/match-pairing.ts';
 import { type Aspect, type PairingMatch, verdicts } from '../../../src/decisions/match/match-verdict.ts';
+import { loadRegistry } from '../../../src/host/load-registry.ts';
 import type { Filament, Machine } from '../../../src/registry/generated/documents.ts';
-import { loadRegistry } from '../../../src/registry/load-registry.ts';
 import { failure } from '../../../src/result.ts';
 
 const { registry } = loadRegistry(['profiles']);

@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { chmodSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import formatsPlugin from 'ajv-formats';
 import { describe, expect, it } from 'vitest';
@@ -177,6 +178,17 @@ describe('the report as SARIF', () => {
       uriBaseId: '%SRCROOT%',
     });
   });
+
+  it.each(['/srv/profiles/a.yaml', '/tmp/50 % [done]?/#1^|/é.yaml', '/a\\b/c:d@e&f=g+h,i;j.yaml'])(
+    'names a file elsewhere, %s, by its whole address',
+    (file) => {
+      const [result] = runOf(sarifReport([{ ...aWarning, file }], '1.2.3')).results;
+      const uri = String(Object(result?.locations[0]?.physicalLocation.artifactLocation).uri);
+      expect(fileURLToPath(uri)).toBe(file);
+      // RFC 3986, section 3.3: what a path may hold.
+      expect(uri).toMatch(/^file:\/\/(?:\/(?:[\w.~!$&'()*+,;=:@-]|%[0-9A-F]{2})*)+$/);
+    },
+  );
 
   it('gives no end to a finding about a whole file', () => {
     const [result] = runOf(sarifReport([aWholeFile], '1.2.3')).results;

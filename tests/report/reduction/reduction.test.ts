@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ReducedResult, Reduction } from '../../../src/bench/reduction.ts';
-import { loadRegistry } from '../../../src/registry/load-registry.ts';
+import { loadRegistry } from '../../../src/host/load-registry.ts';
 import { jsonReduction } from '../../../src/report/reduction/json-reduction.ts';
 import { textReduction } from '../../../src/report/reduction/text-reduction.ts';
 

@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { HtmlValidate } from 'html-validate';
 import { describe, expect, it } from 'vitest';
-import { loadRegistry } from '../../../src/registry/load-registry.ts';
+import { loadRegistry } from '../../../src/host/load-registry.ts';
 import { writeHtml } from '../../../src/tables/card/write-html.ts';
 import { deriveTables } from '../../../src/tables/derive/derive-tables.ts';
 import { everyPairing } from '../../../src/tables/derive/every-pairing.ts';

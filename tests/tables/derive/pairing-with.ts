@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { reduceTrial } from '../../../src/bench/reduce-trial.ts';
+import { loadRegistry } from '../../../src/host/load-registry.ts';
 import type { Filament, Machine, Policy } from '../../../src/registry/generated/documents.ts';
-import { loadRegistry } from '../../../src/registry/load-registry.ts';
 import type { Registry } from '../../../src/registry/registry.ts';
 import type { Result } from '../../../src/result.ts';
 import { deriveTables } from '../../../src/tables/derive/derive-tables.ts';

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { Ajv } from 'ajv';
 import { describe, expect, it } from 'vitest';
-import { loadRegistry } from '../../../src/registry/load-registry.ts';
+import { loadRegistry } from '../../../src/host/load-registry.ts';
 import { deriveTables } from '../../../src/tables/derive/derive-tables.ts';
 import { writeJson } from '../../../src/tables/write/write-json.ts';
 import { sampleRegistry } from '../../sample-registry.ts';

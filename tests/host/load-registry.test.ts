@@ -1,10 +1,10 @@
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { loadRegistry, loadRegistryWith } from '../../src/host/load-registry.ts';
 import { kinds } from '../../src/registry/kind.ts';
-import { loadRegistry, loadRegistryWith } from '../../src/registry/load-registry.ts';
 import { checkRegistry } from '../../src/rules/engine/check-registry.ts';
-import { folderOf, goodFiles, goodPaths } from './folder-of.ts';
-import { changed, goodTexts } from './good-documents.ts';
+import { folderOf, goodFiles, goodPaths } from '../registry/folder-of.ts';
+import { changed, goodTexts } from '../registry/good-documents.ts';
 
 const aboutForm = /^(?:file|syntax|shape|units|identity|references)\//;
 

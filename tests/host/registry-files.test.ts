@@ -1,10 +1,10 @@
 import { mkdirSync, symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { loadRegistry } from '../../src/registry/load-registry.ts';
-import { readRegistryFile, readRegistryFiles } from '../../src/registry/registry-files.ts';
-import { folderOf, goodPaths } from './folder-of.ts';
-import { changed, essence, goodTexts } from './good-documents.ts';
+import { loadRegistry } from '../../src/host/load-registry.ts';
+import { readRegistryFile, readRegistryFiles } from '../../src/host/registry-files.ts';
+import { folderOf, goodPaths } from '../registry/folder-of.ts';
+import { changed, essence, goodTexts } from '../registry/good-documents.ts';
 
 const source = goodTexts.source;
 

@@ -1,0 +1,42 @@
+import { dirname, isAbsolute, relative, resolve } from 'node:path';
+import { type FileWithSiblings, type LoadedRegistry, linkFiles } from '../registry/load-files.ts';
+import type { ReadFile } from '../registry/registry-file.ts';
+import { type RegistryRoot, readRegistryFile, readRegistryFiles } from './registry-files.ts';
+
+/**
+ * Reads the registries in one or several folders; later ones add to earlier ones. Every problem is collected, and
+ * one broken file hides no other. Relative folders are taken from `base` (the working directory by default).
+ */
+export function loadRegistry(folders: readonly string[], base: string = process.cwd()): LoadedRegistry {
+  return linkFiles(folders.flatMap((folder) => filesOfFolder(folder, base)));
+}
+
+/** Like `loadRegistry`, with single files from outside of the folders added. */
+export function loadRegistryWith(
+  folders: readonly string[],
+  loose: readonly string[],
+  base: string = process.cwd(),
+): LoadedRegistry {
+  const looseFiles = loose.map((path) => {
+    const root = rootOf(dirname(path), base);
+    return withSiblings(root, readRegistryFile(root, relative(root.folder, resolve(base, path))));
+  });
+  return linkFiles([...folders.flatMap((folder) => filesOfFolder(folder, base)), ...looseFiles]);
+}
+
+/** Folders inside the base are shown relative to it, whatever the user typed, so that reports are the same anywhere. */
+export function rootOf(folder: string, base: string): RegistryRoot {
+  const absolute = resolve(base, folder);
+  const inside = relative(base, absolute);
+  return { folder: absolute, shown: inside.startsWith('..') || isAbsolute(inside) ? absolute : inside };
+}
+
+/** The profile files of a folder, with what stands beside them. */
+export function filesOfFolder(folder: string, base: string): FileWithSiblings[] {
+  const root = rootOf(folder, base);
+  return readRegistryFiles(root).map((file) => withSiblings(root, file));
+}
+
+function withSiblings(root: RegistryRoot, file: ReadFile): FileWithSiblings {
+  return { file, readSibling: (relativePath) => readRegistryFile(root, relativePath) };
+}

@@ -1,0 +1,102 @@
+import { compareFindings, compareText, type Finding } from './finding.ts';
+import type { AnyProfile } from './profile.ts';
+import { type ReadProfile, readProfile } from './read-profile.ts';
+import { brokenKey, linkRegistry, type Registry } from './registry.ts';
+import {
+  deepestFolder,
+  fileOfText,
+  isLookedAt,
+  isProfilePath,
+  type ReadFile,
+  refused,
+} from './registry-file.ts';
+import { folderOf, pathIn } from './relative-path.ts';
+
+/** A registry with what reading it has shown. */
+export interface LoadedRegistry {
+  readonly registry: Registry;
+  /** Problems of form: syntax, shape, units. `checkRegistry` adds what the rules find. */
+  readonly findings: readonly Finding[];
+  /** Text of every file that was read, by its path, for showing the line of a finding. */
+  readonly texts: ReadonlyMap<string, string>;
+  /** Paths of all profile files, readable or not. */
+  readonly files: readonly string[];
+}
+
+/** The texts of a registry that stands in no folder: in a browser, an archive or a data base. */
+export interface RegistryTexts {
+  /** What findings call the folder of the registry, `profiles` for instance; empty to show paths from its root. */
+  readonly folder: string;
+  /** Every file by its path from the root, with `/` between folders: the profiles and the CSV sheets of trials. */
+  readonly texts: ReadonlyMap<string, string>;
+}
+
+/**
+ * Reads one or several registries from memory; later ones add to earlier ones. It touches nothing but the texts, so that
+ * it runs in a browser too. Every problem is collected, and one broken file hides no other.
+ */
+export function loadFiles(registries: readonly RegistryTexts[]): LoadedRegistry {
+  return linkFiles(registries.flatMap(filesOfTexts));
+}
+
+function filesOfTexts({ folder, texts }: RegistryTexts): FileWithSiblings[] {
+  const root = { shown: folder };
+  const readSibling = (path: string): ReadFile => {
+    const text = texts.get(path);
+    return text === undefined ? refused(root, path, 'missing') : fileOfText(root, path, text);
+  };
+  return profilePaths(texts.keys()).map((path) => ({
+    file: texts.has(path) ? readSibling(path) : refused(root, path, 'tooDeep'),
+    readSibling,
+  }));
+}
+
+/** Paths of the profiles, and of folders that lie too deep, in the order in which folders are read. */
+function profilePaths(paths: Iterable<string>): string[] {
+  const found = [...paths].flatMap((path) => {
+    const above = path.split('/').slice(0, deepestFolder + 1);
+    const isDeep = path !== above.join('/') && above.every(isLookedAt);
+    return isDeep ? [above.join('/')] : isProfilePath(path) ? [path] : [];
+  });
+  return [...new Set(found)].sort(compareSteps);
+}
+
+/** Order by the names of folders and files, step by step. */
+function compareSteps(a: string, b: string): number {
+  return compareText(a.replaceAll('/', '\0'), b.replaceAll('/', '\0'));
+}
+
+/** A profile file, and how a file beside it is read: from memory, from a folder, or from the same commit. */
+export interface FileWithSiblings {
+  readonly file: ReadFile;
+  readonly readSibling: (relativePath: string) => ReadFile;
+}
+
+/** The registry that files make which have been read already. */
+export function linkFiles(files: readonly FileWithSiblings[]): LoadedRegistry {
+  const read = files.map(readOne);
+  const profiles = read.flatMap(({ profile }) => (profile === null ? [] : [profile]));
+  const documents = read.flatMap(({ document }) => (document === null ? [] : [document]));
+  const broken = read.flatMap(({ profile, identity }) =>
+    profile === null && identity !== null ? [brokenKey(identity.kind, identity.id)] : [],
+  );
+  return {
+    registry: linkRegistry(documents, profiles, new Set(broken)),
+    findings: read.flatMap(({ findings }) => findings).sort(compareFindings),
+    texts: new Map([...files.flatMap(({ file }) => textOf(file)), ...profiles.flatMap(attachmentText)]),
+    files: files.map(({ file }) => (file.ok ? file.source.path : file.path)),
+  };
+}
+
+function readOne({ file, readSibling }: FileWithSiblings): ReadProfile {
+  const folder = folderOf(file.ok ? file.source.relativePath : file.relativePath);
+  return readProfile(file, (name) => readSibling(pathIn(folder, name)));
+}
+
+function textOf(file: ReadFile): (readonly [string, string])[] {
+  return file.ok ? [[file.source.path, file.source.text]] : [];
+}
+
+function attachmentText({ attachment }: AnyProfile): (readonly [string, string])[] {
+  return attachment === null ? [] : textOf(attachment);
+}

@@ -1,0 +1,76 @@
+import { pathIn } from './relative-path.ts';
+import { type SourceText, sourceText } from './source-text.ts';
+
+/** Largest file that is read, in bytes: the biggest honest profile is a trial of some 100 kB. */
+export const largestFile = 1_048_576;
+
+/** Deepest folder below the root of a registry: `machines/maker/model.yaml` needs two. */
+export const deepestFolder = 4;
+
+export type FileProblem = 'missing' | 'symlink' | 'tooLarge' | 'notUtf8' | 'unreadable' | 'tooDeep';
+
+/** A file that was read, or the reason why not. */
+export type ReadFile =
+  | { readonly ok: true; readonly source: SourceText }
+  | {
+      readonly ok: false;
+      readonly path: string;
+      readonly relativePath: string;
+      readonly problem: FileProblem;
+    };
+
+/** What the user calls the folder of a registry: empty for the one that paths are shown from. */
+export interface ShownRoot {
+  readonly shown: string;
+}
+
+/** Whether a file is a profile by its name. */
+export function isProfileName(name: string): boolean {
+  return /\.ya?ml$/.test(name);
+}
+
+/** Whether a file or folder of that name belongs to a registry at all. */
+export function isLookedAt(name: string): boolean {
+  return !name.startsWith('.') && name !== 'node_modules';
+}
+
+/** Whether a registry looks at a file at a path, by its folders and its name. */
+export function isProfilePath(relativePath: string): boolean {
+  const steps = relativePath.split('/');
+  return steps.every(isLookedAt) && steps.length <= deepestFolder + 1 && isProfileName(steps.at(-1) ?? '');
+}
+
+/** A file of a registry whose bytes are known already, those of a commit for instance. */
+export function fileOfBytes(root: ShownRoot, relativePath: string, bytes: Uint8Array): ReadFile {
+  if (bytes.length > largestFile) return refused(root, relativePath, 'tooLarge');
+  const raw = decode(bytes);
+  return raw === null ? refused(root, relativePath, 'notUtf8') : readText(root, relativePath, raw);
+}
+
+/** A file of a registry whose text is known already. */
+export function fileOfText(root: ShownRoot, relativePath: string, text: string): ReadFile {
+  // No character takes more than three bytes a code unit, so that most texts need no counting.
+  const isLarge = 3 * text.length > largestFile && new TextEncoder().encode(text).length > largestFile;
+  return isLarge ? refused(root, relativePath, 'tooLarge') : readText(root, relativePath, text);
+}
+
+function readText(root: ShownRoot, relativePath: string, raw: string): ReadFile {
+  return { ok: true, source: sourceText(shown(root, relativePath), relativePath, raw) };
+}
+
+function decode(bytes: Uint8Array): string | null {
+  try {
+    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
+  } catch {
+    return null;
+  }
+}
+
+/** A file that is not read, with the reason. */
+export function refused(root: ShownRoot, relativePath: string, problem: FileProblem): ReadFile {
+  return { ok: false, path: shown(root, relativePath), relativePath, problem };
+}
+
+function shown(root: ShownRoot, relativePath: string): string {
+  return pathIn(root.shown, relativePath).replaceAll('\\', '/') || '.';
+}
