@@ -1,4 +1,3 @@
-import { readFileSync, renameSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { committedRegistry, git } from '../git-repository.ts';
@@ -209,8 +208,7 @@ describe('diff cannot run', () => {
 describe('the comment for a pull request', () => {
   it('is as in the golden file', async () => {
     const { out } = await runCommand(changedRegistry().cwd, ['diff', 'main', '--format', 'markdown']);
-    const golden = new URL('../goldens/diff-comment.md', import.meta.url);
-    expect(out).toBe(readFileSync(golden, 'utf8'));
+    await expect(out).toMatchFileSnapshot('../goldens/diff-comment.md');
   });
 
   it('shows what profiles say as text', async () => {

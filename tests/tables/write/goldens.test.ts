@@ -44,7 +44,7 @@ describe('the golden tables', () => {
   it.each(names)('%s is written again byte for byte', async (name) => {
     const { cwd } = sampleRegistry();
     await runCommand(cwd, args);
-    expect(madeIn(cwd)[name]).toBe(readFileSync(join(goldens, name), 'utf8'));
+    await expect(madeIn(cwd)[name]).toMatchFileSnapshot(join(goldens, name));
   });
 
   it.each([
