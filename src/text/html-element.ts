@@ -1,4 +1,4 @@
-import { printable } from './printable.ts';
+import { oneLine } from './one-line.ts';
 import { xmlAttribute, xmlContent } from './xml-text.ts';
 
 /** Finished HTML. Whatever else goes into an element is text, and is escaped. */
@@ -30,13 +30,9 @@ export function element(
 }
 
 function escaped(text: string): string {
-  return xmlContent(shown(text));
+  return xmlContent(oneLine(text));
 }
 
 function attribute([name, value]: readonly [string, string | number | undefined]): string {
-  return value === undefined ? '' : ` ${name}="${xmlAttribute(shown(String(value)))}"`;
-}
-
-function shown(text: string): string {
-  return printable(text.replace(/\s+/g, ' '));
+  return value === undefined ? '' : ` ${name}="${xmlAttribute(oneLine(String(value)))}"`;
 }

@@ -25,10 +25,15 @@ export function markdownList(items: readonly string[]): string {
  * A table that also lines up as plain text. Whatever its cells say is shown as text; headings are taken as they are.
  */
 export function markdownTable(columns: readonly GridColumn[], rows: readonly (readonly string[])[]): string {
-  const [head = [], ...body] = alignedCells(
+  return alignedTable(
     columns,
     rows.map((row) => row.map(escapeMarkdown)),
   );
+}
+
+/** A table of cells that are Markdown already, and that also lines up as plain text. */
+export function alignedTable(columns: readonly GridColumn[], rows: readonly (readonly string[])[]): string {
+  const [head = [], ...body] = alignedCells(columns, rows);
   const rule = head.map((text, index) => {
     const isRight = columns[index]?.align === 'right';
     const dashes = '-'.repeat(Math.max(3, text.length) - (isRight ? 1 : 0));

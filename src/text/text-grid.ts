@@ -11,12 +11,19 @@ export function alignedCells(
   columns: readonly GridColumn[],
   rows: readonly (readonly string[])[],
 ): string[][] {
-  const widths = columns.map(({ heading }, index) =>
-    Math.max(stringWidth(heading), ...rows.map((row) => stringWidth(row[index] ?? ''))),
-  );
+  const cells = [columns.map(({ heading }) => heading), ...rows];
+  const widths = columnWidths(cells);
   const pad = (text: string, index: number) => {
     const filler = ' '.repeat(Math.max(0, (widths[index] ?? 0) - stringWidth(text)));
     return columns[index]?.align === 'right' ? filler + text : text + filler;
   };
-  return [columns.map(({ heading }) => heading), ...rows].map((row) => row.map(pad));
+  return cells.map((row) => row.map(pad));
+}
+
+/** The width of each column: that of its widest cell. */
+export function columnWidths(rows: readonly (readonly string[])[]): number[] {
+  const columns = Math.max(0, ...rows.map((row) => row.length));
+  return Array.from({ length: columns }, (_, index) =>
+    Math.max(...rows.map((row) => stringWidth(row[index] ?? ''))),
+  );
 }
