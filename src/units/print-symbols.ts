@@ -31,16 +31,32 @@ export function printSymbols(code: string): readonly string[] {
 }
 
 /** How print writes a UCUM code where it differs by more than exponents and strokes. */
-const inPrint: Readonly<Record<string, string>> = {
+const wholeCodes: Readonly<Record<string, string>> = {
   Cel: '°C',
   deg: '°',
   'dB[SPL]{A}': 'dB(A)',
+  'dB[SPL]': 'dB(SPL)',
   '{count}': '',
   '1': '',
 };
 
-/** The unit of a UCUM code as figures print it: `mm³/s` for `mm3/s`, `J/(g·K)` for `J/g/K`, nothing for a count. */
+/** The same for the parts of a code; standard gravity is printed with an index, since g is the gram. */
+const codeParts: readonly (readonly [part: RegExp, printed: string])[] = [
+  [/\[degF\]/g, '°F'],
+  [/\[sin_i\]/g, 'in2'],
+  [/\[cin_i\]/g, 'in3'],
+  [/\[cft_i\]/g, 'ft3'],
+  [/\[ppth\]/g, '‰'],
+  [/\[g\]/g, 'gₙ'],
+  [/\[([a-z]+?)(?:_i|_av)?\]/g, '$1'],
+  [/^um/, '\u00b5m'],
+];
+
+/** The unit of a UCUM code as print writes it: `mm³/s` for `mm3/s`, `J/(g·K)` for `J/g/K`, nothing for a count. */
 export function printedUnit(code: string): string {
   const [oneStroke = code] = withOneStroke(code);
-  return inPrint[code] ?? raised(oneStroke).replace(/^um/, '\u00b5m');
+  return (
+    wholeCodes[code] ??
+    raised(codeParts.reduce((text, [part, printed]) => text.replace(part, printed), oneStroke))
+  );
 }

@@ -21,11 +21,6 @@ export const flagText: Readonly<Record<RowFlag, string>> = {
   capped: 'what limits the speed rests on less than the policy asks for, so that only a share of it is used',
 };
 
-/** A sentence with the units of its numbers as print writes them: `245 °C` for `245 Cel`. */
-export function inPrint(sentence: string): string {
-  return sentence.replace(/(?<=\d )(?:Cel|mm3\/s|mm\/s2)(?![\w/-])/g, (unit) => printedUnit(unit));
-}
-
 /** A number with its unit as print writes it: `230 °C`. */
 export function withUnit(value: number, unit: string): string {
   const printed = printedUnit(unit);

@@ -1,9 +1,9 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
 import { element, type Markup } from '../../text/html-element.ts';
+import { inPrint } from '../../units/in-print.ts';
 import { htmlPage } from '../card/html-page.ts';
 import { captionedTable, cell, headingRow, rowHeading } from '../card/html-table.ts';
 import type { OmittedPairing, TabledPairing, TableIndex } from './table-index.ts';
-import { inPrint } from './words.ts';
 
 /** The index as an HTML page that links every file of every table, and says why other pairings have none. */
 export function writeIndexHtml({ tabled, omitted }: TableIndex): string {
