@@ -26,9 +26,12 @@ ${imports.join('\n')}
 import type { RuleFile } from '../engine/rule.ts';
 
 /** Every rule by its code. */
-export const ruleFiles: Readonly<Record<string, RuleFile>> = {
+export const ruleFiles = {
 ${entries.join('\n')}
-};
+} satisfies Readonly<Record<string, RuleFile>>;
+
+/** Every code that a finding of \`check\` can carry. */
+export type RuleCode = keyof typeof ruleFiles;
 `;
 }
 

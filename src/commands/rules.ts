@@ -2,7 +2,7 @@ import { Command, Option } from 'commander';
 import { jsonRules } from '../report/rules/json-rules.ts';
 import { ruleList } from '../report/rules/rule-list.ts';
 import { rulePage } from '../report/rules/rule-page.ts';
-import { documentedRules, rulesByClass } from '../rules/engine/documented-rules.ts';
+import { rules, rulesByClass } from '../rules/engine/rules.ts';
 import { nearestWord } from '../text/nearest-word.ts';
 import { quote } from '../text/quote.ts';
 import type { CliContext } from './cli-context.ts';
@@ -40,14 +40,14 @@ Exit status: 0 printed, 2 there is no such rule.`,
         const listed = new Map(classes);
         return out(format === 'json' ? jsonRules([...listed.values()].flat()) : ruleList(listed, colour));
       }
-      const rule = documentedRules.find((documented) => documented.code === code);
+      const rule = rules.find((documented) => documented.code === code);
       if (rule === undefined) return exit.cannotRun(...unknownRule(code));
       out(format === 'json' ? jsonRules([rule]) : rulePage(rule));
     });
 }
 
 function unknownRule(code = ''): [reason: string, help: string] {
-  const codes = documentedRules.map((rule) => rule.code);
+  const codes = rules.map((rule) => rule.code);
   const nearest = nearestWord(code, codes) ?? codes.find((known) => known.includes(code)) ?? null;
   return [
     `There is no rule "${quote(code)}".`,

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { loadRegistry } from '../../src/host/load-registry.ts';
 import type { Finding } from '../../src/registry/finding.ts';
 import { checkRegistry } from '../../src/rules/engine/check-registry.ts';
-import { documentedRules } from '../../src/rules/engine/documented-rules.ts';
+import { rules } from '../../src/rules/engine/rules.ts';
 import { exampleRegistry } from '../example-registry.ts';
 import { testDay } from '../run-command.ts';
 
@@ -20,9 +20,7 @@ function placesOf([finding]: readonly Finding[]): string {
   return `{"file": "${file.replace(/^profiles\//, '')}", "line": ${line}, "column": ${column}}\n`;
 }
 
-const examples = documentedRules.flatMap(({ code, example }) =>
-  example === undefined ? [] : [{ code, example }],
-);
+const examples = rules.flatMap(({ code, example }) => (example === undefined ? [] : [{ code, example }]));
 
 describe.each(examples)('the documented example of $code', ({ code, example }) => {
   test('raises this finding and no other', async () => {
@@ -46,18 +44,18 @@ describe.each(examples)('the documented example of $code', ({ code, example }) =
 });
 
 test('every rule that judges readable profiles has an example', () => {
-  const without = documentedRules.filter(({ example }) => example === undefined).map(({ code }) => code);
+  const without = rules.filter(({ example }) => example === undefined).map(({ code }) => code);
   expect(without.filter((code) => !/^(?:file|syntax)\//.test(code))).toEqual([]);
 });
 
 describe('every rule', () => {
   test('has a code of its own, in the form CLASS/NAME', () => {
-    const codes = documentedRules.map(({ code }) => code);
+    const codes = rules.map(({ code }) => code);
     expect(new Set(codes).size).toBe(codes.length);
     expect(codes.filter((code) => !/^[a-z]+\/[a-z]+(?:-[a-z]+)*$/.test(code))).toEqual([]);
   });
 
-  test.each(documentedRules.map((rule) => [rule.code, rule] as const))(
+  test.each(rules.map((rule) => [rule.code, rule] as const))(
     '%s says what, why and where from',
     (_, rule) => {
       for (const text of [rule.statement, rule.rationale, rule.source]) expect(text.trim()).toBe(text);
@@ -68,7 +66,7 @@ describe('every rule', () => {
   );
 
   test('says something that no other says', () => {
-    const statements = documentedRules.map(({ statement }) => statement);
+    const statements = rules.map(({ statement }) => statement);
     expect(new Set(statements).size).toBe(statements.length);
   });
 });

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { documentedRules } from '../../src/rules/engine/documented-rules.ts';
+import { rules } from '../../src/rules/engine/rules.ts';
 import { checked } from '../run-command.ts';
 import { sampleRegistry } from '../sample-registry.ts';
 
@@ -35,7 +35,7 @@ async function findingsWith(folder: string) {
 
 describe.each(codes)('%s', (code) => {
   it('is a rule, and has examples of both kinds', () => {
-    expect(documentedRules.map((rule) => rule.code)).toContain(code);
+    expect(rules.map((rule) => rule.code)).toContain(code);
     expect(examplesOf(code, 'valid')).not.toEqual([]);
     expect(examplesOf(code, 'invalid')).not.toEqual([]);
   });
@@ -58,6 +58,6 @@ describe.each(codes)('%s', (code) => {
 });
 
 it('has a folder for every rule whose page shows an example', () => {
-  const shown = documentedRules.filter(({ example }) => example !== undefined);
+  const shown = rules.filter(({ example }) => example !== undefined);
   expect(shown.map(({ code }) => code).filter((code) => !codes.includes(code))).toEqual([]);
 });

@@ -1,5 +1,5 @@
 import { compareText, type Finding } from '../../registry/finding.ts';
-import { documentedRules } from '../../rules/engine/documented-rules.ts';
+import { rules } from '../../rules/engine/rules.ts';
 import { sha256Of } from '../../text/sha256.ts';
 import { documentationAddress, rulePageAddress } from '../rules/rule-address.ts';
 
@@ -26,7 +26,7 @@ export function sarifReport(findings: readonly Finding[], version: string): stri
 }
 
 function descriptor(code: string) {
-  const rule = documentedRules.find((documented) => documented.code === code);
+  const rule = rules.find((documented) => documented.code === code);
   const address = { id: code, helpUri: rulePageAddress(code) };
   if (rule === undefined) return address;
   return {

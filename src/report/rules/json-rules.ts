@@ -1,14 +1,14 @@
-import type { ReadingRuleText } from '../../rules/engine/rule.ts';
+import type { Rule } from '../../rules/engine/rule.ts';
 
 /** Version of the form of the JSON rules, see `schema/output/rules.schema.json`. */
 const rulesFormat = 'meltbounds-rules/1';
 
 /** Rules for programs: the keys of each always all present, null where there is nothing to say. */
-export function jsonRules(rules: readonly ReadingRuleText[]): string {
+export function jsonRules(rules: readonly Rule[]): string {
   return `${JSON.stringify({ format: rulesFormat, rules: rules.map(described) }, null, 2)}\n`;
 }
 
-function described({ code, severity, statement, rationale, formula, source, example }: ReadingRuleText) {
+function described({ code, severity, statement, rationale, formula, source, example }: Rule) {
   return {
     code,
     severity,

@@ -1,8 +1,8 @@
 import { createColors } from 'picocolors';
-import type { ReadingRuleText } from '../../rules/engine/rule.ts';
+import type { Rule } from '../../rules/engine/rule.ts';
 
 /** All rules for people: a heading a class, then code, severity and statement in columns. */
-export function ruleList(classes: ReadonlyMap<string, readonly ReadingRuleText[]>, colour: boolean): string {
+export function ruleList(classes: ReadonlyMap<string, readonly Rule[]>, colour: boolean): string {
   const colours = createColors(colour);
   const width = Math.max(...[...classes.values()].flat().map(({ code }) => code.length));
   const sections = [...classes].map(([name, rules]) => {

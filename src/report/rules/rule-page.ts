@@ -1,9 +1,9 @@
 import { kindFolders } from '../../registry/kind.ts';
-import type { ReadingRuleText, RuleExample } from '../../rules/engine/rule.ts';
+import type { Rule, RuleExample } from '../../rules/engine/rule.ts';
 import { rulePageName } from './rule-address.ts';
 
 /** Everything that is said about a rule, as Markdown: the page of the documentation and the answer on the terminal. */
-export function rulePage(rule: ReadingRuleText): string {
+export function rulePage(rule: Rule): string {
   const { code, severity, statement, rationale, formula, source, example } = rule;
   const parts = [
     `# ${code}`,
@@ -29,7 +29,7 @@ function fenced(text: string, language: string): string {
 }
 
 /** The list of all rules, as Markdown, with links to their pages. */
-export function ruleIndex(classes: ReadonlyMap<string, readonly ReadingRuleText[]>): string {
+export function ruleIndex(classes: ReadonlyMap<string, readonly Rule[]>): string {
   const sections = [...classes].map(([name, rules]) => {
     const rows = rules.map(
       ({ code, severity, statement }) =>

@@ -6,10 +6,8 @@ import { isObject } from '../../registry/shape.ts';
 import type { SourceText } from '../../registry/source-text.ts';
 import { nearestWord } from '../../text/nearest-word.ts';
 import { quote } from '../../text/quote.ts';
-import { acknowledgementRules } from './acknowledgement-rules.ts';
-import { documentedRules } from './documented-rules.ts';
-import type { Coded, RuleText } from './rule.ts';
-import { rules } from './rules.ts';
+import type { RuleCode } from '../generated/rule-files.ts';
+import { judgingRules, ruleOf, rules } from './rules.ts';
 
 /** A finding of a rule with the document that was judged, which may be another one than that of its place. */
 export interface JudgedFinding {
@@ -72,23 +70,24 @@ function accepts({ rule, at }: Acknowledged, finding: Finding): boolean {
 }
 
 function faultOf(entry: Acknowledged, document: ReadDocument, options: AcknowledgeOptions): Finding | null {
-  if (!documentedRules.some(({ code }) => code === entry.rule)) {
-    return placed(acknowledgementRules.unknownRule, unknownRule(entry), document);
+  if (!rules.some(({ code }) => code === entry.rule)) {
+    return placed('acknowledgement/unknown-rule', unknownRule(entry), document);
   }
-  if (entry.until < options.today) return placed(acknowledgementRules.expired, expired(entry), document);
+  if (entry.until < options.today) return placed('acknowledgement/expired', expired(entry), document);
   return options.misread.has(document.source.path)
     ? null
-    : placed(acknowledgementRules.unused, unused(entry), document);
+    : placed('acknowledgement/unused', unused(entry), document);
 }
 
-function placed({ code, severity, source }: Coded<RuleText>, hit: Hit, document: ReadDocument): Finding {
+function placed(code: RuleCode, hit: Hit, document: ReadDocument): Finding {
+  const { severity, source } = ruleOf(code);
   return placeHit({ source, ...hit }, document.source, document.yaml, code, severity);
 }
 
 function unknownRule({ index, rule }: Acknowledged): Hit {
   const nearest = nearestWord(
     rule,
-    rules.map(({ code }) => code),
+    judgingRules.map(({ code }) => code),
   );
   return {
     path: ['acknowledged', index, 'rule'],
@@ -111,7 +110,7 @@ function expired({ index, rule, until }: Acknowledged): Hit {
 
 function unused({ index, rule, at }: Acknowledged): Hit {
   const hit = { path: ['acknowledged', index], part: 'value', found: quote(rule) } as const;
-  if (rules.some(({ code }) => code === rule)) {
+  if (judgingRules.some(({ code }) => code === rule)) {
     const place = at === '' ? 'anywhere in this profile' : `at ${quote(at)}`;
     return {
       ...hit,

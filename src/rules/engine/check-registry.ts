@@ -9,7 +9,7 @@ import { acknowledge, type JudgedFinding } from './acknowledge.ts';
 import { additionHits } from './addition-hits.ts';
 import { capFindings } from './cap-findings.ts';
 import type { Coded, ProfileRule, Rule, RuleContext } from './rule.ts';
-import { rules } from './rules.ts';
+import { judgingRules } from './rules.ts';
 
 /** What a check needs to know besides the registry. */
 export interface CheckOptions {
@@ -32,7 +32,7 @@ export function checkRegistry(
     today,
     reduce: reducingOnce(loaded.registry, reduce),
   };
-  const found = rules.flatMap((rule) =>
+  const found = judgingRules.flatMap((rule) =>
     rule.judges === 'document'
       ? loaded.registry.documents.flatMap((document) => placed(rule, document, rule.check(document, context)))
       : loaded.registry.profiles.flatMap((profile) => judged(rule, profile, context)),

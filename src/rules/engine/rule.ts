@@ -33,32 +33,41 @@ export interface RuleText {
   readonly source: string;
   /** The formula that the rule holds values against, with its symbols named. */
   readonly formula?: string;
-  readonly example: RuleExample;
+  /** Missing only where no profile can show a breach, such as a file that cannot be read. */
+  readonly example?: RuleExample;
 }
-
-/** What the documentation shows of a rule whose breach reading the files reveals; not every one fits in a profile. */
-export type ReadingRuleText = Coded<Omit<RuleText, 'example'> & { readonly example?: RuleExample }>;
-
-/** The same without its code, under which it stands in a table, and its severity: every breach of form is an error. */
-export type ReadingText = Omit<ReadingRuleText, 'code' | 'severity'>;
 
 /** Judges any document that could be read, even where its content does not fit the schema. */
 export interface DocumentRule extends RuleText {
   readonly judges: 'document';
+  readonly example: RuleExample;
   readonly check: (document: ReadDocument, context: RuleContext) => Iterable<Hit>;
 }
 
 /** Judges profiles whose content fits the schema, in canonical units. */
 export interface ProfileRule extends RuleText {
   readonly judges: 'profile';
+  readonly example: RuleExample;
   readonly check: (profile: AnyProfile, context: RuleContext) => Iterable<Hit>;
 }
 
+/** Explains an error of form; reading the files finds it (`registry/`), or the count of findings in a file does. */
+export interface FormRule extends RuleText {
+  readonly judges: 'form';
+  readonly severity: 'error';
+}
+
+/** Explains what is wrong with an acknowledgement; `acknowledge.ts` finds it. */
+export interface AcknowledgementRule extends RuleText {
+  readonly judges: 'acknowledgement';
+  readonly example: RuleExample;
+}
+
 /** What a file of a class of rules exports as `rule`: what must hold, why, by which source, and how a breach is seen. */
-export type RuleFile = DocumentRule | ProfileRule;
+export type RuleFile = DocumentRule | ProfileRule | FormRule | AcknowledgementRule;
 
 /** A rule with its code, `CLASS/NAME`, which is the path of its file below `src/rules/` and stable over releases. */
 export type Coded<T> = T & { readonly code: string };
 
 /** One rule of the list. */
-export type Rule = Coded<DocumentRule> | Coded<ProfileRule>;
+export type Rule = Coded<RuleFile>;

@@ -1,4 +1,7 @@
 // Generated from the files of src/rules by `npm run generate`; do not edit.
+import { rule as acknowledgementExpired } from '../acknowledgement/expired.ts';
+import { rule as acknowledgementUnknownRule } from '../acknowledgement/unknown-rule.ts';
+import { rule as acknowledgementUnused } from '../acknowledgement/unused.ts';
 import { rule as consistencyAbrasiveFiller } from '../consistency/abrasive-filler.ts';
 import { rule as consistencyBeadShape } from '../consistency/bead-shape.ts';
 import { rule as consistencyBeadsApart } from '../consistency/beads-apart.ts';
@@ -56,6 +59,12 @@ import { rule as evidenceUnreducible } from '../evidence/unreducible.ts';
 import { rule as evidenceUnsupported } from '../evidence/unsupported.ts';
 import { rule as evidenceValueAboveInterval } from '../evidence/value-above-interval.ts';
 import { rule as evidenceWideInterval } from '../evidence/wide-interval.ts';
+import { rule as fileEncoding } from '../file/encoding.ts';
+import { rule as fileLink } from '../file/link.ts';
+import { rule as fileManyFindings } from '../file/many-findings.ts';
+import { rule as fileTooDeep } from '../file/too-deep.ts';
+import { rule as fileTooLarge } from '../file/too-large.ts';
+import { rule as fileUnreadable } from '../file/unreadable.ts';
 import { rule as identityDuplicateId } from '../identity/duplicate-id.ts';
 import { rule as identityIdPath } from '../identity/id-path.ts';
 import { rule as identityNearDuplicate } from '../identity/near-duplicate.ts';
@@ -98,12 +107,39 @@ import { rule as safetySoundAction } from '../safety/sound-action.ts';
 import { rule as safetySoundStatement } from '../safety/sound-statement.ts';
 import { rule as safetyUnsensedChamber } from '../safety/unsensed-chamber.ts';
 import { rule as safetyVentilation } from '../safety/ventilation.ts';
+import { rule as shapeDateForm } from '../shape/date-form.ts';
+import { rule as shapeMissingKey } from '../shape/missing-key.ts';
+import { rule as shapeNotAChoice } from '../shape/not-a-choice.ts';
+import { rule as shapeSize } from '../shape/size.ts';
+import { rule as shapeTextForm } from '../shape/text-form.ts';
+import { rule as shapeUnknownKey } from '../shape/unknown-key.ts';
+import { rule as shapeWrongType } from '../shape/wrong-type.ts';
 import { rule as styleKeyOrder } from '../style/key-order.ts';
 import { rule as styleUnitSpelling } from '../style/unit-spelling.ts';
+import { rule as syntaxAlias } from '../syntax/alias.ts';
+import { rule as syntaxDepth } from '../syntax/depth.ts';
+import { rule as syntaxDuplicateKey } from '../syntax/duplicate-key.ts';
+import { rule as syntaxEmpty } from '../syntax/empty.ts';
+import { rule as syntaxYaml } from '../syntax/yaml.ts';
+import { rule as unitsBareNumber } from '../units/bare-number.ts';
+import { rule as unitsBelowAbsoluteZero } from '../units/below-absolute-zero.ts';
+import { rule as unitsEndlessNumber } from '../units/endless-number.ts';
+import { rule as unitsMissingUnit } from '../units/missing-unit.ts';
+import { rule as unitsNotANumber } from '../units/not-a-number.ts';
+import { rule as unitsNotText } from '../units/not-text.ts';
+import { rule as unitsNumberForm } from '../units/number-form.ts';
+import { rule as unitsRangeExpected } from '../units/range-expected.ts';
+import { rule as unitsRangeReversed } from '../units/range-reversed.ts';
+import { rule as unitsSingleExpected } from '../units/single-expected.ts';
+import { rule as unitsUnknownUnit } from '../units/unknown-unit.ts';
+import { rule as unitsWrongDimension } from '../units/wrong-dimension.ts';
 import type { RuleFile } from '../engine/rule.ts';
 
 /** Every rule by its code. */
-export const ruleFiles: Readonly<Record<string, RuleFile>> = {
+export const ruleFiles = {
+  'acknowledgement/expired': acknowledgementExpired,
+  'acknowledgement/unknown-rule': acknowledgementUnknownRule,
+  'acknowledgement/unused': acknowledgementUnused,
   'consistency/abrasive-filler': consistencyAbrasiveFiller,
   'consistency/bead-shape': consistencyBeadShape,
   'consistency/beads-apart': consistencyBeadsApart,
@@ -161,6 +197,12 @@ export const ruleFiles: Readonly<Record<string, RuleFile>> = {
   'evidence/unsupported': evidenceUnsupported,
   'evidence/value-above-interval': evidenceValueAboveInterval,
   'evidence/wide-interval': evidenceWideInterval,
+  'file/encoding': fileEncoding,
+  'file/link': fileLink,
+  'file/many-findings': fileManyFindings,
+  'file/too-deep': fileTooDeep,
+  'file/too-large': fileTooLarge,
+  'file/unreadable': fileUnreadable,
   'identity/duplicate-id': identityDuplicateId,
   'identity/id-path': identityIdPath,
   'identity/near-duplicate': identityNearDuplicate,
@@ -203,6 +245,33 @@ export const ruleFiles: Readonly<Record<string, RuleFile>> = {
   'safety/sound-statement': safetySoundStatement,
   'safety/unsensed-chamber': safetyUnsensedChamber,
   'safety/ventilation': safetyVentilation,
+  'shape/date-form': shapeDateForm,
+  'shape/missing-key': shapeMissingKey,
+  'shape/not-a-choice': shapeNotAChoice,
+  'shape/size': shapeSize,
+  'shape/text-form': shapeTextForm,
+  'shape/unknown-key': shapeUnknownKey,
+  'shape/wrong-type': shapeWrongType,
   'style/key-order': styleKeyOrder,
   'style/unit-spelling': styleUnitSpelling,
-};
+  'syntax/alias': syntaxAlias,
+  'syntax/depth': syntaxDepth,
+  'syntax/duplicate-key': syntaxDuplicateKey,
+  'syntax/empty': syntaxEmpty,
+  'syntax/yaml': syntaxYaml,
+  'units/bare-number': unitsBareNumber,
+  'units/below-absolute-zero': unitsBelowAbsoluteZero,
+  'units/endless-number': unitsEndlessNumber,
+  'units/missing-unit': unitsMissingUnit,
+  'units/not-a-number': unitsNotANumber,
+  'units/not-text': unitsNotText,
+  'units/number-form': unitsNumberForm,
+  'units/range-expected': unitsRangeExpected,
+  'units/range-reversed': unitsRangeReversed,
+  'units/single-expected': unitsSingleExpected,
+  'units/unknown-unit': unitsUnknownUnit,
+  'units/wrong-dimension': unitsWrongDimension,
+} satisfies Readonly<Record<string, RuleFile>>;
+
+/** Every code that a finding of `check` can carry. */
+export type RuleCode = keyof typeof ruleFiles;

@@ -1,0 +1,24 @@
+import type { AcknowledgementRule } from '../engine/rule.ts';
+
+export const rule: AcknowledgementRule = {
+  judges: 'acknowledgement',
+  severity: 'warning',
+  statement: 'An acknowledgement holds up to and including its date.',
+  rationale: 'A value that was accepted for a while is to be measured again; what it hid is found again.',
+  source: 'Format of the registry: `until` is the last day of an acknowledgement.',
+  example: {
+    kind: 'filament',
+    bad: `
+acknowledged:
+  - {rule: evidence/unsupported, at: /density, reason: A second scale shows less deficit, until: 2026-01-31}`,
+    good: `
+meltFlow:
+  - value: 24 mm3/s
+    basis: measured
+    evidence: wren-clover-petg-245
+    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}
+    date: 2026-02-12
+acknowledged:
+  - {rule: evidence/unsupported, at: /meltFlow/0, reason: A second scale shows less deficit, until: 2027-01-31}`,
+  },
+};

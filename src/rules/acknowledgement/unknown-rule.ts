@@ -1,0 +1,24 @@
+import type { AcknowledgementRule } from '../engine/rule.ts';
+
+export const rule: AcknowledgementRule = {
+  judges: 'acknowledgement',
+  severity: 'error',
+  statement: 'An acknowledgement names a rule that there is.',
+  rationale: 'A misspelled code accepts nothing, and the reader believes that it does.',
+  source: 'Format of the registry: codes of rules never change their meaning.',
+  example: {
+    kind: 'filament',
+    bad: `
+acknowledged:
+  - {rule: evidence/unsuported, at: /density, reason: A second scale shows less deficit, until: 2027-01-31}`,
+    good: `
+meltFlow:
+  - value: 24 mm3/s
+    basis: measured
+    evidence: wren-clover-petg-245
+    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}
+    date: 2026-02-12
+acknowledged:
+  - {rule: evidence/unsupported, at: /meltFlow/0, reason: A second scale shows less deficit, until: 2027-01-31}`,
+  },
+};

@@ -1,0 +1,9 @@
+import type { FormRule } from '../engine/rule.ts';
+
+export const rule: FormRule = {
+  judges: 'form',
+  severity: 'error',
+  statement: 'Folders are nested no deeper than a kind of profile needs.',
+  rationale: 'What stands deeper belongs to no kind, and is a slip of moving files.',
+  source: 'Format of the registry: KIND/MAKER/NAME.yaml, trials/YEAR/ID.yaml.',
+};

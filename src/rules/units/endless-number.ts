@@ -1,0 +1,18 @@
+import type { FormRule } from '../engine/rule.ts';
+
+export const rule: FormRule = {
+  judges: 'form',
+  severity: 'error',
+  statement: 'A number has no more than 15 significant digits.',
+  rationale: 'More digits than any instrument shows are the result of a division that was pasted.',
+  source: 'IEEE 754-2019: 15 decimal digits survive the way into binary64 and back. JCGM 100:2008, 7.2.6.',
+  example: {
+    kind: 'machine',
+    bad: `
+topSpeed:
+  - {value: 333.3333333333333333 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
+    good: `
+topSpeed:
+  - {value: 333 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
+  },
+};

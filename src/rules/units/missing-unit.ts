@@ -1,0 +1,19 @@
+import type { FormRule } from '../engine/rule.ts';
+
+export const rule: FormRule = {
+  judges: 'form',
+  severity: 'error',
+  statement: 'The number of a quantity is followed by a unit.',
+  rationale: 'Nobody can tell whether 500 was meant in mm/s or mm/min, and the machine runs either.',
+  source:
+    'The Unified Code for Units of Measure (UCUM), case-sensitive codes; BIPM, The International System of Units, 9th edition, 2.1: value = number times unit',
+  example: {
+    kind: 'machine',
+    bad: `
+topSpeed:
+  - {value: "500", basis: claimed, source: plumstead-wren-sheet}`,
+    good: `
+topSpeed:
+  - {value: 500 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
+  },
+};

@@ -1,0 +1,18 @@
+import type { FormRule } from '../engine/rule.ts';
+
+export const rule: FormRule = {
+  judges: 'form',
+  severity: 'error',
+  statement: 'A quantity is a text, not a list, a mapping, true, false or nothing.',
+  rationale: 'What is not known is left out; an empty value would stand in its place for ever.',
+  source: 'Format of the registry: a quantity is a number, a space and a unit; schema/quantity.schema.json',
+  example: {
+    kind: 'machine',
+    bad: `
+topSpeed:
+  - {value: [500 mm/s], basis: claimed, source: plumstead-wren-sheet}`,
+    good: `
+topSpeed:
+  - {value: 500 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
+  },
+};

@@ -1,0 +1,19 @@
+import type { FormRule } from '../engine/rule.ts';
+
+export const rule: FormRule = {
+  judges: 'form',
+  severity: 'error',
+  statement: 'The lower end of a range stands first.',
+  rationale: 'Swapped ends are a slip, and the digit of one of them may be wrong as well.',
+  source: 'Format of the registry: a quantity is a number, a space and a unit; schema/quantity.schema.json',
+  formula: 'low ≤ high',
+  example: {
+    kind: 'filament',
+    bad: `
+nozzleTemperature:
+  - {value: 255..230 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+    good: `
+nozzleTemperature:
+  - {value: 230..255 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+  },
+};

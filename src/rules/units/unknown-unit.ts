@@ -1,0 +1,18 @@
+import type { FormRule } from '../engine/rule.ts';
+
+export const rule: FormRule = {
+  judges: 'form',
+  severity: 'error',
+  statement: 'A unit is one that the registry knows.',
+  rationale: 'A unit that cannot be converted cannot be compared with any limit.',
+  source: 'The Unified Code for Units of Measure (UCUM), case-sensitive codes',
+  example: {
+    kind: 'machine',
+    bad: `
+topSpeed:
+  - {value: 500 mms, basis: claimed, source: plumstead-wren-sheet}`,
+    good: `
+topSpeed:
+  - {value: 500 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
+  },
+};

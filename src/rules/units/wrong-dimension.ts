@@ -1,0 +1,18 @@
+import type { FormRule } from '../engine/rule.ts';
+
+export const rule: FormRule = {
+  judges: 'form',
+  severity: 'error',
+  statement: 'A unit measures what the key stands for.',
+  rationale: 'A flow in the place of a speed is a value in the wrong line.',
+  source: 'The Unified Code for Units of Measure (UCUM), case-sensitive codes',
+  example: {
+    kind: 'machine',
+    bad: `
+topSpeed:
+  - {value: 500 mm3/s, basis: claimed, source: plumstead-wren-sheet}`,
+    good: `
+topSpeed:
+  - {value: 500 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
+  },
+};
