@@ -34,9 +34,9 @@ it('lists one class', async () => {
   expect({ status, out }).toEqual({
     status: 0,
     out: `acknowledgement
+  acknowledgement/expired       warning  An acknowledgement holds up to and including its date.
   acknowledgement/unknown-rule  error    An acknowledgement names a rule that there is.
   acknowledgement/unused        error    An acknowledgement accepts a finding that there is.
-  acknowledgement/expired       warning  An acknowledgement holds up to and including its date.
 
 One rule in full: meltbounds rules CODE
 `,
