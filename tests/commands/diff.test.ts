@@ -1,3 +1,4 @@
+import { renameSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { committedRegistry, git } from '../git-repository.ts';
