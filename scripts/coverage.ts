@@ -2,7 +2,7 @@
  * How often the 95 % interval of a reduced flow ladder holds the true limit, over simulated ladders.
  * Usage: tsx scripts/coverage.ts [LADDERS] [SEED]
  */
-import { reduceFlowLadder } from '../src/bench/flow-ladder/flow-ladder.ts';
+import { reduceFlowLadder } from '../src/bench/flow-ladder/reduce-flow-ladder.ts';
 import type { ReducedResult } from '../src/bench/reduction.ts';
 import { quantile, sortedDraws } from '../src/statistics/coverage-interval.ts';
 import { describe } from '../src/statistics/describe.ts';

@@ -1,5 +1,5 @@
 export type { BenchProblem } from './bench/bench-problem.ts';
-export type { BenchRun, RunFact } from './bench/bench-run.ts';
+export type { BenchRun, Fact } from './bench/facts/fact.ts';
 export {
   fitLimitLine,
   type LimitLine,
@@ -22,7 +22,7 @@ export {
   reducePairing,
 } from './bench/limit-line/pairing-reduction.ts';
 export type { Method, MethodName } from './bench/method.ts';
-export { benchMethods } from './bench/methods.ts';
+export { benchMethods, methodOf } from './bench/methods.ts';
 export { reduceTrial } from './bench/reduce-trial.ts';
 export type { ReducedResult, Reduction } from './bench/reduction.ts';
 export { readBenchSheet } from './bench/sheet/bench-sheet.ts';

@@ -1,6 +1,7 @@
 import { dirname } from 'node:path';
+import { trialRun } from '../../src/bench/facts/trial-run.ts';
+import { methodOf } from '../../src/bench/methods.ts';
 import { reduceTrial } from '../../src/bench/reduce-trial.ts';
-import { trialRun } from '../../src/bench/trial-run.ts';
 import { type RegistryRoot, readRegistryFile, readRegistryFiles } from '../../src/host/registry-files.ts';
 import type { Finding } from '../../src/registry/finding.ts';
 import { validators } from '../../src/registry/generated/validators.js';
@@ -116,9 +117,10 @@ function rememberingReduce(): typeof reduceTrial {
   return (registry, id) => {
     const trial = registry.trial.get(id);
     if (trial === undefined) return reduceTrial(registry, id);
-    const { method, observations } = trial.data;
-    const run = trialRun(registry, trial);
-    const key = JSON.stringify([id, method, run, observations, digestOf(trial.attachment)]);
+    const { method, filament, observations } = trial.data;
+    const run = trialRun(registry, trial, methodOf(method).facts);
+    const isKnown = registry.filament.has(filament);
+    const key = JSON.stringify([id, method, isKnown, run, observations, digestOf(trial.attachment)]);
     const reduced = known.get(key) ?? reduceTrial(registry, id);
     known.set(key, reduced);
     return reduced;

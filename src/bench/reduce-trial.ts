@@ -1,13 +1,14 @@
 import type { Profile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
+import { isObject } from '../registry/shape.ts';
 import { failure, type Result } from '../result.ts';
 import type { BenchProblem } from './bench-problem.ts';
-import { type BenchRun, factTexts } from './bench-run.ts';
-import type { Method, TrialKey } from './method.ts';
-import { benchMethods } from './methods.ts';
+import type { BenchRun } from './facts/fact.ts';
+import { trialRun } from './facts/trial-run.ts';
+import type { Method } from './method.ts';
+import { methodOf } from './methods.ts';
 import type { Reduction } from './reduction.ts';
 import { trialObservations } from './sheet/trial-observations.ts';
-import { trialRun } from './trial-run.ts';
 
 /**
  * Reduces a trial of a registry to its results, all in canonical units. The same trial gives the same result on every
@@ -25,41 +26,38 @@ export function reduceTrial(registry: Registry, trialId: string): Result<Reducti
       },
     ]);
   }
-  const method = benchMethods[trial.data.method];
-  const run = trialRun(registry, trial);
+  const method = methodOf(trial.data.method);
+  const run = trialRun(registry, trial, method.facts);
   const missing = [...missingKeys(trial, method), ...missingFacts(registry, trial, method, run)];
   if (missing.length > 0) return failure(missing);
   const observations = trialObservations(trial, method);
   return observations.ok ? method.reduce(observations.value, run) : observations;
 }
 
-const keyExamples: Readonly<Record<TrialKey, string>> = {
-  machine: 'machine: brackwater/lantern',
-  nozzle: 'nozzle: hs-0.6',
-  nozzleTemperature: 'conditions: {nozzleTemperature: 230 Cel}',
-  dryingTemperature: 'conditions: {dryingTemperature: 50 Cel}',
-  job: 'job: mask-rack',
-};
-
-function missingKeys({ data }: Profile<'trial'>, { method, names }: Method): BenchProblem[] {
-  const given = { ...data.conditions, machine: data.machine, nozzle: data.nozzle, job: data.job };
-  return names
-    .filter((name) => given[name] === undefined)
-    .map((name) => ({
+function missingKeys({ data }: Profile<'trial'>, { method, requiredKeys }: Method): BenchProblem[] {
+  return requiredKeys
+    .filter(({ path }) => valueAt(data, path) === undefined)
+    .map(({ name, example }) => ({
       code: 'missingKey',
       message: `a ${method} needs \`${name}\``,
-      help: `add it to the trial, for instance: ${keyExamples[name]}`,
+      help: `add it to the trial, for instance: ${example}`,
     }));
+}
+
+function valueAt(data: unknown, path: readonly string[]): unknown {
+  return path.reduce<unknown>((value, key) => (isObject(value) ? value[key] : undefined), data);
 }
 
 function missingFacts(
   registry: Registry,
   { data }: Profile<'trial'>,
-  { method, needs }: Method,
+  { method, facts, requiredFacts }: Method,
   run: BenchRun,
 ): BenchProblem[] {
-  const missing = needs.filter((fact) => run[fact] === undefined);
-  const ofFilament = missing.some((fact) => fact === 'filamentDiameter' || fact === 'density');
+  const missing = requiredFacts
+    .filter((name) => run[name] === undefined)
+    .flatMap((name) => facts[name] ?? []);
+  const ofFilament = missing.some(({ statedIn }) => statedIn === 'filament');
   if (ofFilament || !registry.filament.has(data.filament)) {
     return [
       {
@@ -69,12 +67,9 @@ function missingFacts(
       },
     ];
   }
-  return missing.map((fact) => {
-    const { what, place, example } = factTexts[fact];
-    return {
-      code: 'missingFact',
-      message: `a ${method} needs \`${place}\`: ${what}`,
-      help: `add it to the trial, such as ${example}`,
-    };
-  });
+  return missing.map(({ what, place, example }) => ({
+    code: 'missingFact',
+    message: `a ${method} needs \`${place}\`: ${what}`,
+    help: `add it to the trial, such as ${example}`,
+  }));
 }

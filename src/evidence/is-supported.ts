@@ -1,4 +1,4 @@
-import { statedRounding } from '../bench/stated-digits.ts';
+import { statedRounding } from '../bench/adopt/stated-digits.ts';
 import { restsOnTrial } from '../knowledge/rests-on-trial.ts';
 import type { Statement } from '../registry/generated/documents.ts';
 import type { EvidenceContext } from './evidence-context.ts';

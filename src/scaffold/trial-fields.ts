@@ -1,19 +1,10 @@
-import type { Method, TrialKey } from '../bench/method.ts';
+import type { Method } from '../bench/method.ts';
 import { dimensionInfo } from '../units/dimension.ts';
 import type { Field } from './field.ts';
 
-/** Where a trial names what a method must know: at the root, or among its conditions. */
-const waysOfKeys: Readonly<Record<TrialKey, readonly string[]>> = {
-  machine: ['machine'],
-  nozzle: ['nozzle'],
-  job: ['job'],
-  nozzleTemperature: ['conditions', 'nozzleTemperature'],
-  dryingTemperature: ['conditions', 'dryingTemperature'],
-};
-
 /** The fields of a trial of one method: what it must name is mandatory, and its readings have its columns only. */
 export function trialFields(fields: readonly Field[], method: Method): readonly Field[] {
-  const demanded = method.names.reduce((known, key) => withMandatory(known, waysOfKeys[key]), fields);
+  const demanded = method.requiredKeys.reduce((known, { path }) => withMandatory(known, path), fields);
   return demanded.map((field) => (field.key === 'observations' ? withColumns(field, method) : field));
 }
 

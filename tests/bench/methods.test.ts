@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { factTexts } from '../../src/bench/bench-run.ts';
-import { benchMethods, methodNames } from '../../src/bench/methods.ts';
+import { allFacts, allMethods, methodNames, methodOf } from '../../src/bench/methods.ts';
 import { shapes } from '../../src/registry/generated/shapes.ts';
 import { shapeAt } from '../../src/registry/shape.ts';
 import { parseQuantity } from '../../src/units/parse-quantity.ts';
@@ -13,7 +12,15 @@ test('the schema of trials and the bench know the same methods', () => {
 });
 
 describe.each(methodNames)('%s', (name) => {
-  const { method, columns, optional = [], eitherOf = [], takes, needs } = benchMethods[name];
+  const {
+    method,
+    columns,
+    optional = [],
+    eitherOf = [],
+    facts,
+    requiredFacts,
+    requiredKeys,
+  } = methodOf(name);
 
   test('stands under its own name', () => {
     expect(method).toBe(name);
@@ -34,25 +41,32 @@ describe.each(methodNames)('%s', (name) => {
     );
   });
 
-  test('leaves out only columns that it has, and needs only facts that it takes', () => {
+  test('leaves out only columns that it has, and requires only facts that it can use', () => {
     expect(Object.keys(columns)).toEqual(expect.arrayContaining([...optional, ...eitherOf]));
-    expect(takes).toEqual(expect.arrayContaining([...needs]));
+    expect(Object.keys(facts)).toEqual(expect.arrayContaining([...requiredFacts]));
   });
 
-  test('takes no two facts that share an option of the command line', () => {
-    const flags = takes.map((fact) => factTexts[fact].flag);
+  test('requires keys that the schema of trials knows', () => {
+    for (const { path, example } of requiredKeys) {
+      expect(shapeAt(shapes.trial, path)).not.toBeNull();
+      expect(example).toContain(path.at(-1));
+    }
+  });
+
+  test('has no two facts that share an option of the command line', () => {
+    const flags = Object.values(facts).map(({ flag }) => flag);
     expect(new Set(flags).size).toBe(flags.length);
   });
 });
 
 test('every column of the schema belongs to a method', () => {
-  const used = new Set(methodNames.flatMap((name) => Object.keys(benchMethods[name].columns)));
+  const used = new Set(allMethods.flatMap(({ columns }) => Object.keys(columns)));
   const shape = shapeAt(shapes.trial, ['observations', 'columns']);
   expect(shape?.type === 'object' ? Object.keys(shape.properties).sort() : []).toEqual([...used].sort());
 });
 
 test('the example of every fact reads as its dimension', () => {
-  for (const { form, example } of Object.values(factTexts)) {
+  for (const { form, example } of allFacts) {
     if (form === 'wholeNumber') expect(example).toMatch(/^[2-5]$/);
     else if ('choices' in form) expect(form.choices).toContain(example);
     else expect(parseQuantity(example, form.dimension).ok).toBe(true);

@@ -10,7 +10,7 @@ import {
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it, test } from 'vitest';
-import { benchMethods, methodNames } from '../../src/bench/methods.ts';
+import { methodNames, methodOf } from '../../src/bench/methods.ts';
 import type { Answer, Asker } from '../../src/host/asker.ts';
 import { checked, runCommand } from '../run-command.ts';
 import { sampleRegistry, temporaryFolder } from '../sample-registry.ts';
@@ -94,12 +94,12 @@ describe('new', () => {
       const registry = sampleRegistry();
       const { out, err } = await runCommand(registry.cwd, ['new', 'trial', 'x', '--method', method]);
       const text = readFileSync(join(registry.cwd, out.trim()), 'utf8');
-      const { columns, names } = benchMethods[method];
+      const { columns, requiredKeys } = methodOf(method);
       const offered = [...text.matchAll(/^# {2}(?:# )?#? {0,2} {2}(\w+): /gm)].map(([, key]) => key);
       for (const name of Object.keys(columns)) expect(text).toMatch(new RegExp(`^#.* #?${name}: `, 'm'));
       expect(offered).not.toContain(method === 'soundLevel' ? 'extrudedMass' : 'background');
       const open = /Left to fill in: (.*)\./.exec(err)?.[1];
-      for (const name of names) expect(open).toContain(name.endsWith('Temperature') ? 'conditions' : name);
+      for (const { path } of requiredKeys) expect(open).toContain(path[0]);
     },
   );
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { cylinderShape } from '../../src/bench/drying-curve/drying-shape.ts';
-import { reduceSoundLevel } from '../../src/bench/sound-level/sound-level.ts';
+import { reduceSoundLevel } from '../../src/bench/sound-level/reduce-sound-level.ts';
 import { observationsOf, resultOf } from '../bench/observations-of.ts';
 
 const survey = (soundLevel: number[], backgroundLevel: number) =>

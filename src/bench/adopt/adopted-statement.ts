@@ -5,8 +5,8 @@ import { dimensionInfo } from '../../units/dimension.ts';
 import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
 import { requireUnit } from '../../units/unit-table.ts';
 import type { ReducedResult, Reduction } from '../reduction.ts';
-import { roundedDown, roundedOutward, roundedUp } from '../stated-digits.ts';
 import { type AdoptableLimit, adoptableQuantity, supportsNothing } from './adoptable-limits.ts';
+import { roundedDown, roundedOutward, roundedUp } from './stated-digits.ts';
 
 /** A statement that a reduction supports, as it is written into a profile. */
 export interface AdoptedStatement {

@@ -1,7 +1,7 @@
 import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
 import type { BenchProblem } from '../bench-problem.ts';
-import { notPositiveReadings, repeatedTable, tooManyValues } from '../reading-checks.ts';
 import type { Observations } from '../sheet/observations.ts';
+import { notPositiveReadings, repeatedTable, tooManyValues } from '../sheet/reading-checks.ts';
 import type { FlowLadderSettings } from './flow-ladder-settings.ts';
 import type { LadderReading, LadderStep } from './flow-ladder-steps.ts';
 

@@ -1,5 +1,5 @@
-import type { BenchRun } from '../bench-run.ts';
-import { usualMassResolution } from '../usual-resolution.ts';
+import { usualMassResolution } from '../facts/instrument-facts.ts';
+import type { FlowLadderRun } from './flow-ladder-facts.ts';
 
 /** Accepted deficit of a ladder that states none, as a fraction: common practice, no source. */
 export const usualAcceptedDeficit = 0.05;
@@ -26,7 +26,7 @@ export interface FlowLadderSettings {
 }
 
 /** The settings of a run; what a run must have and has not is no number, which the checks refuse. */
-export function flowLadderSettings(run: BenchRun): FlowLadderSettings {
+export function flowLadderSettings(run: FlowLadderRun): FlowLadderSettings {
   const { feedLengthUncertainty, haltedAt } = run;
   return {
     filamentDiameter: run.filamentDiameter ?? Number.NaN,

@@ -1,5 +1,6 @@
 import { nonDecreasingFit } from '../../statistics/monotone-regression.ts';
 import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
+import { largestScaleShare } from '../facts/instrument-facts.ts';
 import type { ReducedResult } from '../reduction.ts';
 import type { FlowLadderSettings } from './flow-ladder-settings.ts';
 import type { LadderReading, LadderStep } from './flow-ladder-steps.ts';
@@ -22,8 +23,6 @@ const flow = (value: number) => formatQuantity(value, 'volumeFlow', { significan
 const percent = (share: number) => `${formatNumber(100 * share, { significantDigits: 2 })} %`;
 
 const enoughSteps = 6;
-/** The scale's resolution should cost less than this part of a mass. */
-const largestRelativeResolution = 0.005;
 const largestDrift = 0.02;
 const largestRelativeWidth = 0.1;
 /** Diameter ±0.05 mm on 1.75 mm and density: what lies outside has another cause (common practice, no source). */
@@ -47,10 +46,10 @@ const noRepeats: Warning = ({ steps }) =>
     : null;
 
 const lightSamples: Warning = ({ steps }) => {
-  const light = steps.filter((step) => step.relativeResolution > largestRelativeResolution);
+  const light = steps.filter((step) => step.relativeResolution > largestScaleShare);
   const worst = Math.max(...light.map((step) => step.relativeResolution));
   return light.length > 0
-    ? `At ${light.length} of ${steps.length} steps the scale's resolution is more than ${percent(largestRelativeResolution)} of the mass (up to ${percent(worst)}): feed a longer piece or use a finer scale.`
+    ? `At ${light.length} of ${steps.length} steps the scale's resolution is more than ${percent(largestScaleShare)} of the mass (up to ${percent(worst)}): feed a longer piece or use a finer scale.`
     : null;
 };
 

@@ -1,108 +1,15 @@
-import { failure, type Result, success } from '../../result.ts';
-import { quantile, sortedDraws, symmetricInterval } from '../../statistics/coverage-interval.ts';
-import { randomSource } from '../../statistics/random.ts';
-import type { BenchProblem } from '../bench-problem.ts';
+import { machineKey, nozzleKey, nozzleTemperatureKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
-import type { Censoring, DrawnReduction, ReducedResult } from '../reduction.ts';
-import { rounded } from '../rounded.ts';
-import type { Observations } from '../sheet/observations.ts';
-import { checkReadings, checkSettings, checkSteps } from './flow-ladder-checks.ts';
-import { ladderCurve } from './flow-ladder-curve.ts';
-import { type FlowLadderSettings, flowLadderSettings } from './flow-ladder-settings.ts';
-import { type LadderStep, ladderReadings, ladderSteps } from './flow-ladder-steps.ts';
-import { ladderWarnings } from './flow-ladder-warnings.ts';
-import { type PossibleCurve, possibleCurves } from './ladder-posterior.ts';
+import { flowLadderFacts } from './flow-ladder-facts.ts';
+import { flowLadderSettings } from './flow-ladder-settings.ts';
+import { reduceFlowLadder } from './reduce-flow-ladder.ts';
 
-/**
- * The flow at which a hot end begins to deliver too little, from the mass that came out at rising commanded flows.
- *
- * With r = m/(ρ·A·ℓ) the deficit is s = 1 - r/r₀ against the lowest steps, so that errors of density and diameter
- * cancel. The limit is the flow where s crosses the accepted deficit. Its interval covers the scale's resolution, the
- * fed length, repeatability, r₀ and the unknown course of the curve between two steps, by the Monte Carlo method
- * (JCGM 101:2008) over every onset curve that the readings leave possible.
- *
- * A ladder that never reaches the deficit gives a lower bound: `above`, with the highest flow that held. One that has
- * passed it at its first step gives an upper bound: `below`, with that flow. The numbers are the same on every machine.
- */
-export function reduceFlowLadder(
-  observations: Observations,
-  settings: FlowLadderSettings,
-): Result<DrawnReduction, readonly BenchProblem[]> {
-  const problems = [...checkSettings(settings), ...checkReadings(observations)];
-  if (problems.length > 0) return failure(problems);
-  const readings = ladderReadings(observations, settings);
-  const counted = readings.filter(({ flow }) => settings.haltedAt === undefined || flow < settings.haltedAt);
-  const steps = ladderSteps(counted, settings.massResolution);
-  const stepProblems = checkSteps(counted, steps);
-  if (stepProblems.length > 0) return failure(stepProblems);
-
-  const feedLengthUncertainty = settings.feedLengthUncertainty ?? usualFeedLengthUncertainty;
-  const random = randomSource(settings.seed ?? 'flowLadder');
-  const curves = possibleCurves({ steps, feedLengthUncertainty }, settings.acceptedDeficit, random);
-  const limits = sortedDraws(curves.map((curve) => curve.limit));
-  const result = meltFlow(steps, limits, settings.acceptedDeficit);
-  return success({
-    method: 'flowLadder',
-    results: [result],
-    curve: ladderCurve(counted, curves, settings.acceptedDeficit, result),
-    warnings: ladderWarnings({ readings, steps, settings, result, drift: medianDrift(curves) }),
-  });
-}
-
-/** The flow ladder as one of the bench methods. */
+/** Commanded flow against extruded mass: the flow that a hot end can melt. */
 export const flowLadder = {
   method: 'flowLadder',
   columns: { commandedFlow: 'volumeFlow', feedLength: 'length', extrudedMass: 'mass' },
-  names: ['machine', 'nozzle', 'nozzleTemperature'],
-  needs: ['filamentDiameter', 'density'],
-  takes: [
-    'filamentDiameter',
-    'density',
-    'acceptedDeficit',
-    'massResolution',
-    'feedLengthUncertainty',
-    'haltedAt',
-  ],
+  requiredKeys: [machineKey, nozzleKey, nozzleTemperatureKey],
+  facts: flowLadderFacts,
+  requiredFacts: ['filamentDiameter', 'density'],
   reduce: (observations, run) => reduceFlowLadder(observations, flowLadderSettings(run)),
-} as const satisfies Method;
-
-const usualFeedLengthUncertainty = 0.001;
-
-function meltFlow(steps: readonly LadderStep[], limits: Float64Array, tolerance: number): ReducedResult {
-  const median = quantile(limits, 0.5);
-  const censored = censoring(steps, median, tolerance);
-  const common = { quantity: 'meltFlow', dimension: 'volumeFlow', censored } as const;
-  const open = { low: null, high: null, coverage: 0.95 } as const;
-  if (censored === 'below') return { ...common, value: steps[0]?.flow ?? Number.NaN, interval: open };
-  if (censored === 'above') return { ...common, value: highestThatHeld(steps, limits), interval: open };
-  const { low, high } = symmetricInterval(limits, 0.95);
-  return {
-    ...common,
-    value: rounded(median),
-    interval: { low: rounded(low), high: rounded(high), coverage: 0.95 },
-  };
-}
-
-/**
- * What diameter and density can explain of a low ratio: ±0.05 mm on 1.75 mm is 5.7 % of the area, and 2 % on the
- * density (common practice, no source).
- */
-const strandAllowance = 0.08;
-
-function censoring(steps: readonly LadderStep[], limit: number, tolerance: number): Censoring | null {
-  const [first, second] = steps;
-  if (limit > (steps.at(-1)?.flow ?? Number.NaN)) return 'above';
-  // Without a plateau only the nominal ratio can tell that the first step already starves.
-  const startsLow = Math.exp(first?.meanLogRatio ?? 0) < (1 - tolerance) * (1 - strandAllowance);
-  return startsLow && limit < (second?.flow ?? Number.NaN) ? 'below' : null;
-}
-
-/** The highest step whose flow is below the limit with a probability of 95 %. */
-function highestThatHeld(steps: readonly LadderStep[], limits: Float64Array): number {
-  const bound = quantile(limits, 0.05);
-  return steps.findLast((step) => step.flow <= bound)?.flow ?? steps[0]?.flow ?? Number.NaN;
-}
-
-function medianDrift(curves: readonly PossibleCurve[]): number {
-  return quantile(sortedDraws(curves.map((curve) => curve.drift)), 0.5);
-}
+} as const satisfies Method<typeof flowLadderFacts>;

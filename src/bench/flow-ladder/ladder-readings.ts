@@ -1,8 +1,8 @@
 import type { Profile } from '../../registry/profile.ts';
 import type { SourceText } from '../../registry/source-text.ts';
 import type { CubicMillimetresPerSecond, Grams, Millimetres } from '../../units/canonical.ts';
+import { usualMassResolution } from '../facts/instrument-facts.ts';
 import { trialObservations } from '../sheet/trial-observations.ts';
-import { usualMassResolution } from '../usual-resolution.ts';
 import { flowLadder } from './flow-ladder.ts';
 
 /** One reading of a ladder as a rule judges it. */

@@ -1,74 +1,13 @@
-import { failure, type Result, success } from '../../result.ts';
-import type { BenchProblem } from '../bench-problem.ts';
-import type { BenchRun } from '../bench-run.ts';
+import { machineKey, nozzleKey, nozzleTemperatureKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
-import {
-  badGrades,
-  notPositiveReadings,
-  repeatedTable,
-  tooFewValues,
-  tooManyValues,
-} from '../reading-checks.ts';
-import type { Reduction } from '../reduction.ts';
-import type { Observations } from '../sheet/observations.ts';
-import { crossingResult, plottedLimits } from '../steps/crossing-result.ts';
-import { acceptedQuality, gradeNoise } from '../steps/graded.ts';
-import { seriesWarnings } from '../steps/series-warnings.ts';
-import { risingCrossing } from '../steps/step-crossing.ts';
-import { courseBand, courseDraws } from '../steps/step-draws.ts';
-import { seriesSteps } from '../steps/step-series.ts';
+import { layerTimeFacts, reduceLayerTime } from './reduce-layer-time.ts';
 
-/**
- * The shortest layer time that holds shape, from grades of specimens at several layer times: where a quality that
- * never falls with the time reaches the lowest grade that passes. The interval covers the coarseness of grades, how
- * far specimens differ, and the gap between the last time that fails and the first that passes, by the Monte Carlo
- * method (JCGM 101:2008).
- */
-export function reduceLayerTime(
-  observations: Observations,
-  run: BenchRun,
-): Result<Reduction, readonly BenchProblem[]> {
-  const problems = [
-    ...notPositiveReadings(observations, ['layerTime'], 'write the time between the starts of two layers'),
-    ...badGrades(observations),
-    ...repeatedTable(observations, 'layerTime', 3),
-    ...tooManyValues(observations, 'layerTime'),
-    ...tooFewValues(
-      observations,
-      'layerTime',
-      3,
-      'add layer times until one fails clearly and one passes clearly',
-    ),
-  ];
-  if (problems.length > 0) return failure(problems);
-  const { layerTime: times = [], grade: grades = [] } = observations.columns;
-  const steps = seriesSteps(times, grades);
-  const level = acceptedQuality(run.acceptedGrade);
-  const courses = courseDraws(steps, gradeNoise, 'rising', 'layerTime');
-  const x = steps.map((step) => step.x);
-  const crossings = courses.map(({ values, bow }) => risingCrossing(x, values, level, bow));
-  const result = crossingResult('shortestLayerTime', 'time', crossings, x);
-  return success({
-    method: 'layerTime',
-    results: [result],
-    curve: {
-      x: { quantity: 'layerTime', dimension: 'time' },
-      y: { quantity: 'grade', dimension: 'count' },
-      readings: times.map((time, index) => ({ x: time, y: grades[index] ?? 0 })),
-      ...courseBand(steps, courses, (value) => value),
-      threshold: level,
-      limits: plottedLimits([result]),
-    },
-    warnings: seriesWarnings(steps, [result], 'time'),
-  });
-}
-
-/** Layer times as one of the bench methods. */
-export const layerTime: Method = {
+/** Grade against layer time: the shortest layer time that holds shape. */
+export const layerTime = {
   method: 'layerTime',
   columns: { layerTime: 'time', grade: 'count' },
-  names: ['machine', 'nozzle', 'nozzleTemperature'],
-  needs: [],
-  takes: ['acceptedGrade'],
+  requiredKeys: [machineKey, nozzleKey, nozzleTemperatureKey],
+  facts: layerTimeFacts,
+  requiredFacts: [],
   reduce: reduceLayerTime,
-};
+} as const satisfies Method<typeof layerTimeFacts>;

@@ -1,81 +1,14 @@
-import { failure, type Result, success } from '../../result.ts';
-import { describe } from '../../statistics/describe.ts';
-import { studentTQuantile } from '../../statistics/student-t.ts';
-import type { Dimension } from '../../units/dimension.ts';
-import type { BenchProblem } from '../bench-problem.ts';
-import type { BenchRun } from '../bench-run.ts';
+import { machineKey, nozzleKey, nozzleTemperatureKey, rootKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
-import { notPositiveReadings, outsideReadings, repeatedTable } from '../reading-checks.ts';
-import type { ReducedQuantity, ReducedResult, Reduction } from '../reduction.ts';
-import { rounded } from '../rounded.ts';
-import type { Observations } from '../sheet/observations.ts';
-import { usualMassResolution } from '../usual-resolution.ts';
+import { reduceReferencePrint, referencePrintFacts } from './reduce-reference-print.ts';
 
-/**
- * Relative scatter of print time and mass from one print of a job to the next, and what it counts beside the readings
- * in degrees of freedom (common practice, no source).
- */
-const usualScatter = { printTime: 0.003, printMass: 0.01, freedom: 3 };
-
-/** s; shorter and longer prints are no reference. */
-const printTimes = [60, 30 * 86_400] as const;
-
-/** Time and mass of a job on a machine: the mean over prints with its 95 % interval (GUM, JCGM 100:2008, 4.2 and G.3). */
-export function reduceReferencePrint(
-  observations: Observations,
-  run: BenchRun,
-): Result<Reduction, readonly BenchProblem[]> {
-  const names = ['printTime', ...(observations.columns.mass === undefined ? [] : ['mass'])];
-  const problems = [
-    ...notPositiveReadings(observations, names, 'delete the row if the print failed'),
-    ...outsideReadings(observations, 'printTime', printTimes, 'a reference print takes a minute to a month'),
-    ...repeatedTable(observations, 'printTime', 2),
-  ];
-  if (problems.length > 0) return failure(problems);
-  const { printTime = [], mass } = observations.columns;
-  const resolution = run.massResolution ?? usualMassResolution;
-  return success({
-    method: 'referencePrint',
-    results: [
-      meanResult('printTime', 'time', printTime, usualScatter.printTime, 0),
-      ...(mass === undefined
-        ? []
-        : [meanResult('printMass', 'mass', mass, usualScatter.printMass, resolution)]),
-    ],
-    curve: null,
-    warnings: printTime.length < 2 ? ['One print only: a second one shows how far the time repeats.'] : [],
-  });
-}
-
-function meanResult(
-  quantity: ReducedQuantity,
-  dimension: Dimension,
-  readings: readonly number[],
-  scatter: number,
-  resolution: number,
-): ReducedResult {
-  const { count, mean, standardDeviation } = describe(readings);
-  const freedom = usualScatter.freedom + count - 1;
-  const squares =
-    usualScatter.freedom * (scatter * mean) ** 2 + (count > 1 ? (count - 1) * standardDeviation ** 2 : 0);
-  const uncertainty = Math.sqrt(squares / freedom / count + resolution ** 2 / 12);
-  const half = studentTQuantile(0.975, freedom) * uncertainty;
-  return {
-    quantity,
-    dimension,
-    value: rounded(mean),
-    interval: { low: rounded(mean - half), high: rounded(mean + half), coverage: 0.95 },
-    censored: null,
-  };
-}
-
-/** The reference print as one of the bench methods. */
-export const referencePrint: Method = {
+/** Prints of a job: its time and mass. */
+export const referencePrint = {
   method: 'referencePrint',
   columns: { printTime: 'time', mass: 'mass' },
   optional: ['mass'],
-  names: ['machine', 'nozzle', 'nozzleTemperature', 'job'],
-  needs: [],
-  takes: ['massResolution'],
+  requiredKeys: [machineKey, nozzleKey, nozzleTemperatureKey, rootKey('job', 'mask-rack')],
+  facts: referencePrintFacts,
+  requiredFacts: [],
   reduce: reduceReferencePrint,
-};
+} as const satisfies Method<typeof referencePrintFacts>;

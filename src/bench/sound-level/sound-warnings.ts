@@ -1,6 +1,6 @@
 import { formatNumber } from '../../units/format-quantity.ts';
-import type { MeterClass } from '../bench-run.ts';
 import { backgroundRange, type CorrectedReading } from './corrected-reading.ts';
+import type { MeterClass } from './sound-level-facts.ts';
 
 /** dB; a source that is small against the distances gives less (common practice, no source). */
 const largestScatter = 4;

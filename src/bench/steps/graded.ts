@@ -1,8 +1,20 @@
+import type { Fact } from '../facts/fact.ts';
 import type { Observations } from '../sheet/observations.ts';
 import type { SeriesNoise } from './step-series.ts';
 
 /** Lowest grade that passes where a run states none (common practice, no source). */
 const usualAcceptedGrade = 4;
+
+/** Lowest grade that passes, 2 to 5. */
+export const acceptedGrade: Fact<number> = {
+  what: 'lowest grade that passes, default 4',
+  form: 'wholeNumber',
+  example: '4',
+  flag: 'grade',
+  statedIn: 'trial',
+  place: 'acceptedGrade',
+  read: (trial) => trial.acceptedGrade,
+};
 
 /**
  * A grade is a quality on a continuous scale, rounded to a whole number; graders differ by a third of a grade or so
@@ -11,8 +23,8 @@ const usualAcceptedGrade = 4;
 export const gradeNoise: SeriesNoise = { usualScatter: 0.3, resolution: () => 1 };
 
 /** The quality at which specimens begin to be given the lowest grade that passes. */
-export function acceptedQuality(acceptedGrade: number = usualAcceptedGrade): number {
-  return acceptedGrade - 0.5;
+export function acceptedQuality(lowestGrade: number = usualAcceptedGrade): number {
+  return lowestGrade - 0.5;
 }
 
 /** Whether observations hold grades instead of measurements. */

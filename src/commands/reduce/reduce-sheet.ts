@@ -2,11 +2,12 @@ import { readFileSync, statSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { Option } from 'commander';
 import type { BenchProblem } from '../../bench/bench-problem.ts';
-import { factTexts } from '../../bench/bench-run.ts';
+import type { Fact } from '../../bench/facts/fact.ts';
 import type { MethodName } from '../../bench/method.ts';
-import { benchMethods, methodNames } from '../../bench/methods.ts';
+import { allFacts, methodNames, methodOf } from '../../bench/methods.ts';
 import type { Reduction } from '../../bench/reduction.ts';
 import { largestSheet, readBenchSheet } from '../../bench/sheet/bench-sheet.ts';
+import { groupedBy } from '../../registry/grouped-by.ts';
 import { failure, type Result, success } from '../../result.ts';
 import type { CannotReduce } from './cannot-reduce.ts';
 import { sheetRun } from './sheet-run.ts';
@@ -24,16 +25,11 @@ export function sheetOptions(): Option[] {
   ];
 }
 
-type Facts = (typeof factTexts)[keyof typeof factTexts][];
-
-function factsByFlag(): Map<string, Facts> {
-  const byFlag = new Map<string, Facts>();
-  for (const fact of Object.values(factTexts))
-    byFlag.set(fact.flag, [...(byFlag.get(fact.flag) ?? []), fact]);
-  return byFlag;
+function factsByFlag(): ReadonlyMap<string, readonly Fact[]> {
+  return groupedBy(allFacts, ({ flag }) => flag);
 }
 
-function flagText({ what, example }: Facts[number]): string {
+function flagText({ what, example }: Fact): string {
   return `${what}, such as "${example}"`;
 }
 
@@ -49,7 +45,7 @@ export function reduceSheet(
       help: `Add --method flowLadder, or another of ${methodNames.join(', ')}.`,
     });
   }
-  const method = benchMethods[options.method];
+  const method = methodOf(options.method);
   const run = sheetRun(method, writtenFacts(options));
   if (!run.ok) return run;
   const text = readSheetText(resolve(cwd, path), path);

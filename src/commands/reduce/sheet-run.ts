@@ -1,5 +1,6 @@
-import { type BenchRun, factTexts, type MeterClass, type RunFact } from '../../bench/bench-run.ts';
+import type { BenchRun, Fact, FactValue } from '../../bench/facts/fact.ts';
 import type { Method } from '../../bench/method.ts';
+import { allFacts } from '../../bench/methods.ts';
 import { failure, type Result, success } from '../../result.ts';
 import { parseQuantity } from '../../units/parse-quantity.ts';
 import type { CannotReduce } from './cannot-reduce.ts';
@@ -11,28 +12,26 @@ export function sheetRun(
 ): Result<BenchRun, CannotReduce> {
   const foreign = foreignFlag(method, written);
   if (foreign !== null) return failure(foreign);
-  const facts: [RunFact, number | MeterClass][] = [];
-  for (const fact of method.takes) {
-    const text = written[factTexts[fact].flag];
+  const known: [string, FactValue][] = [];
+  for (const [name, fact] of Object.entries(method.facts)) {
+    const text = written[fact.flag];
     if (text === undefined) {
-      if (method.needs.includes(fact)) return failure(missing(fact));
+      if (method.requiredFacts.includes(name)) return failure(missing(fact));
       continue;
     }
     const value = factValue(fact, text);
     if (!value.ok) return value;
-    facts.push([fact, value.value]);
+    known.push([name, value.value]);
   }
-  return success(Object.fromEntries(facts) as BenchRun); // entries lose which key has which type
+  return success(Object.fromEntries(known));
 }
 
 function foreignFlag(
-  { method, takes }: Method,
+  { method, facts }: Method,
   written: Readonly<Record<string, string | undefined>>,
 ): CannotReduce | null {
-  const known = new Set(takes.map((fact) => factTexts[fact].flag));
-  const foreign = Object.values(factTexts).find(
-    ({ flag }) => written[flag] !== undefined && !known.has(flag),
-  );
+  const known = new Set(Object.values(facts).map(({ flag }) => flag));
+  const foreign = allFacts.find(({ flag }) => written[flag] !== undefined && !known.has(flag));
   if (foreign === undefined) return null;
   const flags = [...known].map((flag) => `--${flag}`).join(', ');
   return {
@@ -41,13 +40,11 @@ function foreignFlag(
   };
 }
 
-function missing(fact: RunFact): CannotReduce {
-  const { flag, example } = factTexts[fact];
+function missing({ flag, example }: Fact): CannotReduce {
   return { reason: `A bare sheet needs --${flag}.`, help: `Add, for instance: --${flag} "${example}"` };
 }
 
-function factValue(fact: RunFact, text: string): Result<number | MeterClass, CannotReduce> {
-  const { flag, form, example } = factTexts[fact];
+function factValue({ flag, form, example }: Fact, text: string): Result<FactValue, CannotReduce> {
   if (form === 'wholeNumber') {
     return /^\d{1,3}$/.test(text)
       ? success(Number(text))
@@ -57,17 +54,14 @@ function factValue(fact: RunFact, text: string): Result<number | MeterClass, Can
         });
   }
   if ('choices' in form) {
-    const choice = meterClasses.find((one) => one === text);
-    return choice === undefined
-      ? failure({
+    return form.choices.includes(text)
+      ? success(text)
+      : failure({
           reason: `--${flag}: "${text.slice(0, 40)}" is none of its choices.`,
           help: `Write one of ${form.choices.join(', ')}.`,
-        })
-      : success(choice);
+        });
   }
   const quantity = parseQuantity(text, form.dimension);
   if (quantity.ok) return success(quantity.value.value);
   return failure({ reason: `--${flag}: ${quantity.error.message}`, help: quantity.error.help });
 }
-
-const meterClasses: readonly MeterClass[] = ['class1', 'class2', 'unclassed'];

@@ -1,4 +1,4 @@
-import { largestScaleShare } from '../../bench/usual-resolution.ts';
+import { largestScaleShare } from '../../bench/facts/instrument-facts.ts';
 import { strandLength, strandMass } from '../../physics/strand.ts';
 import { roundUp } from '../../tables/derive/rounding.ts';
 import type {

@@ -1,5 +1,5 @@
+import { usualMassResolution } from '../../bench/facts/instrument-facts.ts';
 import type { ReduceById } from '../../bench/reducing-once.ts';
-import { usualMassResolution } from '../../bench/usual-resolution.ts';
 import { familiesOf } from '../../knowledge/families.ts';
 import { conditionsOf, type FittedPairing } from '../../knowledge/pairing.ts';
 import { strandFeed, strandMass } from '../../physics/strand.ts';

@@ -1,4 +1,4 @@
-import { usualMassResolution } from '../../bench/usual-resolution.ts';
+import { usualMassResolution } from '../../bench/facts/instrument-facts.ts';
 import { familiesOf } from '../../knowledge/families.ts';
 import { conditionsOf, type FittedPairing } from '../../knowledge/pairing.ts';
 import { softeningOf } from '../../knowledge/softening.ts';

@@ -1,4 +1,4 @@
-import { usualMassResolution } from '../../bench/usual-resolution.ts';
+import { usualMassResolution } from '../../bench/facts/instrument-facts.ts';
 import type { FittedPairing } from '../../knowledge/pairing.ts';
 import { compareText } from '../../registry/finding.ts';
 import { idsOf, type Registry } from '../../registry/registry.ts';

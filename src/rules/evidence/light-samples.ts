@@ -1,5 +1,5 @@
+import { largestScaleShare } from '../../bench/facts/instrument-facts.ts';
 import { ladderReadings, massResolution, placeOfReading } from '../../bench/flow-ladder/ladder-readings.ts';
-import { largestScaleShare } from '../../bench/usual-resolution.ts';
 import { shown, shownNumber } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 

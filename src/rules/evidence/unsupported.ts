@@ -5,8 +5,8 @@ import {
   statedUnit,
   supportsNothing,
 } from '../../bench/adopt/adoptable-limits.ts';
+import { statedRounding } from '../../bench/adopt/stated-digits.ts';
 import type { ReducedResult, Reduction } from '../../bench/reduction.ts';
-import { statedRounding } from '../../bench/stated-digits.ts';
 import { propertyOf } from '../../evidence/statement-intervals.ts';
 import type { Statement } from '../../registry/generated/documents.ts';
 import type { Hit } from '../../registry/hit.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { reduceDiameterSurvey } from '../../../src/bench/diameter-survey/diameter-survey.ts';
+import { reduceDiameterSurvey } from '../../../src/bench/diameter-survey/reduce-diameter-survey.ts';
 import { randomSource } from '../../../src/statistics/random.ts';
 import { covers, observationsOf, resultOf } from '../observations-of.ts';
 

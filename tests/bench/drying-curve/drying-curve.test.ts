@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { reduceDryingCurve } from '../../../src/bench/drying-curve/drying-curve.ts';
+import { reduceDryingCurve } from '../../../src/bench/drying-curve/reduce-drying-curve.ts';
 import { randomSource } from '../../../src/statistics/random.ts';
 import { covers, observationsOf, resultOf } from '../observations-of.ts';
 

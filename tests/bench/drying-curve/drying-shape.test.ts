@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { reduceDryingCurve } from '../../../src/bench/drying-curve/drying-curve.ts';
 import { cylinderShape, exponentialShape } from '../../../src/bench/drying-curve/drying-shape.ts';
+import { reduceDryingCurve } from '../../../src/bench/drying-curve/reduce-drying-curve.ts';
 import { cylinderMeanTheta } from '../../../src/physics/cylinder-conduction.ts';
 import { randomSource } from '../../../src/statistics/random.ts';
 import { covers, observationsOf, resultOf } from '../observations-of.ts';

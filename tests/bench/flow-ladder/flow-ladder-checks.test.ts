@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { BenchProblem } from '../../../src/bench/bench-problem.ts';
-import { reduceFlowLadder } from '../../../src/bench/flow-ladder/flow-ladder.ts';
 import type { FlowLadderSettings } from '../../../src/bench/flow-ladder/flow-ladder-settings.ts';
+import { reduceFlowLadder } from '../../../src/bench/flow-ladder/reduce-flow-ladder.ts';
 
 type Row = readonly [flow: number, length: number, mass: number];
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { simulateLadder } from '../../../scripts/simulate-ladder.ts';
-import { reduceFlowLadder } from '../../../src/bench/flow-ladder/flow-ladder.ts';
+import { reduceFlowLadder } from '../../../src/bench/flow-ladder/reduce-flow-ladder.ts';
 
 // `npm run coverage` counts over a thousand and more; this guards against a break.
 test('of 60 simulated ladders at least 53 intervals hold the true limit, about 57 being expected', () => {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { reduceFlowLadder } from '../../../src/bench/flow-ladder/flow-ladder.ts';
 import type { FlowLadderSettings } from '../../../src/bench/flow-ladder/flow-ladder-settings.ts';
+import { reduceFlowLadder } from '../../../src/bench/flow-ladder/reduce-flow-ladder.ts';
 
 type Row = readonly [flow: number, length: number, mass: number];
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { reduceFlowLadder } from '../../../src/bench/flow-ladder/flow-ladder.ts';
 import type { FlowLadderSettings } from '../../../src/bench/flow-ladder/flow-ladder-settings.ts';
+import { reduceFlowLadder } from '../../../src/bench/flow-ladder/reduce-flow-ladder.ts';
 import type { DrawnReduction, ReducedResult } from '../../../src/bench/reduction.ts';
 import type { Observations } from '../../../src/bench/sheet/observations.ts';
 import { type SimulatedCase, simulatedCases } from './simulated-cases.ts';

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import type { BenchRun } from '../../../src/bench/bench-run.ts';
+import type { BenchRun } from '../../../src/bench/facts/fact.ts';
 import type { MethodName } from '../../../src/bench/method.ts';
-import { benchMethods, methodNames } from '../../../src/bench/methods.ts';
+import { methodNames, methodOf } from '../../../src/bench/methods.ts';
 import { readBenchSheet } from '../../../src/bench/sheet/bench-sheet.ts';
 
 /** The sheet of the worked example of a method, and what is known of its run. */
@@ -23,7 +23,7 @@ const runs: Readonly<Record<MethodName, BenchRun>> = {
 };
 
 function reduce(name: MethodName, text: string) {
-  const method = benchMethods[name];
+  const method = methodOf(name);
   const observations = readBenchSheet(text, method);
   return observations.ok ? method.reduce(observations.value, runs[name]) : observations;
 }

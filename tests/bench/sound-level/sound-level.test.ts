@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { reduceReferencePrint } from '../../../src/bench/reference-print/reference-print.ts';
-import { reduceSoundLevel } from '../../../src/bench/sound-level/sound-level.ts';
+import { reduceReferencePrint } from '../../../src/bench/reference-print/reduce-reference-print.ts';
+import { reduceSoundLevel } from '../../../src/bench/sound-level/reduce-sound-level.ts';
 import { observationsOf, resultOf } from '../observations-of.ts';
 
 const run = { backgroundLevel: 30, meterClass: 'class2', levelResolution: 0.1 } as const;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { reduceContourLadder } from '../../../src/bench/contour-ladder/contour-ladder.ts';
-import { reduceLayerTime } from '../../../src/bench/layer-time/layer-time.ts';
-import { reduceTemperatureSweep } from '../../../src/bench/temperature-sweep/temperature-sweep.ts';
+import { reduceContourLadder } from '../../../src/bench/contour-ladder/reduce-contour-ladder.ts';
+import { reduceLayerTime } from '../../../src/bench/layer-time/reduce-layer-time.ts';
+import { reduceTemperatureSweep } from '../../../src/bench/temperature-sweep/reduce-temperature-sweep.ts';
 import { randomSource } from '../../../src/statistics/random.ts';
 import { covers, observationsOf, repeated, resultOf } from '../observations-of.ts';
 

@@ -1,4 +1,4 @@
-import type { Range } from '../units/canonical.ts';
+import type { Range } from '../../units/canonical.ts';
 
 /** Digits that a bench limit is worth stating. */
 const digits = 3;

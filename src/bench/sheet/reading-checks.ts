@@ -1,6 +1,6 @@
-import { formatNumber } from '../units/format-quantity.ts';
-import type { BenchProblem } from './bench-problem.ts';
-import type { Observations } from './sheet/observations.ts';
+import { formatNumber } from '../../units/format-quantity.ts';
+import type { BenchProblem } from '../bench-problem.ts';
+import type { Observations } from './observations.ts';
 
 /** Readings that are not above 0, in the columns named. */
 export function notPositiveReadings(

@@ -1,0 +1,37 @@
+import type { Filament, Trial } from '../../registry/generated/documents.ts';
+import type { Dimension } from '../../units/dimension.ts';
+
+/** A number in the canonical unit of its dimension, a whole number, or one of some choices. */
+export type FactValue = number | string;
+
+/** How a fact is written. */
+export type FactForm =
+  | { readonly dimension: Dimension }
+  | { readonly choices: readonly string[] }
+  | 'wholeNumber';
+
+/** Something known of a bench run besides its readings, with every place where it can be stated. */
+export interface Fact<Value extends FactValue = FactValue> {
+  readonly what: string;
+  readonly form: FactForm;
+  readonly example: string;
+  /** Option of the command line for bare sheets, without dashes; facts of different methods may share one. */
+  readonly flag: string;
+  /** Which profile states it: the trial, or that of its filament. */
+  readonly statedIn: 'trial' | 'filament';
+  /** Where it stands there, as keys or in words. */
+  readonly place: string;
+  /** What the profiles say of it, in its canonical unit; undefined where they say nothing. */
+  readonly read: (trial: Trial, filament: Filament | undefined) => Value | undefined;
+}
+
+/** Facts by their names. */
+export type Facts = Readonly<Record<string, Fact>>;
+
+/** What is known of a run, by the names of the facts; what is not known has no key. */
+export type RunOf<Known extends Facts> = {
+  readonly [Name in keyof Known]?: Known[Name] extends Fact<infer Value> ? Value : never;
+};
+
+/** What is known of a run of any method. */
+export type BenchRun = RunOf<Facts>;
