@@ -11,7 +11,7 @@ import { type ReadProfile, readProfile } from '../../src/registry/read-profile.t
 import { linkRegistry, type Registry } from '../../src/registry/registry.ts';
 import type { ReadFile } from '../../src/registry/registry-file.ts';
 import { sourceText } from '../../src/registry/source-text.ts';
-import { plainValue, readYaml } from '../../src/registry/yaml/yaml-document.ts';
+import { readYaml } from '../../src/registry/yaml/yaml-document.ts';
 import { checkRegistry } from '../../src/rules/engine/check-registry.ts';
 import type { Slip } from './slip.ts';
 
@@ -108,7 +108,7 @@ function isOnOneLine(one: string, other: string): boolean {
 /** Whether a tool that knows no more than JSON Schema lets the text pass. */
 function fitsSchema({ kind }: AnyProfile, text: string): boolean {
   const { document } = readYaml(text);
-  return document !== null && validators[kind](plainValue(document));
+  return document !== null && validators[kind](document.value);
 }
 
 /** Reduces a trial once for every state of the data that its reduction rests on. */

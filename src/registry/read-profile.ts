@@ -8,7 +8,7 @@ import type { AnyProfile, ReadDocument } from './profile.ts';
 import type { ReadFile } from './registry-file.ts';
 import { isObject, toPointer } from './shape.ts';
 import type { SourceText } from './source-text.ts';
-import { locate, plainValue, readYaml, type YamlDocument } from './yaml/yaml-document.ts';
+import { locate, readYaml, type YamlDocument } from './yaml/yaml-document.ts';
 
 /** What became of one file: its profile if it can be used, and everything that is wrong with it so far. */
 export interface ReadProfile {
@@ -64,7 +64,7 @@ function judge(
   fromPath: { kind: Kind; id: string } | null,
   readAttachment: ReadAttachment,
 ): ReadProfile {
-  const value = plainValue(yaml);
+  const value = yaml.value;
   const written = isObject(value) ? value : {};
   const kind = isKind(written.kind) ? written.kind : (fromPath?.kind ?? null);
   if (kind === null) {

@@ -1,7 +1,7 @@
 import { shapes } from '../generated/shapes.ts';
 import type { Kind } from '../kind.ts';
 import { sameValue } from '../same-value.ts';
-import { plainValue, readYaml, type YamlDocument } from '../yaml/yaml-document.ts';
+import { readYaml, type YamlDocument } from '../yaml/yaml-document.ts';
 import { type KeyBlock, keyBlocks } from './key-blocks.ts';
 
 /** A document whose keys stand in another order than in its schema, and its text in the right one. */
@@ -45,8 +45,6 @@ function withRanks(
 function readsTheSame(text: string, before: YamlDocument): boolean {
   const after = readYaml(text);
   return (
-    after.document !== null &&
-    after.problems.length === 0 &&
-    sameValue(plainValue(after.document), plainValue(before))
+    after.document !== null && after.problems.length === 0 && sameValue(after.document.value, before.value)
   );
 }

@@ -1,7 +1,7 @@
 import { failure, type Result, success } from '../../result.ts';
 import { sameValue } from '../same-value.ts';
 import { applyEdits } from '../yaml/text-edit.ts';
-import { placeAt, plainValue, readYaml, type YamlDocument } from '../yaml/yaml-document.ts';
+import { placeAt, readYaml, type YamlDocument } from '../yaml/yaml-document.ts';
 import type { Migration } from './migration.ts';
 import { migrations } from './migrations.ts';
 
@@ -39,7 +39,7 @@ function migrateOnce(text: string, migration: Migration): Result<string, string>
   const edited = applyEdits(text, migration.edits(document, text));
   const { document: after, problems } = readYaml(edited);
   const asMeant =
-    after !== null && problems.length === 0 && sameValue(plainValue(after), migration.meaning(before));
+    after !== null && problems.length === 0 && sameValue(after.value, migration.meaning(before));
   const place = migration.oldPlace.join('.');
   return asMeant
     ? success(edited)
@@ -49,7 +49,7 @@ function migrateOnce(text: string, migration: Migration): Result<string, string>
 }
 
 function mapping(document: YamlDocument): Readonly<Record<string, unknown>> | null {
-  const value = plainValue(document);
+  const value = document.value;
   if (typeof value !== 'object' || value === null || Array.isArray(value)) return null;
   return Object.fromEntries(Object.entries(value));
 }

@@ -13,13 +13,19 @@ import {
 } from 'yaml';
 import { type Span, wholeFile } from '../finding.ts';
 import type { Path } from '../shape.ts';
+import { plainYaml } from './plain-yaml.ts';
 import { tooDeepAt } from './yaml-nesting.ts';
 import { type YamlProblem, yamlProblems } from './yaml-problem.ts';
 import { linesOf, spanOfNode } from './yaml-span.ts';
 
-/** A YAML file with its tree, its plain value and a way from a path to a place in the text. */
+type Tree = Document.Parsed<ParsedNode>;
+
+/** A YAML file with its plain value, its tree and a way from a path to a place in the text. */
 export interface YamlDocument {
-  readonly tree: Document.Parsed<ParsedNode>;
+  /** Mappings, lists, text, numbers, true, false, null. */
+  readonly value: unknown;
+  /** Made when it is first asked for: most files are never found fault with. */
+  readonly tree: Tree;
   readonly lines: LineCounter;
 }
 
@@ -28,10 +34,38 @@ const deepestNesting = 24;
 
 /** Reads a text as one YAML 1.2 document; problems are returned, never thrown. */
 export function readYaml(text: string): { document: YamlDocument | null; problems: readonly YamlProblem[] } {
+  const plain = plainYaml(text, deepestNesting);
+  if (plain !== null && plain.value !== null)
+    return { document: documentOf(plain.value, () => parsedTree(text), text), problems: [] };
   const tooDeep = tooDeepAt(text, deepestNesting);
   if (tooDeep !== null) return { document: null, problems: [depthProblem(tooDeep)] };
-  const lines = linesOf(text);
-  const tree = parseDocument(text, {
+  const tree = parsedTree(text);
+  const problems = yamlProblems(tree, linesOf(text));
+  if (problems.length === 0 && tree.contents === null) problems.push(emptyProblem);
+  const unusable = problems.some(({ rule }) => rule !== 'syntax/duplicate-key');
+  if (unusable) return { document: null, problems };
+  return { document: documentOf(tree.toJS({ maxAliasCount: 0 }), () => tree, text), problems };
+}
+
+function documentOf(value: unknown, treeOf: () => Tree, text: string): YamlDocument {
+  let tree: Tree | null = null;
+  let lines: LineCounter | null = null;
+  return {
+    value,
+    get tree() {
+      tree ??= treeOf();
+      return tree;
+    },
+    get lines() {
+      lines ??= linesOf(text);
+      return lines;
+    },
+  };
+}
+
+/** The tree of the full reader, whatever is wrong with the text. */
+export function parsedTree(text: string): Tree {
+  return parseDocument(text, {
     version: '1.2',
     schema: 'core',
     merge: false,
@@ -39,10 +73,6 @@ export function readYaml(text: string): { document: YamlDocument | null; problem
     stringKeys: true,
     uniqueKeys: false,
   });
-  const problems = yamlProblems(tree, lines);
-  if (problems.length === 0 && tree.contents === null) problems.push(emptyProblem);
-  const unusable = problems.some(({ rule }) => rule !== 'syntax/duplicate-key');
-  return { document: unusable ? null : { tree, lines }, problems };
 }
 
 const emptyProblem: YamlProblem = {
@@ -59,11 +89,6 @@ function depthProblem(span: Span): YamlProblem {
     message: `The document is nested deeper than ${deepestNesting} levels`,
     help: 'No kind of profile needs more than 7; flatten it.',
   };
-}
-
-/** Plain value of a document: mappings, lists, text, numbers, true, false, null. */
-export function plainValue(document: YamlDocument): unknown {
-  return document.tree.toJS({ maxAliasCount: 0 });
 }
 
 /**

@@ -10,7 +10,7 @@ import type { ReadDocument } from '../../../src/registry/profile.ts';
 import { leavesOf, type QuantityShape } from '../../../src/registry/shape.ts';
 import { sourceText } from '../../../src/registry/source-text.ts';
 import { applyEdits, type TextEdit } from '../../../src/registry/yaml/text-edit.ts';
-import { placeAt, plainValue, readYaml } from '../../../src/registry/yaml/yaml-document.ts';
+import { placeAt, readYaml } from '../../../src/registry/yaml/yaml-document.ts';
 import { unitsOf } from '../../../src/units/unit-table.ts';
 
 // Every profile of the demo and of the sample registry: they are spelled and ordered as they should be.
@@ -28,7 +28,7 @@ function read(text: string, like: ReadDocument): ReadDocument {
     throw new Error(`unreadable: ${JSON.stringify(problems)}\n${text}`);
   return {
     ...like,
-    written: plainValue(yaml),
+    written: yaml.value,
     yaml,
     source: sourceText(like.source.path, like.source.relativePath, text),
   };

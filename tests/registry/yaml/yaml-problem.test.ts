@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { plainValue, readYaml } from '../../../src/registry/yaml/yaml-document.ts';
+import { readYaml } from '../../../src/registry/yaml/yaml-document.ts';
 
 /** `RULE LINE:COLUMN MESSAGE` of each problem. */
 function problems(text: string): string[] {
@@ -167,7 +167,7 @@ describe('nesting', () => {
 describe('what is read as it stands', () => {
   const value = (text: string) => {
     const { document } = readYaml(text);
-    return document === null ? undefined : plainValue(document);
+    return document === null ? undefined : document.value;
   };
 
   test('a merge key is a key like any other, which no schema knows', () => {
@@ -219,7 +219,7 @@ describe('any text', () => {
           expect(span.line).toBeLessThanOrEqual(lines.length);
           expect(span.column).toBeLessThanOrEqual((lines[span.line - 1]?.length ?? 0) + 2);
         }
-        if (document !== null) expect(() => plainValue(document)).not.toThrow();
+        if (document !== null) expect(() => document.value).not.toThrow();
       }),
       { numRuns: 3000 },
     );
