@@ -1,5 +1,6 @@
 export type { BenchProblem } from './bench/bench-problem.ts';
 export type { BenchRun, Fact } from './bench/facts/fact.ts';
+export type { PlanColumn, PlanRow, PlanSection } from './bench/layout/run-layout.ts';
 export {
   fitLimitLine,
   type LimitLine,
@@ -54,7 +55,7 @@ export { writeMatchMarkdown } from './decisions/match/match-as-markdown.ts';
 export { writeMatchText } from './decisions/match/match-as-text.ts';
 export { type MatchRequest, type MatchResult, matchRegistry } from './decisions/match/match-registry.ts';
 export type { MatchFlow, MatchReason, PairingMatch, Verdict } from './decisions/match/match-verdict.ts';
-export type { BenchPlan, PlanColumn, PlanRow, PlanSection, TrialDraft } from './decisions/plan/bench-plan.ts';
+export type { BenchPlan, TrialDraft } from './decisions/plan/bench-plan.ts';
 export { writePlanCsv } from './decisions/plan/plan-as-csv.ts';
 export { writePlanJson } from './decisions/plan/plan-as-json.ts';
 export { writePlanMarkdown } from './decisions/plan/plan-as-markdown.ts';

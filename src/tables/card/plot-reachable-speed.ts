@@ -1,7 +1,7 @@
 import { peakSpeedOfMove } from '../../physics/motion.ts';
 import type { Marker, Plot, PlotMark } from '../../plots/plot.ts';
 import { printedUnit } from '../../units/print-symbols.ts';
-import { clean } from '../derive/rounding.ts';
+import { clean } from '../../units/round-to-step.ts';
 import type { Bound, SpeedRow, SpeedTable } from '../derive/speed-table.ts';
 import { wordsOf } from '../write/words.ts';
 

@@ -1,9 +1,9 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
 import { isPrinted } from '../../knowledge/feature.ts';
 import { alignedCells } from '../../text/text-grid.ts';
+import { clean } from '../../units/round-to-step.ts';
 import { settingText } from '../card/html-conditions.ts';
 import type { ConditionRow } from '../derive/condition-row.ts';
-import { clean } from '../derive/rounding.ts';
 import { rowAddress } from '../derive/row-address.ts';
 import type { SpeedRow, SpeedTable } from '../derive/speed-table.ts';
 import { cellOf, headingOf, tableColumns } from '../write/columns.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clean, roundDown, roundUp } from '../../../src/tables/derive/rounding.ts';
+import { clean, roundDown, roundUp } from '../../src/units/round-to-step.ts';
 
 const anyValue = fc.double({ min: 1e-3, max: 1e5, noNaN: true });
 const anyStep = fc.constantFrom(0.01, 0.05, 0.1, 0.5, 1, 5, 50, 100);

@@ -14,3 +14,10 @@ export function dryingAdvice(pairing: FittedPairing): string {
   const duration = time === null ? '' : ` for ${shownNumber(time.value / hour)} h`;
   return `a spool of ${filament.id}, dried at ${shown(temperature.value, 'temperature')}${duration} (${temperature.basis}); note its batch`;
 }
+
+/** What lies at hand before a run that feeds hot melt. */
+export const benchKit: readonly string[] = [
+  'heat-proof gloves and eye protection; ventilation or extraction that runs',
+  'tweezers and flush cutters; a metal bucket for purged melt',
+  'room thermometer, best with a hygrometer; calipers for the strand; a marker and a steel rule',
+];

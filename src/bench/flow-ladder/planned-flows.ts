@@ -1,5 +1,4 @@
 import { strandFeed } from '../../physics/strand.ts';
-import { clean } from '../../tables/derive/rounding.ts';
 import type {
   CubicMillimetresPerSecond,
   Millimetres,
@@ -7,9 +6,10 @@ import type {
   Range,
   Seconds,
 } from '../../units/canonical.ts';
+import { evenSteps, roundStepSize } from '../layout/even-steps.ts';
 
 /** A ladder of flows in even steps of 1, 2 or 5 times a power of ten. */
-export interface LadderSteps {
+export interface PlannedFlows {
   readonly size: CubicMillimetresPerSecond;
   readonly flows: readonly CubicMillimetresPerSecond[];
 }
@@ -27,35 +27,20 @@ const fewestSteps = 8;
  * The flows, in mm³/s, of a ladder over the range that a limit is expected in, from well below it to beyond it and never
  * above `highest`.
  */
-export function ladderSteps(
+export function plannedFlows(
   value: CubicMillimetresPerSecond,
   range: Range,
   highest: CubicMillimetresPerSecond,
-): LadderSteps {
+): PlannedFlows {
   const bottom = range.low * reach.start;
   const top = Math.min(range.high * reach.end, highest);
   const wanted = Math.max((top - bottom) / (mostSteps - 1), 0);
-  let size = roundSize(Math.min(value * coarsest, (top - bottom) / (fewestSteps - 1)), 'down');
-  if (size < wanted) size = roundSize(wanted, 'up');
+  let size = roundStepSize(Math.min(value * coarsest, (top - bottom) / (fewestSteps - 1)), 'down');
+  if (size < wanted) size = roundStepSize(wanted, 'up');
   // The last step passes the range, unless the drive or the heater forbids it.
   const last = top < highest ? Math.ceil(top / size - 1e-9) : Math.floor(top / size + 1e-9);
   const first = Math.max(1, Math.min(Math.floor(bottom / size), last - fewestSteps + 1));
-  return {
-    size,
-    flows: Array.from({ length: last - first + 1 }, (_, index) => clean((first + index) * size)),
-  };
-}
-
-/** 1, 2 or 5 times a power of ten, next to a positive number. */
-export function roundSize(value: number, side: 'up' | 'down'): number {
-  const power = 10 ** Math.floor(Math.log10(value) + 1e-9);
-  const sizes = [1, 2, 5, 10].map((digit) => clean(digit * power));
-  const slack = 1e-9 * power;
-  const found =
-    side === 'up'
-      ? sizes.find((size) => size >= value - slack)
-      : sizes.findLast((size) => size <= value + slack);
-  return found ?? clean(power);
+  return { size, flows: evenSteps(size, first, last) };
 }
 
 /** Feed and duration of a piece at each step. */
@@ -65,8 +50,9 @@ export interface LadderFeed {
   readonly duration: Seconds;
 }
 
+/** Feed and duration at each step, for a strand of the diameter and pieces of the length. */
 export function ladderFeeds(
-  { flows }: LadderSteps,
+  { flows }: PlannedFlows,
   diameter: Millimetres,
   feedLength: Millimetres,
 ): LadderFeed[] {

@@ -1,45 +1,35 @@
-import { conditionsOf, type FittedPairing } from '../../knowledge/pairing.ts';
-import type { Registry } from '../../registry/registry.ts';
+import { conditionsOf } from '../../knowledge/pairing.ts';
 import { chooseStatement } from '../../registry/statement.ts';
 import { type Result, success } from '../../result.ts';
 import { shown } from '../../units/wording.ts';
-import type { BenchPlan } from './bench-plan.ts';
-import { dryingAdvice } from './drying-advice.ts';
-import { benchKit } from './plan-cautions.ts';
-import type { PlanRequest } from './plan-request.ts';
-import { planSheet } from './plan-sheet.ts';
-import { plannedCondition } from './planned-condition.ts';
+import { benchKit, dryingAdvice } from '../layout/bench-kit.ts';
+import type { LayoutRequest } from '../layout/layout-request.ts';
+import { nozzleCondition } from '../layout/nozzle-condition.ts';
+import type { RunLayout } from '../layout/run-layout.ts';
+import { settingsSections } from '../layout/settings-sections.ts';
 
 /** Times as shares of the layer time in use; without one, 8 s are taken (common practice, no source). */
 const shares = [0.4, 0.55, 0.7, 0.85, 1, 1.25, 1.6, 2.2, 3];
 const usual = 8;
 
 /** A ladder of layer times on a small specimen. */
-export function planLayerTime(
-  registry: Registry,
-  pairing: FittedPairing,
-  request: PlanRequest,
-): Result<BenchPlan, string> {
+export function layOutLayerTime({ pairing, nozzleTemperature }: LayoutRequest): Result<RunLayout, string> {
   const { filament } = pairing;
   const conditions = conditionsOf(pairing);
   const known = chooseStatement(filament.data.shortestLayerTime, conditions);
   const fan = chooseStatement(filament.data.fan, conditions);
-  const temperature = plannedCondition(registry, pairing, request);
+  const temperature = nozzleTemperature();
   if (!temperature.ok) return temperature;
+  const nozzle = nozzleCondition(temperature.value);
   const times = [...new Set(shares.map((share) => toHalves((known?.value ?? usual) * share)))];
-  return success(
-    planSheet(registry, pairing, request, {
-      method: 'layerTime',
-      name: 'Layer times',
-      idWord: 'layertime',
-      names: 'nozzle',
-      conditions: [
-        temperature.value.line,
-        ...(fan === null ? [] : [`fan: ${shown(fan.value.high, 'ratio')}`]),
-      ],
-      keys: ['acceptedGrade: 4'],
+  return success({
+    name: 'Layer times',
+    idWord: 'layertime',
+    conditions: [nozzle.line, ...(fan === null ? [] : [`fan: ${shown(fan.value.high, 'ratio')}`])],
+    keys: ['acceptedGrade: 4'],
+    sections: settingsSections({
       settings: [
-        temperature.value.setting,
+        nozzle.setting,
         known === null
           ? `no shortest layer time is known; the ladder lies around ${usual} s`
           : `shortest layer time in use ${shown(known.value, 'time')} (${known.basis})`,
@@ -53,12 +43,12 @@ export function planLayerTime(
         'grade shape and corners from 1 (useless) to 5 (faultless), without knowing the time',
       ],
       atHand: ['a stop watch', dryingAdvice(pairing), ...benchKit],
-      given: [{ name: 'layerTime', unit: 's' }],
-      read: [{ name: 'grade', unit: '{count}' }],
-      rows: times.map((time) => ({ given: [time], hints: [] })),
-      repeats: 2,
     }),
-  );
+    given: [{ name: 'layerTime', unit: 's' }],
+    read: [{ name: 'grade', unit: '{count}' }],
+    rows: times.map((time) => ({ given: [time], hints: [] })),
+    repeats: 2,
+  });
 }
 
 function toHalves(seconds: number): number {

@@ -1,11 +1,10 @@
-import { conditionsOf, type FittedPairing } from '../../knowledge/pairing.ts';
-import type { Registry } from '../../registry/registry.ts';
+import { conditionsOf } from '../../knowledge/pairing.ts';
 import { chooseStatement } from '../../registry/statement.ts';
 import { type Result, success } from '../../result.ts';
 import { shown } from '../../units/wording.ts';
-import type { BenchPlan } from './bench-plan.ts';
-import type { PlanRequest } from './plan-request.ts';
-import { planSheet } from './plan-sheet.ts';
+import type { LayoutRequest } from '../layout/layout-request.ts';
+import type { RunLayout } from '../layout/run-layout.ts';
+import { settingsSections } from '../layout/settings-sections.ts';
 
 /** Four sides and the top at 1 m, as a survey by ISO 3746 asks, and two places further away. */
 const places = [
@@ -22,27 +21,21 @@ const places = [
 const shareOfTop = 0.5;
 
 /** Sound around a machine at work. */
-export function planSoundLevel(
-  registry: Registry,
-  pairing: FittedPairing,
-  request: PlanRequest,
-): Result<BenchPlan, string> {
+export function layOutSoundLevel({ pairing }: LayoutRequest): Result<RunLayout, string> {
   const { machine } = pairing;
   const conditions = conditionsOf(pairing);
   const claimed = chooseStatement(machine.data.soundLevel, conditions);
   const top = chooseStatement(machine.data.topSpeed, conditions);
   const speed = top === null ? null : Math.round((top.value * shareOfTop) / 10) * 10;
-  return success(
-    planSheet(registry, pairing, request, {
-      method: 'soundLevel',
-      name: 'Sound level',
-      idWord: 'sound',
-      names: 'machine',
-      conditions: [
-        'ambientTemperature: 22 Cel # what the room has',
-        ...(speed === null ? [] : [`printSpeed: ${shown(speed, 'speed')}`]),
-      ],
-      keys: ["soundMeter: {class: class2, resolution: '0.1 dB[SPL]{A}'}"],
+  return success({
+    name: 'Sound level',
+    idWord: 'sound',
+    conditions: [
+      'ambientTemperature: 22 Cel # what the room has',
+      ...(speed === null ? [] : [`printSpeed: ${shown(speed, 'speed')}`]),
+    ],
+    keys: ["soundMeter: {class: class2, resolution: '0.1 dB[SPL]{A}'}"],
+    sections: settingsSections({
       settings: [
         claimed === null
           ? 'no sound level is stated for this machine'
@@ -57,14 +50,14 @@ export function planSoundLevel(
         'keep away from walls, and ask for quiet; a survey by ISO 3746 is good to about 3 dB',
       ],
       atHand: ['a sound level meter and its calibrator; a tape measure; ear protection where it is loud'],
-      given: [{ name: 'distance', unit: 'm' }],
-      read: [
-        { name: 'soundLevel', unit: 'dB[SPL]{A}' },
-        { name: 'background', unit: 'dB[SPL]{A}' },
-      ],
-      hints: ['place'],
-      rows: places.map(({ distance, at }) => ({ given: [distance], hints: [at] })),
-      repeats: 1,
     }),
-  );
+    given: [{ name: 'distance', unit: 'm' }],
+    read: [
+      { name: 'soundLevel', unit: 'dB[SPL]{A}' },
+      { name: 'background', unit: 'dB[SPL]{A}' },
+    ],
+    hints: ['place'],
+    rows: places.map(({ distance, at }) => ({ given: [distance], hints: [at] })),
+    repeats: 1,
+  });
 }

@@ -1,6 +1,4 @@
-import { largestScaleShare } from '../../bench/facts/instrument-facts.ts';
 import { strandLength, strandMass } from '../../physics/strand.ts';
-import { roundUp } from '../../tables/derive/rounding.ts';
 import type {
   Fraction,
   Grams,
@@ -9,6 +7,8 @@ import type {
   MillimetresPerSecond,
   Seconds,
 } from '../../units/canonical.ts';
+import { roundUp } from '../../units/round-to-step.ts';
+import { largestScaleShare } from '../facts/instrument-facts.ts';
 
 /** The piece of strand that every step of a ladder feeds. */
 export interface Piece {

@@ -1,15 +1,12 @@
-import { usualMassResolution } from '../../bench/facts/instrument-facts.ts';
-import { familiesOf } from '../../knowledge/families.ts';
-import { conditionsOf, type FittedPairing } from '../../knowledge/pairing.ts';
+import { conditionsOf } from '../../knowledge/pairing.ts';
 import { softeningOf } from '../../knowledge/softening.ts';
 import type { Machine } from '../../registry/generated/documents.ts';
-import type { Registry } from '../../registry/registry.ts';
 import { chooseStatement } from '../../registry/statement.ts';
 import { failure, type Result, success } from '../../result.ts';
 import { shown, shownNumber } from '../../units/wording.ts';
-import type { BenchPlan } from './bench-plan.ts';
-import type { PlanRequest } from './plan-request.ts';
-import { planSheet } from './plan-sheet.ts';
+import type { LayoutRequest } from '../layout/layout-request.ts';
+import type { RunLayout } from '../layout/run-layout.ts';
+import { settingsSections } from '../layout/settings-sections.ts';
 
 const hour = 3600;
 /** Times as shares of the drying time in use, from the first weighing on (common practice, no source). */
@@ -19,16 +16,16 @@ const usualTime = 6 * hour;
 const distance = 5;
 
 /** Masses of a spool over its time in a dryer. */
-export function planDryingCurve(
-  registry: Registry,
-  pairing: FittedPairing,
-  request: PlanRequest,
-): Result<BenchPlan, string> {
+export function layOutDryingCurve({
+  pairing,
+  families,
+  massResolution,
+}: LayoutRequest): Result<RunLayout, string> {
   const { machine, filament } = pairing;
   const conditions = conditionsOf(pairing);
   const wanted = chooseStatement(filament.data.dryingTemperature, conditions);
   const time = chooseStatement(filament.data.dryingTime, conditions);
-  const softening = softeningOf(filament.data, familiesOf(filament.data, registry));
+  const softening = softeningOf(filament.data, families);
   const highest = softening === null ? null : softening.value - distance;
   const temperature = wanted?.value ?? highest;
   if (temperature === null) return failure(nothingKnown(filament.id));
@@ -38,18 +35,16 @@ export function planDryingCurve(
     );
   }
   const total = time?.value ?? usualTime;
-  return success(
-    planSheet(registry, pairing, request, {
-      method: 'dryingCurve',
-      name: 'Drying curve',
-      idWord: 'drying',
-      names: 'filament',
-      conditions: [`dryingTemperature: ${shown(temperature, 'temperature')}`],
-      keys: [
-        'residualMoisture: 0.05 % # what may be left',
-        '# reelMass: 180 g',
-        `scale: {resolution: ${shown(request.resolution ?? usualMassResolution, 'mass')}}`,
-      ],
+  return success({
+    name: 'Drying curve',
+    idWord: 'drying',
+    conditions: [`dryingTemperature: ${shown(temperature, 'temperature')}`],
+    keys: [
+      'residualMoisture: 0.05 % # what may be left',
+      '# reelMass: 180 g',
+      `scale: {resolution: ${shown(massResolution, 'mass')}}`,
+    ],
+    sections: settingsSections({
       settings: [
         wanted === null
           ? `no drying temperature is stated; ${shown(temperature, 'temperature')} keeps ${distance} K from softening`
@@ -64,12 +59,12 @@ export function planDryingCurve(
         'weigh an empty reel of the same kind, so that the water counts against the filament alone',
       ],
       atHand: ['a scale that bears the spool; a clock; gloves for the warm spool'],
-      given: [{ name: 'elapsedTime', unit: 'h' }],
-      read: [{ name: 'mass', unit: 'g' }],
-      rows: shares.map((share) => ({ given: [Math.round((total * share * 20) / hour) / 20], hints: [] })),
-      repeats: 1,
     }),
-  );
+    given: [{ name: 'elapsedTime', unit: 'h' }],
+    read: [{ name: 'mass', unit: 'g' }],
+    rows: shares.map((share) => ({ given: [Math.round((total * share * 20) / hour) / 20], hints: [] })),
+    repeats: 1,
+  });
 }
 
 function dryerText(id: string, dryer: Machine['dryer'], temperature: number): string {

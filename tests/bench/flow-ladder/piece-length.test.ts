@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { pieceFor } from '../../../src/decisions/plan/feed-length.ts';
+import { pieceFor } from '../../../src/bench/flow-ladder/piece-length.ts';
 
 it('feeds 1100 mm of PLA for a scale of 0.01 g', () => {
   const piece = pieceFor(0.01, 0.00124, 1.75, 20);
