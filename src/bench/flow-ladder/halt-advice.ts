@@ -12,8 +12,8 @@ export function haltItems({ id, sensors }: Machine, exampleFlow: number): string
 
 function detectionText(id: string, sensors: Machine['sensors']): string {
   if (sensors === undefined)
-    return `the profile of ${id} names no sensors: look up whether it detects clogs or tangles, which may stop the ladder`;
+    return `the profile of ${id} names no sensors: look up whether it detects clogs, which may stop the ladder`;
   if (!sensors.includes('clogDetection'))
     return `no clog detection is known on ${id}: listen for the drive, nothing else stops a ladder that starves`;
-  return `the clog detection of ${id} takes a starving hot end for a clog and may stop the ladder; tangle detection may do the same. If its manual allows, switch them off for this supervised run, and on again after it`;
+  return `the clog detection of ${id} takes a starving hot end for a clog and may stop the ladder. If its manual allows, switch it off for this supervised run, and on again after it`;
 }
