@@ -1,0 +1,48 @@
+import type { FittedPairing } from '../../knowledge/pairing.ts';
+import type { Registry } from '../../registry/registry.ts';
+import { type Result, success } from '../../result.ts';
+import { shown } from '../../units/wording.ts';
+import type { BenchPlan } from './bench-plan.ts';
+import type { PlanRequest } from './plan-request.ts';
+import { planSheet } from './plan-sheet.ts';
+
+/** Places along the strand, and how far apart they are in mm (common practice, no source). */
+const places = 20;
+const spacing = 250;
+
+/** A survey of the diameter along a strand. */
+export function planDiameterSurvey(
+  registry: Registry,
+  pairing: FittedPairing,
+  request: PlanRequest,
+): Result<BenchPlan, string> {
+  const { diameter, diameterTolerance } = pairing.filament.data;
+  const tolerance =
+    diameterTolerance === undefined
+      ? ''
+      : `, of which its sheet allows ${shown(diameterTolerance, 'length')} either way`;
+  return success(
+    planSheet(registry, pairing, request, {
+      method: 'diameterSurvey',
+      name: 'Diameter survey',
+      idWord: 'diameter',
+      names: 'filament',
+      conditions: ['ambientTemperature: 22 Cel # what the room has'],
+      keys: ['gauge: {resolution: 0.01 mm} # and its accuracy, if it is known'],
+      settings: [`nominal diameter ${shown(diameter, 'length')}${tolerance}`],
+      howTo: [
+        `mark the strand every ${spacing} mm over ${((places - 1) * spacing) / 1000} m, from the outer end of the spool`,
+        'measure each place twice, the second time at right angles to the first, without squeezing the strand',
+        'close the gauge and zero it before the first and after the last place',
+      ],
+      atHand: ['calipers, better a micrometer; a marker; a steel rule'],
+      given: [{ name: 'position', unit: 'mm' }],
+      read: [
+        { name: 'firstDiameter', unit: 'mm' },
+        { name: 'secondDiameter', unit: 'mm' },
+      ],
+      rows: Array.from({ length: places }, (_, index) => ({ given: [index * spacing], hints: [] })),
+      repeats: 1,
+    }),
+  );
+}

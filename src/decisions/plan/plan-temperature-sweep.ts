@@ -1,0 +1,67 @@
+import { familiesOf } from '../../knowledge/families.ts';
+import type { FittedPairing } from '../../knowledge/pairing.ts';
+import { type NozzleWindow, nozzleWindow } from '../../prediction/nozzle-window.ts';
+import type { Registry } from '../../registry/registry.ts';
+import { failure, type Result, success } from '../../result.ts';
+import { clean } from '../../tables/derive/rounding.ts';
+import type { Range } from '../../units/canonical.ts';
+import { shownRange } from '../../units/wording.ts';
+import type { BenchPlan } from './bench-plan.ts';
+import { dryingAdvice } from './drying-advice.ts';
+import { roundSize } from './ladder-steps.ts';
+import { benchKit } from './plan-cautions.ts';
+import type { PlanRequest } from './plan-request.ts';
+import { planSheet } from './plan-sheet.ts';
+
+/** Fewer temperatures show no window; more than this tire whoever grades. */
+const fewest = 4;
+const most = 8;
+
+/** A sweep of the nozzle temperature over what is allowed. */
+export function planTemperatureSweep(
+  registry: Registry,
+  pairing: FittedPairing,
+  request: PlanRequest,
+): Result<BenchPlan, string> {
+  const window = nozzleWindow(pairing, familiesOf(pairing.filament.data, registry));
+  if (!window.ok) return window;
+  const temperatures = sweep(window.value);
+  if (temperatures.length < fewest) return failure(tooNarrow(pairing, window.value));
+  return success(
+    planSheet(registry, pairing, request, {
+      method: 'temperatureSweep',
+      name: 'Temperature sweep',
+      idWord: 'sweep',
+      names: 'nozzle',
+      conditions: ['ambientTemperature: 22 Cel # what the room has'],
+      keys: ['acceptedGrade: 4'],
+      settings: [
+        `allowed here ${shownRange(window.value, 'temperature')}`,
+        ...window.value.bounds.map(({ text }) => text),
+        'speed, flow, fan and layer height the same for all of them',
+      ],
+      howTo: [
+        'print the same specimen at each temperature, twice, in a mixed order; wait until the temperature has stood still',
+        'grade each from 1 (useless) to 5 (faultless) by bond and surface, without knowing its temperature',
+        'where bonds are tested on a machine, write bondStrength with its unit in place of grade',
+      ],
+      atHand: [dryingAdvice(pairing), ...benchKit],
+      given: [{ name: 'nozzleTemperature', unit: 'Cel' }],
+      read: [{ name: 'grade', unit: '{count}' }],
+      rows: temperatures.map((temperature) => ({ given: [temperature], hints: [] })),
+      repeats: 2,
+    }),
+  );
+}
+
+/** Even temperatures of 1, 2 or 5 K and their tens over a window. */
+function sweep({ low, high }: Range): number[] {
+  const size = roundSize(Math.max((high - low) / (most - 1), 1), 'up');
+  const first = Math.ceil(low / size - 1e-9);
+  const count = Math.floor(high / size + 1e-9) - first + 1;
+  return Array.from({ length: Math.max(0, count) }, (_, index) => clean((first + index) * size));
+}
+
+function tooNarrow({ filament, machine }: FittedPairing, window: NozzleWindow): string {
+  return `The nozzle temperatures that ${filament.id} may have on ${machine.id}, ${shownRange(window, 'temperature')}, are too few to sweep: ${window.bounds.map(({ text }) => text).join('; ')}.`;
+}
