@@ -53,14 +53,14 @@ const lanternPla = { ...fine, strand: 'pla', sharpness: 18, offset: 1.006, flows
 // The four limits of the series stand in the ratio of Q = pi a L/Fo with the core at 150 Cel on leaving the melt zone and
 // the strand at 22 Cel on entering it.
 export const demoLadders: readonly DemoLadder[] = [
-  { ...lanternPla, trial: 'lantern-stagecraft-pla-210', limit: 40, form: 'csv' },
-  { ...lanternPla, trial: 'lantern-stagecraft-pla-220', limit: 42.7, form: 'csv' },
-  { ...lanternPla, trial: 'lantern-stagecraft-pla-230', limit: 45.2, form: 'inline' },
-  { ...lanternPla, trial: 'lantern-stagecraft-pla-240', limit: 47.6, form: 'inline' },
+  { ...lanternPla, trial: 'lantern-stagecraft-pla-210', limit: 41.1, form: 'csv' },
+  { ...lanternPla, trial: 'lantern-stagecraft-pla-220', limit: 43.9, form: 'csv' },
+  { ...lanternPla, trial: 'lantern-stagecraft-pla-230', limit: 46.4, form: 'inline' },
+  { ...lanternPla, trial: 'lantern-stagecraft-pla-240', limit: 48.9, form: 'inline' },
   {
     ...fine,
     trial: 'lantern-stagecraft-pla-230-fine',
-    limit: 30.4,
+    limit: 31.2,
     sharpness: 20,
     flows: upTo(12, 39, 3),
     strand: 'pla',
@@ -70,7 +70,7 @@ export const demoLadders: readonly DemoLadder[] = [
   {
     ...pocket,
     trial: 'lantern-boards-pla-wd20-220',
-    limit: 33.5,
+    limit: 34.4,
     sharpness: 14,
     flows: upTo(14, 42, 4),
     repeats: 1,
@@ -81,9 +81,9 @@ export const demoLadders: readonly DemoLadder[] = [
   {
     ...fine,
     trial: 'lantern-stagecraft-petg-245',
-    limit: 38.6,
+    limit: 39.6,
     sharpness: 20,
-    flows: upTo(15, 42, 3),
+    flows: upTo(16, 43, 3),
     strand: 'petg',
     offset: 0.994,
     form: 'inline',
@@ -91,7 +91,7 @@ export const demoLadders: readonly DemoLadder[] = [
   {
     ...pocket,
     trial: 'lantern-gaiter-tpu-230',
-    limit: 20.3,
+    limit: 20.8,
     sharpness: 12,
     flows: upTo(8, 24, 2),
     strand: 'tpu',
@@ -101,7 +101,7 @@ export const demoLadders: readonly DemoLadder[] = [
   {
     ...pocket,
     trial: 'skiff-stagecraft-pla-220',
-    limit: 15.4,
+    limit: 14.5,
     sharpness: 16,
     flows: upTo(6, 20, 2),
     repeats: 3,
@@ -112,9 +112,9 @@ export const demoLadders: readonly DemoLadder[] = [
   {
     ...fine,
     trial: 'steeple-stagecraft-pla-230',
-    limit: 56.4,
+    limit: 45.4,
     sharpness: 22,
-    flows: upTo(24, 72, 6),
+    flows: upTo(20, 60, 5),
     strand: 'pla',
     offset: 0.998,
     form: 'inline',
@@ -122,9 +122,9 @@ export const demoLadders: readonly DemoLadder[] = [
   {
     ...fine,
     trial: 'steeple-stagecraft-pla-235',
-    limit: 86.2,
+    limit: 69.4,
     sharpness: 24,
-    flows: upTo(36, 108, 8),
+    flows: upTo(30, 86, 7),
     repeats: 3,
     strand: 'pla',
     offset: 0.998,
@@ -133,9 +133,9 @@ export const demoLadders: readonly DemoLadder[] = [
   {
     ...pocket,
     trial: 'barge-stagecraft-pla-285-225',
-    limit: 79,
+    limit: 75,
     sharpness: 20,
-    flows: upTo(24, 66, 6),
+    flows: upTo(24, 64, 5),
     strand: 'plaThick',
     offset: 1.009,
     feedLength: 400,
@@ -144,7 +144,7 @@ export const demoLadders: readonly DemoLadder[] = [
   {
     ...fine,
     trial: 'hearth-rigging-abs-255',
-    limit: 31.3,
+    limit: 29.2,
     sharpness: 18,
     flows: upTo(12, 40, 4),
     repeats: 3,
@@ -155,9 +155,9 @@ export const demoLadders: readonly DemoLadder[] = [
   {
     ...fine,
     trial: 'hearth-truss-pa6-cf15-275',
-    limit: 34,
+    limit: 31.7,
     sharpness: 18,
-    flows: upTo(12, 30, 3),
+    flows: upTo(12, 27, 3),
     strand: 'pa6Carbon',
     offset: 0.989,
     form: 'inline',
@@ -165,7 +165,7 @@ export const demoLadders: readonly DemoLadder[] = [
   {
     ...fine,
     trial: 'lantern-stagecraft-petg-235',
-    limit: 36.4,
+    limit: 37.4,
     sharpness: 20,
     flows: upTo(15, 45, 3),
     strand: 'petg',
@@ -175,7 +175,7 @@ export const demoLadders: readonly DemoLadder[] = [
   {
     ...fine,
     trial: 'lantern-stagecraft-petg-255',
-    limit: 40.7,
+    limit: 41.8,
     sharpness: 20,
     flows: upTo(18, 51, 3),
     strand: 'petg',
@@ -185,7 +185,7 @@ export const demoLadders: readonly DemoLadder[] = [
   {
     ...fine,
     trial: 'hearth-rigging-abs-245',
-    limit: 29.5,
+    limit: 27.5,
     sharpness: 18,
     flows: upTo(12, 40, 4),
     strand: 'abs',
@@ -195,7 +195,7 @@ export const demoLadders: readonly DemoLadder[] = [
   {
     ...fine,
     trial: 'hearth-daylight-asa-255',
-    limit: 30.2,
+    limit: 28.2,
     sharpness: 18,
     flows: upTo(12, 39, 3),
     strand: 'asa',
@@ -205,7 +205,7 @@ export const demoLadders: readonly DemoLadder[] = [
   {
     ...fine,
     trial: 'hearth-visor-pc-285',
-    limit: 26.6,
+    limit: 24.8,
     sharpness: 16,
     flows: upTo(10, 34, 3),
     strand: 'pc',
@@ -215,7 +215,7 @@ export const demoLadders: readonly DemoLadder[] = [
   {
     ...fine,
     trial: 'hearth-pulley-pa12-255',
-    limit: 33.1,
+    limit: 30.9,
     sharpness: 20,
     flows: upTo(15, 42, 3),
     strand: 'pa12',

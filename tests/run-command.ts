@@ -75,8 +75,3 @@ export function spawnCommand(
   });
   return { status, out: stdout, err: stderr };
 }
-
-/** A text as one line, whatever its lines were broken to. */
-export function unwrapped(text: string): string {
-  return text.replace(/\s+/g, ' ');
-}

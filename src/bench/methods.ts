@@ -1,12 +1,21 @@
 import { contourLadder } from './contour-ladder/contour-ladder.ts';
+import { layOutContourLadder } from './contour-ladder/lay-out-contour-ladder.ts';
 import { diameterSurvey } from './diameter-survey/diameter-survey.ts';
+import { layOutDiameterSurvey } from './diameter-survey/lay-out-diameter-survey.ts';
 import { dryingCurve } from './drying-curve/drying-curve.ts';
+import { layOutDryingCurve } from './drying-curve/lay-out-drying-curve.ts';
 import type { Fact } from './facts/fact.ts';
 import { flowLadder } from './flow-ladder/flow-ladder.ts';
+import { layOutFlowLadder } from './flow-ladder/lay-out-flow-ladder.ts';
+import { layOutLayerTime } from './layer-time/lay-out-layer-time.ts';
 import { layerTime } from './layer-time/layer-time.ts';
+import type { LayOut } from './layout/run-layout.ts';
 import type { Method, MethodName } from './method.ts';
+import { layOutReferencePrint } from './reference-print/lay-out-reference-print.ts';
 import { referencePrint } from './reference-print/reference-print.ts';
+import { layOutSoundLevel } from './sound-level/lay-out-sound-level.ts';
 import { soundLevel } from './sound-level/sound-level.ts';
+import { layOutTemperatureSweep } from './temperature-sweep/lay-out-temperature-sweep.ts';
 import { temperatureSweep } from './temperature-sweep/temperature-sweep.ts';
 
 /** Every bench method by its name. */
@@ -21,6 +30,18 @@ export const benchMethods = {
   referencePrint,
 } as const satisfies Readonly<Record<MethodName, Method>>;
 
+/** How a run of each method is laid out; apart, so that a program that only reduces does not carry it along. */
+export const runLayouts: Readonly<Record<MethodName, LayOut>> = {
+  flowLadder: layOutFlowLadder,
+  diameterSurvey: layOutDiameterSurvey,
+  temperatureSweep: layOutTemperatureSweep,
+  contourLadder: layOutContourLadder,
+  layerTime: layOutLayerTime,
+  dryingCurve: layOutDryingCurve,
+  soundLevel: layOutSoundLevel,
+  referencePrint: layOutReferencePrint,
+};
+
 /** All bench methods, whatever their facts are. */
 export const allMethods: readonly Method[] = Object.values(benchMethods);
 
@@ -31,6 +52,13 @@ export const allFacts: readonly Fact[] = [
 
 /** Names of the bench methods. */
 export const methodNames: readonly MethodName[] = allMethods.map(({ method }) => method);
+
+/** The method that is meant where none is named. */
+export const usualMethod: MethodName = 'flowLadder';
+
+export function isMethodName(name: string): name is MethodName {
+  return Object.hasOwn(benchMethods, name);
+}
 
 /** The bench method of a name. */
 export function methodOf(name: MethodName): Method {

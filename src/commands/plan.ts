@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { Command, Option } from 'commander';
+import { methodNames, usualMethod } from '../bench/methods.ts';
 import type { BenchPlan } from '../decisions/plan/bench-plan.ts';
 import { writePlanCsv } from '../decisions/plan/plan-as-csv.ts';
 import { writePlanJson } from '../decisions/plan/plan-as-json.ts';
@@ -8,7 +9,7 @@ import { writePlanMarkdown } from '../decisions/plan/plan-as-markdown.ts';
 import { writePlanText } from '../decisions/plan/plan-as-text.ts';
 import { writePlanTrial } from '../decisions/plan/plan-as-trial.ts';
 import type { PlanRequest } from '../decisions/plan/plan-request.ts';
-import { plannedMethods, planTrial } from '../decisions/plan/plan-trial.ts';
+import { planTrial } from '../decisions/plan/plan-trial.ts';
 import { loadRegistry } from '../host/load-registry.ts';
 import { registryFolders } from '../host/registry-folders.ts';
 import { writeFiles } from '../host/write-files.ts';
@@ -50,7 +51,7 @@ export function planCommand(cli: CliContext, exit: Exit): Command {
       '--nozzle <id>',
       'nozzle of the machine (default: one with a measured limit, else the first that fits)',
     )
-    .option('--method <name>', `bench method: ${plannedMethods.join(', ')}`, 'flowLadder')
+    .option('--method <name>', `bench method: ${methodNames.join(', ')}`, usualMethod)
     .option(
       '--temperature <temperature>',
       'nozzle temperature, such as "230 Cel" (default: that of the claimed flow, else the middle of the window)',

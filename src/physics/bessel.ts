@@ -27,11 +27,15 @@ export function besselJ1(x: number): number {
  * Source: McMahon's expansion (NIST DLMF 10.21(vi)) as the start, then Newton's method with J0' = -J1 (10.6.3).
  */
 export function zerosOfBesselJ0(count: number): number[] {
-  return Array.from({ length: count }, (_, index) => {
-    const start = mcMahonZero(0, index);
-    return newton(start, (x) => besselJ0(x) / -besselJ1(x));
-  });
+  while (zerosOfJ0.length < count) {
+    const start = mcMahonZero(0, zerosOfJ0.length);
+    zerosOfJ0.push(newton(start, (x) => besselJ0(x) / -besselJ1(x)));
+  }
+  return zerosOfJ0.slice(0, count);
 }
+
+/** Each is found once: every temperature of a strand asks for the same ones. */
+const zerosOfJ0: number[] = [];
 
 /**
  * The first positive zeros of J1, ascending.
@@ -44,11 +48,13 @@ export function zerosOfBesselJ1(count: number): number[] {
   });
 }
 
+const SINES = Array.from({ length: QUADRATURE_POINTS }, (_, index) =>
+  Math.sin(((index + 0.5) * Math.PI) / (2 * QUADRATURE_POINTS)),
+);
+
 function meanOverQuarterTurn(integrand: (sine: number) => number): number {
   let sum = 0;
-  for (let index = 0; index < QUADRATURE_POINTS; index += 1) {
-    sum += integrand(Math.sin(((index + 0.5) * Math.PI) / (2 * QUADRATURE_POINTS)));
-  }
+  for (const sine of SINES) sum += integrand(sine);
   return sum / QUADRATURE_POINTS;
 }
 

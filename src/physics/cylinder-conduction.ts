@@ -22,12 +22,20 @@ const NEGLIGIBLE_EXPONENT = 40;
 const MAXIMUM_MODES = 400;
 
 /** The first modes of the series for a Biot number > 0 (`Infinity` for a wall held at one temperature). */
-export function conductionModes(biot: number, count: number): ConductionMode[] {
-  return conductionRoots(biot, count).map((root) => {
+export function conductionModes(biot: number, count: number): readonly ConductionMode[] {
+  const known = modesOfBiot.get(biot) ?? [];
+  if (known.length >= count) return known.slice(0, count);
+  const modes = conductionRoots(biot, count).map((root) => {
     const [j0, j1] = [besselJ0(root), besselJ1(root)];
     return { root, coefficient: (2 * j1) / (root * (j0 ** 2 + j1 ** 2)) };
   });
+  if (modesOfBiot.size < MOST_BIOT_NUMBERS) modesOfBiot.set(biot, modes);
+  return modes;
 }
+
+/** The modes that are known already: every strand in a hot tube has the same ones. */
+const modesOfBiot = new Map<number, readonly ConductionMode[]>();
+const MOST_BIOT_NUMBERS = 16;
 
 /** theta at a radius given as r/R (0 centre, 1 surface), from the full series. A Fourier number <= 0 gives 1, and so does Bi <= 0. */
 export function cylinderTheta(fourier: number, biot: number, radiusRatio: number): number {

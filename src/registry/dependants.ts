@@ -37,7 +37,9 @@ function withDependants(documents: readonly ReadDocument[], first: readonly stri
   const dependants = new Map<string, string[]>();
   for (const document of documents) {
     for (const key of referencesOf(document)) {
-      dependants.set(key, [...(dependants.get(key) ?? []), keyOf(document)]);
+      const known = dependants.get(key);
+      if (known === undefined) dependants.set(key, [keyOf(document)]);
+      else known.push(keyOf(document));
     }
   }
   const affected = new Set(first);

@@ -45,23 +45,57 @@ export interface Leaf<LeafShape extends Shape> {
   readonly value: unknown;
 }
 
-/** All places of one type of shape that a document fills. */
-export function* leavesOf<Type extends Shape['type']>(
+/** All places of one type of shape that a document fills, in its order. */
+export function leavesOf<Type extends Shape['type']>(
   type: Type,
   shape: Shape,
   value: unknown,
-  path: Path = [],
-): Generator<Leaf<Extract<Shape, { type: Type }>>> {
-  if (isOfType(shape, type)) yield { path, shape, value };
-  if (shape.type === 'list' && Array.isArray(value)) {
-    for (const [index, item] of value.entries()) yield* leavesOf(type, shape.items, item, [...path, index]);
-  }
-  if (shape.type === 'object' && isObject(value)) {
-    for (const [key, property] of Object.entries(value)) {
-      const inner = Object.hasOwn(shape.properties, key) ? shape.properties[key] : undefined;
-      if (inner !== undefined) yield* leavesOf(type, inner, property, [...path, key]);
+): Leaf<Extract<Shape, { type: Type }>>[] {
+  const leaves: Leaf<Extract<Shape, { type: Type }>>[] = [];
+  collectLeaves(type, shape, value, [], leaves);
+  return leaves;
+}
+
+/** The path is one list that grows and shrinks on the way; what is found keeps a copy. */
+function collectLeaves<Type extends Shape['type']>(
+  type: Type,
+  shape: Shape,
+  value: unknown,
+  path: (string | number)[],
+  leaves: Leaf<Extract<Shape, { type: Type }>>[],
+): void {
+  if (isOfType(shape, type)) leaves.push({ path: [...path], shape, value });
+  if (shape.type === 'list' && Array.isArray(value) && holds(shape.items, type)) {
+    for (const [index, item] of value.entries()) {
+      path.push(index);
+      collectLeaves(type, shape.items, item, path, leaves);
+      path.pop();
     }
   }
+  if (shape.type === 'object' && isObject(value)) {
+    for (const key of Object.keys(value)) {
+      const inner = Object.hasOwn(shape.properties, key) ? shape.properties[key] : undefined;
+      if (inner === undefined || !holds(inner, type)) continue;
+      path.push(key);
+      collectLeaves(type, inner, value[key], path, leaves);
+      path.pop();
+    }
+  }
+}
+
+const heldTypes = new WeakMap<Shape, ReadonlySet<Shape['type']>>();
+
+/** Whether a shape, or anything within it, is of a type: most branches of a document have no date and no reference. */
+function holds(shape: Shape, type: Shape['type']): boolean {
+  const known = heldTypes.get(shape) ?? typesWithin(shape);
+  heldTypes.set(shape, known);
+  return known.has(type);
+}
+
+function typesWithin(shape: Shape): Set<Shape['type']> {
+  const inner =
+    shape.type === 'list' ? [shape.items] : shape.type === 'object' ? Object.values(shape.properties) : [];
+  return new Set([shape.type, ...inner.flatMap((each) => [...typesWithin(each)])]);
 }
 
 function isOfType<Type extends Shape['type']>(

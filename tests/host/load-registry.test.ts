@@ -94,8 +94,8 @@ describe('a broken file', () => {
       '110 mm, basis: claimed, source: nowhere',
     );
     const twice = machine.replace(
-      '1450 EUR, basis: claimed, source: lantern-sheet',
-      '1450 EUR, basis: claimed, source: elsewhere',
+      '1580 EUR, basis: claimed, source: lantern-sheet',
+      '1580 EUR, basis: claimed, source: elsewhere',
     );
     expect(wrong(folderOf({ ...goodFiles, [goodPaths.machine]: twice }))).toEqual([
       `${goodPaths.machine} units/wrong-dimension`,
@@ -169,7 +169,7 @@ describe('the same registry gives the same result', () => {
   const files = {
     ...goodFiles,
     [goodPaths.job]: changed('job', '30 m', '30 s'),
-    [goodPaths.machine]: changed('machine', 'layout: gantry', 'layout: robot').replace('600 mm/s', '600'),
+    [goodPaths.machine]: changed('machine', 'layout: gantry', 'layout: robot').replace('470 mm/s', '470'),
     'sources/zeta.yaml': 'kind: source\n',
     'sources/Alpha.yaml': 'kind: source\n',
   };

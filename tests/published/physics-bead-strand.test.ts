@@ -42,9 +42,9 @@ describe('strand', () => {
     expect(strandArea(diameter)).toBeCloseTo(area, 8);
   });
 
-  it('of 1.75 mm is fed at 45.73 mm/s for 110 mm³/s', () => {
-    // 110/2.405281875.
-    expect(strandFeed(110, 1.75)).toBeCloseTo(45.73, 2);
+  it('of 1.75 mm is fed at 24.95 mm/s for 60 mm³/s', () => {
+    // 60/2.405281875.
+    expect(strandFeed(60, 1.75)).toBeCloseTo(24.95, 2);
   });
 
   it.each([
@@ -63,8 +63,8 @@ describe('spool of 1 kg PLA, 1.75 mm', () => {
     expect(strandLength(1000, 1.24e-3, 1.75) / 1000).toBeCloseTo(335.3, 1);
   });
 
-  it('lasts 2.04 h at 110 mm³/s', () => {
-    // 1000/(1.24e-3 * 110)/3600.
-    expect(spoolDuration(1000, 1.24e-3, 110) / 3600).toBeCloseTo(2.04, 2);
+  it('lasts 3.73 h at 60 mm³/s', () => {
+    // 1000/(1.24e-3 * 60)/3600.
+    expect(spoolDuration(1000, 1.24e-3, 60) / 3600).toBeCloseTo(3.73, 2);
   });
 });

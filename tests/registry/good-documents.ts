@@ -14,9 +14,9 @@ sheet: lantern-sheet
 layout: gantry
 envelope: {x: 300 mm, y: 300 mm, z: 340 mm}
 topSpeed:
-  - {value: 600 mm/s, basis: claimed, source: lantern-sheet}
+  - {value: 470 mm/s, basis: claimed, source: lantern-sheet}
 acceleration:
-  - {value: 12000 mm/s2, basis: claimed, source: lantern-sheet}
+  - {value: 14500 mm/s2, basis: claimed, source: lantern-sheet}
 hotEnds:
   - id: main
     filamentDiameter: 1.75 mm
@@ -31,7 +31,7 @@ bed:
 chamber: {enclosed: true, heated: false, sensed: true}
 sensors: [filamentPresence, clogDetection]
 price:
-  - {value: 1450 EUR, basis: claimed, source: lantern-sheet, date: 2026-02-01}
+  - {value: 1580 EUR, basis: claimed, source: lantern-sheet, date: 2026-02-01}
 `,
   filament: `kind: filament
 id: ashgrove/stagecraft-pla

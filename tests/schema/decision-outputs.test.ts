@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
 import formatsPlugin from 'ajv-formats';
 import { describe, expect, it } from 'vitest';
-import { plannedMethods } from '../../src/decisions/plan/plan-trial.ts';
+import { methodNames } from '../../src/bench/methods.ts';
 import { runCommand } from '../run-command.ts';
 import { sampleRegistry } from '../sample-registry.ts';
 
@@ -24,7 +24,7 @@ const pairing = ['plumstead/wren', 'oakhollow/daisy-pla'];
 
 describe('the JSON of each decision fits its published schema:', () => {
   it.each([
-    ...plannedMethods.map((method) => ['plan', ...pairing, '--method', method]),
+    ...methodNames.map((method) => ['plan', ...pairing, '--method', method]),
     ['plan', 'plumstead/wren', 'oakhollow/clover-petg', '--nozzle', 'hs-0.4'],
     ['match'],
     ['match', 'oakhollow/daisy-pla'],

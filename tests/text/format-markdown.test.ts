@@ -5,9 +5,7 @@ import { documentWith, sampleDocument } from './sample-document.ts';
 
 describe('formatMarkdown', () => {
   it('gives every block its form', () => {
-    expect(formatMarkdown(sampleDocument)).toBe(`# Flow of Lantern
-
-Lantern feeds 42.7 mm³/s.
+    expect(formatMarkdown(sampleDocument)).toBe(`# Lantern feeds 42.7 mm³/s
 
 Measured at **230 °C**; run \`meltbounds reduce\` again, [as shown](how%20to.md)
 
@@ -55,7 +53,7 @@ How the flow falls.
 
   it('begins at the level that it is told', () => {
     const headings = formatMarkdown(sampleDocument, { level: 3 }).match(/^#+ .*$/gm);
-    expect(headings).toEqual(['### Flow of Lantern', '#### Reasons']);
+    expect(headings).toEqual(['### Lantern feeds 42.7 mm³/s', '#### Reasons']);
   });
 
   it('shows a text of a stranger as text everywhere', () => {

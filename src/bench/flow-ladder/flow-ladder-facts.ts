@@ -28,7 +28,7 @@ const feedLengthUncertainty: Fact<number> = {
 const haltedAt: Fact<number> = {
   what: 'commanded flow at which the run was halted',
   form: { dimension: 'volumeFlow' },
-  example: '66 mm3/s',
+  example: '46 mm3/s',
   flag: 'halted',
   statedIn: 'trial',
   place: 'events',

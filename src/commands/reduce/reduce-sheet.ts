@@ -4,7 +4,7 @@ import { Option } from 'commander';
 import type { BenchProblem } from '../../bench/bench-problem.ts';
 import type { Fact } from '../../bench/facts/fact.ts';
 import type { MethodName } from '../../bench/method.ts';
-import { allFacts, methodNames, methodOf } from '../../bench/methods.ts';
+import { allFacts, methodNames, methodOf, usualMethod } from '../../bench/methods.ts';
 import type { Reduction } from '../../bench/reduction.ts';
 import { largestSheet, readBenchSheet } from '../../bench/sheet/bench-sheet.ts';
 import { groupedBy } from '../../registry/grouped-by.ts';
@@ -42,7 +42,7 @@ export function reduceSheet(
   if (options.method === undefined) {
     return failure({
       reason: 'A bare sheet does not say how it was run.',
-      help: `Add --method flowLadder, or another of ${methodNames.join(', ')}.`,
+      help: `Add --method ${usualMethod}, or another of ${methodNames.join(', ')}.`,
     });
   }
   const method = methodOf(options.method);

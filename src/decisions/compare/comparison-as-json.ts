@@ -1,7 +1,6 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
 import { jsonInputs } from '../../tables/write/write-json.ts';
 import type { Money } from '../../units/canonical.ts';
-import { amountOf } from '../../units/rounded.ts';
 import type { ComparedEstimate, Comparison } from './comparison.ts';
 import type { Known } from './job-estimate.ts';
 
@@ -9,7 +8,7 @@ import type { Known } from './job-estimate.ts';
 const comparisonFormat = 'meltbounds-comparison/1';
 
 /** A comparison for programs: every quantity an object of value and unit, what is unknown null. */
-export function formatComparisonAsJson(comparison: Comparison): string {
+export function jsonComparison(comparison: Comparison): string {
   const { job, policy, jobs, hourValue, answer, estimates } = comparison;
   const document = {
     format: comparisonFormat,
@@ -46,7 +45,7 @@ function jsonEstimate(estimate: ComparedEstimate) {
     printPeak: speed(estimate.printPeak),
     travelPeak: speed(estimate.travelPeak),
     topSpeed: known(estimate.topSpeed, speed),
-    mass: known(estimate.mass, (value) => amountOf(value, 'g')),
+    mass: known(estimate.mass, (value) => ({ value: rounded(value), unit: 'g' })),
     filamentCost: known(estimate.filamentCost, money),
     soundLevel: known(estimate.soundLevel, (value) => ({ value, unit: 'dB[SPL]{A}' })),
     price: known(estimate.price, money),
@@ -63,21 +62,26 @@ function jsonEstimate(estimate: ComparedEstimate) {
 }
 
 function seconds(value: number) {
-  return amountOf(value, 's');
+  return { value: rounded(value), unit: 's' };
 }
 
 function ratio(value: number) {
-  return amountOf(100 * value, '%');
+  return { value: rounded(100 * value), unit: '%' };
 }
 
 function speed(value: number | null) {
-  return value === null ? null : amountOf(value, 'mm/s');
+  return value === null ? null : { value: rounded(value), unit: 'mm/s' };
 }
 
 function money(value: Money | null) {
-  return value === null ? null : amountOf(value.amount, value.currency);
+  return value === null ? null : { value: rounded(value.amount), unit: value.currency };
 }
 
 function known<Value>(value: Known<Value> | null, write: (value: Value) => object | null) {
   return value === null ? null : { ...write(value.value), basis: value.basis };
+}
+
+/** Six digits: more than any number behind them has, and the same on every machine. */
+function rounded(value: number): number {
+  return Number(value.toPrecision(6));
 }

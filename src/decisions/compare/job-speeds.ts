@@ -8,10 +8,10 @@ import { failure, type Result, success } from '../../result.ts';
 import { boundsOf } from '../../tables/derive/bounds.ts';
 import { resultTerm, type Term } from '../../tables/derive/calculation.ts';
 import { type PairingLimits, pairingLimits } from '../../tables/derive/pairing-limits.ts';
-import { roundDown } from '../../tables/derive/rounding.ts';
 import { accelerationOf } from '../../tables/derive/speed-row.ts';
 import type { Bound, BoundName } from '../../tables/derive/speed-table.ts';
 import { policyFault } from '../../tables/derive/usable-policy.ts';
+import { roundDown } from '../../units/round-to-step.ts';
 import { type NamedBasis, weakestOf } from './weakest-number.ts';
 
 /** How a kind of path of a job is set on a pairing, and what limits the speed there. */

@@ -1,26 +1,5 @@
+import type { PlanColumn, PlanRow, PlanSection } from '../../bench/layout/run-layout.ts';
 import type { MethodName } from '../../bench/method.ts';
-
-/** A column of a bench sheet. */
-export interface PlanColumn {
-  /** As bench sheets and trials name it. */
-  readonly name: string;
-  /** Unit code of its numbers. */
-  readonly unit: string;
-}
-
-/** One row of the plan: a setting to make, which is read as often as the plan repeats it. */
-export interface PlanRow {
-  /** Values of the columns that the plan sets, in their units. */
-  readonly given: readonly number[];
-  /** What helps to set it, one text a hint column. */
-  readonly hints: readonly string[];
-}
-
-/** A list under its heading. */
-export interface PlanSection {
-  readonly heading: string;
-  readonly items: readonly string[];
-}
 
 /** The empty trial of a plan: what goes into its file besides the readings. */
 export interface TrialDraft {

@@ -8,10 +8,3 @@ export function planCautions(families: readonly Polymer[]): string[] {
     ...new Set([...tableCautions, ...families.flatMap((family) => family.cautions ?? [])]),
   ];
 }
-
-/** What lies at hand before a run that feeds hot melt. */
-export const benchKit: readonly string[] = [
-  'heat-proof gloves and eye protection; ventilation or extraction that runs',
-  'tweezers and flush cutters; a metal bucket for purged melt',
-  'room thermometer, best with a hygrometer; calipers for the strand; a marker and a steel rule',
-];

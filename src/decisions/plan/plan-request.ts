@@ -3,7 +3,7 @@ import type { DegreesCelsius, Grams } from '../../units/canonical.ts';
 
 /** What is to be planned. */
 export interface PlanRequest extends FittedRequest {
-  /** Bench method; `flowLadder` unless given. */
+  /** Bench method; the flow ladder unless given. */
   readonly method?: string;
   /** Nozzle temperature to run at; by default that of the claim to be tested, else the middle of the window. */
   readonly nozzleTemperature?: DegreesCelsius;

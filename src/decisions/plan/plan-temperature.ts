@@ -1,5 +1,5 @@
+import type { AllowedTemperatures, PlannedTemperature } from '../../bench/layout/layout-request.ts';
 import type { FittedPairing } from '../../knowledge/pairing.ts';
-import type { NozzleWindow } from '../../prediction/nozzle-window.ts';
 import { failure, type Result, success } from '../../result.ts';
 import type { DegreesCelsius } from '../../units/canonical.ts';
 import { shown, shownRange } from '../../units/wording.ts';
@@ -7,19 +7,13 @@ import { shown, shownRange } from '../../units/wording.ts';
 /** What settings are rounded to, in K. */
 const temperatureStep = 5;
 
-/** A nozzle temperature to run at, and why. */
-export interface PlannedTemperature {
-  readonly value: DegreesCelsius;
-  readonly reason: string;
-}
-
 /**
  * The asked temperature, else the one that a claim for this nozzle and family names, else the middle of the window. The
  * error says which bounds the asked one lies outside of.
  */
 export function planTemperature(
   pairing: FittedPairing,
-  window: NozzleWindow,
+  window: AllowedTemperatures,
   asked: DegreesCelsius | undefined,
 ): Result<PlannedTemperature, string> {
   const inside = (value: DegreesCelsius) => value >= window.low && value <= window.high;

@@ -1,58 +1,71 @@
-import type { MethodName } from '../../bench/method.ts';
+import { usualMassResolution } from '../../bench/facts/instrument-facts.ts';
+import type { LayoutRequest } from '../../bench/layout/layout-request.ts';
+import { isMethodName, methodNames, methodOf, runLayouts, usualMethod } from '../../bench/methods.ts';
+import { reduceTrial } from '../../bench/reduce-trial.ts';
+import type { ReduceById } from '../../bench/reducing-once.ts';
+import { familiesOf } from '../../knowledge/families.ts';
 import { type FittedPairing, findFittedPairing } from '../../knowledge/pairing.ts';
+import { nozzleWindow } from '../../prediction/nozzle-window.ts';
+import { predictLimit } from '../../prediction/predict-limit.ts';
 import type { Registry } from '../../registry/registry.ts';
-import { failure, type Result } from '../../result.ts';
+import { failure, type Result, success } from '../../result.ts';
 import { nearestWord } from '../../text/nearest-word.ts';
 import { quote } from '../../text/quote.ts';
 import type { BenchPlan } from './bench-plan.ts';
-import { planContourLadder } from './plan-contour-ladder.ts';
-import { planDiameterSurvey } from './plan-diameter-survey.ts';
-import { planDryingCurve } from './plan-drying-curve.ts';
-import { planFlowLadder } from './plan-flow-ladder.ts';
-import { planLayerTime } from './plan-layer-time.ts';
-import { planReferencePrint } from './plan-reference-print.ts';
+import { expectedFlow } from './expected-flow.ts';
 import type { PlanRequest } from './plan-request.ts';
-import { planSoundLevel } from './plan-sound-level.ts';
-import { planTemperatureSweep } from './plan-temperature-sweep.ts';
-
-type Planner = (
-  registry: Registry,
-  pairing: FittedPairing,
-  request: PlanRequest,
-) => Result<BenchPlan, string>;
-
-const planners: Readonly<Record<MethodName, Planner>> = {
-  flowLadder: planFlowLadder,
-  diameterSurvey: planDiameterSurvey,
-  temperatureSweep: planTemperatureSweep,
-  contourLadder: planContourLadder,
-  layerTime: planLayerTime,
-  dryingCurve: planDryingCurve,
-  soundLevel: planSoundLevel,
-  referencePrint: planReferencePrint,
-};
-
-/** The bench methods that can be planned. */
-export const plannedMethods: readonly string[] = Object.keys(planners);
+import { planTemperature } from './plan-temperature.ts';
+import { putTogether } from './put-together.ts';
 
 /**
  * Lays out the next run of a bench method for a machine and a filament: what is expected and why, the settings step by
  * step, what it takes, the cautions, and the empty trial. The error is a sentence for the user: an unknown id, a strand
  * that does not fit, temperatures that nothing allows.
  */
-export function planTrial(registry: Registry, request: PlanRequest): Result<BenchPlan, string> {
-  const method = request.method ?? 'flowLadder';
-  if (!isPlanned(method)) return failure(unknownMethod(method));
+export function planTrial(
+  registry: Registry,
+  request: PlanRequest,
+  reduce: ReduceById = (id) => reduceTrial(registry, id),
+): Result<BenchPlan, string> {
+  const name = request.method ?? usualMethod;
+  if (!isMethodName(name)) return failure(unknownMethod(name));
   const pairing = findFittedPairing(registry, request);
-  return pairing.ok ? planners[method](registry, pairing.value, request) : pairing;
+  if (!pairing.ok) return pairing;
+  const layout = runLayouts[name](layoutRequest(registry, pairing.value, request, reduce));
+  if (!layout.ok) return layout;
+  return success(putTogether(registry, pairing.value, methodOf(name), layout.value, request.today));
 }
 
-function isPlanned(method: string): method is MethodName {
-  return Object.hasOwn(planners, method);
+/** What a method is handed; it asks for predictions itself, since not every method needs each of them. */
+function layoutRequest(
+  registry: Registry,
+  pairing: FittedPairing,
+  request: PlanRequest,
+  reduce: ReduceById,
+): LayoutRequest {
+  const families = familiesOf(pairing.filament.data, registry);
+  const allowedTemperatures = () => nozzleWindow(pairing, families);
+  return {
+    registry,
+    pairing,
+    families,
+    massResolution: request.resolution ?? usualMassResolution,
+    allowedTemperatures,
+    nozzleTemperature: () => {
+      const allowed = allowedTemperatures();
+      return allowed.ok ? planTemperature(pairing, allowed.value, request.nozzleTemperature) : allowed;
+    },
+    expectedFlow: (nozzleTemperature) => {
+      const { hotEnd, nozzle, filament } = pairing;
+      const setup = { hotEnd, nozzle, filament: filament.data, families, nozzleTemperature };
+      const predicted = predictLimit(registry, pairing, setup, reduce);
+      return predicted.ok ? success(expectedFlow(predicted.value)) : predicted;
+    },
+  };
 }
 
 function unknownMethod(method: string): string {
-  const nearest = nearestWord(method, plannedMethods);
-  const hint = nearest === null ? `There are: ${plannedMethods.join(', ')}.` : `Did you mean "${nearest}"?`;
+  const nearest = nearestWord(method, methodNames);
+  const hint = nearest === null ? `There are: ${methodNames.join(', ')}.` : `Did you mean "${nearest}"?`;
   return `There is no bench method "${quote(method)}" to plan. ${hint}`;
 }

@@ -6,16 +6,14 @@ export interface PlainYaml {
 }
 
 /**
- * What sends a text to the full reader: tags, anchors and aliases; directives, document marks, empty keys, keys with `? ` and keys that
- * look like numbers or nothing; merge keys, keys that mean something to JavaScript, endless numbers; tabs, line ends and invisible characters that readers take differently.
+ * What sends a text to the full reader: tags, anchors and aliases; directives, document marks, empty keys and keys with
+ * `? `; merge keys, keys that mean something to JavaScript and endless numbers; tabs, line ends and invisible characters
+ * that readers take differently.
  */
 const unusual = [
   /(?:^|[\s[\]{},:?-])[&*!](?=\S)/m,
   /^(?:%|---|\.\.\.)/m,
-  /(?:^|[\s[{,-])[?:](?:\s|$)/m,
-  /(?:^|[\s[{,-])(?:~|[-+.]{0,64}\d[\w.+-]{0,64}|[-+.]{1,64}\w{0,64})\s{0,64}:(?:\s|$)/m,
-  // Longer than the bounds of the line above, which keep the search linear.
-  /[\w.+-]{65}|\s{65}/,
+  /(?:^|[\s[{,-])[?:](?:[\s[\]{},"']|$)/m,
   /<<|__proto__|\d[eE][-+]?\d{3}/,
   /\r(?!\n)|[^\n\r\x20-\x7e\u00a1-\u1fff\u2030-\u205e\u2070-\u20cf\u2100-\u218f]/u,
 ];
@@ -27,8 +25,18 @@ const unusual = [
 export function plainYaml(text: string, deepest: number): PlainYaml | null {
   if (unusual.some((pattern) => pattern.test(text))) return null;
   try {
-    return { value: load(text, { maxDepth: deepest, maxAliases: 0 }) };
+    const value = load(text, { maxDepth: deepest, maxAliases: 0 });
+    return hasPlainKeys(value) ? { value } : null;
   } catch {
     return null;
   }
+}
+
+/** Numbers, null, true and false as keys become text in another way in each reader. */
+const doubtfulKey = /^(?:[-+.\d]|null$|true$|false$)/;
+
+function hasPlainKeys(value: unknown): boolean {
+  if (typeof value !== 'object' || value === null) return true;
+  if (Array.isArray(value)) return value.every(hasPlainKeys);
+  return Object.entries(value).every(([key, inner]) => !doubtfulKey.test(key) && hasPlainKeys(inner));
 }

@@ -2,7 +2,7 @@ import { fitLimitLine, type LimitLine, type LimitPoint } from '../../bench/limit
 import { limitAt } from '../../bench/limit-line/limit-line-answers.ts';
 import type { Plot, PlotMark } from '../../plots/plot.ts';
 import { printedUnit } from '../../units/print-symbols.ts';
-import { clean } from '../derive/rounding.ts';
+import { clean } from '../../units/round-to-step.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
 
 const unit = printedUnit('mm3/s');

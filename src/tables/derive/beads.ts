@@ -1,8 +1,8 @@
 import type { Pairing } from '../../knowledge/pairing.ts';
 import { isBeadFeasible } from '../../physics/bead.ts';
 import type { Fraction, Millimetres } from '../../units/canonical.ts';
+import { clean } from '../../units/round-to-step.ts';
 import { type Calculation, sourcedTerm } from './calculation.ts';
-import { clean } from './rounding.ts';
 import { sourcedQuantity } from './sourced-value.ts';
 
 /** A layer height and line width, each with the share of the nozzle diameter that it comes from. */

@@ -2,12 +2,12 @@ import { conditionsOf, type Pairing } from '../../knowledge/pairing.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { chooseStatement } from '../../registry/statement.ts';
 import type { CubicMillimetresPerSecond, Range } from '../../units/canonical.ts';
+import { clean, roundDown, roundUp } from '../../units/round-to-step.ts';
 import type { BareCondition, ConditionName } from './condition-row.ts';
 import { dryingRows } from './drying-rows.ts';
 import { firstLayerRow } from './first-layer-row.ts';
 import { nozzleRows } from './nozzle-rows.ts';
 import type { PairingLimits } from './pairing-limits.ts';
-import { clean, roundDown, roundUp } from './rounding.ts';
 import { type SourcedValue, sourcedStatement } from './sourced-value.ts';
 import { spoolRows } from './spool-rows.ts';
 

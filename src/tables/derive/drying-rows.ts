@@ -5,8 +5,8 @@ import type { Polymer } from '../../registry/generated/documents.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { chooseStatement } from '../../registry/statement.ts';
 import type { DegreesCelsius } from '../../units/canonical.ts';
+import { clean, roundDown, roundUp } from '../../units/round-to-step.ts';
 import type { BareCondition } from './condition-row.ts';
-import { clean, roundDown, roundUp } from './rounding.ts';
 import { type SourcedValue, sourcedQuantity, sourcedStatement } from './sourced-value.ts';
 
 /** Setting of the machine's own dryer that is safe for the strand, and the time; nothing where no drying is stated. */

@@ -1,8 +1,8 @@
 import { conditionsOf, type Pairing } from '../../knowledge/pairing.ts';
 import { chooseStatement } from '../../registry/statement.ts';
+import { roundDown } from '../../units/round-to-step.ts';
 import type { BareCondition } from './condition-row.ts';
 import { hotEndLimit, hottestSetting, nozzleWindow } from './nozzle-settings.ts';
-import { roundDown } from './rounding.ts';
 import { sourcedStatement } from './sourced-value.ts';
 
 /**

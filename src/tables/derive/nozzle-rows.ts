@@ -2,10 +2,10 @@ import { fitLimitLine, type LimitLine } from '../../bench/limit-line/limit-line.
 import { temperatureForFlow } from '../../bench/limit-line/limit-line-answers.ts';
 import type { Pairing } from '../../knowledge/pairing.ts';
 import type { CubicMillimetresPerSecond } from '../../units/canonical.ts';
+import { roundDown, roundUp } from '../../units/round-to-step.ts';
 import type { BareCondition } from './condition-row.ts';
 import type { MeltLimit } from './melt-limit.ts';
 import { type PairingLimits, usableValue } from './pairing-limits.ts';
-import { roundDown, roundUp } from './rounding.ts';
 
 /** How many flows a line through several tested temperatures is read at. */
 const readings = 5;

@@ -3,12 +3,12 @@ import type { Pairing } from '../../knowledge/pairing.ts';
 import { beadArea, flowAtSpeed } from '../../physics/bead.ts';
 import { runUpLength } from '../../physics/motion.ts';
 import type { Dimension } from '../../units/dimension.ts';
+import { roundDown, roundUp } from '../../units/round-to-step.ts';
 import type { Bead } from './beads.ts';
 import { boundsOf, type RowFrame } from './bounds.ts';
 import { type Calculation, resultTerm, sourcedTerm, type Term } from './calculation.ts';
 import type { MeltLimit } from './melt-limit.ts';
 import { type PairingLimits, usableValue } from './pairing-limits.ts';
-import { roundDown, roundUp } from './rounding.ts';
 import { type SourcedValue, sourcedQuantity } from './sourced-value.ts';
 import type { Bound, SpeedRow } from './speed-table.ts';
 

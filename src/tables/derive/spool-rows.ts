@@ -2,8 +2,8 @@ import { conditionsOf, type Pairing } from '../../knowledge/pairing.ts';
 import { spoolDuration, strandLength } from '../../physics/strand.ts';
 import { chooseStatement } from '../../registry/statement.ts';
 import type { CubicMillimetresPerSecond } from '../../units/canonical.ts';
+import { roundDown } from '../../units/round-to-step.ts';
 import type { BareCondition } from './condition-row.ts';
-import { roundDown } from './rounding.ts';
 import { sourcedQuantity, sourcedStatement } from './sourced-value.ts';
 
 /** Steps that are told apart on a bench: a metre of strand, a hundredth of an hour. */

@@ -1,9 +1,9 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import { dimensionInfo } from '../../units/dimension.ts';
+import { clean } from '../../units/round-to-step.ts';
 import { sourcedValuesIn } from '../derive/calculation.ts';
 import type { ConditionRow } from '../derive/condition-row.ts';
-import { clean } from '../derive/rounding.ts';
 import type { SourcedValue } from '../derive/sourced-value.ts';
 import type { Bound, SpeedRow, SpeedTable, TableInput } from '../derive/speed-table.ts';
 import { tableColumns } from './columns.ts';

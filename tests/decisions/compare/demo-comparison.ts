@@ -14,7 +14,7 @@ export const steeple = { machine: 'tollwick/steeple', nozzle: 'hs-0.4', filament
 export const lantern = { machine: 'brackwater/lantern', nozzle: 'hs-0.4', filament };
 export const skiff = { machine: 'ferrywright/skiff', nozzle: 'br-0.4', filament };
 
-/** A comparison of the demo registry, on the peg of the mask rack by the rules of the workshop unless asked otherwise. */
+/** A comparison of the demo registry, on the mask rack by the rules of the workshop unless asked otherwise. */
 export function compared(request: Partial<ComparisonRequest>, registry: Registry = demo): Comparison {
   const comparison = comparePairings(registry, {
     job: 'mask-rack',

@@ -125,7 +125,7 @@ describe('a wrong type', () => {
       'machine',
       'envelope: {x: 300 mm, y: 300 mm, z: 340 mm}',
       'envelope: 300 mm',
-      '8:11 "envelope" must be a mapping (keys with values) | Write it like this: {"x":"300 mm","y":"300 mm","z":"340 mm"}',
+      '8:11 "envelope" must be a mapping (keys with values) | Write it like this: {"x":"290 mm","y":"310 mm","z":"345 mm"}',
     ],
     [
       'a mapping for a list',

@@ -5,7 +5,7 @@ import { changed, essence, readText } from '../good-documents.ts';
 // The words of each problem are tested beside the parser of quantities; here, its rule, place and name.
 const length = ['job', '30 m', '8:24', '"pathLength"'] as const;
 const range = ['polymer', '45..65 Cel', '10:13', 'The value of "glassTransition"'] as const;
-const price = ['machine', '1450 EUR', '27:13', 'The value of "price"'] as const;
+const price = ['machine', '1580 EUR', '27:13', 'The value of "price"'] as const;
 const column = ['trial', '{commandedFlow: mm3/s', '11:28', '"commandedFlow"'] as const;
 
 describe.each([
@@ -19,9 +19,9 @@ describe.each([
   [
     'bare-number',
     price,
-    '1450',
-    '1450 has no unit: a sum of money is a number with its unit',
-    'If it is in EUR, write `1450 EUR`',
+    '1580',
+    '1580 has no unit: a sum of money is a number with its unit',
+    'If it is in EUR, write `1580 EUR`',
   ],
   [
     'missing-unit',
@@ -176,7 +176,7 @@ describe('what is read is in canonical units', () => {
       { nozzleTemperature: [{ value: { low: 200, high: 235 } }] },
     ],
     ['policy', 'flowMargin: 10 %', 'flowMargin: 0.1 1', { flowMargin: 0.1 }],
-    ['machine', '1450 EUR', '1450 EUR', { price: [{ value: { amount: 1450, currency: 'EUR' } }] }],
+    ['machine', '1580 EUR', '1580 EUR', { price: [{ value: { amount: 1580, currency: 'EUR' } }] }],
     ['trial', 'mm3/s,', 'mm³/s,', { observations: { columns: { commandedFlow: 'mm3/s' } } }],
   ] as const)('%s: %s as %s', (kind, from, to, expected) => {
     expect(data(kind, from, to)).toMatchObject(expected);

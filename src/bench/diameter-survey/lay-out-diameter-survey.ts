@@ -1,0 +1,40 @@
+import { type Result, success } from '../../result.ts';
+import { shown } from '../../units/wording.ts';
+import type { LayoutRequest } from '../layout/layout-request.ts';
+import type { RunLayout } from '../layout/run-layout.ts';
+import { settingsSections } from '../layout/settings-sections.ts';
+
+/** Places along the strand, and how far apart they are in mm (common practice, no source). */
+const places = 20;
+const spacing = 250;
+
+/** A survey of the diameter along a strand. */
+export function layOutDiameterSurvey({ pairing }: LayoutRequest): Result<RunLayout, string> {
+  const { diameter, diameterTolerance } = pairing.filament.data;
+  const tolerance =
+    diameterTolerance === undefined
+      ? ''
+      : `, of which its sheet allows ${shown(diameterTolerance, 'length')} either way`;
+  return success({
+    name: 'Diameter survey',
+    idWord: 'diameter',
+    conditions: ['ambientTemperature: 22 Cel # what the room has'],
+    keys: ['gauge: {resolution: 0.01 mm} # and its accuracy, if it is known'],
+    sections: settingsSections({
+      settings: [`nominal diameter ${shown(diameter, 'length')}${tolerance}`],
+      howTo: [
+        `mark the strand every ${spacing} mm over ${((places - 1) * spacing) / 1000} m, from the outer end of the spool`,
+        'measure each place twice, the second time at right angles to the first, without squeezing the strand',
+        'close the gauge and zero it before the first and after the last place',
+      ],
+      atHand: ['calipers, better a micrometer; a marker; a steel rule'],
+    }),
+    given: [{ name: 'position', unit: 'mm' }],
+    read: [
+      { name: 'firstDiameter', unit: 'mm' },
+      { name: 'secondDiameter', unit: 'mm' },
+    ],
+    rows: Array.from({ length: places }, (_, index) => ({ given: [index * spacing], hints: [] })),
+    repeats: 1,
+  });
+}

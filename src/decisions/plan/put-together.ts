@@ -1,0 +1,83 @@
+import { machineKey, nozzleKey } from '../../bench/facts/trial-key.ts';
+import type { RunLayout } from '../../bench/layout/run-layout.ts';
+import type { Method } from '../../bench/method.ts';
+import { familiesOf } from '../../knowledge/families.ts';
+import type { FittedPairing } from '../../knowledge/pairing.ts';
+import { brokenKey, type Registry } from '../../registry/registry.ts';
+import type { BenchPlan } from './bench-plan.ts';
+import { planCautions } from './plan-cautions.ts';
+
+/** How much of a pairing the trials of a method name. */
+interface Named {
+  readonly machine: boolean;
+  readonly nozzle: boolean;
+}
+
+/** A plan with its empty trial, from what a method has laid out for a pairing. */
+export function putTogether(
+  registry: Registry,
+  pairing: FittedPairing,
+  method: Method,
+  layout: RunLayout,
+  date: string,
+): BenchPlan {
+  const { machine, nozzle, filament } = pairing;
+  const named = {
+    machine: method.requiredKeys.includes(machineKey),
+    nozzle: method.requiredKeys.includes(nozzleKey),
+  };
+  const { name, detail, idWord, job, sections, given, read, hints = [], rows, repeats } = layout;
+  const place = `${named.machine ? ` on ${machine.id}` : ''}${named.nozzle ? `, nozzle ${nozzle.id}` : ''}`;
+  const words = [...(named.machine ? [machine.id] : []), filament.id, idWord];
+  return {
+    method: method.method,
+    title: `${name} of ${filament.id}${place}${detail === undefined ? '' : `, ${detail}`}`,
+    date,
+    ...{ sections, given, read, hints, rows, repeats },
+    cautions: planCautions(familiesOf(filament.data, registry)),
+    trial: {
+      id: freeTrialId(registry, words),
+      lines: draftLines(pairing, named, layout),
+      afterwards: layout.afterwards ?? [],
+    },
+    facts: {
+      ...(named.machine && { machine: machine.id }),
+      ...(named.nozzle && { nozzle: nozzle.id }),
+      filament: filament.id,
+      ...(job !== undefined && { job }),
+      ...layout.facts,
+    },
+  };
+}
+
+function draftLines(
+  { machine, nozzle, filament }: FittedPairing,
+  named: Named,
+  { job, conditions, keys }: RunLayout,
+): string[] {
+  const { firmware } = machine.data;
+  return [
+    '# operator: Who runs it',
+    ...(named.machine ? [`machine: ${machine.id}`] : []),
+    ...(named.nozzle ? [`nozzle: ${nozzle.id}`] : []),
+    `filament: ${filament.id}`,
+    ...(job === undefined ? [] : [`job: ${job}`]),
+    '# batch: As printed on the spool',
+    ...(named.machine && firmware !== undefined ? [`firmware: ${firmware}`] : []),
+    'conditions:',
+    ...conditions.map((line) => `  ${line}`),
+    '  # relativeHumidity: 45 %',
+    ...keys,
+  ];
+}
+
+/** An id for a new trial: words joined by hyphens, with a number behind them where the registry has it already. */
+function freeTrialId(registry: Registry, words: readonly string[]): string {
+  const id = words.map((word) => word.split('/').at(-1)).join('-');
+  const isTaken = (candidate: string) =>
+    registry.trial.has(candidate) || registry.broken.has(brokenKey('trial', candidate));
+  if (!isTaken(id)) return id;
+  let number = 2;
+  while (isTaken(`${id}-${number}`)) number += 1;
+  return `${id}-${number}`;
+}
