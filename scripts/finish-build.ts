@@ -1,8 +1,10 @@
-import { chmodSync, copyFileSync } from 'node:fs';
+import { chmodSync, copyFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { digestFile, digestOfFiles } from '../src/host/program-digest.ts';
 
 const at = (path: string) => fileURLToPath(new URL(`../${path}`, import.meta.url));
 
 // The compiler leaves out what it did not compile, and does not mark programs as executable.
 copyFileSync(at('src/registry/generated/validators.js'), at('dist/registry/generated/validators.js'));
 chmodSync(at('dist/cli.js'), 0o755);
+writeFileSync(at(`dist/${digestFile}`), `${digestOfFiles(at('dist'))}\n`);

@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 import { readFileSync } from 'node:fs';
+import { resolve } from 'node:path';
 import { wantsColour } from './commands/cli-context.ts';
 import { run } from './commands/run.ts';
 import { terminalProgress } from './host/progress.ts';
@@ -32,6 +33,12 @@ process.exitCode = await run(process.argv.slice(2), manifest.version, {
   err: (text) => process.stderr.write(text),
   colour: wantsColour(process.env, process.stdout.isTTY === true),
   stdin,
+  results: async () => {
+    const { resultFolder, usualResultFolder } = await import('./host/result-folder.ts');
+    const { programDigest } = await import('./host/program-digest.ts');
+    const folder = resolve(usualResultFolder(process.env, process.platform));
+    return { folder, store: resultFolder(folder), program: `${manifest.version} ${programDigest()}` };
+  },
   ...(progress !== null && { progress }),
   today: () => new Date().toISOString().slice(0, 10),
   ...(process.stdout.isTTY === true && { terminalColumns: process.stdout.columns }),

@@ -1,13 +1,19 @@
 import { spawnSync } from 'node:child_process';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { inject } from 'vitest';
 import { run } from '../src/commands/run.ts';
 import type { Asker } from '../src/host/asker.ts';
 import type { Progress } from '../src/host/progress.ts';
+import { resultFolder } from '../src/host/result-folder.ts';
 import type { Finding } from '../src/registry/finding.ts';
 import type { Summary } from '../src/report/findings/summary.ts';
 
 /** The day on which all tests run. */
 export const testDay = '2026-06-01';
+
+/** Where commands keep the results that they remember. */
+const results = () => join(inject('reductions'), 'remembered');
 
 export interface Outcome {
   readonly status: number | null;
@@ -39,6 +45,7 @@ export async function runCommand(
     },
     colour: options.colour ?? false,
     today: () => options.today ?? testDay,
+    results: async () => ({ folder: results(), store: resultFolder(results()), program: 'tests' }),
     ...(options.terminalColumns !== undefined && { terminalColumns: options.terminalColumns }),
     ...(options.stdin !== undefined && { stdin: async () => Buffer.from(options.stdin ?? '') }),
     ...(options.progress !== undefined && { progress: options.progress }),
@@ -70,7 +77,7 @@ export function spawnCommand(
   const { NO_COLOR: _, FORCE_COLOR: __, ...inherited } = process.env;
   const { status, stdout, stderr } = spawnSync(process.execPath, ['--import', tsx, cli, ...args], {
     cwd,
-    env: { ...inherited, ...env },
+    env: { ...inherited, MELTBOUNDS_CACHE: results(), ...env },
     encoding: 'utf8',
   });
   return { status, out: stdout, err: stderr };

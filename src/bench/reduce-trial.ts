@@ -1,5 +1,6 @@
 import type { Profile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
+import { noMemory, type ResultMemory } from '../registry/result-memory.ts';
 import { isObject } from '../registry/shape.ts';
 import { failure, type Result } from '../result.ts';
 import type { BenchProblem } from './bench-problem.ts';
@@ -9,6 +10,14 @@ import type { Method } from './method.ts';
 import { methodOf } from './methods.ts';
 import type { Reduction } from './reduction.ts';
 import { trialObservations } from './sheet/trial-observations.ts';
+
+/** What is remembered of the trials of a registry; without it each is reduced when it is asked for. */
+const memories = new WeakMap<Registry, ResultMemory>();
+
+/** Lets the trials of a registry be looked up in a memory before they are reduced. */
+export function rememberReductions(registry: Registry, memory: ResultMemory): void {
+  memories.set(registry, memory);
+}
 
 /**
  * Reduces a trial of a registry to its results, all in canonical units. The same trial gives the same result on every
@@ -31,7 +40,13 @@ export function reduceTrial(registry: Registry, trialId: string): Result<Reducti
   const missing = [...missingKeys(trial, method), ...missingFacts(registry, trial, method, run)];
   if (missing.length > 0) return failure(missing);
   const observations = trialObservations(trial, method);
-  return observations.ok ? method.reduce(observations.value, run) : observations;
+  if (!observations.ok) return observations;
+  return (memories.get(registry) ?? noMemory).recall({
+    kind: 'reduction',
+    name: trialId,
+    inputs: [method.method, observations.value, run],
+    compute: () => method.reduce(observations.value, run),
+  });
 }
 
 function missingKeys({ data }: Profile<'trial'>, { method, requiredKeys }: Method): BenchProblem[] {

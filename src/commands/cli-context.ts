@@ -1,5 +1,15 @@
 import type { Asker } from '../host/asker.ts';
 import type { Progress } from '../host/progress.ts';
+import type { ResultStore } from '../registry/result-store.ts';
+
+/** Results of earlier runs. */
+export interface KeptResults {
+  /** Absolute path. */
+  readonly folder: string;
+  readonly store: ResultStore;
+  /** Tells this program from every other one. */
+  readonly program: string;
+}
 
 /** What a command may touch outside of itself, so that tests can give it a world of their own. */
 export interface CliContext {
@@ -13,6 +23,8 @@ export interface CliContext {
   readonly terminalColumns?: number;
   /** Everything that comes on standard input. */
   readonly stdin?: () => Promise<Uint8Array>;
+  /** Where results are kept between runs, and which program computes them; absent where nothing is remembered. */
+  readonly results?: () => Promise<KeptResults>;
   /** Shows what is being done; absent where nobody watches. */
   readonly progress?: Progress;
   /** Somebody to ask; absent where nobody sits at a terminal. */

@@ -1,5 +1,6 @@
 import { relative } from 'node:path';
 import { Command, Option } from 'commander';
+import { rememberReductions } from '../../bench/reduce-trial.ts';
 import { loadRegistryWith } from '../../host/load-registry.ts';
 import { isAtLeast, type Severity, severities } from '../../registry/finding.ts';
 import type { LoadedRegistry } from '../../registry/load-files.ts';
@@ -9,11 +10,13 @@ import { failure, type Result, success } from '../../result.ts';
 import { checkRegistry } from '../../rules/engine/check-registry.ts';
 import { type CliContext, exitStatus } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
+import { openMemory, rememberOption } from '../open-memory.ts';
 import { registryOption, todayOption } from '../shared-options.ts';
 import { checkScope } from './check-scope.ts';
 import { stdinCheck } from './check-stdin.ts';
 import { type CheckTarget, checkTarget } from './check-target.ts';
 import { fixFiles } from './fix-files.ts';
+import { misremembered } from './misremembered.ts';
 
 interface CheckOptions {
   readonly format: ReportFormat;
@@ -23,6 +26,7 @@ interface CheckOptions {
   readonly fix?: boolean;
   readonly all?: boolean;
   readonly stdinPath?: string;
+  readonly remember: boolean;
   readonly registry: readonly string[];
   readonly today?: string;
 }
@@ -50,6 +54,7 @@ export function checkCommand(cli: CliContext, exit: Exit): Command {
     .option('--stdin-path <file>', 'with -: the file in whose place standard input is judged')
     .addOption(registryOption())
     .addOption(todayOption())
+    .addOption(rememberOption())
     .addHelpText(
       'after',
       `
@@ -104,7 +109,14 @@ async function check(
     loaded = read();
   }
   const today = options.today ?? cli.today();
-  const findings = checkRegistry(loaded, { today }).filter(wantsFinding);
+  const memory = await openMemory(cli, options.remember, target.folders);
+  if (!memory.ok) return stop(memory.error);
+  rememberReductions(loaded.registry, memory.value);
+  const judged = checkRegistry(loaded, { today }).filter(wantsFinding);
+  const findings = [
+    ...judged,
+    ...memory.value.differing(today).map((trial) => misremembered(loaded.registry, trial)),
+  ];
   progress('');
   const report = writeReport[options.format]({
     findings: options.quiet ? findings.filter(({ severity }) => severity === 'error') : findings,

@@ -47,6 +47,7 @@ import { rule as evidenceFallingLimit } from '../evidence/falling-limit.ts';
 import { rule as evidenceFarBelow } from '../evidence/far-below.ts';
 import { rule as evidenceFewSteps } from '../evidence/few-steps.ts';
 import { rule as evidenceLightSamples } from '../evidence/light-samples.ts';
+import { rule as evidenceMisremembered } from '../evidence/misremembered.ts';
 import { rule as evidenceObservations } from '../evidence/observations.ts';
 import { rule as evidenceOtherConditions } from '../evidence/other-conditions.ts';
 import { rule as evidenceOtherDate } from '../evidence/other-date.ts';
@@ -185,6 +186,7 @@ export const ruleFiles = {
   'evidence/far-below': evidenceFarBelow,
   'evidence/few-steps': evidenceFewSteps,
   'evidence/light-samples': evidenceLightSamples,
+  'evidence/misremembered': evidenceMisremembered,
   'evidence/observations': evidenceObservations,
   'evidence/other-conditions': evidenceOtherConditions,
   'evidence/other-date': evidenceOtherDate,

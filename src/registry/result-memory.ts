@@ -1,0 +1,80 @@
+import { sha256Of } from '../text/sha256.ts';
+import type { ResultStore } from './result-store.ts';
+
+/** A result that was asked for: what it is a result of, and all that it depends on. */
+export interface Question<Value> {
+  /** What kind of result it is, `reduction` for instance. */
+  readonly kind: string;
+  /** How a message calls it, such as the id of a trial. */
+  readonly name: string;
+  /** All that goes in, as JSON can write it. */
+  readonly inputs: unknown;
+  readonly compute: () => Value;
+}
+
+/** Results of this run and of earlier ones. */
+export interface ResultMemory {
+  /** The remembered result, or else the computed one, which is remembered from now on. Values are what JSON can write. */
+  readonly recall: <Value>(question: Question<Value>) => Value;
+  /** Computes a few of the recalled results again, others each day; names those that differ, and replaces them. */
+  readonly differing: (today: string) => string[];
+}
+
+/** Computes everything. */
+export const noMemory: ResultMemory = { recall: ({ compute }) => compute(), differing: () => [] };
+
+/** Of the results that a run recalls, it computes one in so many again, and so many at most. */
+const oneIn = 16;
+const most = 3;
+
+interface Recalled {
+  readonly key: string;
+  readonly text: string;
+  readonly question: Question<unknown>;
+}
+
+/** A memory that rests on a store; `program` tells the version of the program that computes, to the last line. */
+export function resultMemory(store: ResultStore, program: string): ResultMemory {
+  const recalled: Recalled[] = [];
+  const computed = (key: string, question: Question<unknown>): string => {
+    const text = JSON.stringify(question.compute());
+    store.put(key, entryOf(text, program));
+    return text;
+  };
+  return {
+    recall: <Value>(question: Question<Value>): Value => {
+      const key = sha256Of(JSON.stringify([program, question.kind, question.inputs]));
+      const known = readEntry(store.get(key), program);
+      if (known !== null) recalled.push({ key, text: known, question });
+      // What was written is what the same program computed: the type is that of its question.
+      return JSON.parse(known ?? computed(key, question)) as Value;
+    },
+    differing: (today) =>
+      sampleOf(recalled, today)
+        .filter(({ key, text, question }) => computed(key, question) !== text)
+        .map(({ question }) => question.name),
+  };
+}
+
+/** Which results are computed again depends on the day, so that in time each has its turn. */
+function sampleOf(recalled: readonly Recalled[], today: string): Recalled[] {
+  const ranked = recalled.map((each) => ({ each, rank: sha256Of(today + each.key) }));
+  const count = Math.min(most, Math.ceil(recalled.length / oneIn));
+  return ranked
+    .sort((a, b) => (a.rank < b.rank ? -1 : 1))
+    .slice(0, count)
+    .map(({ each }) => each);
+}
+
+/** The first line holds the program and the digest of the second. */
+function entryOf(text: string, program: string): string {
+  return `${JSON.stringify({ program, digest: sha256Of(text) })}\n${text}\n`;
+}
+
+/** What an entry holds; null where it is missing, broken, or another program's. */
+function readEntry(entry: string | null, program: string): string | null {
+  const end = entry?.indexOf('\n') ?? -1;
+  if (entry === null || end === -1) return null;
+  const text = entry.slice(end + 1, -1);
+  return entry === entryOf(text, program) ? text : null;
+}

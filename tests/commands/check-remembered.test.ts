@@ -1,0 +1,58 @@
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
+import { sha256Of } from '../../src/text/sha256.ts';
+import { spawnCommand } from '../run-command.ts';
+import { sampleRegistry } from '../sample-registry.ts';
+
+const check = (cwd: string, cache: string, ...args: string[]) =>
+  spawnCommand(cwd, ['check', '--today', '2026-06-01', ...args], { MELTBOUNDS_CACHE: cache });
+
+function entriesIn(folder: string): string[] {
+  return readdirSync(folder, { recursive: true, encoding: 'utf8', withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name));
+}
+
+it('remembers what it has reduced, in the folder that MELTBOUNDS_CACHE names', () => {
+  const { cwd } = sampleRegistry();
+  const cache = join(cwd, 'cache');
+  const first = check(cwd, cache);
+  expect(first.status).toBe(0);
+  expect(entriesIn(cache).length).toBeGreaterThan(0);
+  expect(check(cwd, cache)).toEqual(first);
+});
+
+it('says which remembered reduction is not what the readings give, and replaces it', () => {
+  const { cwd } = sampleRegistry();
+  const cache = join(cwd, 'cache');
+  check(cwd, cache);
+  for (const path of entriesIn(cache)) {
+    const [head = '', text = ''] = readFileSync(path, 'utf8').split('\n');
+    const other = text.replace(/"value":\d+/, '"value":9');
+    writeFileSync(path, `${head.replace(/(?<="digest":")[0-9a-f]+/, sha256Of(other))}\n${other}\n`);
+  }
+  const { status, out } = check(cwd, cache);
+  expect(status).toBe(1);
+  expect(out).toContain('evidence/misremembered');
+  expect(out).toMatch(
+    /The reduction of \S+ that an earlier run left behind is not what its readings give now/,
+  );
+  check(cwd, cache);
+  check(cwd, cache, '--no-remember');
+  expect(check(cwd, cache, '--no-remember').status).toBe(0);
+});
+
+it('leaves nothing behind with --no-remember', () => {
+  const { cwd } = sampleRegistry();
+  const cache = join(cwd, 'cache');
+  expect(check(cwd, cache, '--no-remember').status).toBe(0);
+  expect(() => entriesIn(cache)).toThrow(/ENOENT/);
+});
+
+it('does not read what a registry brings', () => {
+  const { cwd } = sampleRegistry();
+  const { status, err } = check(cwd, join(cwd, 'profiles', 'cache'));
+  expect(status).toBe(2);
+  expect(err).toMatch(/lies inside of the registry .*profiles.*MELTBOUNDS_CACHE.*--no-remember/);
+});
