@@ -66,20 +66,19 @@ function collectLeaves<Type extends Shape['type']>(
 ): void {
   if (isOfType(shape, type)) leaves.push({ path: [...path], shape, value });
   if (shape.type === 'list' && Array.isArray(value) && holds(shape.items, type)) {
-    for (const [index, item] of value.entries()) {
-      path.push(index);
-      collectLeaves(type, shape.items, item, path, leaves);
-      path.pop();
-    }
+    for (const [index, item] of value.entries()) into(index, shape.items, item);
   }
   if (shape.type === 'object' && isObject(value)) {
     for (const key of Object.keys(value)) {
       const inner = Object.hasOwn(shape.properties, key) ? shape.properties[key] : undefined;
-      if (inner === undefined || !holds(inner, type)) continue;
-      path.push(key);
-      collectLeaves(type, inner, value[key], path, leaves);
-      path.pop();
+      if (inner !== undefined && holds(inner, type)) into(key, inner, value[key]);
     }
+  }
+
+  function into(step: string | number, inner: Shape, item: unknown): void {
+    path.push(step);
+    collectLeaves(type, inner, item, path, leaves);
+    path.pop();
   }
 }
 
