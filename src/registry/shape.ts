@@ -32,11 +32,15 @@ export function shapeAt(shape: Shape, path: Path): Shape | null {
   let current: Shape | undefined = shape;
   for (const step of path) {
     if (current?.type === 'list' && typeof step === 'number') current = current.items;
-    else if (current?.type === 'object' && Object.hasOwn(current.properties, step)) {
-      current = current.properties[step];
-    } else return null;
+    else if (current?.type === 'object') current = propertyShape(current, String(step)) ?? undefined;
+    else return null;
   }
   return current ?? null;
+}
+
+/** Shape of a key of a mapping, or null where the schema does not know it. */
+export function propertyShape(shape: ObjectShape, key: string): Shape | null {
+  return Object.hasOwn(shape.properties, key) ? (shape.properties[key] ?? null) : null;
 }
 
 export interface Leaf<LeafShape extends Shape> {
@@ -70,8 +74,8 @@ function collectLeaves<Type extends Shape['type']>(
   }
   if (shape.type === 'object' && isObject(value)) {
     for (const key of Object.keys(value)) {
-      const inner = Object.hasOwn(shape.properties, key) ? shape.properties[key] : undefined;
-      if (inner !== undefined && holds(inner, type)) into(key, inner, value[key]);
+      const inner = propertyShape(shape, key);
+      if (inner !== null && holds(inner, type)) into(key, inner, value[key]);
     }
   }
 

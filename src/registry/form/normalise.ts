@@ -2,7 +2,7 @@ import type { Result } from '../../result.ts';
 import { failure, success } from '../../result.ts';
 import { parseMoney, parseQuantity, parseRange, parseUnit } from '../../units/parse-quantity.ts';
 import type { QuantityProblem } from '../../units/quantity-problem.ts';
-import { isObject, type QuantityShape, type Shape } from '../shape.ts';
+import { isObject, propertyShape, type QuantityShape, type Shape } from '../shape.ts';
 
 /** Reads what is written where the schema wants a quantity: a canonical number, a range, a price or a unit code. */
 export function readQuantity(written: unknown, shape: QuantityShape): Result<unknown, QuantityProblem> {
@@ -32,8 +32,8 @@ export function normalise(value: unknown, shape: Shape): unknown {
   if (shape.type === 'list' && Array.isArray(value)) return value.map((item) => normalise(item, shape.items));
   if (shape.type === 'object' && isObject(value)) {
     const properties = Object.entries(value).flatMap(([key, property]) => {
-      const inner = Object.hasOwn(shape.properties, key) ? shape.properties[key] : undefined;
-      return inner === undefined ? [] : [[key, normalise(property, inner)] as const];
+      const inner = propertyShape(shape, key);
+      return inner === null ? [] : [[key, normalise(property, inner)] as const];
     });
     return Object.fromEntries(properties);
   }
