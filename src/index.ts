@@ -36,23 +36,20 @@ export type {
   JudgedClaim,
   Shortfall,
 } from './decisions/claims/claim-verdict.ts';
-export { writeClaimsJson } from './decisions/claims/claims-as-json.ts';
-export { writeClaimsMarkdown } from './decisions/claims/claims-as-markdown.ts';
-export { writeClaimsText } from './decisions/claims/claims-as-text.ts';
+export { formatClaimsAsJson } from './decisions/claims/claims-as-json.ts';
+export { claimsDocument } from './decisions/claims/claims-document.ts';
 export { type ClaimReport, judgeClaims } from './decisions/claims/judge-claims.ts';
 export { type ComparisonRequest, comparePairings } from './decisions/compare/compare-pairings.ts';
 export type { ComparedEstimate, Comparison } from './decisions/compare/comparison.ts';
-export { jsonComparison } from './decisions/compare/comparison-as-json.ts';
-export { markdownComparison } from './decisions/compare/comparison-as-markdown.ts';
-export { textComparison } from './decisions/compare/comparison-as-text.ts';
+export { formatComparisonAsJson } from './decisions/compare/comparison-as-json.ts';
+export { comparisonDocument } from './decisions/compare/comparison-document.ts';
 export type { FeatureTime, JobEstimate, TimeHolder } from './decisions/compare/job-estimate.ts';
 export type { ProfileDiff } from './decisions/diff/diff-profile.ts';
 export { diffRegistries, type RegistryDiff } from './decisions/diff/diff-registries.ts';
 export type { CellMove, TablesDiff } from './decisions/diff/diff-tables.ts';
 export type { ProfileChange } from './decisions/diff/profile-changes.ts';
-export { writeMatchJson } from './decisions/match/match-as-json.ts';
-export { writeMatchMarkdown } from './decisions/match/match-as-markdown.ts';
-export { writeMatchText } from './decisions/match/match-as-text.ts';
+export { formatMatchAsJson } from './decisions/match/match-as-json.ts';
+export { matchDocument } from './decisions/match/match-document.ts';
 export { type MatchRequest, type MatchResult, matchRegistry } from './decisions/match/match-registry.ts';
 export type { MatchFlow, MatchReason, PairingMatch, Verdict } from './decisions/match/match-verdict.ts';
 export type { BenchPlan, TrialDraft } from './decisions/plan/bench-plan.ts';
@@ -139,3 +136,8 @@ export { writeCsv } from './tables/write/write-csv.ts';
 export { writeCsvMetadata } from './tables/write/write-csv-metadata.ts';
 export { writeJson } from './tables/write/write-json.ts';
 export { writeMarkdown } from './tables/write/write-markdown.ts';
+export type { Block, Cell, Column, Document } from './text/document.ts';
+export { formatHtml } from './text/format-html.ts';
+export type { TextFormat } from './text/format-text.ts';
+export type { Piece, Style, Text } from './text/inline.ts';
+export { type DocumentForm, formatDocument } from './units/format-document.ts';

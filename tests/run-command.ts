@@ -82,3 +82,8 @@ export function spawnCommand(
   });
   return { status, out: stdout, err: stderr };
 }
+
+/** A text as one line, whatever its lines were broken to. */
+export function unwrapped(text: string): string {
+  return text.replace(/\s+/g, ' ');
+}

@@ -1,31 +1,27 @@
-import { Command, Option } from 'commander';
-import { writeClaimsJson } from '../decisions/claims/claims-as-json.ts';
-import { writeClaimsMarkdown } from '../decisions/claims/claims-as-markdown.ts';
-import { writeClaimsText } from '../decisions/claims/claims-as-text.ts';
+import { Command } from 'commander';
+import { formatClaimsAsJson } from '../decisions/claims/claims-as-json.ts';
+import { claimsDocument } from '../decisions/claims/claims-document.ts';
 import { judgeClaims } from '../decisions/claims/judge-claims.ts';
 import { loadRegistry } from '../host/load-registry.ts';
 import { registryFolders } from '../host/registry-folders.ts';
+import { formatDocument } from '../units/format-document.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
-import { registryOption } from './shared-options.ts';
+import { type AnswerFormat, formatOption, registryOption } from './shared-options.ts';
 
 interface ClaimsOptions {
-  readonly format: keyof typeof writers;
+  readonly format: AnswerFormat;
   readonly registry: readonly string[];
 }
 
-const writers = { text: writeClaimsText, json: writeClaimsJson, markdown: writeClaimsMarkdown } as const;
-
 export function claimsCommand(cli: CliContext, exit: Exit): Command {
   return new Command('claims')
-    .summary('hold what the sheet of a machine claims against what was measured')
+    .summary("compare the claims of a machine's data sheet with measurements")
     .description(
-      'Holds every claim of a machine but its price against what was measured: held, not reached (by how much), untested, or not reachable in principle, with the conditions of each test.',
+      "Compares every claim of a machine's data sheet, except the price, with what was measured: held, not reached (by how much), untested, or not reachable in principle, with the conditions of each test.",
     )
     .argument('<machine>', 'id of the machine, such as brackwater/lantern')
-    .addOption(
-      new Option('--format <format>', 'form of the result').choices(Object.keys(writers)).default('text'),
-    )
+    .addOption(formatOption('form of the result'))
     .addOption(registryOption())
     .addHelpText(
       'after',
@@ -34,7 +30,7 @@ Examples:
   meltbounds claims brackwater/lantern
   meltbounds claims tollwick/steeple --format markdown > steeple-claims.md
 
-Exit status: 0 judged, whatever has become of the claims, 2 it cannot be judged.`,
+Exit status: 0 judged, whatever the verdicts, 2 cannot be judged.`,
     )
     .action((machine: string, { format, registry: asked }: ClaimsOptions) => {
       const folders = registryFolders(asked, cli.cwd);
@@ -42,6 +38,10 @@ Exit status: 0 judged, whatever has become of the claims, 2 it cannot be judged.
       const { registry } = loadRegistry(folders.value, cli.cwd);
       const report = judgeClaims(registry, machine);
       if (!report.ok) return exit.cannotRun(report.error);
-      cli.out(writers[format](report.value));
+      cli.out(
+        format === 'json'
+          ? formatClaimsAsJson(report.value)
+          : formatDocument(claimsDocument(report.value), format, cli),
+      );
     });
 }

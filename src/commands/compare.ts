@@ -1,23 +1,23 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
 import { type ComparisonRequest, comparePairings } from '../decisions/compare/compare-pairings.ts';
-import { jsonComparison } from '../decisions/compare/comparison-as-json.ts';
-import { markdownComparison } from '../decisions/compare/comparison-as-markdown.ts';
-import { textComparison } from '../decisions/compare/comparison-as-text.ts';
+import { formatComparisonAsJson } from '../decisions/compare/comparison-as-json.ts';
+import { comparisonDocument } from '../decisions/compare/comparison-document.ts';
 import { loadRegistry } from '../host/load-registry.ts';
 import { registryFolders } from '../host/registry-folders.ts';
 import type { FittedRequest } from '../knowledge/pairing.ts';
 import type { Money } from '../units/canonical.ts';
+import { formatDocument } from '../units/format-document.ts';
 import { parseMoney } from '../units/parse-quantity.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
 import { readPairing } from './pairing-argument.ts';
-import { registryOption } from './shared-options.ts';
+import { type AnswerFormat, formatOption, registryOption } from './shared-options.ts';
 
 interface CompareOptions {
   readonly policy?: string;
   readonly jobs?: number;
   readonly hourValue?: Money;
-  readonly format: 'text' | 'json' | 'markdown';
+  readonly format: AnswerFormat;
   readonly registry: readonly string[];
 }
 
@@ -25,7 +25,7 @@ export function compareCommand(cli: CliContext, exit: Exit): Command {
   return new Command('compare')
     .summary('compare pairings on a job: time, what limits it, money')
     .description(
-      'Answers "do I need the speed?": the time that a job takes on each pairing, what it is spent under, the speed really reached, and what a saved hour costs. The first pairing is the one that the others are held against.',
+      'Answers "do I need the speed?": the time that a job takes on each pairing, what limits it, the speed really reached, and what a saved hour costs. The others are compared with the first pairing.',
     )
     .argument('<job>', 'id of the job, such as mask-rack')
     .argument(
@@ -45,11 +45,7 @@ export function compareCommand(cli: CliContext, exit: Exit): Command {
         'what an hour is worth, such as "38 EUR"; gives the jobs after which a dearer machine pays',
       ).argParser(readMoney),
     )
-    .addOption(
-      new Option('--format <format>', 'form of the comparison')
-        .choices(['text', 'json', 'markdown'])
-        .default('text'),
-    )
+    .addOption(formatOption('form of the comparison'))
     .addOption(registryOption())
     .addHelpText(
       'after',
@@ -59,7 +55,7 @@ Examples:
   meltbounds compare mask-rack ferrywright/skiff+ashgrove/stagecraft-pla tollwick/steeple:hs-0.4+ashgrove/stagecraft-pla --policy workshop --jobs 2000
   meltbounds compare mask-rack brackwater/lantern:hs-0.4+ashgrove/stagecraft-pla tollwick/steeple:hs-0.4+ashgrove/stagecraft-pla --policy workshop --hour-value "38 EUR"
 
-Exit status: 0 compared, 2 it cannot be compared.`,
+Exit status: 0 compared, 2 cannot be compared.`,
     )
     .action((job: string, pairings: readonly string[], options: CompareOptions) => {
       const asked: FittedRequest[] = [];
@@ -73,10 +69,11 @@ Exit status: 0 compared, 2 it cannot be compared.`,
       const { registry } = loadRegistry(folders.value, cli.cwd);
       const compared = comparePairings(registry, { job, pairings: asked, ...chosen(options) });
       if (!compared.ok) return exit.cannotRun(compared.error);
-      const { format } = options;
-      if (format === 'json') return cli.out(jsonComparison(compared.value));
-      if (format === 'markdown') return cli.out(markdownComparison(compared.value));
-      cli.out(textComparison(compared.value, cli.colour));
+      cli.out(
+        options.format === 'json'
+          ? formatComparisonAsJson(compared.value)
+          : formatDocument(comparisonDocument(compared.value), options.format, cli),
+      );
     });
 }
 

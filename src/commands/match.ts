@@ -1,21 +1,19 @@
-import { Command, Option } from 'commander';
-import { writeMatchJson } from '../decisions/match/match-as-json.ts';
-import { writeMatchMarkdown } from '../decisions/match/match-as-markdown.ts';
-import { writeMatchText } from '../decisions/match/match-as-text.ts';
+import { Command } from 'commander';
+import { formatMatchAsJson } from '../decisions/match/match-as-json.ts';
+import { matchDocument } from '../decisions/match/match-document.ts';
 import { matchRegistry } from '../decisions/match/match-registry.ts';
 import { loadRegistry } from '../host/load-registry.ts';
 import { registryFolders } from '../host/registry-folders.ts';
+import { formatDocument } from '../units/format-document.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
-import { registryOption } from './shared-options.ts';
+import { type AnswerFormat, formatOption, registryOption } from './shared-options.ts';
 
 interface MatchOptions {
   readonly machine?: string;
-  readonly format: keyof typeof writers;
+  readonly format: AnswerFormat;
   readonly registry: readonly string[];
 }
-
-const writers = { text: writeMatchText, json: writeMatchJson, markdown: writeMatchMarkdown } as const;
 
 export function matchCommand(cli: CliContext, exit: Exit): Command {
   return new Command('match')
@@ -25,9 +23,7 @@ export function matchCommand(cli: CliContext, exit: Exit): Command {
     )
     .argument('[filament]', 'id of a filament to rank machines for, such as ashgrove/stagecraft-petg')
     .option('--machine <id>', 'judge this machine only, such as brackwater/lantern')
-    .addOption(
-      new Option('--format <format>', 'form of the result').choices(Object.keys(writers)).default('text'),
-    )
+    .addOption(formatOption('form of the result'))
     .addOption(registryOption())
     .addHelpText(
       'after',
@@ -48,6 +44,10 @@ Exit status: 0 judged, 2 it cannot be judged.`,
         ...(machine !== undefined && { machine }),
       });
       if (!result.ok) return exit.cannotRun(result.error);
-      cli.out(writers[format](result.value));
+      cli.out(
+        format === 'json'
+          ? formatMatchAsJson(result.value)
+          : formatDocument(matchDocument(result.value), format, cli),
+      );
     });
 }

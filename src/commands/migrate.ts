@@ -10,9 +10,9 @@ import { migrations } from '../registry/migrations/migrations.ts';
 import type { ReadFile } from '../registry/registry-file.ts';
 import type { SourceText } from '../registry/source-text.ts';
 import { changedLines } from '../report/diff/changed-lines.ts';
-import { counted } from '../report/findings/summary.ts';
 import { failure, type Result, success } from '../result.ts';
 import { printable } from '../text/printable.ts';
+import { counted } from '../text/words.ts';
 import { type CliContext, exitStatus } from './cli-context.ts';
 import type { Exit } from './exit.ts';
 

@@ -9,9 +9,9 @@ import { registryFolder } from '../host/registry-folders.ts';
 import { readIndexedFiles } from '../registry/mirror/read-registry-index.ts';
 import { type IndexedFile, indexOf, writeIndex } from '../registry/mirror/registry-index.ts';
 import { type IndexDifference, verifyIndex } from '../registry/mirror/verify-index.ts';
-import { counted } from '../report/findings/summary.ts';
 import { failure, type Result } from '../result.ts';
 import { printable } from '../text/printable.ts';
+import { counted } from '../text/words.ts';
 import { type CliContext, exitStatus } from './cli-context.ts';
 import type { Exit } from './exit.ts';
 

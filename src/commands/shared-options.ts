@@ -23,3 +23,12 @@ export function todayOption(): Option {
     return text;
   });
 }
+
+/** The forms of an answer: those that people read, and JSON for programs. */
+export const answerFormats = ['text', 'json', 'markdown'] as const;
+
+export type AnswerFormat = (typeof answerFormats)[number];
+
+export function formatOption(description: string): Option {
+  return new Option('--format <format>', description).choices(answerFormats).default('text');
+}

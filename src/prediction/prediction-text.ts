@@ -1,6 +1,7 @@
 import type { ReducedResult } from '../bench/reduction.ts';
 import type { CubicMillimetresPerSecond, Range } from '../units/canonical.ts';
-import { shown, shownNumber } from '../units/wording.ts';
+import { rounded } from '../units/rounded.ts';
+import { shown, shownNumber, shownRange } from '../units/wording.ts';
 import type { Prediction } from './prediction.ts';
 import { kinshipText, type SiblingTrial } from './sibling-trials.ts';
 import { statedFlowText } from './stated-flow.ts';
@@ -10,11 +11,11 @@ const mostNamed = 8;
 
 /** A flow as predictions say it: three digits are more than a prediction holds. */
 export function flowText(value: CubicMillimetresPerSecond): string {
-  return shown(Number(value.toPrecision(3)), 'volumeFlow');
+  return shown(rounded(value, 3), 'volumeFlow');
 }
 
 export function flowRangeText({ low, high }: Range): string {
-  return `${flowText(low)} to ${flowText(high)}`;
+  return shownRange({ low: rounded(low, 3), high: rounded(high, 3) }, 'volumeFlow');
 }
 
 /** The prediction and what it rests on, one sentence an item. */
@@ -46,7 +47,7 @@ export function reasonItems(prediction: Prediction): string[] {
     ...(capacity === null
       ? []
       : [
-          `conduction into the strand over ${shown(capacity.meltZoneLength, 'length')} of melt zone: ${flowText(capacity.flow)} leave with a core at ${shown(capacity.coreTemperature, 'temperature')}, where it begins to flow (diffusivity ${shownNumber(Number(capacity.diffusivity.toPrecision(3)))} mm2/s from ${capacity.source})`,
+          `conduction into the strand over ${shown(capacity.meltZoneLength, 'length')} of melt zone: ${flowText(capacity.flow)} leave with a core at ${shown(capacity.coreTemperature, 'temperature')}, where it begins to flow (diffusivity ${shownNumber(rounded(capacity.diffusivity, 3))} mm2/s from ${capacity.source})`,
         ]),
     ...caps.map(({ flow, text }) => `at most ${flowText(flow)}: ${text}`),
   ];

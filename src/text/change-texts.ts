@@ -10,9 +10,10 @@ export interface TextChange {
 }
 
 /** A document with other texts; code and pictures stay as they are. */
-export function changeTexts({ title, blocks }: Document, change: TextChange): Document {
+export function changeTexts({ title, answer, blocks }: Document, change: TextChange): Document {
   return {
     title: title === null ? null : changedText(title, change),
+    ...(answer !== undefined && { answer: changedText(answer, change) }),
     blocks: blocks.map((block) => changedBlock(block, change)),
   };
 }

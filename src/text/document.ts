@@ -2,8 +2,10 @@ import type { Text } from './inline.ts';
 
 /** What a command says to people: one document for every form in which it is printed. */
 export interface Document {
-  /** The answer in short, or what the document is about; null where the blocks speak for themselves. */
+  /** What the document is about; null where the blocks speak for themselves. */
   readonly title: Text | null;
+  /** The answer in one sentence. On a terminal it comes first, elsewhere below the title. */
+  readonly answer?: Text;
   readonly blocks: readonly Block[];
 }
 

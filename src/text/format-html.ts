@@ -19,13 +19,17 @@ import { xmlContent } from './xml-text.ts';
  * A document as HTML for a page of its own: the title as its heading, then the blocks as its main part. Whatever its
  * texts say is shown as text.
  */
-export function formatHtml({ title, blocks }: Document): Markup[] {
+export function formatHtml({ title, answer, blocks }: Document): Markup[] {
   const main = element(
     'main',
     {},
     blocks.map((block) => formatHtmlBlock(block, 2)),
   );
-  return title === null ? [main] : [element('header', {}, [element('h1', {}, inline(title))]), main];
+  const header = [
+    ...(title === null ? [] : [element('h1', {}, inline(title))]),
+    ...(answer === undefined ? [] : [element('p', { class: 'answer' }, inline(answer))]),
+  ];
+  return header.length === 0 ? [main] : [element('header', {}, header), main];
 }
 
 /** A block of a document as HTML; `level` is that of headings in it. */

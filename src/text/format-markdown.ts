@@ -23,9 +23,13 @@ export interface MarkdownFormat {
 }
 
 /** A document as Markdown. Whatever its texts say is shown as text: no mark-up, no link, no mention of a person. */
-export function formatMarkdown({ title, blocks }: Document, { level = 1 }: MarkdownFormat = {}): string {
+export function formatMarkdown(
+  { title, answer, blocks }: Document,
+  { level = 1 }: MarkdownFormat = {},
+): string {
   const parts = [
     ...(title === null ? [] : [headingLine(title, level)]),
+    ...(answer === undefined ? [] : [atLineStart(inline(answer))]),
     ...blocks.map((block) => formatMarkdownBlock(block, title === null ? level : level + 1)),
   ];
   return `${parts.filter((part) => part !== '').join('\n\n')}\n`;

@@ -17,9 +17,10 @@ export interface TextFormat {
 const usualWidth = 80;
 
 /** A document as text for a terminal. What cannot be seen or would steer the terminal is written as `\u{…}`. */
-export function formatText({ title, blocks }: Document, format: TextFormat = {}): string {
+export function formatText({ title, answer, blocks }: Document, format: TextFormat = {}): string {
   const printer = { styles: stylesFor(format.colour ?? false), width: format.width ?? usualWidth };
   const parts = [
+    ...(answer === undefined ? [] : [textLines(answer, printer)]),
     ...(title === null ? [] : [boldLines(title, printer)]),
     ...blocks.map((block) => blockLines(block, printer)),
   ];

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { runCommand } from '../run-command.ts';
+import { runCommand, unwrapped } from '../run-command.ts';
 import { sampleRegistry, temporaryFolder } from '../sample-registry.ts';
 
 function match(cwd: string, ...args: string[]) {
@@ -24,7 +24,10 @@ describe('the matrix', () => {
   it('lines up, with a sign a verdict and a legend', async () => {
     const { status, out, err } = await match(withTwin());
     expect({ status, err }).toEqual({ status: 0, err: '' });
-    const [heading = '', petg = '', pla = ''] = out.split('\n');
+    expect(out).toMatch(
+      /^4 pairings: 2 suit, \d suits? with limits, \d do(?:es)? not\.\n\nMachines and filaments\n\n/,
+    );
+    const [heading = '', petg = '', pla = ''] = out.split('\n').slice(4);
     const column = heading.indexOf('plumstead/wren');
     expect(heading).toMatch(/^filament +plumstead\/finch +plumstead\/wren$/);
     expect(petg.slice(column)).toMatch(/^[+~x] \(\d/);
@@ -36,9 +39,9 @@ describe('the matrix', () => {
   it('gives the reasons of whatever does not simply suit, and the cautions', async () => {
     const { out } = await match(withTwin());
     expect(out).toContain(
-      'oakhollow/clover-petg on plumstead/finch: unsuitable\n  x hot end "main" goes to 220 Cel, the filament needs 230..255 Cel\n',
+      'oakhollow/clover-petg on plumstead/finch: unsuitable\n  x hot end "main" goes to 220 °C, the filament needs 230–255 °C\n',
     );
-    expect(out).toContain('never a licence to exceed a limit of the maker');
+    expect(unwrapped(out)).toContain('never a licence to exceed a limit of the maker');
   });
 
   it('keeps to one machine with --machine', async () => {
@@ -54,7 +57,7 @@ describe('the ranking for a filament', () => {
     const { out } = await match(registry.cwd, 'oakhollow/daisy-pla');
     expect(out).toContain('oakhollow/daisy-pla on plumstead/wren: suits with limits\n');
     expect(out).toMatch(
-      / {2}~ the measured flow does not stand: The limit 46 mm3\/s is above what the trial/,
+      / {2}~ the measured flow does not stand: The limit 46 mm³\/s is above what the trial\n/,
     );
   });
 
@@ -68,8 +71,11 @@ describe('the ranking for a filament', () => {
   it('puts what was measured first, and names the basis', async () => {
     const { status, out } = await match(withTwin(), 'oakhollow/daisy-pla');
     expect(status).toBe(0);
+    expect(out.split('\n')[0]).toBe(
+      'oakhollow/daisy-pla suits plumstead/wren best, with nozzle hs-0.6: 26 mm³/s',
+    );
     expect(out).toMatch(
-      /\n1 +plumstead\/wren +\+ suits +hs-0\.6 +26 mm3\/s +measured\n2 +plumstead\/finch .* expected\n/,
+      /\n1 +plumstead\/wren +\+ suits +hs-0\.6 +26 mm³\/s +measured\n2 +plumstead\/finch .* expected\n/,
     );
   });
 
@@ -86,7 +92,9 @@ describe('the ranking for a filament', () => {
 
   it('comes as Markdown in words', async () => {
     const { out } = await match(withTwin(), 'oakhollow/daisy-pla', '--format', 'markdown');
-    expect(out).toMatch(/\n\| plumstead\/wren +\| suits +\| hs-0\.6 +\| 26 mm3\/s measured +\|\n/);
+    expect(out).toMatch(
+      /\n\| +1 \| plumstead\/wren +\| \+ suits +\| hs-0\.6 +\| +26 mm³\/s \| measured +\|\n/,
+    );
   });
 });
 
@@ -104,7 +112,7 @@ it('says where a measured flow is a lower bound only', async () => {
   registry.write('trials/2026/wren-short.yaml', short);
   expect((await match(registry.cwd)).out).toMatch(/\noakhollow\/daisy-pla +\+ >26\n/);
   expect((await match(registry.cwd, 'oakhollow/daisy-pla')).out).toContain(
-    'at least 26 mm3/s measured at 230 Cel',
+    'at least 26 mm³/s measured at 230 °C',
   );
 });
 

@@ -28,7 +28,7 @@ describe('formatHtml', () => {
   });
 
   it.each([
-    ['the title', '<header><h1>Lantern feeds 42.7 mm³/s</h1></header>'],
+    ['the title and the answer', '<h1>Flow of Lantern</h1>\n<p class="answer">Lantern feeds 42.7 mm³/s.</p>'],
     ['a section with its name', '<section aria-labelledby="reasons">\n<h2 id="reasons">Reasons</h2>'],
     ['a unit below its heading', '<th scope="col" class="number">flow <span class="unit">mm³/s</span></th>'],
     ['a cell that names its row', '<th scope="row">hs-0.4</th>\n<td class="number">30.4</td>'],

@@ -5,7 +5,9 @@ import { documentWith, sampleDocument } from './sample-document.ts';
 
 describe('formatMarkdown', () => {
   it('gives every block its form', () => {
-    expect(formatMarkdown(sampleDocument)).toBe(`# Lantern feeds 42.7 mm³/s
+    expect(formatMarkdown(sampleDocument)).toBe(`# Flow of Lantern
+
+Lantern feeds 42.7 mm³/s.
 
 Measured at **230 °C**; run \`meltbounds reduce\` again, [as shown](how%20to.md)
 
@@ -53,7 +55,7 @@ How the flow falls.
 
   it('begins at the level that it is told', () => {
     const headings = formatMarkdown(sampleDocument, { level: 3 }).match(/^#+ .*$/gm);
-    expect(headings).toEqual(['### Lantern feeds 42.7 mm³/s', '#### Reasons']);
+    expect(headings).toEqual(['### Flow of Lantern', '#### Reasons']);
   });
 
   it('shows a text of a stranger as text everywhere', () => {

@@ -5,8 +5,10 @@ import { strong, styled } from '../../src/text/inline.ts';
 import { documentWith, sampleDocument } from './sample-document.ts';
 
 describe('formatText', () => {
-  it('sets the title first, a blank line between blocks, and holds sections together', () => {
-    expect(formatText(sampleDocument)).toBe(`Lantern feeds 42.7 mm³/s
+  it('sets the answer first, a blank line between blocks, and holds sections together', () => {
+    expect(formatText(sampleDocument)).toBe(`Lantern feeds 42.7 mm³/s.
+
+Flow of Lantern
 
 Measured at 230 °C; run \`meltbounds reduce\` again, as shown
 

@@ -15,7 +15,8 @@ import { link, quiet, strong } from '../../src/text/inline.ts';
 
 /** A document with a block of every kind. */
 export const sampleDocument: Document = {
-  title: 'Lantern feeds 42.7 mm³/s',
+  title: 'Flow of Lantern',
+  answer: 'Lantern feeds 42.7 mm³/s.',
   blocks: [
     paragraph([
       'Measured at ',

@@ -1,5 +1,6 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
 import { dimensionInfo } from '../../units/dimension.ts';
+import { amountOf, rounded } from '../../units/rounded.ts';
 import type { ClaimEvidence, JudgedClaim } from './claim-verdict.ts';
 import type { ClaimReport } from './judge-claims.ts';
 
@@ -7,7 +8,7 @@ import type { ClaimReport } from './judge-claims.ts';
 const claimsFormat = 'meltbounds-claims/1';
 
 /** Claims against measurements for programs: every quantity an object of value and canonical unit. */
-export function writeClaimsJson({ machine, claims }: ClaimReport): string {
+export function formatClaimsAsJson({ machine, claims }: ClaimReport): string {
   const document = {
     format: claimsFormat,
     machine,
@@ -18,10 +19,8 @@ export function writeClaimsJson({ machine, claims }: ClaimReport): string {
 }
 
 function claimFacts({ claim, status, text, shortfall, evidence }: JudgedClaim): Record<string, unknown> {
-  const amount = (value: number) => ({
-    value: Number(value.toPrecision(6)),
-    unit: dimensionInfo[claim.dimension].canonicalUnit,
-  });
+  const unit = dimensionInfo[claim.dimension].canonicalUnit ?? '1';
+  const amount = (value: number) => amountOf(value, unit);
   const range = (ends: { low: number; high: number } | null) =>
     ends && { low: amount(ends.low), high: amount(ends.high) };
   const found = ({ value, interval, nozzleTemperature, ...conditions }: ClaimEvidence) => ({
@@ -41,7 +40,7 @@ function claimFacts({ claim, status, text, shortfall, evidence }: JudgedClaim): 
     shortfall: shortfall && {
       ...amount(shortfall.value),
       range: range(shortfall.range),
-      share: Number(shortfall.share.toPrecision(6)),
+      share: rounded(shortfall.share),
     },
     evidence: evidence.map(found),
   };

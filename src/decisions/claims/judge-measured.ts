@@ -1,4 +1,5 @@
 import type { Dimension } from '../../units/dimension.ts';
+import { rounded } from '../../units/rounded.ts';
 import { shown, shownNumber, shownRange } from '../../units/wording.ts';
 import type { Claim } from './claim.ts';
 import {
@@ -25,7 +26,7 @@ export function judgeMeasured(
   if (bearsOut(claimed, first, lessIsBetter)) {
     const within = lessIsBetter ? first.value > claimed : first.value < claimed;
     const text = within
-      ? `${found}: the claim lies within the interval, so that nothing speaks against it`
+      ? `${found}: the claim lies within the interval, so nothing speaks against it`
       : found;
     return { status: 'held', text, shortfall: null, evidence };
   }
@@ -43,7 +44,7 @@ export function judgeMeasured(
 
 /** `44.9 mm3/s measured (95 % interval 44.1..45.5 mm3/s)`. */
 export function foundText({ value, interval, censored, how }: ClaimEvidence, dimension: Dimension): string {
-  const number = shown(Number(value.toPrecision(3)), dimension);
+  const number = shown(rounded(value, 3), dimension);
   if (censored === 'above') return `at least ${number} ${how}`;
   if (censored === 'below') return `less than ${number} ${how}`;
   return interval === null
@@ -54,10 +55,10 @@ export function foundText({ value, interval, censored, how }: ClaimEvidence, dim
 function missText({ value, range, share }: Shortfall, dimension: Dimension): string {
   // A share of a level in decibels means nothing.
   const parts = [
-    ...(dimension === 'soundLevel' ? [] : [`${shownNumber(Number((100 * share).toPrecision(2)))} %`]),
+    ...(dimension === 'soundLevel' ? [] : [`${shownNumber(rounded(100 * share, 2))} %`]),
     ...(range === null ? [] : [`95 % interval ${rangeText(range, dimension)}`]),
   ];
-  const number = shown(Number(value.toPrecision(3)), dimension);
+  const number = shown(rounded(value, 3), dimension);
   return parts.length === 0 ? number : `${number} (${parts.join(', ')})`;
 }
 
@@ -65,5 +66,5 @@ function rangeText(
   { low, high }: { readonly low: number; readonly high: number },
   dimension: Dimension,
 ): string {
-  return shownRange({ low: Number(low.toPrecision(3)), high: Number(high.toPrecision(3)) }, dimension);
+  return shownRange({ low: rounded(low, 3), high: rounded(high, 3) }, dimension);
 }

@@ -3,6 +3,7 @@ import { familiesOf } from '../../knowledge/families.ts';
 import { leastHeat } from '../../knowledge/melt-heat.ts';
 import type { Trial } from '../../registry/generated/documents.ts';
 import type { Registry } from '../../registry/registry.ts';
+import { rounded } from '../../units/rounded.ts';
 import { shown } from '../../units/wording.ts';
 import type { Claim } from './claim.ts';
 import { evidenceFrom, settingOf } from './claim-evidence.ts';
@@ -85,7 +86,7 @@ export function judgeHeaterClaim(
     .toSorted((a, b) => b.value - a.value);
   const [most] = heats;
   if (most === undefined) return untestedClaim('no flow ladder shows how much it melts');
-  const text = `the melt has taken up at least ${shown(Number(most.value.toPrecision(3)), 'power')}, losses left out`;
+  const text = `the melt has taken up at least ${shown(rounded(most.value, 3), 'power')}, losses left out`;
   return most.value >= claim.statement.value
     ? { status: 'held', text, shortfall: null, evidence: heats }
     : untestedClaim(text, [most]);

@@ -37,7 +37,7 @@ function tooLongRunUp(machine: Machine, { statement: { value } }: Claim): ClaimV
   if (acceleration === null || acceleration <= 0 || runUpLength(value, acceleration) <= half) return null;
   return {
     status: 'notReachable',
-    text: `it takes ${shown(runUpLength(value, acceleration), 'length')} to run up at ${shown(acceleration, 'acceleration')}, and half of the bed's diagonal is ${shown(half, 'length')}: ${shown(peakSpeedOfMove(2 * half, acceleration), 'speed')} at most`,
+    text: `it takes ${shown(runUpLength(value, acceleration), 'length')} to run up at ${shown(acceleration, 'acceleration')}, and half of the bed's diagonal is ${shown(half, 'length')}: that gives ${shown(peakSpeedOfMove(2 * half, acceleration), 'speed')} at most`,
     shortfall: null,
     evidence: [],
   };
@@ -50,7 +50,7 @@ function cannotBeFed(machine: Machine, { statement: { value } }: Claim): ClaimVe
   if (flow === null || area === null || area <= 0 || flowAtSpeed(value, area) <= flow) return null;
   return {
     status: 'notReachable',
-    text: `not while printing: the smallest usual bead would take ${shown(flowAtSpeed(value, area), 'volumeFlow')} at it, and ${shown(flow, 'volumeFlow')} is the highest flow claimed; that feeds ${shown(flow / area, 'speed')}`,
+    text: `not while printing: the smallest usual bead would need ${shown(flowAtSpeed(value, area), 'volumeFlow')} at that speed, and the highest flow claimed is ${shown(flow, 'volumeFlow')}, which feeds ${shown(flow / area, 'speed')}`,
     shortfall: null,
     evidence: [],
   };
@@ -59,5 +59,5 @@ function cannotBeFed(machine: Machine, { statement: { value } }: Claim): ClaimVe
 function runUpText(machine: Machine, speed: number): string {
   const acceleration = highestStated(machine.acceleration);
   if (acceleration === null || acceleration <= 0) return '';
-  return `; it can be reached: the run-up takes ${shown(runUpLength(speed, acceleration), 'length')} of the ${shown(halfWay(machine), 'length')} that are there`;
+  return `; it can be reached: the run-up takes ${shown(runUpLength(speed, acceleration), 'length')} of the ${shown(halfWay(machine), 'length')} available`;
 }

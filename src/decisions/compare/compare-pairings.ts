@@ -15,7 +15,7 @@ import { speedAnswer } from './speed-answer.ts';
 export interface ComparisonRequest {
   /** Id of the job. */
   readonly job: string;
-  /** Pairings to compare; the first is the one that the others are held against. */
+  /** Pairings to compare; the others are compared with the first. */
   readonly pairings: readonly FittedRequest[];
   /** Id of the policy; by default the only one of the registry. */
   readonly policy?: string;

@@ -1,6 +1,7 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
 import { jsonInputs } from '../../tables/write/write-json.ts';
 import type { Money } from '../../units/canonical.ts';
+import { amountOf } from '../../units/rounded.ts';
 import type { ComparedEstimate, Comparison } from './comparison.ts';
 import type { Known } from './job-estimate.ts';
 
@@ -8,7 +9,7 @@ import type { Known } from './job-estimate.ts';
 const comparisonFormat = 'meltbounds-comparison/1';
 
 /** A comparison for programs: every quantity an object of value and unit, what is unknown null. */
-export function jsonComparison(comparison: Comparison): string {
+export function formatComparisonAsJson(comparison: Comparison): string {
   const { job, policy, jobs, hourValue, answer, estimates } = comparison;
   const document = {
     format: comparisonFormat,
@@ -45,7 +46,7 @@ function jsonEstimate(estimate: ComparedEstimate) {
     printPeak: speed(estimate.printPeak),
     travelPeak: speed(estimate.travelPeak),
     topSpeed: known(estimate.topSpeed, speed),
-    mass: known(estimate.mass, (value) => ({ value: rounded(value), unit: 'g' })),
+    mass: known(estimate.mass, (value) => amountOf(value, 'g')),
     filamentCost: known(estimate.filamentCost, money),
     soundLevel: known(estimate.soundLevel, (value) => ({ value, unit: 'dB[SPL]{A}' })),
     price: known(estimate.price, money),
@@ -62,26 +63,21 @@ function jsonEstimate(estimate: ComparedEstimate) {
 }
 
 function seconds(value: number) {
-  return { value: rounded(value), unit: 's' };
+  return amountOf(value, 's');
 }
 
 function ratio(value: number) {
-  return { value: rounded(100 * value), unit: '%' };
+  return amountOf(100 * value, '%');
 }
 
 function speed(value: number | null) {
-  return value === null ? null : { value: rounded(value), unit: 'mm/s' };
+  return value === null ? null : amountOf(value, 'mm/s');
 }
 
 function money(value: Money | null) {
-  return value === null ? null : { value: rounded(value.amount), unit: value.currency };
+  return value === null ? null : amountOf(value.amount, value.currency);
 }
 
 function known<Value>(value: Known<Value> | null, write: (value: Value) => object | null) {
   return value === null ? null : { ...write(value.value), basis: value.basis };
-}
-
-/** Six digits: more than any number behind them has, and the same on every machine. */
-function rounded(value: number): number {
-  return Number(value.toPrecision(6));
 }

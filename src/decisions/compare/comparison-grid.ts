@@ -1,8 +1,10 @@
 import { features } from '../../knowledge/feature.ts';
+import { counted, wordsOf } from '../../text/words.ts';
 import type { MillimetresPerSecond, Money } from '../../units/canonical.ts';
 import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
-import { type ComparedEstimate, type Comparison, pairingName } from './comparison.ts';
+import type { ComparedEstimate, Comparison } from './comparison.ts';
 import { durationText, featureTexts, holderTexts, percent, savingText } from './format-duration.ts';
+import { holderWords } from './holder-words.ts';
 import type { Known } from './job-estimate.ts';
 
 /** A block of a comparison: a heading, and a row a figure with one cell a pairing. */
@@ -23,8 +25,8 @@ export function comparisonBlocks(comparison: Comparison): ComparisonBlock[] {
   ];
   return [
     { heading: 'pairing', rows: summaryRows(comparison, row) },
-    { heading: 'time spent under', rows: holderRows(estimates, row) },
-    { heading: 'time by feature, mostly limited by', rows: featureTimeRows(estimates, row) },
+    { heading: 'time limited by', rows: holderRows(estimates, row) },
+    { heading: 'time by feature, limited by', rows: featureTimeRows(estimates, row) },
     { heading: 'peak reached, of commanded', rows: featureRows(estimates, row, peakCell) },
   ];
 }
@@ -62,14 +64,14 @@ function summaryRows({ jobs, hourValue, estimates: [first] }: Comparison, row: R
       ? []
       : [
           row(`pays, an hour at ${moneyText(hourValue)}`, ({ paysAfterJobs }) =>
-            paysAfterJobs === null ? none : `after ${paysAfterJobs} job${paysAfterJobs === 1 ? '' : 's'}`,
+            paysAfterJobs === null ? none : `after ${counted(paysAfterJobs, 'job')}`,
           ),
         ]),
     row('weakest number', ({ weakest }) => `${weakest.basis}: ${weakest.of}`),
     row('time model checked', ({ modelCheck }) =>
       modelCheck === null
         ? 'never on this machine'
-        : `within ${formatNumber(100 * modelCheck.largestError, { decimals: 1 })} % of ${modelCheck.prints} print${modelCheck.prints === 1 ? '' : 's'}`,
+        : `within ${formatNumber(100 * modelCheck.largestError, { decimals: 1 })} % of ${counted(modelCheck.prints, 'print')}`,
     ),
   ];
 }
@@ -78,7 +80,7 @@ function summaryRows({ jobs, hourValue, estimates: [first] }: Comparison, row: R
 function holderRows(estimates: readonly ComparedEstimate[], row: Row): ComparisonBlock['rows'] {
   const names = new Set(estimates.flatMap(({ holders }) => holders.map(({ holder }) => holder)));
   return [...names].map((name) =>
-    row(name, (estimate) => {
+    row(holderWords[name], (estimate) => {
       const spent = holderTexts(estimate).get(name);
       return spent === undefined ? none : `${spent.time} (${spent.share})`;
     }),
@@ -96,7 +98,7 @@ function featureRows(
     estimates.some(({ features: times }) => times.some(({ feature }) => feature === name)),
   );
   return asked.map((name) =>
-    row(name, (estimate) => {
+    row(wordsOf(name), (estimate) => {
       const found = estimate.features.find(({ feature }) => feature === name);
       return found === undefined ? none : cell(found, estimate);
     }),
@@ -109,7 +111,8 @@ function featureTimeRows(estimates: readonly ComparedEstimate[], row: Row): Comp
     ...featureRows(
       estimates,
       row,
-      ({ feature, holder }, estimate) => `${featureTexts(estimate).features.get(feature)} ${holder}`,
+      ({ feature, holder }, estimate) =>
+        `${featureTexts(estimate).features.get(feature)}, ${holderWords[holder]}`,
     ),
     row('between layers', (estimate) => featureTexts(estimate).betweenLayers),
   ];
@@ -129,9 +132,4 @@ function moneyText({ amount, currency }: Money): string {
 
 function knownText<Value>(known: Known<Value> | null, text: (value: Value) => string): string {
   return known === null ? unknown : `${text(known.value)} ${known.basis}`;
-}
-
-/** `1 ferrywright/skiff:br-0.4+…`: the numbers under which the columns stand. */
-export function numberedPairings({ estimates }: Comparison): { number: string; name: string }[] {
-  return estimates.map((estimate, index) => ({ number: String(index + 1), name: pairingName(estimate) }));
 }

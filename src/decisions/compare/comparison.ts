@@ -14,7 +14,7 @@ export interface ComparedEstimate extends JobEstimate {
   readonly paysAfterJobs: Count | null;
 }
 
-/** Pairings on a job; the first is the one that the others are held against. */
+/** Pairings on a job; the others are compared with the first. */
 export interface Comparison {
   readonly job: { readonly id: string; readonly name: string };
   readonly policy: string;

@@ -63,7 +63,7 @@ export interface JobEstimate {
   readonly price: Known<Money> | null;
   /** Weakest number that the time rests on. */
   readonly weakest: { readonly basis: Basis; readonly of: string };
-  /** Null where no reference print on the machine can be held against the model. */
+  /** Null where there is no reference print on the machine to compare the model with. */
   readonly modelCheck: ModelCheck | null;
   readonly warnings: readonly string[];
 }

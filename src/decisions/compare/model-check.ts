@@ -3,7 +3,7 @@ import { modelledPrintTime } from '../../bench/reference-print/modelled-print.ts
 import type { Registry } from '../../registry/registry.ts';
 import type { ModelCheck } from './job-estimate.ts';
 
-/** How well the time model met the reference prints of a machine; null where there is none that it can be held against. */
+/** How well the time model met the reference prints of a machine; null where there is none to compare it with. */
 export function modelCheckOf(registry: Registry, machine: string): ModelCheck | null {
   const errors: number[] = [];
   for (const { id, data } of registry.trial.values()) {

@@ -4,7 +4,7 @@ import type { JobEstimate } from './job-estimate.ts';
 
 const SECONDS_PER_HOUR = 3600;
 
-/** What a saving in time is held against; null where it was not given. */
+/** What a saving in time is compared with; null where it was not given. */
 export interface SavingTerms {
   /** Number of such jobs over which a difference of price is spread. */
   readonly jobs: Count | null;
@@ -13,7 +13,7 @@ export interface SavingTerms {
 }
 
 /**
- * An estimate held against that of the first pairing: time saved, difference of the machine prices, what a saved hour
+ * An estimate compared with that of the first pairing: time saved, difference of the machine prices, what a saved hour
  * costs when that difference is spread over a number of such jobs, and after how many the saved hours are worth it.
  * Filament, power, labour and wear are left out.
  */

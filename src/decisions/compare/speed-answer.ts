@@ -2,6 +2,7 @@ import type { MillimetresPerSecond } from '../../units/canonical.ts';
 import { formatNumber } from '../../units/format-quantity.ts';
 import { pairingName } from './comparison.ts';
 import { durationText, holderTexts, percent, savingText } from './format-duration.ts';
+import { holderWords } from './holder-words.ts';
 import type { JobEstimate } from './job-estimate.ts';
 
 /**
@@ -25,9 +26,12 @@ function verdict(first: JobEstimate, fastest: JobEstimate, others: readonly JobE
 
 /** The two bounds under which most of the time is spent. */
 function holders(estimate: JobEstimate): string {
-  const [most, next] = [...holderTexts(estimate)].map(([holder, { share }]) => ({ holder, share }));
-  const first = `it is limited by ${most?.holder ?? 'nothing'} for ${most?.share ?? percent(0)} of its time`;
-  return next === undefined ? first : `${first} and by ${next.holder} for ${next.share}`;
+  const [most, next] = [...holderTexts(estimate)].map(([holder, { share }]) => ({
+    words: holderWords[holder],
+    share,
+  }));
+  const first = `it is limited by ${most?.words ?? 'nothing'} for ${most?.share ?? percent(0)} of its time`;
+  return next === undefined ? first : `${first} and by ${next.words} for ${next.share}`;
 }
 
 function reach({ topSpeed, printPeak, travelPeak }: JobEstimate): string {
@@ -39,7 +43,7 @@ function reach({ topSpeed, printPeak, travelPeak }: JobEstimate): string {
   const top = `its ${topSpeed.basis} top speed of ${speed(topSpeed.value)}`;
   if (reaches(printPeak, topSpeed.value)) return `${top} is reached while printing`;
   if (reaches(travelPeak, topSpeed.value))
-    return `${top} is reached on travel moves only, it prints at up to ${speed(printPeak ?? 0)}`;
+    return `${top} is reached on travel moves only; it prints at up to ${speed(printPeak ?? 0)}`;
   return `${top} is never reached: it goes up to ${peaks}`;
 }
 

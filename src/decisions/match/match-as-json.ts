@@ -1,4 +1,5 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { amountOf } from '../../units/rounded.ts';
 import type { MatchResult } from './match-registry.ts';
 import type { MatchFlow } from './match-verdict.ts';
 
@@ -6,7 +7,7 @@ import type { MatchFlow } from './match-verdict.ts';
 const matchFormat = 'meltbounds-match/1';
 
 /** A match for programs: every pairing with all of its reasons. */
-export function writeMatchJson({ ranked, matches }: MatchResult): string {
+export function formatMatchAsJson({ ranked, matches }: MatchResult): string {
   const document = {
     format: matchFormat,
     ranked,
@@ -24,7 +25,7 @@ function flowFacts({
   trials,
   nozzleTemperature,
 }: MatchFlow): Record<string, unknown> {
-  const flow = (number: number) => ({ value: Number(number.toPrecision(6)), unit: 'mm3/s' });
+  const flow = (number: number) => amountOf(number, 'mm3/s');
   return {
     ...flow(value),
     basis,

@@ -11,7 +11,7 @@ import type { MatchReason } from './match-verdict.ts';
 /** Fibres and particles bridge bores that are finer, in mm (common practice, no source). */
 const finestForFilled = 0.5;
 
-/** What speaks for and against a nozzle with its hot end: strand, temperature, liner, wear, bore. */
+/** What speaks for and against a nozzle with its hot end: diameter, temperature, liner, wear, bore. */
 export function nozzleReasons(pairing: FittedPairing): MatchReason[] {
   return [strand(pairing), ...temperature(pairing), ...wear(pairing), ...bore(pairing)];
 }
@@ -21,12 +21,12 @@ function strand({ hotEnd, filament }: FittedPairing): MatchReason {
     shown(value, 'length'),
   );
   if (takes(hotEnd, filament.data.diameter)) {
-    return { aspect: 'strand', verdict: 'suits', text: `hot end "${hotEnd.id}" takes the ${has} strand` };
+    return { aspect: 'strand', verdict: 'suits', text: `hot end "${hotEnd.id}" takes the ${has} filament` };
   }
   return {
     aspect: 'strand',
     verdict: 'unsuitable',
-    text: `hot end "${hotEnd.id}" takes ${made}, the strand has ${has}`,
+    text: `hot end "${hotEnd.id}" takes filament of ${made}, this one has ${has}`,
   };
 }
 
@@ -70,7 +70,7 @@ function liner(window: Range): MatchReason {
       text: `the filament needs ${shownRange(window, 'temperature')}, near ${shown(high, 'temperature')}, where the polymer liner gives off toxic fumes`,
     };
   }
-  return within(window, low, `the polymer liner bears ${shown(low, 'temperature')}`);
+  return within(window, low, `the polymer liner withstands ${shown(low, 'temperature')}`);
 }
 
 function wear({ nozzle, filament }: FittedPairing): MatchReason[] {
@@ -78,8 +78,8 @@ function wear({ nozzle, filament }: FittedPairing): MatchReason[] {
   if ((filament.data.fillers ?? []).length === 0) return [];
   const text =
     grinding.length === 0
-      ? `nozzle ${nozzle.id} of ${nozzle.material} bears the fillers`
-      : `nozzle ${nozzle.id} of ${nozzle.material} is ground by ${grinding.join(' and ')}`;
+      ? `nozzle ${nozzle.id} of ${nozzle.material} withstands the fillers`
+      : `nozzle ${nozzle.id} of ${nozzle.material} is worn by ${grinding.join(' and ')}`;
   return [{ aspect: 'nozzleMaterial', verdict: grinding.length === 0 ? 'suits' : 'unsuitable', text }];
 }
 
@@ -91,7 +91,7 @@ function bore({ nozzle, filament }: FittedPairing): MatchReason[] {
     {
       aspect: 'nozzleMaterial',
       verdict: 'limited',
-      text: `the bore of ${nozzle.id}, ${shown(nozzle.diameter, 'length')}, is fine for a strand with ${solid.join(' and ')}: bores from ${finestForFilled} mm block less`,
+      text: `the bore of ${nozzle.id}, ${shown(nozzle.diameter, 'length')}, is narrow for a filament with ${solid.join(' and ')}: bores from ${finestForFilled} mm clog less`,
     },
   ];
 }

@@ -78,7 +78,7 @@ function chamber(
     {
       aspect: 'chamber',
       verdict: lacking(window.low - reached),
-      text: `${wants}; this one is ${kind}, to ${shown(reached, 'temperature')} or so`,
+      text: `${wants}; this one is ${kind}, to about ${shown(reached, 'temperature')}`,
     },
     ...sensor(sensed, window),
   ];
@@ -86,7 +86,7 @@ function chamber(
 
 function sensor(sensed: boolean, window: Range): MatchReason[] {
   if (sensed || window.low < warm) return [];
-  const text = `nothing senses the chamber, which is to be at ${shownRange(window, 'temperature')}: measure it by hand`;
+  const text = `the chamber has no temperature sensor and should be at ${shownRange(window, 'temperature')}: measure it by hand`;
   return [{ aspect: 'chamber', verdict: 'limited', text }];
 }
 

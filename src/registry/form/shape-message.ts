@@ -1,5 +1,6 @@
 import { nearestWord } from '../../text/nearest-word.ts';
 import { quote } from '../../text/quote.ts';
+import { counted } from '../../text/words.ts';
 import type { Hit } from '../hit.ts';
 import { fromPointer, type Path } from '../shape.ts';
 import type { SchemaPart, ShapeError } from './shape-validator.ts';
@@ -153,17 +154,13 @@ function dateForm(error: ShapeError, path: Path): ShapeHit {
 const sizeLimits: Readonly<Record<string, (limit: number) => string>> = {
   minItems: (limit) => `have at least ${counted(limit, 'entry', 'entries')}`,
   maxItems: (limit) => `have at most ${counted(limit, 'entry', 'entries')}`,
-  minLength: (limit) => `have at least ${counted(limit, 'character', 'characters')}`,
-  maxLength: (limit) => `have at most ${counted(limit, 'character', 'characters')}`,
-  minProperties: (limit) => `have at least ${counted(limit, 'key', 'keys')}`,
+  minLength: (limit) => `have at least ${counted(limit, 'character')}`,
+  maxLength: (limit) => `have at most ${counted(limit, 'character')}`,
+  minProperties: (limit) => `have at least ${counted(limit, 'key')}`,
   minimum: (limit) => `be at least ${limit}`,
   maximum: (limit) => `be at most ${limit}`,
   uniqueItems: () => 'have no entry twice',
 };
-
-function counted(count: number, one: string, many: string): string {
-  return `${count} ${count === 1 ? one : many}`;
-}
 
 function wrongSize(error: ShapeError, path: Path): ShapeHit {
   const limit = sizeLimits[error.keyword]?.(Number(error.params.limit)) ?? 'be different';

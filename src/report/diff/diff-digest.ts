@@ -2,7 +2,7 @@ import type { ProfileDiff } from '../../decisions/diff/diff-profile.ts';
 import { type CellMove, isFall, type TablesDiff } from '../../decisions/diff/diff-tables.ts';
 import type { ProfileChange } from '../../decisions/diff/profile-changes.ts';
 import { isSameValue } from '../../decisions/diff/same-value.ts';
-import { counted } from '../findings/summary.ts';
+import { counted } from '../../text/words.ts';
 import { settingText, tableNameText } from './change-text.ts';
 
 /** The first items of a list, and how many there are besides. */

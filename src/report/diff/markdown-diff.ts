@@ -3,7 +3,7 @@ import type { CellMove, TablesDiff } from '../../decisions/diff/diff-tables.ts';
 import { tableCautions } from '../../knowledge/cautions.ts';
 import type { Finding } from '../../registry/finding.ts';
 import { escapeMarkdown } from '../../text/markdown.ts';
-import { counted } from '../findings/summary.ts';
+import { counted } from '../../text/words.ts';
 import {
   basisText,
   cellMoveText,

@@ -5,7 +5,8 @@ import type { ProfileChange } from '../../decisions/diff/profile-changes.ts';
 import { tableCautions } from '../../knowledge/cautions.ts';
 import { printable } from '../../text/printable.ts';
 import { alignedCells, type GridColumn } from '../../text/text-grid.ts';
-import { counted, summarise } from '../findings/summary.ts';
+import { counted } from '../../text/words.ts';
+import { summarise } from '../findings/summary.ts';
 import { textReport } from '../findings/text-report.ts';
 import {
   basisText,

@@ -1,6 +1,7 @@
 import type { Finding, Severity } from '../../registry/finding.ts';
 import { printable } from '../../text/printable.ts';
-import { counted, type Summary, summaryText } from './summary.ts';
+import { counted } from '../../text/words.ts';
+import { type Summary, summaryText } from './summary.ts';
 
 /** Code hosts show no more annotations of each kind for one step of a workflow. */
 const mostShown = 10;

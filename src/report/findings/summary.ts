@@ -1,4 +1,5 @@
 import type { Finding, Severity } from '../../registry/finding.ts';
+import { counted } from '../../text/words.ts';
 
 /** How many profiles were checked and how many findings of each severity they have. */
 export interface Summary {
@@ -22,9 +23,4 @@ export function summaryText({ profiles, errors, warnings, notes }: Summary): str
   ].filter((part) => part !== '');
   const found = errors + warnings + notes === 0 ? 'no problems found' : parts.join(', ');
   return `${counted(profiles, 'profile')}: ${found}.`;
-}
-
-/** A number with its word: `1 error`, `2 errors`. */
-export function counted(count: number, word: string): string {
-  return `${count} ${word}${count === 1 ? '' : 's'}`;
 }

@@ -56,8 +56,3 @@ function decimalsOf(number: number, digits: number): number {
   const size = Math.abs(number);
   return size > 0 ? Math.min(Math.max(digits - 1 - Math.floor(Math.log10(size)), 0), 12) : digits - 1;
 }
-
-/** `commanded flow` for `commandedFlow`. */
-export function inWords(camelCase: string): string {
-  return camelCase.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-}

@@ -1,5 +1,6 @@
 import type { ReducedResult, Reduction, ReductionCurve } from '../../bench/reduction.ts';
 import type { Plot, PlotMark, PlotPoint } from '../../plots/plot.ts';
+import { wordsOf } from '../../text/words.ts';
 import {
   type FigureScale,
   figureInterval,
@@ -7,7 +8,6 @@ import {
   figureQuantity,
   figureScale,
   figureUnit,
-  inWords,
 } from './printed-quantity.ts';
 
 /** Something that happened during the run and may have ended it. */
@@ -46,10 +46,10 @@ export function reductionPlot(
       at?.acceleration === results[0]?.at?.acceleration,
   );
   return {
-    title: `${title}: ${inWords(method)}`,
+    title: `${title}: ${wordsOf(method)}`,
     description: describeFigure(figure, limits, happened),
-    x: { quantity: inWords(curve.x.quantity), unit: figureUnit(figure.across) },
-    y: { quantity: inWords(curve.y.quantity), unit: figureUnit(figure.up) },
+    x: { quantity: wordsOf(curve.x.quantity), unit: figureUnit(figure.across) },
+    y: { quantity: wordsOf(curve.y.quantity), unit: figureUnit(figure.up) },
     marks: [
       ...curveMarks(figure),
       ...happened.map((event) => eventMark(event, figure)),
@@ -83,7 +83,7 @@ function placeOf({ x, y }: PlotPoint, { across, up }: Figure): PlotPoint {
 function thresholdText(threshold: number, { curve, up }: Figure): string {
   const heights = curve.readings.map(({ y }) => y);
   const span = Math.max(...heights) - Math.min(...heights);
-  return `accepted ${inWords(curve.y.quantity)} ${figureQuantity(threshold, up, span)}`;
+  return `accepted ${wordsOf(curve.y.quantity)} ${figureQuantity(threshold, up, span)}`;
 }
 
 function eventMark(event: RunEvent, { across }: Figure): PlotMark {
@@ -120,7 +120,7 @@ function limitMarks(result: ReducedResult, figure: Figure): PlotMark[] {
 function resultText({ quantity, value, interval, censored, at }: ReducedResult, across: FigureScale): string {
   const condition =
     at === undefined ? '' : ` at ${figureQuantity(at.acceleration, figureScale('acceleration'))}`;
-  const name = `${inWords(quantity)}${condition}`;
+  const name = `${wordsOf(quantity)}${condition}`;
   const text = (number: number) => figureQuantity(number, across);
   if (censored !== null) return `${name} ${censored === 'above' ? 'at least' : 'below'} ${text(value)}`;
   const { low, high } = interval;
@@ -140,7 +140,7 @@ function describeFigure(
   const across = readings.map((reading) => reading.x);
   const up = readings.map((reading) => reading.y);
   const sentences = [
-    `${readings.length} readings of ${inWords(y.quantity)} from ${range(up, figure.up)}, against ${inWords(x.quantity)} from ${range(across, figure.across)}`,
+    `${readings.length} readings of ${wordsOf(y.quantity)} from ${range(up, figure.up)}, against ${wordsOf(x.quantity)} from ${range(across, figure.across)}`,
     ...(threshold === null ? [] : [thresholdText(threshold, figure)]),
     ...limits.map((limit) => resultText(limit, figure.across)),
     ...events.map(eventText),

@@ -1,9 +1,10 @@
 import { element, type Markup } from '../../text/html-element.ts';
+import { headingWords, wordsOf } from '../../text/words.ts';
 import { inPrint } from '../../units/in-print.ts';
 import type { ConditionRow } from '../derive/condition-row.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
 import { conditionCell, conditionColumns } from '../write/condition-columns.ts';
-import { headingWords, withUnit, wordsOf } from '../write/words.ts';
+import { withUnit } from '../write/words.ts';
 import { captionedTable, cell, type HtmlColumn, headingRow, rowHeading } from './html-table.ts';
 
 const columns: readonly HtmlColumn[] = [

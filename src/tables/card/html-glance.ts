@@ -1,6 +1,7 @@
 import { element, type Markup } from '../../text/html-element.ts';
+import { headingWords, wordsOf } from '../../text/words.ts';
 import type { SpeedRow, SpeedTable } from '../derive/speed-table.ts';
-import { headingWords, withUnit, wordsOf } from '../write/words.ts';
+import { withUnit } from '../write/words.ts';
 import { captionedTable } from './html-table.ts';
 
 /** The speeds as one grid, to hang at the machine: features down, beads across; below each speed what limits it. */

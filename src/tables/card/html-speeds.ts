@@ -1,7 +1,8 @@
 import { element, type Markup } from '../../text/html-element.ts';
+import { headingWords, wordsOf } from '../../text/words.ts';
 import { formatNumber } from '../../units/format-quantity.ts';
 import type { SpeedRow, SpeedTable } from '../derive/speed-table.ts';
-import { flagText, headingWords, wordsOf } from '../write/words.ts';
+import { flagText } from '../write/words.ts';
 import { captionedTable, cell, type HtmlColumn, headingRow, rowHeading } from './html-table.ts';
 
 const columns: readonly HtmlColumn[] = [

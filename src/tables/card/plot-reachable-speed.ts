@@ -1,9 +1,9 @@
 import { peakSpeedOfMove } from '../../physics/motion.ts';
 import type { Marker, Plot, PlotMark } from '../../plots/plot.ts';
+import { wordsOf } from '../../text/words.ts';
 import { printedUnit } from '../../units/print-symbols.ts';
 import { clean } from '../../units/round-to-step.ts';
 import type { Bound, SpeedRow, SpeedTable } from '../derive/speed-table.ts';
-import { wordsOf } from '../write/words.ts';
 
 /** A feature's typical segment, and the speed that a move over it reaches at the acceleration of the feature. */
 interface Reach {

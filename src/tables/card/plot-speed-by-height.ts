@@ -1,6 +1,6 @@
 import type { Marker, Plot, PlotMark, PlotPoint } from '../../plots/plot.ts';
+import { wordsOf } from '../../text/words.ts';
 import type { BoundName, SpeedRow, SpeedTable } from '../derive/speed-table.ts';
-import { wordsOf } from '../write/words.ts';
 import { spreadLabels } from './spread-labels.ts';
 
 /** One shape a bound, told apart without colour. */

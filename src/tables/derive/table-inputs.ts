@@ -42,3 +42,8 @@ function input(
 export function inputLine({ kind, id, version, digest }: TableInput): string {
   return `${kind} ${id}${version === null ? '' : ` ${version}`}, sha256 ${digest}`;
 }
+
+/** An input in short: kind, id, version and the first 16 digits of its digest. */
+export function inputText({ kind, id, version, digest }: TableInput): string {
+  return `${kind} ${id}${version === null ? '' : ` ${version}`} sha256:${digest.slice(0, 16)}`;
+}

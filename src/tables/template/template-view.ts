@@ -1,6 +1,7 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
 import { isPrinted } from '../../knowledge/feature.ts';
 import { alignedCells } from '../../text/text-grid.ts';
+import { wordsOf } from '../../text/words.ts';
 import { clean } from '../../units/round-to-step.ts';
 import { settingText } from '../card/html-conditions.ts';
 import type { ConditionRow } from '../derive/condition-row.ts';
@@ -8,7 +9,6 @@ import { rowAddress } from '../derive/row-address.ts';
 import type { SpeedRow, SpeedTable } from '../derive/speed-table.ts';
 import { cellOf, headingOf, tableColumns } from '../write/columns.ts';
 import { conditionCell, conditionColumns } from '../write/condition-columns.ts';
-import { wordsOf } from '../write/words.ts';
 import { tableTitle } from '../write/write-json.ts';
 
 /** What a template sees; a value that is null is written as nothing. */

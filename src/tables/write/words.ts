@@ -1,17 +1,6 @@
 import { printedUnit } from '../../units/print-symbols.ts';
 import type { RowFlag } from '../derive/row-flag.ts';
 
-/** The words of a name: `outer contour` for `outerContour`. */
-export function wordsOf(name: string): string {
-  return name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
-}
-
-/** The same as a heading: `Outer contour`. */
-export function headingWords(name: string): string {
-  const words = wordsOf(name);
-  return words.charAt(0).toUpperCase() + words.slice(1);
-}
-
 /** What a flag says of a row. */
 export const flagText: Readonly<Record<RowFlag, string>> = {
   unsupported: 'a limit is not what its own trial supports',

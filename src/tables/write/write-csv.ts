@@ -1,5 +1,6 @@
 import { stringify } from 'csv-stringify/sync';
-import type { SpeedTable, TableInput } from '../derive/speed-table.ts';
+import type { SpeedTable } from '../derive/speed-table.ts';
+import { inputText } from '../derive/table-inputs.ts';
 import { cellOf, headingOf, tableColumns } from './columns.ts';
 
 export const inputsHeading = 'inputs';
@@ -13,9 +14,4 @@ export function writeCsv(table: SpeedTable): string {
   const inputs = table.inputs.map(inputText).join('; ');
   const rows = table.rows.map((row) => [...tableColumns.map((column) => cellOf(row, column)), inputs]);
   return stringify([header, ...rows], { record_delimiter: 'windows', escape_formulas: true });
-}
-
-/** An input in a cell: kind, id, version and the first 16 digits of its digest. */
-function inputText({ kind, id, version, digest }: TableInput): string {
-  return `${kind} ${id}${version === null ? '' : ` ${version}`} sha256:${digest.slice(0, 16)}`;
 }

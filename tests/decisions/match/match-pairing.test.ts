@@ -56,26 +56,26 @@ describe('each reason says its numbers:', () => {
     const hot = about(match('ferrywright/skiff', 'quillmere/visor-pc', withLimit(300)), 'nozzleTemperature');
     expect(hot).toContainEqual([
       'unsuitable',
-      'the polymer liner bears 250 Cel, the filament needs 270..300 Cel',
+      'the polymer liner withstands 250 Cel, the filament needs 270..300 Cel',
     ]);
   });
 
   it('a strand of another diameter', () => {
     expect(about(match('ferrywright/barge', 'ashgrove/stagecraft-pla'), 'strand')).toEqual([
-      ['unsuitable', 'hot end "main" takes 2.85 mm, the strand has 1.75 mm'],
+      ['unsuitable', 'hot end "main" takes filament of 2.85 mm, this one has 1.75 mm'],
     ]);
   });
 
   it('a filler that grinds every nozzle, and one that grinds some', () => {
     expect(about(match('ferrywright/skiff', 'quillmere/truss-pa6-cf15'), 'nozzleMaterial')).toContainEqual([
       'unsuitable',
-      'nozzle br-0.4 of brass is ground by carbon (CF)',
+      'nozzle br-0.4 of brass is worn by carbon (CF)',
     ]);
     const lantern = match('brackwater/lantern', 'quillmere/truss-pa6-cf15');
     expect(lantern.nozzle).toBe('hs-0.6');
     expect(about(lantern, 'nozzleMaterial')[0]).toEqual([
       'limited',
-      'only with hs-0.6 or one as hard: nozzle br-0.4 of brass is ground by carbon (CF)',
+      'only with hs-0.6 or one as hard: nozzle br-0.4 of brass is worn by carbon (CF)',
     ]);
   });
 
@@ -105,7 +105,7 @@ describe('each reason says its numbers:', () => {
     }));
     expect(about(blind, 'chamber')).toContainEqual([
       'limited',
-      'nothing senses the chamber, which is to be at 45..70 Cel: measure it by hand',
+      'the chamber has no temperature sensor and should be at 45..70 Cel: measure it by hand',
     ]);
   });
 

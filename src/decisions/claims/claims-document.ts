@@ -1,0 +1,80 @@
+import { tableCautions } from '../../knowledge/cautions.ts';
+import {
+  cautions,
+  type Document,
+  leftColumns,
+  list,
+  paragraph,
+  type Section,
+  section,
+  table,
+} from '../../text/document.ts';
+import { capitalised, counted, enumerated } from '../../text/words.ts';
+import { shown } from '../../units/wording.ts';
+import type { Claim } from './claim.ts';
+import { type ClaimEvidence, claimStatusText, type JudgedClaim } from './claim-verdict.ts';
+import type { ClaimReport } from './judge-claims.ts';
+import { foundText } from './judge-measured.ts';
+
+/** More evidence of one claim than this is counted, not listed. */
+const mostListed = 20;
+
+/** Claims against measurements for people: how many are held, the claims side by side, then the evidence of each. */
+export function claimsDocument({ machine, claims }: ClaimReport): Document {
+  const rows = claims.map(({ claim, status }) => [claim.label, claimText(claim), claimStatusText[status]]);
+  return {
+    title: `What ${machine} claims, and what was measured`,
+    answer: answerText(machine, claims),
+    blocks: [
+      ...(claims.length === 0 ? [] : [table(leftColumns('claim', 'claimed', 'verdict'), rows)]),
+      ...claims.map(claimSection),
+      cautions(tableCautions),
+    ],
+  };
+}
+
+/** `10 claims of tollwick/steeple: 1 not reached, 9 untested.` */
+function answerText(machine: string, claims: readonly JudgedClaim[]): string {
+  if (claims.length === 0) return `The profile of ${machine} holds no claims.`;
+  const statuses = [...new Set(claims.map(({ status }) => claimStatusText[status]))];
+  const counts = statuses.map(
+    (text) => `${claims.filter(({ status }) => claimStatusText[status] === text).length} ${text}`,
+  );
+  return `${counted(claims.length, 'claim')} of ${machine}: ${enumerated(counts)}.`;
+}
+
+/** `60 mm3/s with hs-0.6, PLA, at 230 Cel`. */
+function claimText({ statement: { value, at = {} }, dimension }: Claim): string {
+  const setup = [at.nozzle, at.filament ?? at.polymer].filter((part) => part !== undefined);
+  return [
+    shown(value, dimension),
+    ...(setup.length === 0 ? [] : [`with ${setup.join(', ')}`]),
+    ...(at.nozzleTemperature === undefined ? [] : [`at ${shown(at.nozzleTemperature, 'temperature')}`]),
+  ].join(' ');
+}
+
+function claimSection({ claim, status, text, evidence }: JudgedClaim): Section {
+  const listed = evidence.slice(0, mostListed).map((each) => evidenceText(each, claim));
+  const more = evidence.length - mostListed;
+  const items = more > 0 ? [...listed, `and ${more} more`] : listed;
+  return section(`${capitalised(claim.label)}, ${claimText(claim)} claimed: ${claimStatusText[status]}`, [
+    paragraph(capitalised(`${text}.`)),
+    ...(items.length === 0 ? [] : [list(items)]),
+  ]);
+}
+
+/** What was found, and where: `44.9 mm3/s measured (…): trial …, hs-0.6, ashgrove/stagecraft-pla, 230 Cel, 2026-03-12`. */
+function evidenceText(evidence: ClaimEvidence, { dimension, property }: Claim): string {
+  const { trial, nozzle, filament, nozzleTemperature, date, simulated } = evidence;
+  const conditions = [
+    trial === null ? 'stated beside the claim' : `trial ${trial}`,
+    nozzle,
+    filament,
+    nozzleTemperature === null || property === 'nozzleTemperature'
+      ? null
+      : shown(nozzleTemperature, 'temperature'),
+    date,
+    simulated ? 'simulated readings' : null,
+  ].filter((part) => part !== null);
+  return `${foundText(evidence, dimension)}: ${conditions.join(', ')}`;
+}

@@ -1,0 +1,117 @@
+import { tableCautions } from '../../knowledge/cautions.ts';
+import { flowText } from '../../prediction/prediction-text.ts';
+import {
+  type Block,
+  cautions,
+  type Document,
+  leftColumns,
+  list,
+  paragraph,
+  type Section,
+  section,
+  type Table,
+  table,
+} from '../../text/document.ts';
+import { counted } from '../../text/words.ts';
+import { rounded } from '../../units/rounded.ts';
+import type { MatchResult } from './match-registry.ts';
+import { type PairingMatch, type Verdict, verdicts, verdictText } from './match-verdict.ts';
+
+/** One sign a verdict, told apart without colour. */
+const signs: Readonly<Record<Verdict, string>> = { suits: '+', limited: '~', unsuitable: 'x' };
+
+/** A match for people: the best machine or how many pairings suit, the grid with its legend, then the reasons. */
+export function matchDocument(result: MatchResult): Document {
+  const { ranked, matches } = result;
+  const blocks: Block[] = [
+    ranked === null ? matrix(result) : ranking(matches),
+    paragraph(legend(ranked === null)),
+    ...matches.flatMap((match) => reasonSection(match, ranked !== null)),
+    cautions(tableCautions),
+  ];
+  return ranked === null
+    ? { title: 'Machines and filaments', answer: countsText(matches), blocks }
+    : { title: `Machines for ${ranked}`, answer: bestText(ranked, matches), blocks };
+}
+
+/** `12 pairings: 8 suit, 3 suit with limits, 1 does not.` */
+function countsText(matches: readonly PairingMatch[]): string {
+  const [suiting = 0, limited = 0, unsuitable = 0] = verdicts.map(
+    (verdict) => matches.filter((match) => match.verdict === verdict).length,
+  );
+  const does = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
+  return `${counted(matches.length, 'pairing')}: ${does(suiting, 'suits', 'suit')}, ${does(limited, 'suits', 'suit')} with limits, ${does(unsuitable, 'does', 'do')} not.`;
+}
+
+/** The first of the ranked machines, unless even that one is unsuitable. */
+function bestText(filament: string, [best]: readonly PairingMatch[]): string {
+  if (best === undefined || best.verdict === 'unsuitable') return `No machine suits ${filament}.`;
+  const limits = best.verdict === 'limited' ? ', with limits' : '';
+  const flow = best.flow === null ? '' : `: ${longFlow(best)} ${best.flow.basis}`;
+  return `${filament} suits ${best.machine} best${limits}, with nozzle ${best.nozzle}${flow}.`;
+}
+
+function matrix({ machines, filaments, matches }: MatchResult): Table {
+  const columns = leftColumns('filament', ...machines);
+  const rows = filaments.map((filament) => [
+    filament,
+    ...machines.map((machine) =>
+      matrixCell(matches.find((match) => match.machine === machine && match.filament === filament)),
+    ),
+  ]);
+  return table(columns, rows);
+}
+
+function matrixCell(match: PairingMatch | undefined): string {
+  return match === undefined ? '' : `${signs[match.verdict]} ${shortFlow(match)}`.trimEnd();
+}
+
+/** A flow without its unit, which the legend gives. */
+function shortFlow({ flow }: PairingMatch): string {
+  if (flow === null) return '';
+  const number = rounded(flow.value, 3);
+  if (flow.basis === 'expected') return `(${number})`;
+  return flow.isLowerBound ? `>${number}` : String(number);
+}
+
+function ranking(matches: readonly PairingMatch[]): Table {
+  const rows = matches.map((match, index) => [
+    index + 1,
+    match.machine,
+    `${signs[match.verdict]} ${verdictText[match.verdict]}`,
+    match.nozzle,
+    longFlow(match),
+    match.flow?.basis ?? '',
+  ]);
+  return table(
+    [
+      { heading: '', align: 'right' },
+      ...leftColumns('machine', 'verdict', 'nozzle'),
+      { heading: 'melt flow', align: 'right' },
+      ...leftColumns('basis'),
+    ],
+    rows,
+  );
+}
+
+function longFlow({ flow }: PairingMatch): string {
+  return flow === null ? '' : `${flow.isLowerBound ? 'at least ' : ''}${flowText(flow.value)}`;
+}
+
+function legend(isMatrix: boolean): string {
+  const meanings = verdicts.map((verdict) => `${signs[verdict]} ${verdictText[verdict]}`).join(', ');
+  const numbers =
+    '; a number is the melt flow in mm³/s, measured (> where the ladder ended before its limit) or in brackets expected';
+  return `Legend: ${meanings}${isMatrix ? numbers : ''}.`;
+}
+
+/** A ranking shows what speaks for a pairing too, the matrix only what speaks against it. */
+function reasonSection({ machine, filament, verdict, reasons }: PairingMatch, all: boolean): Section[] {
+  const told = reasons.filter((reason) => all || reason.verdict !== 'suits');
+  if (told.length === 0) return [];
+  const items = told.map((reason) => ({
+    mark: { sign: signs[reason.verdict], word: verdictText[reason.verdict] },
+    text: reason.text,
+  }));
+  return [section(`${filament} on ${machine}: ${verdictText[verdict]}`, [list(items)])];
+}
