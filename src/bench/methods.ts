@@ -11,6 +11,7 @@ import { layOutLayerTime } from './layer-time/lay-out-layer-time.ts';
 import { layerTime } from './layer-time/layer-time.ts';
 import type { LayOut } from './layout/run-layout.ts';
 import type { Method, MethodName } from './method.ts';
+import type { ReducedResult, Reduction } from './reduction.ts';
 import { layOutReferencePrint } from './reference-print/lay-out-reference-print.ts';
 import { referencePrint } from './reference-print/reference-print.ts';
 import { layOutSoundLevel } from './sound-level/lay-out-sound-level.ts';
@@ -58,6 +59,21 @@ export const usualMethod: MethodName = 'flowLadder';
 
 export function isMethodName(name: string): name is MethodName {
   return Object.hasOwn(benchMethods, name);
+}
+
+/** What the bench methods find out. */
+export type ReducedQuantity = {
+  [Name in MethodName]: keyof (typeof benchMethods)[Name]['results'];
+}[MethodName];
+
+/** Whether readings of a method tell a quantity. */
+export function finds(name: MethodName, quantity: ReducedQuantity): boolean {
+  return Object.hasOwn(benchMethods[name].results, quantity);
+}
+
+/** What a reduction found for a quantity, where it has one result for it. */
+export function resultOf({ results }: Reduction, quantity: ReducedQuantity): ReducedResult | undefined {
+  return results.find((result) => result.quantity === quantity);
 }
 
 /** The bench method of a name. */

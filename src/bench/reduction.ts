@@ -1,29 +1,13 @@
+import type { Trial } from '../registry/generated/documents.ts';
 import type { Dimension } from '../units/dimension.ts';
-
-/** What the bench methods find out. */
-export type ReducedQuantity =
-  | 'meltFlow'
-  | 'meanDiameter'
-  | 'diameterSpread'
-  | 'ovality'
-  | 'flowError'
-  | 'lowestNozzleTemperature'
-  | 'highestNozzleTemperature'
-  | 'contourSpeed'
-  | 'shortestLayerTime'
-  | 'dryingTime'
-  | 'dryMass'
-  | 'soundLevel'
-  | 'soundPower'
-  | 'printTime'
-  | 'printMass';
 
 /** On which side of the tested range a limit lies that the readings do not bracket. */
 export type Censoring = 'above' | 'below';
 
 /** A number that a method drew from readings, in the canonical unit of its dimension. */
 export interface ReducedResult {
-  readonly quantity: ReducedQuantity;
+  /** One of those that the method says it finds. */
+  readonly quantity: string;
   readonly dimension: Dimension;
   /** The median of what the readings leave possible; for a censored result the bound that they do support. */
   readonly value: number;
@@ -59,7 +43,7 @@ export interface ReductionCurve {
 /** What a method makes of a trial's readings. */
 export interface Reduction {
   /** Name of the method, as trials write it. */
-  readonly method: string;
+  readonly method: Trial['method'];
   readonly results: readonly ReducedResult[];
   /** Null where there is nothing to draw. */
   readonly curve: ReductionCurve | null;

@@ -1,4 +1,5 @@
 import { statedRounding } from '../bench/adopt/stated-digits.ts';
+import { resultOf } from '../bench/methods.ts';
 import { restsOnTrial } from '../knowledge/rests-on-trial.ts';
 import type { Statement } from '../registry/generated/documents.ts';
 import type { EvidenceContext } from './evidence-context.ts';
@@ -7,8 +8,6 @@ import type { EvidenceContext } from './evidence-context.ts';
 export function isSupported(limit: Statement<number>, { registry, reduce }: EvidenceContext): boolean {
   if (limit.evidence === undefined || !restsOnTrial(limit, registry)) return true;
   const reduced = reduce(limit.evidence);
-  const result = reduced.ok
-    ? reduced.value.results.find(({ quantity }) => quantity === 'meltFlow')
-    : undefined;
+  const result = reduced.ok ? resultOf(reduced.value, 'meltFlow') : undefined;
   return result !== undefined && limit.value <= result.value * (1 + statedRounding);
 }

@@ -1,3 +1,4 @@
+import { resultOf } from '../bench/methods.ts';
 import type { Profile } from '../registry/profile.ts';
 import type { CubicMillimetresPerSecond } from '../units/canonical.ts';
 import type { EvidenceContext } from './evidence-context.ts';
@@ -12,9 +13,7 @@ export interface TrialLimit {
 /** The flow limit that the readings of a trial give; null where they cannot be reduced. */
 export function trialLimit({ id }: Profile<'trial'>, { reduce }: EvidenceContext): TrialLimit | null {
   const reduced = reduce(id);
-  const result = reduced.ok
-    ? reduced.value.results.find(({ quantity }) => quantity === 'meltFlow')
-    : undefined;
+  const result = reduced.ok ? resultOf(reduced.value, 'meltFlow') : undefined;
   if (result === undefined) return null;
   const { value, censored, interval } = result;
   if (censored === 'above') return { value, low: value, high: Number.POSITIVE_INFINITY };

@@ -1,3 +1,4 @@
+import { finds, resultOf } from '../bench/methods.ts';
 import type { ReduceById } from '../bench/reducing-once.ts';
 import type { ReducedResult } from '../bench/reduction.ts';
 import { familiesOf } from '../knowledge/families.ts';
@@ -76,7 +77,7 @@ function sibling(
   { id, data }: Profile<'trial'>,
   reduce: ReduceById,
 ): SiblingTrial | null {
-  if (data.method !== 'flowLadder') return null;
+  if (!finds(data.method, 'meltFlow')) return null;
   const { machine: machineId, nozzle, conditions } = data;
   const { nozzleTemperature } = conditions;
   if (machineId === undefined || nozzle === undefined || nozzleTemperature === undefined) return null;
@@ -93,9 +94,7 @@ function sibling(
   const scale = kinship && scaling({ ...fitted, filament, families, nozzleTemperature }, setup);
   if (kinship === null || scale === null) return null;
   const reduced = reduce(id);
-  const limit = reduced.ok
-    ? reduced.value.results.find(({ quantity }) => quantity === 'meltFlow')
-    : undefined;
+  const limit = reduced.ok ? resultOf(reduced.value, 'meltFlow') : undefined;
   if (limit === undefined) return null;
   return {
     id,

@@ -20,6 +20,8 @@ describe.each(methodNames)('%s', (name) => {
     facts,
     requiredFacts,
     requiredKeys,
+    results,
+    adoptable,
   } = methodOf(name);
 
   test('stands under its own name', () => {
@@ -51,6 +53,10 @@ describe.each(methodNames)('%s', (name) => {
       expect(shapeAt(shapes.trial, path)).not.toBeNull();
       expect(example).toContain(path.at(-1));
     }
+  });
+
+  test('has only results of its own that profiles can adopt', () => {
+    expect(Object.keys(results)).toEqual(expect.arrayContaining(adoptable.map(({ quantity }) => quantity)));
   });
 
   test('has no two facts that share an option of the command line', () => {

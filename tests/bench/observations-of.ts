@@ -1,4 +1,5 @@
-import type { ReducedQuantity, ReducedResult, Reduction } from '../../src/bench/reduction.ts';
+import type { ReducedQuantity } from '../../src/bench/methods.ts';
+import type { ReducedResult, Reduction } from '../../src/bench/reduction.ts';
 import type { Observations } from '../../src/bench/sheet/observations.ts';
 import type { Result } from '../../src/result.ts';
 

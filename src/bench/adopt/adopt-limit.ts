@@ -5,8 +5,8 @@ import { appendToList, type EditFailure, replaceScalar, scalarText } from '../..
 import { failure, type Result, success } from '../../result.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import { parseQuantity } from '../../units/parse-quantity.ts';
+import { methodOf } from '../methods.ts';
 import type { Reduction } from '../reduction.ts';
-import { adoptableQuantity } from './adoptable-limits.ts';
 import { type AdoptedStatement, adoptedStatements } from './adopted-statement.ts';
 
 /** A profile that limits are written into. */
@@ -16,10 +16,12 @@ export type AdoptingProfile = Profile<'filament'> | Profile<'machine'>;
  * The kind of profile that states what a reduction found: the filament's, and the machine's for what is the machine's
  * own; null where no profile states it.
  */
-export function adoptingKind({ results }: Reduction): AdoptingProfile['kind'] | null {
-  const kinds = ['filament', 'machine'] as const;
+export function adoptingKind({ method, results }: Reduction): AdoptingProfile['kind'] | null {
+  const found = methodOf(method).adoptable.filter((limit) =>
+    results.some(({ quantity }) => quantity === limit.quantity),
+  );
   return (
-    kinds.find((kind) => results.some(({ quantity }) => adoptableQuantity(quantity, kind) !== null)) ?? null
+    (['filament', 'machine'] as const).find((kind) => found.some((limit) => limit.kind === kind)) ?? null
   );
 }
 
@@ -35,11 +37,8 @@ export function adoptLimits(
 ): Result<string, string> {
   const statements = adoptedStatements(trial, reduction, profile.kind);
   if (statements.length === 0) {
-    return failure(
-      reduction.method === 'flowLadder'
-        ? 'The deficit is exceeded at the first step already: the readings support no limit to adopt.'
-        : 'The readings do not bracket a limit: they support none to adopt.',
-    );
+    const { noSupport, help } = methodOf(reduction.method).openWords;
+    return failure(`The readings support no limit to adopt: ${noSupport}. ${help}.`);
   }
   let text = profile.source.text;
   for (const statement of statements) {
@@ -61,7 +60,7 @@ function adoptInto(
   const index = written.findIndex((limit) => limit?.evidence === trial.id && hasSameAt(limit, statement));
   const { path } = profile.source;
   if (interval === null && written[index]?.interval !== undefined) {
-    return failure(`${path} was not changed: ${staleInterval(property)}`);
+    return failure(`${path} was not changed: ${staleInterval(trial)}`);
   }
   const edited =
     index === -1
@@ -71,12 +70,9 @@ function adoptInto(
   return failure(`${path} was not changed: ${whyNot(edited.error, statement)}`);
 }
 
-function staleInterval(property: string): string {
-  const why =
-    property === 'meltFlow'
-      ? 'the ladder ended before the deficit was reached and gives none'
-      : 'the readings do not bracket the limit and give none';
-  return `its statement for this trial has an interval, but ${why}; delete the line \`interval\`.`;
+function staleInterval({ data }: Profile<'trial'>): string {
+  const { noInterval } = methodOf(data.method).openWords;
+  return `its statement for this trial has an interval, but the readings give none, since ${noInterval}; delete the line \`interval\`.`;
 }
 
 /** The statements as they are written: what does not fit the schema is not in the data, but counts in the places. */

@@ -4,8 +4,9 @@ import { fromCanonical } from '../../units/convert-unit.ts';
 import { dimensionInfo } from '../../units/dimension.ts';
 import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
 import { requireUnit } from '../../units/unit-table.ts';
+import { methodOf } from '../methods.ts';
 import type { ReducedResult, Reduction } from '../reduction.ts';
-import { type AdoptableLimit, adoptableQuantity, supportsNothing } from './adoptable-limits.ts';
+import { type AdoptableLimit, type StatedCondition, supportsNothing } from './adoptable-limit.ts';
 import { roundedDown, roundedOutward, roundedUp } from './stated-digits.ts';
 
 /** A statement that a reduction supports, as it is written into a profile. */
@@ -26,9 +27,10 @@ export function adoptedStatements(
   reduction: Reduction,
   kind: AdoptableLimit['kind'],
 ): AdoptedStatement[] {
+  const limits = methodOf(reduction.method).adoptable.filter((limit) => limit.kind === kind);
   const supported = reduction.results.flatMap((result) => {
-    const limit = adoptableQuantity(result.quantity, kind);
-    return limit === null || supportsNothing(result, limit) ? [] : [{ result, limit }];
+    const limit = limits.find(({ quantity }) => quantity === result.quantity);
+    return limit === undefined || supportsNothing(result, limit) ? [] : [{ result, limit }];
   });
   const single = supported.flatMap(({ result, limit }) =>
     limit.end === undefined ? [singleStatement(trial, result, limit)] : [],
@@ -54,7 +56,7 @@ function singleStatement(
     property: limit.property,
     value: `${safeNumber({ result, limit })} ${unitCode({ result, limit })}`,
     interval: intervalText({ result, limit }),
-    at: conditionsText(trial, limit.property, result.at?.acceleration),
+    at: conditionsText(trial, limit, result.at?.acceleration),
     acceleration: result.at?.acceleration ?? null,
     note: noteText(trial, result, limit),
   };
@@ -65,7 +67,7 @@ function windowStatement(trial: Profile<'trial'>, low: Supported, high: Supporte
     property: low.limit.property,
     value: `${safeNumber(low)}..${safeNumber(high)} ${unitCode(low)}`,
     interval: null,
-    at: conditionsText(trial, low.limit.property, undefined),
+    at: conditionsText(trial, low.limit, undefined),
     acceleration: null,
     note: null,
   };
@@ -92,21 +94,13 @@ function intervalText(supported: Supported): string | null {
   return `${formatNumber(low)}..${formatNumber(high)} ${unitCode(supported)}`;
 }
 
-/** What a stated limit holds for, of the conditions of its trial. */
-const conditionsOfProperty: Readonly<Record<string, readonly string[]>> = {
-  meltFlow: ['machine', 'nozzle', 'nozzleTemperature'],
-  contourSpeed: ['machine', 'nozzle', 'acceleration'],
-  shortestLayerTime: ['machine'],
-  nozzleTemperature: ['machine', 'nozzle'],
-};
-
 function conditionsText(
   { data }: Profile<'trial'>,
-  property: string,
+  { holdsFor }: AdoptableLimit,
   acceleration: number | undefined = data.conditions.acceleration,
 ): string | null {
   const { machine, nozzle, conditions } = data;
-  const texts: Readonly<Record<string, string | undefined>> = {
+  const texts: Readonly<Record<StatedCondition, string | undefined>> = {
     machine: machine && scalarText(machine),
     nozzle: nozzle && scalarText(nozzle),
     nozzleTemperature:
@@ -115,25 +109,17 @@ function conditionsText(
         : formatQuantity(conditions.nozzleTemperature, 'temperature'),
     acceleration: acceleration === undefined ? undefined : formatQuantity(acceleration, 'acceleration'),
   };
-  const given = (conditionsOfProperty[property] ?? []).flatMap((name) =>
-    texts[name] === undefined ? [] : `${name}: ${texts[name]}`,
-  );
+  const given = holdsFor.flatMap((name) => (texts[name] === undefined ? [] : `${name}: ${texts[name]}`));
   return given.length === 0 ? null : `{${given.join(', ')}}`;
 }
 
 function noteText(
   { data }: Profile<'trial'>,
   { censored }: ReducedResult,
-  { property, safeSide }: AdoptableLimit,
+  { note, safeSide }: AdoptableLimit,
 ): string | null {
-  if (property === 'dryingTime' && data.conditions.dryingTemperature !== undefined) {
-    const residual =
-      data.residualMoisture === undefined
-        ? ''
-        : `, down to ${formatQuantity(data.residualMoisture, 'ratio', { unit: '%' })} of water`;
-    return `At ${formatQuantity(data.conditions.dryingTemperature, 'temperature')}${residual}.`;
-  }
-  if (censored === null) return null;
-  if (property === 'meltFlow') return 'Lower bound; the ladder ended before the deficit was reached.';
-  return `${safeSide === 'below' ? 'Lower' : 'Upper'} bound; every reading passed.`;
+  const own = note?.(data) ?? null;
+  if (own !== null || censored === null) return own;
+  const { bound } = methodOf(data.method).openWords;
+  return `${safeSide === 'below' ? 'Lower' : 'Upper'} bound; ${bound}.`;
 }

@@ -1,5 +1,6 @@
 import { machineKey, nozzleKey, nozzleTemperatureKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
+import { usualOpenWords } from '../result-words.ts';
 import { contourLadderFacts } from './contour-ladder-facts.ts';
 import { reduceContourLadder } from './reduce-contour-ladder.ts';
 
@@ -13,4 +14,22 @@ export const contourLadder = {
   facts: contourLadderFacts,
   requiredFacts: [],
   reduce: reduceContourLadder,
+  results: { contourSpeed: { isLimit: true } },
+  openWords: usualOpenWords,
+  adoptable: [
+    {
+      kind: 'filament',
+      property: 'contourSpeed',
+      quantity: 'contourSpeed',
+      safeSide: 'below',
+      holdsFor: ['machine', 'nozzle', 'acceleration'],
+    },
+    {
+      kind: 'machine',
+      property: 'contourSpeed',
+      quantity: 'contourSpeed',
+      safeSide: 'below',
+      holdsFor: ['machine', 'nozzle', 'acceleration'],
+    },
+  ],
 } as const satisfies Method<typeof contourLadderFacts>;

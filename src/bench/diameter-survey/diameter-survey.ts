@@ -1,4 +1,5 @@
 import type { Method } from '../method.ts';
+import { usualOpenWords } from '../result-words.ts';
 import { diameterSurveyFacts } from './diameter-survey-facts.ts';
 import { reduceDiameterSurvey } from './reduce-diameter-survey.ts';
 
@@ -10,4 +11,12 @@ export const diameterSurvey = {
   facts: diameterSurveyFacts,
   requiredFacts: ['filamentDiameter'],
   reduce: reduceDiameterSurvey,
+  results: {
+    meanDiameter: { isLimit: false, digits: 5 },
+    diameterSpread: { isLimit: false },
+    ovality: { isLimit: false },
+    flowError: { isLimit: false, unit: '%' },
+  },
+  openWords: usualOpenWords,
+  adoptable: [],
 } as const satisfies Method<typeof diameterSurveyFacts>;

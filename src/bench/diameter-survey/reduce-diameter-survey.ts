@@ -5,7 +5,7 @@ import { randomSource } from '../../statistics/random.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import type { BenchProblem } from '../bench-problem.ts';
 import { usualLengthResolution } from '../facts/instrument-facts.ts';
-import type { ReducedQuantity, ReducedResult, Reduction, ReductionCurve } from '../reduction.ts';
+import type { ReducedResult, Reduction, ReductionCurve } from '../reduction.ts';
 import { rounded } from '../rounded.ts';
 import type { Observations } from '../sheet/observations.ts';
 import {
@@ -107,7 +107,7 @@ function surveyResults(places: readonly SurveyPlace[], nominal: number, gauge: G
   ];
 }
 
-function result(quantity: ReducedQuantity, dimension: Dimension, outcome: readonly number[]): ReducedResult {
+function result(quantity: string, dimension: Dimension, outcome: readonly number[]): ReducedResult {
   const sorted = sortedDraws(outcome);
   const { low, high } = symmetricInterval(sorted, 0.95);
   return {

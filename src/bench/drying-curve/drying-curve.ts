@@ -1,5 +1,8 @@
+import type { Trial } from '../../registry/generated/documents.ts';
+import { formatQuantity } from '../../units/format-quantity.ts';
 import { conditionKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
+import { usualOpenWords } from '../result-words.ts';
 import { dryingCurveFacts } from './drying-curve-facts.ts';
 import { reduceDryingCurve } from './reduce-drying-curve.ts';
 
@@ -11,4 +14,31 @@ export const dryingCurve = {
   facts: dryingCurveFacts,
   requiredFacts: ['residualMoisture'],
   reduce: reduceDryingCurve,
+  results: { dryingTime: { isLimit: true, unit: 'h' }, dryMass: { isLimit: false, digits: 6 } },
+  openWords: usualOpenWords,
+  adoptable: [
+    {
+      kind: 'filament',
+      property: 'dryingTime',
+      quantity: 'dryingTime',
+      safeSide: 'above',
+      unit: 'h',
+      holdsFor: [],
+      note: dryingNote,
+    },
+  ],
+  cautions: [
+    'A dryer that is too hot fuses spools or ignites: stay below the softening temperature, do not leave it alone, and never use an oven for food.',
+  ],
 } as const satisfies Method<typeof dryingCurveFacts>;
+
+/** A statement of a drying time has no key for the temperature and the moisture that it holds for. */
+function dryingNote({ conditions, residualMoisture }: Trial): string | null {
+  const { dryingTemperature } = conditions;
+  if (dryingTemperature === undefined) return null;
+  const residual =
+    residualMoisture === undefined
+      ? ''
+      : `, down to ${formatQuantity(residualMoisture, 'ratio', { unit: '%' })} of water`;
+  return `At ${formatQuantity(dryingTemperature, 'temperature')}${residual}.`;
+}

@@ -12,4 +12,35 @@ export const flowLadder = {
   facts: flowLadderFacts,
   requiredFacts: ['filamentDiameter', 'density'],
   reduce: (observations, run) => reduceFlowLadder(observations, flowLadderSettings(run)),
+  results: { meltFlow: { isLimit: true } },
+  openWords: {
+    above: 'the ladder ended before the accepted deficit',
+    below: 'the first step exceeds the accepted deficit',
+    bound: 'the ladder ended before the deficit was reached',
+    noInterval: 'the ladder does not reach the deficit',
+    noSupport: 'the deficit is exceeded at the first step',
+    help: 'Run a ladder that starts lower',
+  },
+  adoptable: [
+    {
+      kind: 'filament',
+      property: 'meltFlow',
+      quantity: 'meltFlow',
+      safeSide: 'below',
+      holdsFor: ['machine', 'nozzle', 'nozzleTemperature'],
+    },
+    {
+      kind: 'machine',
+      property: 'meltFlow',
+      quantity: 'meltFlow',
+      safeSide: 'below',
+      holdsFor: ['machine', 'nozzle', 'nozzleTemperature'],
+    },
+  ],
+  eventMarks: (events) =>
+    events.map(({ event, commandedFlow }) => ({
+      at: commandedFlow,
+      words: event === 'stripped' ? 'drive stripped the strand' : event,
+      style: event === 'halted' ? 'dashDotted' : 'dotted',
+    })),
 } as const satisfies Method<typeof flowLadderFacts>;

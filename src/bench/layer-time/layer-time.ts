@@ -1,5 +1,6 @@
 import { machineKey, nozzleKey, nozzleTemperatureKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
+import { usualOpenWords } from '../result-words.ts';
 import { layerTimeFacts, reduceLayerTime } from './reduce-layer-time.ts';
 
 /** Grade against layer time: the shortest layer time that holds shape. */
@@ -10,4 +11,15 @@ export const layerTime = {
   facts: layerTimeFacts,
   requiredFacts: [],
   reduce: reduceLayerTime,
+  results: { shortestLayerTime: { isLimit: true } },
+  openWords: usualOpenWords,
+  adoptable: [
+    {
+      kind: 'filament',
+      property: 'shortestLayerTime',
+      quantity: 'shortestLayerTime',
+      safeSide: 'above',
+      holdsFor: ['machine'],
+    },
+  ],
 } as const satisfies Method<typeof layerTimeFacts>;

@@ -1,6 +1,7 @@
 import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { failure, type Result, success } from '../../result.ts';
+import { finds, resultOf } from '../methods.ts';
 import { reduceTrial } from '../reduce-trial.ts';
 import type { Censoring } from '../reduction.ts';
 import { type CombinedLimit, combinedLimits } from './combined-limits.ts';
@@ -63,7 +64,7 @@ export function reducePairing(
   { machine, filament, nozzle: asked }: PairingTrialsRequest,
 ): Result<PairingReduction, NoLadders> {
   const ladders = [...registry.trial.values()].filter(
-    ({ data }) => data.method === 'flowLadder' && data.machine === machine && data.filament === filament,
+    ({ data }) => finds(data.method, 'meltFlow') && data.machine === machine && data.filament === filament,
   );
   const nozzles = nozzlesByTemperatures(ladders);
   const nozzle = asked ?? nozzles[0];
@@ -139,7 +140,7 @@ function gather(registry: Registry, ladders: readonly Profile<'trial'>[]) {
 function outcomeOf(registry: Registry, { id, data }: Profile<'trial'>): Result<Outcome, string> {
   const reduced = reduceTrial(registry, id);
   if (!reduced.ok) return failure(reduced.error.map(({ message }) => message).join('; '));
-  const result = reduced.value.results.find(({ quantity }) => quantity === 'meltFlow');
+  const result = resultOf(reduced.value, 'meltFlow');
   const temperature = data.conditions.nozzleTemperature;
   const threshold = reduced.value.curve?.threshold;
   if (result === undefined || temperature === undefined || threshold == null) {

@@ -5,7 +5,7 @@ import type { Dimension } from '../../units/dimension.ts';
 import type { BenchProblem } from '../bench-problem.ts';
 import type { RunOf } from '../facts/fact.ts';
 import { massResolution, usualMassResolution } from '../facts/instrument-facts.ts';
-import type { ReducedQuantity, ReducedResult, Reduction } from '../reduction.ts';
+import type { ReducedResult, Reduction } from '../reduction.ts';
 import { rounded } from '../rounded.ts';
 import type { Observations } from '../sheet/observations.ts';
 import { notPositiveReadings, outsideReadings, repeatedTable } from '../sheet/reading-checks.ts';
@@ -50,7 +50,7 @@ export function reduceReferencePrint(
 }
 
 function meanResult(
-  quantity: ReducedQuantity,
+  quantity: string,
   dimension: Dimension,
   readings: readonly number[],
   scatter: number,

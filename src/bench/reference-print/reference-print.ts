@@ -1,5 +1,6 @@
 import { machineKey, nozzleKey, nozzleTemperatureKey, rootKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
+import { usualOpenWords } from '../result-words.ts';
 import { reduceReferencePrint, referencePrintFacts } from './reduce-reference-print.ts';
 
 /** Prints of a job: its time and mass. */
@@ -11,4 +12,10 @@ export const referencePrint = {
   facts: referencePrintFacts,
   requiredFacts: [],
   reduce: reduceReferencePrint,
+  results: {
+    printTime: { isLimit: false, unit: 'min', digits: 4 },
+    printMass: { isLimit: false, digits: 5 },
+  },
+  openWords: usualOpenWords,
+  adoptable: [],
 } as const satisfies Method<typeof referencePrintFacts>;

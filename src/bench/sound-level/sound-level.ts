@@ -1,5 +1,8 @@
+import { powerLevel } from '../../physics/sound.ts';
+import { formatNumber } from '../../units/format-quantity.ts';
 import { machineKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
+import { usualOpenWords } from '../result-words.ts';
 import { reduceSoundLevel } from './reduce-sound-level.ts';
 import { soundLevelFacts } from './sound-level-facts.ts';
 
@@ -12,4 +15,14 @@ export const soundLevel = {
   facts: soundLevelFacts,
   requiredFacts: [],
   reduce: reduceSoundLevel,
+  results: { soundLevel: { isLimit: false }, soundPower: { isLimit: false, inOtherWords: levelText } },
+  openWords: usualOpenWords,
+  adoptable: [
+    { kind: 'machine', property: 'soundLevel', quantity: 'soundLevel', safeSide: 'above', holdsFor: [] },
+  ],
 } as const satisfies Method<typeof soundLevelFacts>;
+
+/** A sound power is read as a level, which UCUM has no unit for. */
+function levelText(power: number): string {
+  return `level ${formatNumber(powerLevel(power), { significantDigits: 3 })} dB(A) re 1 pW`;
+}

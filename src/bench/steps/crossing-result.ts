@@ -1,6 +1,6 @@
 import { quantile, sortedDraws } from '../../statistics/coverage-interval.ts';
 import type { Dimension } from '../../units/dimension.ts';
-import type { ReducedQuantity, ReducedResult } from '../reduction.ts';
+import type { ReducedResult } from '../reduction.ts';
 import { rounded } from '../rounded.ts';
 
 /**
@@ -9,7 +9,7 @@ import { rounded } from '../rounded.ts';
  * other side of the crossing with a probability of 95 %. The interval does not reach beyond what was tested.
  */
 export function crossingResult(
-  quantity: ReducedQuantity,
+  quantity: string,
   dimension: Dimension,
   draws: readonly number[],
   x: readonly number[],

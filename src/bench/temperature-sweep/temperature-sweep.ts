@@ -1,5 +1,6 @@
 import { machineKey, nozzleKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
+import { usualOpenWords } from '../result-words.ts';
 import { reduceTemperatureSweep } from './reduce-temperature-sweep.ts';
 import { temperatureSweepFacts } from './temperature-sweep-facts.ts';
 
@@ -12,4 +13,24 @@ export const temperatureSweep = {
   facts: temperatureSweepFacts,
   requiredFacts: [],
   reduce: reduceTemperatureSweep,
+  results: { lowestNozzleTemperature: { isLimit: true }, highestNozzleTemperature: { isLimit: true } },
+  openWords: usualOpenWords,
+  adoptable: [
+    {
+      kind: 'filament',
+      property: 'nozzleTemperature',
+      quantity: 'lowestNozzleTemperature',
+      safeSide: 'above',
+      end: 'low',
+      holdsFor: ['machine', 'nozzle'],
+    },
+    {
+      kind: 'filament',
+      property: 'nozzleTemperature',
+      quantity: 'highestNozzleTemperature',
+      safeSide: 'below',
+      end: 'high',
+      holdsFor: ['machine', 'nozzle'],
+    },
+  ],
 } as const satisfies Method<typeof temperatureSweepFacts>;

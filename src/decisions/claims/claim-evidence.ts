@@ -1,5 +1,5 @@
+import { finds, type ReducedQuantity, resultOf } from '../../bench/methods.ts';
 import type { ReduceById } from '../../bench/reducing-once.ts';
-import type { ReducedQuantity } from '../../bench/reduction.ts';
 import { compareText } from '../../registry/finding.ts';
 import type { Trial } from '../../registry/generated/documents.ts';
 import type { HotEnd } from '../../registry/nozzle.ts';
@@ -25,8 +25,9 @@ export function evidenceFrom(
   quantity: ReducedQuantity,
   reduce: ReduceById,
 ): ClaimEvidence | null {
+  if (!finds(trial.method, quantity)) return null;
   const reduced = reduce(trial.id);
-  const result = reduced.ok ? reduced.value.results.find((each) => each.quantity === quantity) : undefined;
+  const result = reduced.ok ? resultOf(reduced.value, quantity) : undefined;
   if (result === undefined) return null;
   const { low, high } = result.interval;
   return {

@@ -25,9 +25,7 @@ export function judgeFlowClaim(
   reduce: ReduceById,
 ): ClaimVerdict {
   const { value, at = {} } = claim.statement;
-  const trials = trialsOf(registry, machine, claim.hotEnd).filter(
-    (trial) => trial.method === 'flowLadder' && isAbout(registry, trial, claim),
-  );
+  const trials = trialsOf(registry, machine, claim.hotEnd).filter((trial) => isAbout(registry, trial, claim));
   const all = [
     ...trials.flatMap((trial) => evidenceFrom(trial, 'meltFlow', reduce) ?? []),
     ...measuredBeside(claim, registry),

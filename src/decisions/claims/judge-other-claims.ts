@@ -22,9 +22,7 @@ export function judgeContourClaim(
   measured: readonly ClaimEvidence[],
   reduce: ReduceById,
 ): ClaimVerdict {
-  const ladders = trials
-    .filter(({ method }) => method === 'contourLadder')
-    .flatMap((trial) => evidenceFrom(trial, 'contourSpeed', reduce) ?? []);
+  const ladders = trials.flatMap((trial) => evidenceFrom(trial, 'contourSpeed', reduce) ?? []);
   const best = [...ladders, ...measured].toSorted((a, b) => b.value - a.value);
   return judgeMeasured(claim, best) ?? untestedClaim('no contour ladder is in the registry');
 }
@@ -36,9 +34,7 @@ export function judgeSoundClaim(
   measured: readonly ClaimEvidence[],
   reduce: ReduceById,
 ): ClaimVerdict {
-  const readings = trials
-    .filter(({ method }) => method === 'soundLevel')
-    .flatMap((trial) => evidenceFrom(trial, 'soundLevel', reduce) ?? []);
+  const readings = trials.flatMap((trial) => evidenceFrom(trial, 'soundLevel', reduce) ?? []);
   const loudest = [...readings, ...measured].toSorted((a, b) => b.value - a.value);
   return judgeMeasured(claim, loudest, true) ?? untestedClaim('no sound measurement is in the registry');
 }
@@ -74,7 +70,6 @@ export function judgeHeaterClaim(
   reduce: ReduceById,
 ): ClaimVerdict {
   const heats = trials
-    .filter(({ method }) => method === 'flowLadder')
     .flatMap((trial) => {
       const flow = evidenceFrom(trial, 'meltFlow', reduce);
       const filament = registry.filament.get(trial.filament)?.data;

@@ -1,4 +1,6 @@
+import { methodOf } from '../../bench/methods.ts';
 import type { ReducedResult, Reduction, ReductionCurve } from '../../bench/reduction.ts';
+import type { EventMark, RunEvent } from '../../bench/run-event.ts';
 import type { Plot, PlotMark, PlotPoint } from '../../plots/plot.ts';
 import { wordsOf } from '../../text/words.ts';
 import {
@@ -9,14 +11,6 @@ import {
   figureScale,
   figureUnit,
 } from './printed-quantity.ts';
-
-/** Something that happened during the run and may have ended it. */
-export interface RunEvent {
-  /** `halted` or `stripped`. */
-  readonly event: string;
-  /** mm3/s. */
-  readonly commandedFlow: number;
-}
 
 /** A curve with the units in which the figure shows its axes. */
 interface Figure {
@@ -37,7 +31,7 @@ export function reductionPlot(
     across: figureScale(curve.x.dimension, Math.max(...curve.readings.map(({ x }) => x))),
     up: figureScale(curve.y.dimension, Math.max(...curve.readings.map(({ y }) => y))),
   };
-  const happened = curve.x.quantity === 'commandedFlow' ? events : [];
+  const happened = methodOf(method).eventMarks?.(events) ?? [];
   // Of results at several conditions the curve is that of the first.
   const limits = results.filter(
     ({ dimension, at }) =>
@@ -86,19 +80,13 @@ function thresholdText(threshold: number, { curve, up }: Figure): string {
   return `accepted ${wordsOf(curve.y.quantity)} ${figureQuantity(threshold, up, span)}`;
 }
 
-function eventMark(event: RunEvent, { across }: Figure): PlotMark {
-  return {
-    kind: 'level',
-    axis: 'x',
-    at: figureNumber(event.commandedFlow, across),
-    label: eventText(event),
-    style: event.event === 'halted' ? 'dashDotted' : 'dotted',
-  };
+function eventMark(event: EventMark, { across }: Figure): PlotMark {
+  const label = eventText(event, across);
+  return { kind: 'level', axis: 'x', at: figureNumber(event.at, across), label, style: event.style };
 }
 
-function eventText({ event, commandedFlow }: RunEvent): string {
-  const words = event === 'stripped' ? 'drive stripped the strand' : event;
-  return `${words} at ${figureQuantity(commandedFlow, figureScale('volumeFlow'))}`;
+function eventText({ words, at }: EventMark, across: FigureScale): string {
+  return `${words} at ${figureQuantity(at, across)}`;
 }
 
 function limitMarks(result: ReducedResult, figure: Figure): PlotMark[] {
@@ -132,7 +120,7 @@ function resultText({ quantity, value, interval, censored, at }: ReducedResult, 
 function describeFigure(
   figure: Figure,
   limits: readonly ReducedResult[],
-  events: readonly RunEvent[],
+  events: readonly EventMark[],
 ): string {
   const { x, y, readings, threshold } = figure.curve;
   const range = (values: readonly number[], scale: FigureScale) =>
@@ -143,7 +131,7 @@ function describeFigure(
     `${readings.length} readings of ${wordsOf(y.quantity)} from ${range(up, figure.up)}, against ${wordsOf(x.quantity)} from ${range(across, figure.across)}`,
     ...(threshold === null ? [] : [thresholdText(threshold, figure)]),
     ...limits.map((limit) => resultText(limit, figure.across)),
-    ...events.map(eventText),
+    ...events.map((event) => eventText(event, figure.across)),
   ];
   return sentences.map((sentence) => `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}.`).join(' ');
 }

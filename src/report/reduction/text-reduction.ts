@@ -1,9 +1,10 @@
 import { createColors } from 'picocolors';
-import { adoptableLimits } from '../../bench/adopt/adoptable-limits.ts';
-import type { ReducedQuantity, ReducedResult, Reduction } from '../../bench/reduction.ts';
-import { powerLevel } from '../../physics/sound.ts';
+import type { Method } from '../../bench/method.ts';
+import { methodOf } from '../../bench/methods.ts';
+import type { ReducedResult, Reduction } from '../../bench/reduction.ts';
+import type { OpenWords, ResultWords } from '../../bench/result-words.ts';
 import type { Trial } from '../../registry/generated/documents.ts';
-import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
+import { formatQuantity } from '../../units/format-quantity.ts';
 
 export interface ReductionHeading {
   /** Id of the trial, or path of the sheet. */
@@ -16,22 +17,17 @@ export interface ReductionHeading {
 export const reductionCaution =
   'Caution: a starting point for supervised trials, never a licence to exceed a limit of the maker. Hot ends burn and fumes harm: follow the manual, local codes and qualified people.';
 
-/** What stands below the drying of a spool as well. */
-const dryingCaution =
-  'A dryer that is too hot fuses spools or ignites: stay below the softening temperature, do not leave it alone, and never use an oven for food.';
-
 /** What a reduction found, for people. */
 export function textReduction(reduction: Reduction, heading: ReductionHeading, colour: boolean): string {
   const colours = createColors(colour);
+  const method = methodOf(reduction.method);
   const lines = [
     colours.bold(`${heading.title}  ${reduction.method}`),
     ...subjectLines(heading.subject),
-    ...reduction.results.map(
-      (result) => `  ${label(isLimit(result) ? 'limit' : 'result')}${resultText(result)}`,
-    ),
+    ...reduction.results.map((result) => `  ${resultLine(result, method)}`),
     ...reduction.warnings.map((warning) => `  ${colours.yellow(label('warning'))}${warning}`),
     colours.dim(reductionCaution),
-    ...(reduction.method === 'dryingCurve' ? [colours.dim(dryingCaution)] : []),
+    ...(method.cautions ?? []).map((caution) => colours.dim(caution)),
   ];
   return `${lines.join('\n')}\n`;
 }
@@ -58,59 +54,24 @@ function pairingText({ filament, machine, nozzle, conditions, job }: Trial): str
   ].join(', ');
 }
 
-function isLimit({ quantity }: ReducedResult): boolean {
-  return adoptableLimits.some((limit) => limit.quantity === quantity && limit.property !== 'soundLevel');
+function resultLine(result: ReducedResult, { results, openWords }: Method): string {
+  const words = results[result.quantity];
+  return `${label(words?.isLimit ? 'limit' : 'result')}${resultText(result, words, openWords)}`;
 }
 
-/** Units in which people read a quantity, where those are not the canonical ones. */
-const readUnits: Readonly<Partial<Record<ReducedQuantity, string>>> = {
-  flowError: '%',
-  dryingTime: 'h',
-  printTime: 'min',
-};
-
-/** Digits that a reading of the quantity is worth. */
-const readDigits: Readonly<Partial<Record<ReducedQuantity, number>>> = {
-  meanDiameter: 5,
-  dryMass: 6,
-  printMass: 5,
-  printTime: 4,
-};
-
-function resultText(result: ReducedResult): string {
+function resultText(result: ReducedResult, words: ResultWords | undefined, open: OpenWords): string {
   const { quantity, dimension, value, interval, censored, at } = result;
-  const unit = readUnits[quantity];
   const text = (number: number) =>
     formatQuantity(number, dimension, {
-      significantDigits: readDigits[quantity] ?? 3,
-      ...(unit !== undefined && { unit }),
+      significantDigits: words?.digits ?? 3,
+      ...(words?.unit !== undefined && { unit: words.unit }),
     });
   const name =
     at === undefined ? quantity : `${quantity} at ${formatQuantity(at.acceleration, 'acceleration')}`;
-  if (censored !== null) return censoredText(name, text(value), result);
+  if (censored === 'above') return `${name} at least ${text(value)}: ${open.above}`;
+  if (censored === 'below') return `${name} below ${text(value)}: ${open.below}`;
   const { low, high, coverage } = interval;
   if (low === null || high === null) return `${name} ${text(value)}`;
-  return `${name} ${text(value)}, ${coverage * 100} % interval ${text(low)} to ${text(high)}${levelText(result)}`;
-}
-
-function censoredText(name: string, value: string, { quantity, censored }: ReducedResult): string {
-  const words =
-    quantity === 'meltFlow'
-      ? {
-          above: 'the ladder ended before the accepted deficit',
-          below: 'the first step exceeds the accepted deficit',
-        }
-      : {
-          above: 'the readings end before it',
-          below: 'the readings begin beyond it',
-        };
-  return censored === 'above'
-    ? `${name} at least ${value}: ${words.above}`
-    : `${name} below ${value}: ${words.below}`;
-}
-
-/** A sound power is read as a level, which UCUM has no unit for. */
-function levelText({ quantity, value }: ReducedResult): string {
-  if (quantity !== 'soundPower') return '';
-  return `; level ${formatNumber(powerLevel(value), { significantDigits: 3 })} dB(A) re 1 pW`;
+  const further = words?.inOtherWords === undefined ? '' : `; ${words.inOtherWords(value)}`;
+  return `${name} ${text(value)}, ${coverage * 100} % interval ${text(low)} to ${text(high)}${further}`;
 }

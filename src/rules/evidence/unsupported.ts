@@ -1,10 +1,5 @@
-import {
-  type AdoptableLimit,
-  limitsOfProperty,
-  resultFor,
-  statedUnit,
-  supportsNothing,
-} from '../../bench/adopt/adoptable-limits.ts';
+import { type AdoptableLimit, statedUnit, supportsNothing } from '../../bench/adopt/adoptable-limit.ts';
+import { limitsOfProperty, resultFor } from '../../bench/adopt/adoptable-limits.ts';
 import { statedRounding } from '../../bench/adopt/stated-digits.ts';
 import type { ReducedResult, Reduction } from '../../bench/reduction.ts';
 import { propertyOf } from '../../evidence/statement-intervals.ts';

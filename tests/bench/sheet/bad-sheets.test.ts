@@ -42,6 +42,11 @@ describe.each(methodNames)('the sheet of a %s', (name) => {
     expect(whole).toMatchObject({ ok: true });
   });
 
+  test('gives every quantity that the method says it finds', () => {
+    const found = whole.ok ? whole.value.results.map(({ quantity }) => quantity) : [];
+    expect([...new Set(found)]).toEqual(Object.keys(methodOf(name).results));
+  });
+
   test('is reduced alike with a byte-order mark, blank rows and the line ends of a spreadsheet', () => {
     expect(
       reduce(
