@@ -1,5 +1,5 @@
 import { dirname } from 'node:path';
-import { trialRun } from '../../src/bench/facts/trial-run.ts';
+import { trialRun } from '../../src/bench/facts/fact.ts';
 import { methodOf } from '../../src/bench/methods.ts';
 import { reduceTrial } from '../../src/bench/reduce-trial.ts';
 import { type RegistryRoot, readRegistryFile, readRegistryFiles } from '../../src/host/registry-files.ts';

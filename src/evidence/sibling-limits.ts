@@ -2,6 +2,7 @@ import { groupedBy } from '../registry/grouped-by.ts';
 import { oncePerRegistry } from '../registry/once-per-registry.ts';
 import type { Profile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
+import { median } from '../statistics/middle.ts';
 import type { CubicMillimetresPerSecond } from '../units/canonical.ts';
 import type { EvidenceContext } from './evidence-context.ts';
 import { trialLimit } from './trial-limit.ts';
@@ -32,10 +33,4 @@ function familyKey({ data: { machine, nozzle, filament } }: Profile<'trial'>, re
 function siblingsOf(trial: Profile<'trial'>, registry: Registry): Profile<'trial'>[] {
   const all = families(registry).get(familyKey(trial, registry)) ?? [];
   return all.filter(({ id }) => id !== trial.id);
-}
-
-function median(values: readonly number[]): number | null {
-  const sorted = values.toSorted((a, b) => a - b);
-  const [lower, upper] = [sorted[Math.ceil(sorted.length / 2) - 1], sorted[Math.floor(sorted.length / 2)]];
-  return lower === undefined || upper === undefined ? null : (lower + upper) / 2;
 }

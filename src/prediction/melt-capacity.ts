@@ -3,11 +3,11 @@ import { roomTemperature } from '../knowledge/melt-heat.ts';
 import { nozzleEnvelope } from '../knowledge/nozzle-envelope.ts';
 import { flowAtCoreTemperature, thermalDiffusivity } from '../physics/melt-zone.ts';
 import type { Polymer } from '../registry/generated/documents.ts';
+import { middle } from '../statistics/middle.ts';
 import type {
   CubicMillimetresPerSecond,
   DegreesCelsius,
   Millimetres,
-  Range,
   SquareMillimetresPerSecond,
 } from '../units/canonical.ts';
 
@@ -51,8 +51,4 @@ export function meltCapacity(
     coreTemperature: core,
     source: conductivity.source,
   };
-}
-
-function middle({ low, high }: Range): number {
-  return (low + high) / 2;
 }

@@ -26,3 +26,8 @@ export function resultOf(reduced: Result<Reduction, unknown>, quantity: ReducedQ
 export function covers({ interval: { low, high } }: ReducedResult, truth: number): boolean {
   return low !== null && high !== null && low <= truth && truth <= high;
 }
+
+/** How many of all are true, as a share. */
+export function shareOf(held: readonly boolean[]): number {
+  return held.filter(Boolean).length / held.length;
+}

@@ -1,4 +1,6 @@
 import type { Filament, Trial } from '../../registry/generated/documents.ts';
+import type { Profile } from '../../registry/profile.ts';
+import type { Registry } from '../../registry/registry.ts';
 import type { Dimension } from '../../units/dimension.ts';
 
 /** A number in the canonical unit of its dimension, a whole number, or one of some choices. */
@@ -35,3 +37,13 @@ export type RunOf<Known extends Facts> = {
 
 /** What is known of a run of any method. */
 export type BenchRun = RunOf<Facts>;
+
+/** What a trial and its filament say of the facts that a method can use, in canonical units. */
+export function trialRun(registry: Registry, { data }: Profile<'trial'>, facts: Facts): BenchRun {
+  const filament = registry.filament.get(data.filament)?.data;
+  const known = Object.entries(facts).flatMap(([name, fact]) => {
+    const value = fact.read(data, filament);
+    return value === undefined ? [] : [[name, value] as const];
+  });
+  return Object.fromEntries(known);
+}

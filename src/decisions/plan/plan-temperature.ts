@@ -1,6 +1,7 @@
 import type { AllowedTemperatures, PlannedTemperature } from '../../bench/layout/layout-request.ts';
 import type { FittedPairing } from '../../knowledge/pairing.ts';
 import { failure, type Result, success } from '../../result.ts';
+import { middle } from '../../statistics/middle.ts';
 import type { DegreesCelsius } from '../../units/canonical.ts';
 import { shown, shownRange } from '../../units/wording.ts';
 
@@ -27,9 +28,9 @@ export function planTemperature(
   if (claimed !== null && inside(claimed)) {
     return success({ value: claimed, reason: 'at which the flow of this nozzle is claimed' });
   }
-  const middle = (window.low + window.high) / 2;
-  const rounded = Math.round(middle / temperatureStep) * temperatureStep;
-  return success({ value: inside(rounded) ? rounded : middle, reason: 'the middle of the window' });
+  const centre = middle(window);
+  const rounded = Math.round(centre / temperatureStep) * temperatureStep;
+  return success({ value: inside(rounded) ? rounded : centre, reason: 'the middle of the window' });
 }
 
 function claimedTemperature({ hotEnd, nozzle, filament }: FittedPairing): DegreesCelsius | null {

@@ -1,11 +1,12 @@
 import { machineKey, nozzleKey } from '../../bench/facts/trial-key.ts';
 import type { RunLayout } from '../../bench/layout/run-layout.ts';
 import type { Method } from '../../bench/method.ts';
+import { tableCautions } from '../../knowledge/cautions.ts';
 import { familiesOf } from '../../knowledge/families.ts';
 import type { FittedPairing } from '../../knowledge/pairing.ts';
+import type { Polymer } from '../../registry/generated/documents.ts';
 import { brokenKey, type Registry } from '../../registry/registry.ts';
 import type { BenchPlan } from './bench-plan.ts';
-import { planCautions } from './plan-cautions.ts';
 
 /** How much of a pairing the trials of a method name. */
 interface Named {
@@ -68,6 +69,14 @@ function draftLines(
     ...conditions.map((line) => `  ${line}`),
     '  # relativeHumidity: 45 %',
     ...keys,
+  ];
+}
+
+/** What stands below every plan: the usual dangers, and what the profiles of the families say. */
+function planCautions(families: readonly Polymer[]): string[] {
+  return [
+    'Stay with the machine for the whole run; keep birds, children and anything that burns away from it.',
+    ...new Set([...tableCautions, ...families.flatMap((family) => family.cautions ?? [])]),
   ];
 }
 

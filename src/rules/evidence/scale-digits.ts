@@ -1,4 +1,5 @@
-import { weighedMasses } from '../../bench/weighed-masses.ts';
+import { methodOf } from '../../bench/methods.ts';
+import { weighedMasses } from '../../bench/sheet/trial-observations.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
@@ -22,7 +23,7 @@ export const rule: ProfileRule = {
   *check(profile) {
     if (profile.kind !== 'trial' || profile.data.scale === undefined) return;
     const { resolution } = profile.data.scale;
-    const masses = weighedMasses(profile);
+    const masses = weighedMasses(profile, methodOf(profile.data.method));
     if (resolution <= 0 || masses.length < fewestReadings) return;
     if (!masses.every((mass) => isMultiple(mass, 10 * resolution))) return;
     yield {

@@ -11,7 +11,8 @@ import type { Polymer } from '../../registry/generated/documents.ts';
 import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { highestStated } from '../../registry/stated.ts';
-import type { Millimetres, Range } from '../../units/canonical.ts';
+import { middle } from '../../statistics/middle.ts';
+import type { Millimetres } from '../../units/canonical.ts';
 import { shown, shownNumber } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
@@ -102,8 +103,4 @@ function middleDiffusivity(families: readonly Polymer[]): SquareMillimetresPerSe
   return diffusivity >= unfilledSolids.low && diffusivity <= unfilledSolids.high
     ? diffusivity
     : usualDiffusivity;
-}
-
-function middle({ low, high }: Range): number {
-  return (low + high) / 2;
 }

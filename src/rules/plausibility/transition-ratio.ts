@@ -1,5 +1,6 @@
 import { type Envelope, widest } from '../../knowledge/families.ts';
 import { type Stated, stated } from '../../registry/stated.ts';
+import { middle } from '../../statistics/middle.ts';
 import type { Range } from '../../units/canonical.ts';
 import { shown, shownNumber, shownRange } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
@@ -32,7 +33,7 @@ melting:
     const glass = widest([profile.data], 'glassTransition');
     if (melting === null || glass === null || glass.low > melting.low) return;
     for (const transition of stated(profile.data.glassTransition, ['glassTransition'])) {
-      const ratio = middle(transition.value) / middle(melting);
+      const ratio = kelvin(transition.value) / kelvin(melting);
       if (ratio < ratios.low || ratio > ratios.high) yield misfit(transition, melting, ratio);
     }
   },
@@ -40,7 +41,7 @@ melting:
 
 function misfit({ path, value }: Stated<Range>, melting: Envelope, ratio: number) {
   const bounds = [ratios.low, ratios.high].map((bound) =>
-    shown(bound * middle(melting) + absoluteZero, 'temperature'),
+    shown(bound * kelvin(melting) + absoluteZero, 'temperature'),
   );
   return {
     path,
@@ -53,6 +54,6 @@ function misfit({ path, value }: Stated<Range>, melting: Envelope, ratio: number
 }
 
 /** Middle of a range of temperatures, in kelvin. */
-function middle({ low, high }: Range): number {
-  return (low + high) / 2 - absoluteZero;
+function kelvin(range: Range): number {
+  return middle(range) - absoluteZero;
 }

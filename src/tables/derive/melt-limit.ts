@@ -5,6 +5,7 @@ import type { AnyProfile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { type Conditions, statementsByWeight, weakerBasis } from '../../registry/statement.ts';
 import { failure, type Result, success } from '../../result.ts';
+import { middle } from '../../statistics/middle.ts';
 import type { DegreesCelsius, Fraction } from '../../units/canonical.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import { hottestSetting, nozzleWindow } from './nozzle-settings.ts';
@@ -64,7 +65,7 @@ function withoutTemperature({ nozzleTemperature: _, ...rest }: Conditions): Cond
 /** A claim that names no temperature is read at the middle of the window of the filament. */
 function temperatureOf({ at }: Statement<number>, pairing: Pairing): DegreesCelsius | null {
   const window = nozzleWindow(pairing)?.value;
-  return at?.nozzleTemperature ?? (window === undefined ? null : (window.low + window.high) / 2);
+  return at?.nozzleTemperature ?? (window === undefined ? null : middle(window));
 }
 
 function faultOf(
