@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { documentTypesModule } from '../scripts/generate/document-types.ts';
+import { keyFactsModule } from '../scripts/generate/key-facts.ts';
 import { quantitySchema } from '../scripts/generate/quantity-schema.ts';
 import { ruleFilesModule } from '../scripts/generate/rule-files.ts';
 import { kindNames } from '../scripts/generate/schema-files.ts';
@@ -37,6 +38,10 @@ describe('`npm run generate` would change nothing:', () => {
 
   test('rule-files.ts', () => {
     expect(present('src/rules/generated/rule-files.ts')).toBe(ruleFilesModule());
+  });
+
+  test('key-facts.ts', () => {
+    expect(present('src/registry/generated/key-facts.ts')).toBe(keyFactsModule());
   });
 
   test('validators.js, which is built and not committed', async () => {

@@ -1,12 +1,12 @@
 import { compile, type JSONSchema } from 'json-schema-to-typescript';
 import { canonicalTypeName } from '../../src/units/canonical.ts';
 import type { Dimension } from '../../src/units/dimension.ts';
-import { kindNames, readSchema, type Schema, splitReference } from './schema-files.ts';
+import { kindNames, readSchema, type Schema, type SchemaReader, splitReference } from './schema-files.ts';
 
 /** Source text of the types of normalised documents: every quantity a number in its canonical unit. */
-export async function documentTypesModule(): Promise<string> {
+export async function documentTypesModule(read: SchemaReader = readSchema): Promise<string> {
   const statement = {
-    ...resolve(readSchema('statement').definitions?.volumeFlowStatement ?? {}, 'statement'),
+    ...resolve(read('statement').definitions?.volumeFlowStatement ?? {}, 'statement', read),
     title: 'Statement',
   };
   for (const [name, tsType] of [
@@ -18,12 +18,12 @@ export async function documentTypesModule(): Promise<string> {
       statement.properties = { ...statement.properties, [name]: { ...property, tsType } };
   }
   const shared = ['fieldNotes', 'acknowledgements'].map((name) => ({
-    ...resolve(readSchema('common').definitions?.[name]?.items ?? {}, 'common'),
+    ...resolve(read('common').definitions?.[name]?.items ?? {}, 'common', read),
     title: name === 'fieldNotes' ? 'FieldNote' : 'Acknowledgement',
   }));
   const texts: string[] = [];
   for (const schema of [statement, ...shared]) texts.push(await typeText(schema));
-  for (const kind of kindNames) texts.push(await typeText(resolve(readSchema(kind), kind)));
+  for (const kind of kindNames) texts.push(await typeText(resolve(read(kind), kind, read)));
   const body = texts.join('\n').replace('interface Statement {', 'interface Statement<Value> {');
   const used = [...new Set([...Object.values(canonicalTypeName), 'Range'])]
     .filter((name) => new RegExp(`\\b${name}\\b`).test(body))
@@ -37,32 +37,32 @@ export async function documentTypesModule(): Promise<string> {
 }
 
 /** Replaces references by their target, quantities and shared parts by the name of their type. */
-function resolve(schema: Schema, within: string): Schema {
-  if (schema.$ref !== undefined) return resolveReference(schema, schema.$ref, within);
-  const { examples: _, $id: __, definitions: ___, ...rest } = schema;
+function resolve(schema: Schema, within: string, read: SchemaReader): Schema {
+  if (schema.$ref !== undefined) return resolveReference(schema, schema.$ref, within, read);
+  const { examples: _, $id: __, definitions: ___, meltbounds: ____, ...rest } = schema;
   const resolved: Schema = { ...rest };
   if (schema.properties !== undefined) {
     resolved.properties = Object.fromEntries(
-      Object.entries(schema.properties).map(([name, property]) => [name, resolve(property, within)]),
+      Object.entries(schema.properties).map(([name, property]) => [name, resolve(property, within, read)]),
     );
   }
-  if (schema.items !== undefined) resolved.items = resolve(schema.items, within);
+  if (schema.items !== undefined) resolved.items = resolve(schema.items, within, read);
   return resolved;
 }
 
-function resolveReference(schema: Schema, reference: string, within: string): Schema {
+function resolveReference(schema: Schema, reference: string, within: string, read: SchemaReader): Schema {
   const { file, definition } = splitReference(reference, within);
-  const { $ref: _, examples: __, ...own } = schema;
+  const { $ref: _, examples: __, meltbounds: ___, ...own } = schema;
   const named = namedType(file, definition);
   if (named !== null) return { ...own, tsType: named };
-  const target = readSchema(file).definitions?.[definition];
+  const target = read(file).definitions?.[definition];
   if (target === undefined) throw new Error(`${reference} in ${within}: no such definition`);
-  return { ...resolve(target, file), ...own };
+  return { ...resolve(target, file, read), ...own };
 }
 
 function namedType(file: string, definition: string): string | null {
   if (file === 'quantity') return quantityType(definition);
-  if (file === 'statement') {
+  if (file === 'statement' && definition.endsWith('Statements')) {
     return `readonly Statement<${quantityType(definition.replace(/(?:Measured)?Statements$/, ''))}>[]`;
   }
   if (definition === 'fieldNotes') return 'readonly FieldNote[]';

@@ -1,5 +1,8 @@
 import { expectedPath, type Kind, kinds } from '../../src/registry/kind.ts';
-import { readSchema, type Schema, splitReference } from './schema-files.ts';
+import { factsSection } from './facts-section.ts';
+import { keysOf } from './key-facts.ts';
+import { cell, code, page, row, table } from './page-parts.ts';
+import { readSchema, type Schema, type SchemaReader, splitReference } from './schema-files.ts';
 
 /** Where a property stands, and what its schema says. */
 interface Entry {
@@ -11,36 +14,37 @@ interface Entry {
 const note = 'Generated from the schemas by `npm run generate`; do not edit.';
 
 /** The pages of docs/kinds by file name: one a kind, the statement, the units, and the list of all. */
-export function kindPages(): ReadonlyMap<string, string> {
+export function kindPages(read: SchemaReader = readSchema): ReadonlyMap<string, string> {
   return new Map([
-    ['README.md', indexPage()],
-    ...kinds.map((kind) => [`${kind}.md`, kindPage(kind)] as const),
-    ['statement.md', statementPage()],
-    ['units.md', unitsPage()],
+    ['README.md', indexPage(read)],
+    ...kinds.map((kind) => [`${kind}.md`, kindPage(kind, read)] as const),
+    ['statement.md', statementPage(read)],
+    ['units.md', unitsPage(read)],
   ]);
 }
 
-function indexPage(): string {
+function indexPage(read: SchemaReader): string {
   const rows = kinds.map((kind) => {
-    const { description } = readSchema(kind);
+    const { description } = read(kind);
     return `| [${kind}](${kind}.md) | \`${placeOf(kind)}\` | ${cell(description ?? '')} |`;
   });
   return page([
     '# Kinds of profile',
     note,
-    [row('kind', 'file', 'what it holds'), row('---', '---', '---'), ...rows].join('\n'),
+    table(['kind', 'file', 'what it holds'], rows),
     'Numbers with their provenance are [statements](statement.md); every number has one of the [units](units.md) of its dimension.',
   ]);
 }
 
-function kindPage(kind: Kind): string {
-  const schema = readSchema(kind);
+function kindPage(kind: Kind, read: SchemaReader): string {
+  const schema = read(kind);
   return page([
     `# ${kind}`,
     note,
     schema.description ?? '',
     `File: \`${placeOf(kind)}\`, its first line \`${schemaLine(kind)}\`.`,
-    propertyTable(entriesOf(schema, '')),
+    propertyTable(entriesOf(schema, '', schema), read),
+    ...factsSection(keysOf(schema, kind, read), read),
   ]);
 }
 
@@ -54,18 +58,18 @@ function schemaLine(kind: Kind): string {
   return `# yaml-language-server: $schema=${up}schema/${kind}.schema.json`;
 }
 
-function statementPage(): string {
-  const statement = definition('statement', 'temperatureStatement');
+function statementPage(read: SchemaReader): string {
+  const statement = definition('statement', 'temperatureStatement', read);
   return page([
     '# Statements',
     note,
     'A statement is a value with its provenance. A property that holds statements is a list: one entry a source and condition. Which one counts: the most specific `at` that fits, then the strongest basis (the first in the list below), then the newest.',
-    propertyTable(entriesOf(statement, '')),
+    propertyTable(entriesOf(statement, '', read('statement')), read),
   ]);
 }
 
-function unitsPage(): string {
-  const { definitions = {} } = readSchema('quantity');
+function unitsPage(read: SchemaReader): string {
+  const { definitions = {} } = read('quantity');
   const sections = Object.entries(definitions)
     .filter(([name]) => !/(?:Range|Unit)$/.test(name))
     .map(([name, { description = '', examples = [] }]) =>
@@ -79,41 +83,53 @@ function unitsPage(): string {
   ]);
 }
 
-/** Every property below an object, in the order of the schema; entries of a list carry `[]`. */
-function entriesOf(schema: Schema, prefix: string): Entry[] {
+/** Every property below an object, in the order of the schema; entries of a list carry `[]`. `file` is the whole schema. */
+function entriesOf(schema: Schema, prefix: string, file: Schema): Entry[] {
   const required = new Set(schema.required);
-  return Object.entries(schema.properties ?? {}).flatMap(([key, property]) => {
+  return Object.entries(schema.properties ?? {}).flatMap(([key, written]) => {
+    const property = withOwnDefinition(written, file);
     const path = `${prefix}${key}`;
-    return [{ path, required: required.has(key), schema: property }, ...nestedEntries(property, path)];
+    return [{ path, required: required.has(key), schema: property }, ...nestedEntries(property, path, file)];
   });
 }
 
-function nestedEntries(schema: Schema, path: string): Entry[] {
-  if (schema.properties !== undefined) return entriesOf(schema, `${path}.`);
-  return schema.items?.properties === undefined ? [] : entriesOf(schema.items, `${path}[].`);
+/** A property with what it refers to in its own file. */
+function withOwnDefinition(schema: Schema, file: Schema): Schema {
+  const name = /^#\/definitions\/(\w+)$/.exec(schema.$ref ?? '')?.[1];
+  const target = name === undefined ? undefined : file.definitions?.[name];
+  if (target === undefined) return schema;
+  const { $ref: _, ...own } = schema;
+  return { ...withOwnDefinition(target, file), ...own };
 }
 
-function propertyTable(entries: readonly Entry[]): string {
+function nestedEntries(schema: Schema, path: string, file: Schema): Entry[] {
+  if (schema.properties !== undefined) return entriesOf(schema, `${path}.`, file);
+  return schema.items?.properties === undefined ? [] : entriesOf(schema.items, `${path}[].`, file);
+}
+
+function propertyTable(entries: readonly Entry[], read: SchemaReader): string {
   const rows = entries.map(({ path, required, schema }) =>
-    row(code(path), required ? 'yes' : '', formOf(schema), cell(schema.description ?? ''), exampleOf(schema)),
+    row(
+      code(path),
+      required ? 'yes' : '',
+      formOf(schema, read),
+      cell(schema.description ?? ''),
+      exampleOf(schema),
+    ),
   );
-  return [
-    row('key', 'mandatory', 'form', 'what it says', 'example'),
-    row('---', '---', '---', '---', '---'),
-    ...rows,
-  ].join('\n');
+  return table(['key', 'mandatory', 'form', 'what it says', 'example'], rows);
 }
 
-function formOf(schema: Schema): string {
-  if (schema.$ref !== undefined) return referenceForm(schema.$ref);
+function formOf(schema: Schema, read: SchemaReader): string {
+  if (schema.$ref !== undefined) return referenceForm(schema.$ref, read);
   if (schema.const !== undefined) return code(schema.const);
   if (schema.enum !== undefined) return schema.enum.map(code).join(', ');
   if (schema.items !== undefined)
-    return `list of ${schema.items.properties ? 'entries' : formOf(schema.items)}`;
+    return `list of ${schema.items.properties ? 'entries' : formOf(schema.items, read)}`;
   return schema.properties === undefined ? (schema.type ?? '') : 'entries below';
 }
 
-function referenceForm(reference: string): string {
+function referenceForm(reference: string, read: SchemaReader): string {
   const { file, definition: name } = splitReference(reference, 'common');
   if (file === 'quantity') {
     const dimension = name.replace(/(?:Range|Unit)$/, '');
@@ -128,12 +144,12 @@ function referenceForm(reference: string): string {
   if (name === 'version') return 'semantic version';
   const kind = kinds.find((each) => name === `${each}Ref`);
   if (kind !== undefined) return `id of a [${kind}](${kind}.md)`;
-  const { description = `id of a ${name.replace(/Ref$/, '')}`, enum: values } = definition(file, name);
+  const { description = `id of a ${name.replace(/Ref$/, '')}`, enum: values } = definition(file, name, read);
   return values === undefined ? cell(description) : values.map(code).join(', ');
 }
 
-function definition(file: string, name: string): Schema {
-  const found = readSchema(file).definitions?.[name];
+function definition(file: string, name: string, read: SchemaReader): Schema {
+  const found = read(file).definitions?.[name];
   if (found === undefined) throw new Error(`${file}.schema.json has no definition ${name}`);
   return found;
 }
@@ -142,20 +158,4 @@ function definition(file: string, name: string): Schema {
 function exampleOf({ examples = [] }: Schema): string {
   const [first] = examples;
   return typeof first === 'object' ? '' : code(first);
-}
-
-function row(...cells: string[]): string {
-  return `| ${cells.join(' | ')} |`;
-}
-
-function code(value: unknown): string {
-  return `\`${cell(String(value))}\``;
-}
-
-function cell(text: string): string {
-  return text.replaceAll('|', '\\|').replaceAll('\n', ' ');
-}
-
-function page(parts: readonly string[]): string {
-  return `${parts.join('\n\n')}\n`;
 }

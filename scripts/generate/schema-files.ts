@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import type { KeyFacts } from '../../src/registry/key-facts.ts';
 
 /** The part of JSON Schema that the project's schemas use. */
 export interface Schema {
@@ -21,7 +22,25 @@ export interface Schema {
   minProperties?: number;
   dependencies?: Record<string, string[]>;
   tsType?: string;
+  meltbounds?: WrittenFacts;
+  meltboundsShared?: { sources: Record<string, string>; bands: Record<string, WrittenBand> };
 }
+
+/** What the keyword `meltbounds` holds, see `schema/key-facts.schema.json`. */
+export interface WrittenFacts extends Omit<KeyFacts, 'plausible' | 'span'> {
+  readonly plausible?: WrittenBand | string;
+  readonly span?: { readonly factor?: number; readonly difference?: string };
+}
+
+/** A band as it is written: ranges as text, a source by its name. */
+export interface WrittenBand {
+  readonly usual: string;
+  readonly possible: string;
+  readonly source: string;
+}
+
+/** Gives a schema by its name. */
+export type SchemaReader = (name: string) => Schema;
 
 export const kindNames = [
   'machine',
@@ -52,4 +71,9 @@ export function splitReference(reference: string, within: string): { file: strin
     file: path === '' ? within : path.replace('.schema.json', ''),
     definition: pointer.replace('/definitions/', ''),
   };
+}
+
+/** The paths of a printed part, in the order in which policies list them. */
+export function featuresOf(read: SchemaReader): string[] {
+  return Object.keys(read('policy').properties?.fractions?.properties ?? {});
 }

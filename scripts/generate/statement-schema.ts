@@ -30,16 +30,19 @@ const conditions = {
       ...quantity('temperature'),
       description: 'At this nozzle temperature.',
       examples: ['230 Cel'],
+      meltbounds: { label: 'nozzle temperature', plausible: 'nozzleTemperature' },
     },
     layerHeight: {
       ...quantity('length'),
       description: 'At this layer height.',
       examples: ['0.2 mm'],
+      meltbounds: { label: 'layer height', plausible: 'layerHeight' },
     },
     acceleration: {
       ...quantity('acceleration'),
       description: 'At this acceleration.',
       examples: ['8000 mm/s2'],
+      meltbounds: { label: 'acceleration', plausible: 'acceleration' },
     },
   },
 };
@@ -97,7 +100,11 @@ function statement(
         description: 'The figure is remembered; the source named is where it should be looked up.',
         examples: [true],
       },
-      at: conditions,
+      at: {
+        $ref: '#/definitions/conditions',
+        description: conditions.description,
+        examples: conditions.examples,
+      },
       date: {
         ...common('date'),
         description: 'Day on which it was measured or read.',

@@ -4,7 +4,15 @@ import { Ajv } from 'ajv';
 import standaloneCode from 'ajv/dist/standalone/index.js';
 import formatsPlugin from 'ajv-formats';
 import { build } from 'esbuild';
-import { kindNames, readSchema, schemaFolder, schemaPath, sharedNames } from './schema-files.ts';
+import {
+  kindNames,
+  readSchema,
+  type Schema,
+  type SchemaReader,
+  schemaFolder,
+  schemaPath,
+  sharedNames,
+} from './schema-files.ts';
 
 // Both packages are CommonJS whose callable stands under `default` when imported from an ES module.
 const addFormats = formatsPlugin.default;
@@ -17,8 +25,16 @@ export function schemaDigest(): string {
   return hash.digest('hex');
 }
 
+/** Tells a validator our own keywords, which say nothing about what is valid; what they may hold is checked all the same. */
+export function addFactKeywords(ajv: Ajv, keyFacts: Schema): void {
+  const { $id = '' } = keyFacts;
+  ajv.addSchema(keyFacts);
+  ajv.addKeyword({ keyword: 'meltbounds', metaSchema: { $ref: $id } });
+  ajv.addKeyword({ keyword: 'meltboundsShared', metaSchema: { $ref: `${$id}#/definitions/shared` } });
+}
+
 /** Source text of an ES module that exports one validator a kind and the digest of the schemas. */
-export async function validatorsModule(): Promise<string> {
+export async function validatorsModule(read: SchemaReader = readSchema): Promise<string> {
   const ajv = new Ajv({
     allErrors: true,
     verbose: true,
@@ -29,7 +45,8 @@ export async function validatorsModule(): Promise<string> {
   addFormats(ajv);
   // Words that language servers for YAML understand, and that say nothing about what is valid.
   ajv.addVocabulary(['defaultSnippets', 'patternErrorMessage']);
-  for (const name of [...sharedNames, ...kindNames]) ajv.addSchema(readSchema(name));
+  addFactKeywords(ajv, read('key-facts'));
+  for (const name of [...sharedNames, ...kindNames]) ajv.addSchema(read(name));
   const ids = Object.fromEntries(
     kindNames.map((kind) => [kind, `https://meltbounds.example/schema/${kind}.schema.json`]),
   );

@@ -101,6 +101,11 @@ function typesWithin(shape: Shape): Set<Shape['type']> {
   return new Set([shape.type, ...inner.flatMap((each) => [...typesWithin(each)])]);
 }
 
+/** Whether a shape is that of a statement. */
+export function isStatementShape(shape: Shape): shape is ObjectShape {
+  return shape.type === 'object' && 'basis' in shape.properties && 'value' in shape.properties;
+}
+
 function isOfType<Type extends Shape['type']>(
   shape: Shape,
   type: Type,

@@ -3,7 +3,7 @@ import type { Statement } from './generated/documents.ts';
 import { shapes } from './generated/shapes.ts';
 import type { Kind } from './kind.ts';
 import type { AnyProfile, ReadDocument } from './profile.ts';
-import { isObject, leavesOf, type Path, type Shape } from './shape.ts';
+import { isObject, isStatementShape, leavesOf, type Path } from './shape.ts';
 
 export type Basis = Statement<unknown>['basis'];
 export type Conditions = NonNullable<Statement<unknown>['at']>;
@@ -87,8 +87,4 @@ function* placedStatements(
     if (isStatementShape(leaf.shape) && isObject(leaf.value))
       yield { path: leaf.path, statement: leaf.value };
   }
-}
-
-function isStatementShape(shape: Shape): boolean {
-  return shape.type === 'object' && 'basis' in shape.properties && 'value' in shape.properties;
 }

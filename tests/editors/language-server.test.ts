@@ -94,6 +94,18 @@ describe('hovering tells', () => {
       'published and claimed a source',
     );
   });
+
+  it('nothing of what only the program reads', async () => {
+    const text = await hovered('machine', 'topSp|eed:\n  - value: 300 mm/s\n');
+    expect(text).toContain('Highest speed of the print head along a line.');
+    expect(text).not.toMatch(/meltbounds"|plausible|safe/);
+  });
+
+  it('what a key means whose schema several keys share', async () => {
+    expect(await hovered('job', 'features:\n  infill:\n    mean|Segment: 35 mm\n')).toContain(
+      'Mean length between two stops or sharp corners.',
+    );
+  });
 });
 
 describe('the editor underlines', () => {

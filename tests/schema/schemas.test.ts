@@ -2,6 +2,7 @@ import { readdirSync } from 'node:fs';
 import { Ajv } from 'ajv';
 import formatsPlugin from 'ajv-formats';
 import { describe, expect, test } from 'vitest';
+import { addFactKeywords } from '../../scripts/generate/validators.ts';
 import { validators } from '../../src/registry/generated/validators.js';
 import { kinds } from '../../src/registry/kind.ts';
 import { nodesOf, readSchemaFile, type SchemaNode } from './schema-nodes.ts';
@@ -18,6 +19,7 @@ const idOf = (name: string) => `https://meltbounds.example/schema/${name}.schema
 const ajv = new Ajv({ strict: true, strictRequired: true, allErrors: true });
 // What language servers for YAML read and validators pass over.
 ajv.addVocabulary(['defaultSnippets', 'patternErrorMessage']);
+addFactKeywords(ajv, readSchemaFile('key-facts'));
 formatsPlugin.default(ajv);
 for (const { schema } of files) ajv.addSchema(schema);
 
@@ -25,10 +27,10 @@ function placesWhere(wrong: (node: SchemaNode) => boolean): string[] {
   return everyNode.filter(wrong).map(({ place }) => place);
 }
 
-test('the folder holds one schema a kind and the shared ones, and nothing else', () => {
+test('the folder holds one schema per kind, the shared ones and that of our own keyword', () => {
   const inFolder = readdirSync(new URL('../../schema/', import.meta.url));
   const present = inFolder.filter((name) => name !== 'output').sort();
-  expect(present).toEqual(names.map((name) => `${name}.schema.json`).sort());
+  expect(present).toEqual([...names, 'key-facts'].map((name) => `${name}.schema.json`).sort());
 });
 
 describe.each(files)('the schema $name', ({ name, schema }) => {
@@ -48,7 +50,7 @@ describe.each(files)('the schema $name', ({ name, schema }) => {
       ...['type', 'const', 'enum', 'format', 'pattern', 'minLength', 'maxLength', 'minimum', 'maximum'],
       ...['properties', 'additionalProperties', 'required', 'minProperties', 'dependencies'],
       ...['items', 'minItems', 'maxItems', 'uniqueItems'],
-      ...['defaultSnippets', 'patternErrorMessage'],
+      ...['defaultSnippets', 'patternErrorMessage', 'meltbounds', 'meltboundsShared'],
     ]);
     const unknown = [...nodesOf(schema)].flatMap((node) =>
       Object.keys(node.schema).filter((keyword) => !known.has(keyword)),

@@ -1,0 +1,65 @@
+import { conditionFacts, keyFacts } from './generated/key-facts.ts';
+import { shapes } from './generated/shapes.ts';
+import { type KeyFacts, labelWithPart } from './key-facts.ts';
+import type { Kind } from './kind.ts';
+import { isStatementShape, type Path, type Shape } from './shape.ts';
+
+const ofKinds: Readonly<Record<Kind, Readonly<Record<string, KeyFacts>>>> = keyFacts;
+const ofConditions: Readonly<Record<string, KeyFacts>> = conditionFacts;
+const nothing: KeyFacts = {};
+
+/** A place of a kind that the schema says something about. */
+export type KnownPlace<OfKind extends Kind> = keyof (typeof keyFacts)[OfKind] & string;
+
+/** What the schema says of a place such as `hotEnds[].meltFlow`; nothing where it says nothing. */
+export function factsOf(kind: Kind, place: string): KeyFacts {
+  return own(ofKinds[kind], place) ?? nothing;
+}
+
+/** What the schema says of the key that a path in a document leads to, or of the condition of a statement. */
+export function factsAt(kind: Kind, path: Path): KeyFacts {
+  const { place, inner } = keyAt(kind, path);
+  const [part, condition] = inner;
+  if (part === 'at') return own(ofConditions, String(condition)) ?? nothing;
+  return part === undefined || part === 'value' || part === 'interval' ? factsOf(kind, place) : nothing;
+}
+
+/** What a key is called, with the part that it belongs to: `melt flow of the hot end`. */
+export function labelOf<OfKind extends Kind>(kind: OfKind, place: KnownPlace<OfKind>): string {
+  return labelWithPart(place, (each) => factsOf(kind, each).label) ?? place;
+}
+
+/** What the key is called that a path in a document leads to; the key itself where the schema has no word for it. */
+export function labelAt(kind: Kind, path: Path): string {
+  const { place } = keyAt(kind, path);
+  return labelWithPart(place, (each) => factsOf(kind, each).label) ?? place;
+}
+
+/** A property of an object, none of those that all objects have. */
+function own<Value>(values: Readonly<Record<string, Value>>, key: string): Value | undefined {
+  return Object.hasOwn(values, key) ? values[key] : undefined;
+}
+
+interface KeyPlace {
+  /** `hotEnds[].meltFlow`. */
+  readonly place: string;
+  /** The path inside of a statement; empty outside of statements. */
+  readonly inner: Path;
+}
+
+/** The place of the key that a path leads to: of the property for everything inside of its statements. */
+export function keyAt(kind: Kind, path: Path): KeyPlace {
+  let shape: Shape | undefined = shapes[kind];
+  let place = '';
+  for (const [index, step] of path.entries()) {
+    if (shape?.type === 'list') {
+      if (isStatementShape(shape.items)) return { place, inner: path.slice(index + 1) };
+      place += '[]';
+      shape = shape.items;
+    } else {
+      place += place === '' ? step : `.${step}`;
+      shape = shape?.type === 'object' ? own(shape.properties, String(step)) : undefined;
+    }
+  }
+  return { place, inner: [] };
+}
