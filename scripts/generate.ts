@@ -3,7 +3,7 @@ import { mkdir } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import writeFileAtomic from 'write-file-atomic';
 import { documentTypesModule } from './generate/document-types.ts';
-import { keyFactsModule } from './generate/key-facts.ts';
+import { claimsOutputSchema, keyFactsModule } from './generate/key-facts.ts';
 import { quantitySchema } from './generate/quantity-schema.ts';
 import { ruleFilesModule } from './generate/rule-files.ts';
 import { schemaPath } from './generate/schema-files.ts';
@@ -37,6 +37,8 @@ await keepCurrent(schemaPath('statement'), json(statementSchema()));
 await keepCurrent(`${generated}documents.ts`, await documentTypesModule());
 await keepCurrent(`${generated}shapes.ts`, shapesModule());
 await keepCurrent(`${generated}key-facts.ts`, keyFactsModule());
+const claimsOutput = schemaPath('output/claims');
+await keepCurrent(claimsOutput, claimsOutputSchema(existing(claimsOutput) ?? ''));
 await keepCurrent(`${generated}validators.js`, await validatorsModule());
 await keepCurrent(`${generatedRules}rule-files.ts`, ruleFilesModule());
 

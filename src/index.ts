@@ -28,7 +28,7 @@ export { reduceTrial } from './bench/reduce-trial.ts';
 export type { ReducedResult, Reduction } from './bench/reduction.ts';
 export { readBenchSheet } from './bench/sheet/bench-sheet.ts';
 export type { Observations } from './bench/sheet/observations.ts';
-export type { Claim, ClaimedProperty } from './decisions/claims/claim.ts';
+export type { Claim } from './decisions/claims/claim.ts';
 export type {
   ClaimEvidence,
   ClaimStatus,

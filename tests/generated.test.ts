@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { documentTypesModule } from '../scripts/generate/document-types.ts';
-import { keyFactsModule } from '../scripts/generate/key-facts.ts';
+import { claimsOutputSchema, keyFactsModule } from '../scripts/generate/key-facts.ts';
 import { quantitySchema } from '../scripts/generate/quantity-schema.ts';
 import { ruleFilesModule } from '../scripts/generate/rule-files.ts';
 import { kindNames } from '../scripts/generate/schema-files.ts';
@@ -42,6 +42,11 @@ describe('`npm run generate` would change nothing:', () => {
 
   test('key-facts.ts', () => {
     expect(present('src/registry/generated/key-facts.ts')).toBe(keyFactsModule());
+  });
+
+  test('the properties in output/claims.schema.json', () => {
+    const schema = present('schema/output/claims.schema.json');
+    expect(claimsOutputSchema(schema)).toBe(schema);
   });
 
   test('validators.js, which is built and not committed', async () => {

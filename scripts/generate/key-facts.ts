@@ -1,4 +1,10 @@
-import type { BandRange, KeyFacts, PlausibleBand, RangeSpan } from '../../src/registry/key-facts.ts';
+import {
+  type BandRange,
+  claimedProperty,
+  type KeyFacts,
+  type PlausibleBand,
+  type RangeSpan,
+} from '../../src/registry/key-facts.ts';
 import type { QuantityShape } from '../../src/registry/shape.ts';
 import type { Dimension } from '../../src/units/dimension.ts';
 import { parseQuantity, parseRange } from '../../src/units/parse-quantity.ts';
@@ -154,6 +160,24 @@ function factsText(keys: readonly Key[], names: ReadonlyMap<string, string>): st
   const known = keys.filter(({ facts }) => Object.keys(facts).length > 0);
   const lines = known.map(({ place, facts }) => `    ${JSON.stringify(place)}: ${literal(facts, names)},`);
   return ['{', ...lines, '  }'].join('\n');
+}
+
+/**
+ * The schema of the output of `claims`, with the properties that the schema of machines marks as claims; nothing else of
+ * the text changes.
+ */
+export function claimsOutputSchema(text: string, read: SchemaReader = readSchema): string {
+  const claimed = keysOf(read('machine'), 'machine', read)
+    .filter(({ facts }) => facts.claim !== undefined)
+    .sort((a, b) => (a.facts.claim ?? 0) - (b.facts.claim ?? 0))
+    .map(({ place, facts }) => claimedProperty(place, facts));
+  const list = /("property": \{\s*"enum": \[)(\s*)[^\]]*?(\s*\])/;
+  if (!list.test(text)) throw new Error('the schema of the claims has no list of properties');
+  return text.replace(
+    list,
+    (_, start: string, indent: string, end: string) =>
+      start + claimed.map((name) => `${indent}${JSON.stringify(name)}`).join(',') + end,
+  );
 }
 
 /** A value as source text on one line, a source as the name that holds it. */

@@ -1,18 +1,9 @@
-import type { Policy } from '../registry/generated/documents.ts';
+import { features } from '../registry/generated/key-facts.ts';
 
-export type Feature = keyof Policy['fractions'];
+export { features };
 
-/** The paths of a printed part, in the order in which tables list them. */
-export const features = [
-  'firstLayer',
-  'outerContour',
-  'innerContour',
-  'infill',
-  'topSurface',
-  'bridge',
-  'overhang',
-  'travel',
-] as const satisfies readonly Feature[];
+/** A path of a printed part. */
+export type Feature = (typeof features)[number];
 
 /** Whether the nozzle delivers melt on this path; travel moves without. */
 export function isPrinted(feature: Feature): boolean {

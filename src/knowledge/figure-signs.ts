@@ -1,3 +1,4 @@
+import { factsAt } from '../registry/facts-of-key.ts';
 import type { Kind } from '../registry/kind.ts';
 import type { Path } from '../registry/shape.ts';
 import type { Dimension } from '../units/dimension.ts';
@@ -10,10 +11,7 @@ export const dimensionsWithSign: readonly Dimension[] = [
   'angle',
 ];
 
-/** Ratios to the diameter of a nozzle, which are no shares of a whole. */
-const ratiosToNozzle: readonly (string | number | undefined)[] = ['layerHeights', 'lineWidths'];
-
-/** Whether a quantity is a share of a whole, from 0 % to 100 %. */
+/** Whether a quantity is a share of a whole, from 0 % to 100 %, and no ratio to something else. */
 export function isShare(dimension: Dimension, kind: Kind, path: Path): boolean {
-  return dimension === 'ratio' && !(kind === 'policy' && ratiosToNozzle.includes(path[0]));
+  return dimension === 'ratio' && factsAt(kind, path).ratioTo === undefined;
 }

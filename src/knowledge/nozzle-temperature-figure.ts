@@ -1,5 +1,5 @@
+import { conditionFacts } from '../registry/generated/key-facts.ts';
 import type { DegreesCelsius } from '../units/canonical.ts';
-import { nozzleTemperatureBand } from './figure-bands.ts';
 import { isImpossible } from './figure-outside.ts';
 
 /**
@@ -7,5 +7,5 @@ import { isImpossible } from './figure-outside.ts';
  * polymers, hot ends and liners they would be found again.
  */
 export function isNozzleTemperature(value: DegreesCelsius): boolean {
-  return !isImpossible(value, 'temperature', nozzleTemperatureBand);
+  return !isImpossible(value, conditionFacts.nozzleTemperature.plausible);
 }

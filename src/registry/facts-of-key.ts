@@ -1,8 +1,9 @@
 import { conditionFacts, keyFacts } from './generated/key-facts.ts';
 import { shapes } from './generated/shapes.ts';
-import { type KeyFacts, labelWithPart } from './key-facts.ts';
+import { type KeyFacts, labelWithPart, partOf } from './key-facts.ts';
 import type { Kind } from './kind.ts';
-import { isStatementShape, type Path, type Shape } from './shape.ts';
+import type { AnyProfile } from './profile.ts';
+import { isObject, isStatementShape, type Path, type Shape } from './shape.ts';
 
 const ofKinds: Readonly<Record<Kind, Readonly<Record<string, KeyFacts>>>> = keyFacts;
 const ofConditions: Readonly<Record<string, KeyFacts>> = conditionFacts;
@@ -35,6 +36,25 @@ export function labelAt(kind: Kind, path: Path): string {
   return labelWithPart(place, (each) => factsOf(kind, each).label) ?? place;
 }
 
+/** The same with the id of the part that the key belongs to: `melt flow of hot end "main"`. */
+export function labelIn({ kind, data }: AnyProfile, path: Path): string {
+  const { place, path: key } = keyAt(kind, path);
+  const part = partOf(place);
+  const [label, partLabel] = [place, part ?? ''].map((each) => factsOf(kind, each).label);
+  const id = idOf(data, key.slice(0, key.findLastIndex((step) => typeof step === 'number') + 1));
+  if (label === undefined || partLabel === undefined || id === null) return labelAt(kind, path);
+  return `${label} of ${partLabel} "${id}"`;
+}
+
+/** The id of the part at a path, null where it has none. */
+function idOf(data: unknown, path: Path): string | null {
+  let value = data;
+  for (const step of [...path, 'id']) {
+    value = Array.isArray(value) ? value[Number(step)] : isObject(value) ? own(value, String(step)) : null;
+  }
+  return typeof value === 'string' ? value : null;
+}
+
 /** A property of an object, none of those that all objects have. */
 function own<Value>(values: Readonly<Record<string, Value>>, key: string): Value | undefined {
   return Object.hasOwn(values, key) ? values[key] : undefined;
@@ -43,6 +63,8 @@ function own<Value>(values: Readonly<Record<string, Value>>, key: string): Value
 interface KeyPlace {
   /** `hotEnds[].meltFlow`. */
   readonly place: string;
+  /** The path of the key itself. */
+  readonly path: Path;
   /** The path inside of a statement; empty outside of statements. */
   readonly inner: Path;
 }
@@ -53,7 +75,8 @@ export function keyAt(kind: Kind, path: Path): KeyPlace {
   let place = '';
   for (const [index, step] of path.entries()) {
     if (shape?.type === 'list') {
-      if (isStatementShape(shape.items)) return { place, inner: path.slice(index + 1) };
+      if (isStatementShape(shape.items))
+        return { place, path: path.slice(0, index), inner: path.slice(index + 1) };
       place += '[]';
       shape = shape.items;
     } else {
@@ -61,5 +84,5 @@ export function keyAt(kind: Kind, path: Path): KeyPlace {
       shape = shape?.type === 'object' ? own(shape.properties, String(step)) : undefined;
     }
   }
-  return { place, inner: [] };
+  return { place, path, inner: [] };
 }

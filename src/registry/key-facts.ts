@@ -42,6 +42,11 @@ export interface KeyFacts {
   readonly ratioTo?: string;
 }
 
+/** What a claim is about: the setting that a limit limits, else the key itself. */
+export function claimedProperty(place: string, { limits }: KeyFacts): string {
+  return limits ?? place.slice(place.lastIndexOf('.') + 1);
+}
+
 /**
  * What a key is called, with the part of a list that it belongs to: `melt flow of the hot end`. `labelOf` gives the label
  * of a place; null where the key has none.

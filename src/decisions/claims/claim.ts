@@ -1,27 +1,25 @@
-import type { Machine, Statement } from '../../registry/generated/documents.ts';
+import { factsOf, keyAt, labelIn } from '../../registry/facts-of-key.ts';
+import type { Statement } from '../../registry/generated/documents.ts';
+import { shapes } from '../../registry/generated/shapes.ts';
+import { groupedBy } from '../../registry/grouped-by.ts';
+import { claimedProperty, type KeyFacts } from '../../registry/key-facts.ts';
 import type { HotEnd } from '../../registry/nozzle.ts';
+import type { Profile } from '../../registry/profile.ts';
+import { type Path, shapeAt, toPointer } from '../../registry/shape.ts';
+import { statementsOf } from '../../registry/statement.ts';
 import type { Dimension } from '../../units/dimension.ts';
-
-/** Properties of machines that sheets make claims about; the price is none that a bench could test. */
-export type ClaimedProperty =
-  | 'topSpeed'
-  | 'acceleration'
-  | 'contourSpeed'
-  | 'meltFlow'
-  | 'heaterPower'
-  | 'meltZoneLength'
-  | 'nozzleTemperature'
-  | 'bedTemperature'
-  | 'chamberTemperature'
-  | 'airSpeed'
-  | 'soundLevel';
 
 /** Something that a sheet claims of a machine. */
 export interface Claim {
-  readonly property: ClaimedProperty;
+  /** What the schema of machines marks as a claim: the setting that a limit limits, else the key itself. */
+  readonly property: string;
   readonly dimension: Dimension;
   /** `melt flow of hot end "main"`. */
   readonly label: string;
+  /** Whether a machine that has less of it than claimed is the better one. */
+  readonly lessIsBetter: boolean;
+  /** The condition of trials that it is the highest setting of; null where it is none. */
+  readonly limits: string | null;
   readonly statement: Statement<number>;
   /** Every statement of the same property, of any basis. */
   readonly beside: readonly Statement<number>[];
@@ -29,91 +27,56 @@ export interface Claim {
   readonly hotEnd: HotEnd | null;
 }
 
-interface Stated extends Omit<Claim, 'statement' | 'beside'> {
-  readonly statements: readonly Statement<number>[] | undefined;
+interface Property {
+  readonly path: Path;
+  readonly place: string;
+  readonly facts: KeyFacts;
+  readonly statements: readonly Statement<number>[];
 }
 
-/** Every claim of a machine and its hot ends but the price, in the order in which people ask. */
-export function claimsOf(machine: Machine): Claim[] {
-  const { topSpeed, acceleration, contourSpeed, bed, chamber, partCooling, soundLevel } = machine;
-  const own = { hotEnd: null };
-  const stated: Stated[] = [
-    ...machine.hotEnds.flatMap(claimsOfHotEnd),
-    { ...own, property: 'topSpeed', dimension: 'speed', label: 'top speed', statements: topSpeed },
-    {
-      ...own,
-      property: 'acceleration',
-      dimension: 'acceleration',
-      label: 'acceleration',
-      statements: acceleration,
-    },
-    {
-      ...own,
-      property: 'contourSpeed',
-      dimension: 'speed',
-      label: 'contour speed',
-      statements: contourSpeed,
-    },
-    {
-      ...own,
-      property: 'bedTemperature',
-      dimension: 'temperature',
-      label: 'limit of the bed',
-      statements: bed.temperatureLimit,
-    },
-    {
-      ...own,
-      property: 'chamberTemperature',
-      dimension: 'temperature',
-      label: 'limit of the chamber',
-      statements: chamber.temperatureLimit,
-    },
-    {
-      ...own,
-      property: 'airSpeed',
-      dimension: 'speed',
-      label: 'speed of the cooling air',
-      statements: partCooling?.airSpeed,
-    },
-    { ...own, property: 'soundLevel', dimension: 'soundLevel', label: 'sound level', statements: soundLevel },
-  ];
-  return stated.flatMap(({ statements = [], ...rest }) =>
-    statements
-      .filter(({ basis }) => basis === 'claimed')
-      .map((statement) => ({ ...rest, statement, beside: statements })),
+/** Every claim of a machine and its hot ends that the schema marks as one, in the order that it gives, hot ends first. */
+export function claimsOf(machine: Profile<'machine'>): Claim[] {
+  const properties = claimedProperties(machine);
+  const ofHotEnds = machine.data.hotEnds.map((_, index) =>
+    properties.filter(({ path }) => path[0] === 'hotEnds' && path[1] === index),
+  );
+  const own = properties.filter(({ path }) => path[0] !== 'hotEnds');
+  return [...ofHotEnds, own].flatMap((group) =>
+    group
+      .toSorted((a, b) => (a.facts.claim ?? 0) - (b.facts.claim ?? 0))
+      .flatMap((property) => claimsOfProperty(machine, property)),
   );
 }
 
-function claimsOfHotEnd(hotEnd: HotEnd): Stated[] {
-  const name = `hot end "${hotEnd.id}"`;
-  return [
-    {
-      hotEnd,
-      property: 'meltFlow',
-      dimension: 'volumeFlow',
-      label: `melt flow of ${name}`,
-      statements: hotEnd.meltFlow,
-    },
-    {
-      hotEnd,
-      property: 'nozzleTemperature',
-      dimension: 'temperature',
-      label: `limit of ${name}`,
-      statements: hotEnd.temperatureLimit,
-    },
-    {
-      hotEnd,
-      property: 'heaterPower',
-      dimension: 'power',
-      label: `heater of ${name}`,
-      statements: hotEnd.heaterPower,
-    },
-    {
-      hotEnd,
-      property: 'meltZoneLength',
-      dimension: 'length',
-      label: `melt zone of ${name}`,
-      statements: hotEnd.meltZoneLength,
-    },
-  ];
+/** The properties that hold claims, in the order of the profile. */
+function claimedProperties(machine: Profile<'machine'>): Property[] {
+  const stated = groupedBy(statementsOf(machine), ({ path }) => toPointer(path.slice(0, -1)));
+  return [...stated.values()].flatMap((group) => {
+    const path = group[0]?.path.slice(0, -1) ?? [];
+    const { place } = keyAt('machine', path);
+    const facts = factsOf('machine', place);
+    if (facts.claim === undefined) return [];
+    // The schema marks as claims what is stated as single numbers.
+    const statements = group.map(({ statement }) => statement as Statement<number>);
+    return [{ path, place, facts, statements }];
+  });
+}
+
+function claimsOfProperty(
+  machine: Profile<'machine'>,
+  { path, place, facts, statements }: Property,
+): Claim[] {
+  const shape = shapeAt(shapes.machine, [...path, 0, 'value']);
+  if (shape?.type !== 'quantity') return [];
+  const hotEnd = path[0] === 'hotEnds' ? (machine.data.hotEnds[Number(path[1])] ?? null) : null;
+  const claim = {
+    property: claimedProperty(place, facts),
+    dimension: shape.dimension,
+    label: labelIn(machine, path),
+    lessIsBetter: facts.safe === 'above',
+    limits: facts.limits ?? null,
+    beside: statements,
+    hotEnd,
+  };
+  return statements.filter(({ basis }) => basis === 'claimed').map((statement) => ({ ...claim, statement }));
 }

@@ -11,8 +11,8 @@ import { judgeMeasured } from './judge-measured.ts';
 import {
   judgeContourClaim,
   judgeHeaterClaim,
+  judgeSettingClaim,
   judgeSoundClaim,
-  judgeTemperatureClaim,
   untestedClaim,
 } from './judge-other-claims.ts';
 import { judgeSpeedClaim } from './judge-speed-claim.ts';
@@ -34,7 +34,7 @@ export function judgeClaims(registry: Registry, machineId: string): Result<Claim
   const reduce = reducingOnce(registry);
   return success({
     machine: machineId,
-    claims: claimsOf(machine.data).map((claim) => ({ claim, ...judge(registry, machine, claim, reduce) })),
+    claims: claimsOf(machine).map((claim) => ({ claim, ...judge(registry, machine, claim, reduce) })),
   });
 }
 
@@ -46,8 +46,7 @@ function judge(
 ): ClaimVerdict {
   const measured = measuredBeside(claim, registry);
   const trials = trialsOf(registry, machine.id, claim.hotEnd);
-  const { property } = claim;
-  switch (property) {
+  switch (claim.property) {
     case 'meltFlow':
       return judgeFlowClaim(registry, machine.id, claim, reduce);
     case 'topSpeed':
@@ -56,17 +55,10 @@ function judge(
       return judgeContourClaim(claim, trials, measured, reduce);
     case 'soundLevel':
       return judgeSoundClaim(claim, trials, measured, reduce);
-    case 'nozzleTemperature':
-    case 'bedTemperature':
-    case 'chamberTemperature':
-      return judgeTemperatureClaim(claim, trials, measured);
     case 'heaterPower':
       return judgeHeaterClaim(registry, claim, trials, reduce);
-    case 'acceleration':
-    case 'airSpeed':
-    case 'meltZoneLength':
-      return judgeMeasured(claim, measured) ?? untestedClaim('no trial measures it');
     default:
-      return property satisfies never;
+      if (claim.limits !== null) return judgeSettingClaim(claim, claim.limits, trials, measured);
+      return judgeMeasured(claim, measured) ?? untestedClaim('no trial measures it');
   }
 }

@@ -14,12 +14,9 @@ import {
  * A claim against what was measured, the deciding evidence first. Where what was measured stays on the worse side but a
  * run ended before it was known, the claim is untested.
  */
-export function judgeMeasured(
-  claim: Claim,
-  evidence: readonly ClaimEvidence[],
-  lessIsBetter = false,
-): ClaimVerdict | null {
-  const { value: claimed } = claim.statement;
+export function judgeMeasured(claim: Claim, evidence: readonly ClaimEvidence[]): ClaimVerdict | null {
+  const { lessIsBetter, statement } = claim;
+  const { value: claimed } = statement;
   const [first] = evidence;
   if (first === undefined) return null;
   const found = foundText(first, claim.dimension);

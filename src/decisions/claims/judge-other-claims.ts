@@ -36,30 +36,26 @@ export function judgeSoundClaim(
 ): ClaimVerdict {
   const readings = trials.flatMap((trial) => evidenceFrom(trial, 'soundLevel', reduce) ?? []);
   const loudest = [...readings, ...measured].toSorted((a, b) => b.value - a.value);
-  return judgeMeasured(claim, loudest, true) ?? untestedClaim('no sound measurement is in the registry');
+  return judgeMeasured(claim, loudest) ?? untestedClaim('no sound measurement is in the registry');
 }
 
-/** A claimed temperature limit against the highest setting that trials were run at; nothing asks to go there. */
-export function judgeTemperatureClaim(
+/** A claimed limit of a setting against the highest that trials were set to; nothing asks to go there. */
+export function judgeSettingClaim(
   claim: Claim,
+  setting: string,
   trials: readonly Trial[],
   measured: readonly ClaimEvidence[],
 ): ClaimVerdict {
   const settings = trials.flatMap((trial) => {
-    const value = temperatureOf(claim, trial);
+    const value = Object.entries(trial.conditions).find(([name]) => name === setting)?.[1];
     return value === undefined ? [] : settingOf(trial, value);
   });
-  const [hottest, ...rest] = [...measured, ...settings].toSorted((a, b) => b.value - a.value);
-  if (hottest === undefined) return untestedClaim('no trial says what it was set to');
-  const run = `trials have run at up to ${shown(hottest.value, 'temperature')}`;
-  return hottest.value >= claim.statement.value
-    ? { status: 'held', text: run, shortfall: null, evidence: [hottest, ...rest] }
-    : untestedClaim(run, [hottest]);
-}
-
-function temperatureOf({ property }: Claim, { conditions }: Trial): number | undefined {
-  if (property === 'bedTemperature') return conditions.bedTemperature;
-  return property === 'chamberTemperature' ? conditions.chamberTemperature : conditions.nozzleTemperature;
+  const [highest, ...rest] = [...measured, ...settings].toSorted((a, b) => b.value - a.value);
+  if (highest === undefined) return untestedClaim('no trial says what it was set to');
+  const run = `trials have run at up to ${shown(highest.value, claim.dimension)}`;
+  return highest.value >= claim.statement.value
+    ? { status: 'held', text: run, shortfall: null, evidence: [highest, ...rest] }
+    : untestedClaim(run, [highest]);
 }
 
 /** A claimed heater power against the heat that ladders have put into the melt. */

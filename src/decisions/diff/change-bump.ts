@@ -1,37 +1,47 @@
-import { isObject } from '../../registry/shape.ts';
+import { factsOf } from '../../registry/facts-of-key.ts';
+import type { SafeDirection } from '../../registry/key-facts.ts';
+import type { Kind } from '../../registry/kind.ts';
+import { isObject, type QuantityShape } from '../../registry/shape.ts';
 import type { Bump } from './profile-bump.ts';
-import type { Sense } from './safe-direction.ts';
 import { isSameValue } from './same-value.ts';
 
 interface Side {
   readonly value: unknown;
 }
 
-/** The bump that a change needs, by the sense of its place; null stands for what is not there. */
-export function bumpOfChange(sense: Sense, base: Side | null, head: Side | null): Bump {
-  if (sense === 'note') return 'patch';
-  if (base === null) return sense === 'fixed' ? 'major' : 'minor';
-  if (head === null) return sense === 'figure' ? 'minor' : 'major';
-  return bumpBetween(sense, base.value, head.value);
+/**
+ * On which side a value of a place is safe. Where the schema does not say so the cautious answer counts: to stay within
+ * a range, to keep a quantity as it is; words are not used.
+ */
+export function safeDirectionOf(kind: Kind, place: string, quantity: QuantityShape | null): SafeDirection {
+  const cautious = quantity === null ? 'unused' : quantity.form === 'range' ? 'within' : 'same';
+  return factsOf(kind, place).safe ?? cautious;
 }
 
-function bumpBetween(sense: Exclude<Sense, 'note'>, base: unknown, head: unknown): Bump {
-  switch (sense) {
-    case 'fixed':
-    case 'member':
+/** The bump that a change needs, by the safe direction of its place; null stands for what is not there. */
+export function bumpOfChange(safe: SafeDirection, base: Side | null, head: Side | null): Bump {
+  if (safe === 'unused') return 'patch';
+  if (base === null) return safe === 'same' ? 'major' : 'minor';
+  if (head === null) return safe === 'any' ? 'minor' : 'major';
+  return bumpBetween(safe, base.value, head.value);
+}
+
+function bumpBetween(safe: Exclude<SafeDirection, 'unused'>, base: unknown, head: unknown): Bump {
+  switch (safe) {
+    case 'same':
       return isSameValue(base, head) ? 'patch' : 'major';
-    case 'figure':
+    case 'any':
       return isSameValue(base, head) ? 'patch' : 'minor';
-    case 'ability':
-      return head === base ? 'patch' : head === true ? 'minor' : 'major';
-    case 'ceiling':
+    case 'present':
+      return isSameValue(base, head) ? 'patch' : head === true ? 'minor' : 'major';
+    case 'below':
       return byDirection(base, head, [1, 1]);
-    case 'floor':
+    case 'above':
       return byDirection(base, head, [-1, -1]);
-    case 'window':
+    case 'within':
       return byDirection(base, head, [-1, 1]);
     default:
-      return sense satisfies never;
+      return safe satisfies never;
   }
 }
 
@@ -42,7 +52,7 @@ function endsOf(value: unknown): readonly [number, number] | null {
   return [value.low, value.high];
 }
 
-/** Major if an end moves against the direction that leaves old tables safe, minor if one moves along with it. */
+/** Major if an end moves so that its old place is not on the safe side of the new one, minor if it moves the other way. */
 function byDirection(base: unknown, head: unknown, safe: readonly [number, number]): Bump {
   const [before, after] = [endsOf(base), endsOf(head)];
   if (before === null || after === null) return 'major';

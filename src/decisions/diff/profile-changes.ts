@@ -1,12 +1,12 @@
 import type { Statement } from '../../registry/generated/documents.ts';
+import type { SafeDirection } from '../../registry/key-facts.ts';
 import type { Kind } from '../../registry/kind.ts';
 import type { AnyProfile } from '../../registry/profile.ts';
 import { type Basis, type Conditions, chooseStatement } from '../../registry/statement.ts';
 import type { Dimension } from '../../units/dimension.ts';
-import { bumpOfChange } from './change-bump.ts';
+import { bumpOfChange, safeDirectionOf } from './change-bump.ts';
 import type { Bump } from './profile-bump.ts';
 import { conditionsKey, entriesOf, type ProfileEntry } from './profile-entries.ts';
-import { type Sense, senseOf } from './safe-direction.ts';
 import { isSameValue } from './same-value.ts';
 
 /** A value on one side of a change: canonical number, range, sum of money, word. */
@@ -68,13 +68,13 @@ function entryChanges(kind: Kind, base: ProfileEntry | null, head: ProfileEntry 
   const entry = head ?? base;
   if (entry === null) return [];
   const { name, place, content } = entry;
-  const sense = senseOf(
+  const safe = safeDirectionOf(
     kind,
     place,
     content.type === 'word' || content.type === 'item' ? null : content.quantity,
   );
   if (content.type === 'statements') {
-    return statementChanges(statementsIn(base), statementsIn(head), sense).map((change) => ({
+    return statementChanges(statementsIn(base), statementsIn(head), safe).map((change) => ({
       ...change,
       name,
       dimension: content.quantity.dimension,
@@ -85,7 +85,7 @@ function entryChanges(kind: Kind, base: ProfileEntry | null, head: ProfileEntry 
   const isSame = content.type === 'item' ? before !== null && after !== null : isSameValue(before, after);
   if (isSame) return [];
   const dimension = 'quantity' in content ? (content.quantity?.dimension ?? null) : null;
-  const bump = bumpOfChange(sense, before, after);
+  const bump = bumpOfChange(safe, before, after);
   return [{ name, conditions: {}, dimension, base: before, head: after, bump }];
 }
 
@@ -105,14 +105,14 @@ function valueIn(entry: ProfileEntry | null): ChangeSide | null {
 function statementChanges(
   base: readonly Statement<unknown>[],
   head: readonly Statement<unknown>[],
-  sense: Sense,
+  safe: SafeDirection,
 ): Pick<ProfileChange, 'conditions' | 'base' | 'head' | 'bump'>[] {
   const named = new Map([...head, ...base].map(({ at = {} }) => [conditionsKey(at), at] as const));
   const changes = [...named.values()].flatMap((conditions) => {
     const [before, after] = [base, head].map((statements) => countingSide(statements, conditions));
     const [old, now] = [before ?? null, after ?? null];
     if (isSameValue(old, now)) return [];
-    return [{ conditions, base: old, head: now, bump: bumpOfChange(sense, old, now) }];
+    return [{ conditions, base: old, head: now, bump: bumpOfChange(safe, old, now) }];
   });
   if (changes.length > 0 || isSameValue(base, head)) return changes;
   const [first] = head;

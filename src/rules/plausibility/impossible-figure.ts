@@ -17,7 +17,7 @@ export const rule: ProfileRule = {
   *check(profile) {
     for (const outside of figuresOutside(profile)) {
       if (outside.impossible)
-        yield figureHit(outside, 'cannot be: it lies far outside of what exists', outside.band.possible);
+        yield figureHit(outside, 'cannot be: it lies far outside of what exists', outside.band.possible.text);
     }
   },
 };

@@ -19,7 +19,7 @@ shortestLayerTime:
   },
   *check(profile) {
     for (const outside of figuresOutside(profile)) {
-      if (!outside.impossible) yield figureHit(outside, 'is unusual', outside.band.usual);
+      if (!outside.impossible) yield figureHit(outside, 'is unusual', outside.band.usual.text);
     }
   },
 };

@@ -1,6 +1,7 @@
 import { endsOf, figuresOutside } from '../../knowledge/figure-outside.ts';
-import { type RangeSpan, rangeSpans } from '../../knowledge/range-spans.ts';
+import { factsAt } from '../../registry/facts-of-key.ts';
 import { shapes } from '../../registry/generated/shapes.ts';
+import type { RangeSpan } from '../../registry/key-facts.ts';
 import { shapeAt, toPointer } from '../../registry/shape.ts';
 import { statementsOf } from '../../registry/statement.ts';
 import type { Range } from '../../units/canonical.ts';
@@ -25,14 +26,10 @@ specificHeatSolid:
   - {value: 1.1..1.9 J/g/K, basis: published, source: invented-plastics-tables}`,
   },
   *check(profile) {
-    if (profile.kind !== 'polymer' && profile.kind !== 'filament') return;
-    const spans = rangeSpans[profile.kind];
     const found = new Set([...figuresOutside(profile)].map(({ path }) => toPointer(path)));
     for (const { path: at, statement } of statementsOf(profile)) {
-      const [property] = at;
-      const span =
-        typeof property === 'string' && Object.hasOwn(spans, property) ? spans[property] : undefined;
       const path = [...at, 'value'];
+      const { span } = factsAt(profile.kind, path);
       const shape = shapeAt(shapes[profile.kind], path);
       const [low, high] = endsOf(statement.value);
       if (span === undefined || shape?.type !== 'quantity' || low === undefined || high === undefined)
