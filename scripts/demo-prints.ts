@@ -49,7 +49,7 @@ const { registry } = loadRegistry([profiles]);
 
 for (const demo of demoPrints) {
   const pairing = findPairing(registry, { ...demo, filament, policy: 'workshop' });
-  if (!pairing.ok) throw new Error(pairing.error);
+  if (!pairing.ok) throw new Error(pairing.error.message);
   writeFileSync(`${profiles}/trials/2026/${demo.trial}.yaml`, trialText(demo, pairing.value));
 }
 
@@ -57,7 +57,7 @@ function trialText(demo: DemoPrint, pairing: Pairing): string {
   const job = registry.job.get(demo.job)?.data;
   if (job === undefined) throw new Error(`no job ${demo.job}`);
   const speeds = jobSpeeds(registry, pairing, job);
-  if (!speeds.ok) throw new Error(speeds.error);
+  if (!speeds.ok) throw new Error(speeds.error.message);
   const stated = statedPauses(pairing.machine.data, pairing.filament.data, conditionsOf(pairing));
   const plan = simulatedPlan(jobPlan(job, speeds.value, secondsOfPauses(stated)));
   const real = {

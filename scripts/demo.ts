@@ -33,7 +33,7 @@ console.log(
 );
 
 const table = deriveTables(loaded.registry, { ...pairing, nozzle });
-if (!table.ok) throw new Error(table.error);
+if (!table.ok) throw new Error(table.error.message);
 console.log(`\nWhat that allows by the house policy "${pairing.policy}", and what holds each speed there:\n`);
 const shown = table.value.rows.filter(onlyOneWidth).slice(0, 12);
 const columns = [

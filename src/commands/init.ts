@@ -2,9 +2,9 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { basename, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Command } from 'commander';
-import { writeNewFile } from '../host/write-new-file.ts';
+import { type NewFileProblem, writeNewFile } from '../host/write-new-file.ts';
 import { compareText } from '../registry/finding.ts';
-import { failure, type Result, success } from '../result.ts';
+import { type Result, success } from '../result.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
 
@@ -53,8 +53,11 @@ function packageName(folder: string): string | null {
   return name === '' || name.length > 200 ? null : name;
 }
 
-function unusableName(folder: string): string {
-  return `No package can be named after the folder "${folder}". Choose one with Latin letters or digits, for instance: meltbounds init our-limits`;
+function unusableName(folder: string) {
+  return {
+    message: `No package can be named after the folder "${folder}"`,
+    help: 'Choose one with Latin letters or digits, for instance: meltbounds init our-limits',
+  };
 }
 
 interface Placeholders {
@@ -72,7 +75,7 @@ function writeTemplate(
   root: string,
   placeholders: Placeholders,
   { dryRun }: InitOptions,
-): Result<Initialised, string> {
+): Result<Initialised, NewFileProblem> {
   const written: string[] = [];
   const kept: string[] = [];
   for (const path of templatePaths()) {
@@ -83,7 +86,7 @@ function writeTemplate(
     }
     const text = filled(readFileSync(join(template, path), 'utf8'), placeholders);
     const done = dryRun ? success(true) : writeNewFile(root, target, text);
-    if (!done.ok) return failure(done.error);
+    if (!done.ok) return done;
     written.push(target);
   }
   return success({ written, kept });

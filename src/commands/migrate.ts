@@ -1,6 +1,7 @@
 import { statSync } from 'node:fs';
 import { basename, dirname, resolve } from 'node:path';
 import { Command } from 'commander';
+import { noSuchPath } from '../host/file-error.ts';
 import { rootOf } from '../host/load-registry.ts';
 import { readRegistryFile, readRegistryFiles } from '../host/registry-files.ts';
 import { registryFolders } from '../host/registry-folders.ts';
@@ -10,8 +11,9 @@ import { migrations } from '../registry/migrations/migrations.ts';
 import type { ReadFile } from '../registry/registry-file.ts';
 import type { SourceText } from '../registry/source-text.ts';
 import { changedLines } from '../report/diff/changed-lines.ts';
-import { failure, type Result, success } from '../result.ts';
+import { type Problem, type Result, success } from '../result.ts';
 import { printable } from '../text/printable.ts';
+import { problemLine } from '../text/problem-text.ts';
 import { counted } from '../text/words.ts';
 import { type CliContext, exitStatus } from './cli-context.ts';
 import type { Exit } from './exit.ts';
@@ -48,7 +50,10 @@ async function migrate(
   const files = wantedFiles(paths, cli.cwd);
   if (!files.ok) return exit.cannotRun(files.error);
   const unread = files.value.find((file) => !file.ok);
-  if (unread !== undefined) return exit.cannotRun(`${printable(unread.path)} cannot be read.`);
+  if (unread !== undefined) {
+    const help = 'Check that it is a plain file of UTF-8 text, and that you may read it.';
+    return exit.cannotRun({ message: `${printable(unread.path)} cannot be read`, help });
+  }
   const sources = files.value.flatMap((file) => (file.ok ? [file.source] : []));
   const { changed, byHand } = sortOut(sources);
   for (const line of byHand) cli.out(`${printable(line)}\n`);
@@ -73,7 +78,7 @@ function sortOut(sources: readonly SourceText[]): { changed: Change[]; byHand: s
   const byHand: string[] = [];
   for (const { path, text } of sources) {
     const migrated = migrateText(text);
-    if (!migrated.ok) byHand.push(`${path}: ${migrated.error}`);
+    if (!migrated.ok) byHand.push(`${path}: ${problemLine(migrated.error)}`);
     else if (migrated.value.applied.length > 0) changed.push({ path, text, after: migrated.value });
   }
   return { changed, byHand };
@@ -92,13 +97,13 @@ function changeText({ path, text, after }: Change): string {
   return `${printable(path)}\n${titles.join('')}${lines.join('')}`;
 }
 
-function wantedFiles(paths: readonly string[], cwd: string): Result<readonly ReadFile[], string> {
+function wantedFiles(paths: readonly string[], cwd: string): Result<readonly ReadFile[], Problem> {
   if (paths.length === 0) {
     const folders = registryFolders([], cwd);
     return folders.ok ? success(folders.value.slice(-1).flatMap((folder) => filesOf(folder, cwd))) : folders;
   }
   const missing = paths.find((path) => statSync(resolve(cwd, path), { throwIfNoEntry: false }) === undefined);
-  if (missing !== undefined) return failure(`There is no file or folder ${printable(missing)}.`);
+  if (missing !== undefined) return noSuchPath(missing);
   return success(paths.flatMap((path) => filesOf(resolve(cwd, path), cwd)));
 }
 

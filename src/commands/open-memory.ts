@@ -1,7 +1,7 @@
 import { sep } from 'node:path';
 import { Option } from 'commander';
 import { noMemory, type ResultMemory, resultMemory } from '../registry/result-memory.ts';
-import { failure, type Result, success } from '../result.ts';
+import { type Problem, type Result, refusal, success } from '../result.ts';
 import type { CliContext } from './cli-context.ts';
 
 /** `--no-remember`, for those who want every number computed in this run. */
@@ -20,12 +20,14 @@ export async function openMemory(
   { results }: CliContext,
   remember: boolean,
   registries: readonly string[],
-): Promise<Result<ResultMemory, string>> {
+): Promise<Result<ResultMemory, Problem<'untrustedFolder'>>> {
   if (!remember || results === undefined) return success(noMemory);
   const { folder, store, program } = await results();
   const holder = registries.find((registry) => `${folder}${sep}`.startsWith(`${registry}${sep}`));
   if (holder === undefined) return success(resultMemory(store, program));
-  return failure(
-    `The folder for remembered results, ${folder}, lies inside of the registry ${holder}, and what a registry brings is not trusted. Name another one in MELTBOUNDS_CACHE, or use --no-remember.`,
+  return refusal(
+    'untrustedFolder',
+    `The folder for remembered results, ${folder}, lies inside of the registry ${holder}, and what a registry brings is not trusted`,
+    'Name another one in MELTBOUNDS_CACHE, or use --no-remember.',
   );
 }

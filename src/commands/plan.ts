@@ -13,12 +13,13 @@ import { planTrial } from '../decisions/plan/plan-trial.ts';
 import { loadRegistry } from '../host/load-registry.ts';
 import { registryFolders } from '../host/registry-folders.ts';
 import { writeFiles } from '../host/write-files.ts';
-import { failure, type Result, success } from '../result.ts';
+import { type Problem, type Result, refusal, success } from '../result.ts';
 import type { Dimension } from '../units/dimension.ts';
 import { parseQuantity } from '../units/parse-quantity.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
 import { registryOption, todayOption } from './shared-options.ts';
+import { usage } from './usage.ts';
 
 interface PlanOptions {
   readonly nozzle?: string;
@@ -105,10 +106,10 @@ async function plan(
   const there = files.map(([name]) => name).filter((name) => existsSync(join(folder, name)));
   // They may hold readings already.
   if (there.length > 0) {
-    return exit.cannotRun(
-      `${options.out} already holds ${there.join(', ')}, and nothing is written over.`,
-      'Move the files away, or name another folder.',
-    );
+    return exit.cannotRun({
+      message: `${options.out} already holds ${there.join(', ')}, and nothing is written over`,
+      help: 'Move the files away, or name another folder.',
+    });
   }
   const paths = await writeFiles(files, folder);
   for (const path of paths) cli.out(`${join(options.out, path)}\n`);
@@ -117,14 +118,15 @@ async function plan(
 function requestFrom(
   start: Pick<PlanRequest, 'machine' | 'filament' | 'today'>,
   { nozzle, method, temperature, resolution }: PlanOptions,
-): Result<PlanRequest, string> {
+): Result<PlanRequest, Problem> {
   const nozzleTemperature = measure('--temperature', temperature, 'temperature');
   if (!nozzleTemperature.ok) return nozzleTemperature;
   const step = measure('--resolution', resolution, 'mass');
   if (!step.ok) return step;
   if (step.value !== undefined && step.value <= 0) {
-    return failure(
-      '--resolution: a scale steps by more than 0 g; write the smallest step, such as "0.01 g".',
+    return usage(
+      '--resolution: a scale steps by more than 0 g',
+      'Write the smallest step, such as "0.01 g".',
     );
   }
   return success({
@@ -140,12 +142,12 @@ function measure(
   option: string,
   text: string | undefined,
   dimension: Dimension,
-): Result<number | undefined, string> {
+): Result<number | undefined, Problem> {
   if (text === undefined) return success(undefined);
   const parsed = parseQuantity(text, dimension);
-  return parsed.ok
-    ? success(parsed.value.value)
-    : failure(`${option}: ${parsed.error.message}; ${parsed.error.help}`);
+  if (parsed.ok) return success(parsed.value.value);
+  const { code, message, help } = parsed.error;
+  return refusal(code, `${option}: ${message}`, help);
 }
 
 function filesOf(bench: BenchPlan): (readonly [string, string])[] {

@@ -2,14 +2,14 @@ import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { Command } from 'commander';
 import writeFileAtomic from 'write-file-atomic';
-import { fileErrorCode } from '../host/file-error.ts';
+import { fileErrorCode, unwritable } from '../host/file-error.ts';
 import { loadRegistry } from '../host/load-registry.ts';
 import { readRegistryFile, readRegistryFiles } from '../host/registry-files.ts';
 import { registryFolder } from '../host/registry-folders.ts';
 import { readIndexedFiles } from '../registry/mirror/read-registry-index.ts';
 import { type IndexedFile, indexOf, writeIndex } from '../registry/mirror/registry-index.ts';
 import { type IndexDifference, verifyIndex } from '../registry/mirror/verify-index.ts';
-import { failure, type Result } from '../result.ts';
+import { failure, type Problem, type Result, refusal } from '../result.ts';
 import { printable } from '../text/printable.ts';
 import { counted } from '../text/words.ts';
 import { type CliContext, exitStatus } from './cli-context.ts';
@@ -62,7 +62,7 @@ async function write(folder: string, out: string | undefined, cli: CliContext, e
   try {
     await writeFileAtomic(resolve(cli.cwd, out), text);
   } catch (error) {
-    return exit.cannotRun(`${printable(out)} cannot be written (${fileErrorCode(error)}).`);
+    return exit.cannotRun(unwritable(out, error).error);
   }
   cli.out(`${out}\n`);
 }
@@ -86,15 +86,23 @@ function verify(folder: string, indexPath: string, cli: CliContext, exit: Exit):
   exit.with(differences.length === 0 ? exitStatus.clean : exitStatus.findings);
 }
 
-function readIndex(path: string, cwd: string): Result<readonly IndexedFile[], string> {
+function readIndex(
+  path: string,
+  cwd: string,
+): Result<readonly IndexedFile[], Problem<'unreadable' | 'noIndex'>> {
   let text: string;
   try {
     text = readFileSync(resolve(cwd, path), 'utf8');
   } catch (error) {
-    return failure(`${printable(path)} cannot be read (${fileErrorCode(error)}).`);
+    return refusal(
+      'unreadable',
+      `${printable(path)} cannot be read (${fileErrorCode(error)})`,
+      'Check the spelling of the path.',
+    );
   }
   const files = readIndexedFiles(text);
-  return files.ok ? files : failure(`${printable(path)} is no index: ${files.error}.`);
+  if (files.ok) return files;
+  return failure({ ...files.error, message: `${printable(path)}: ${files.error.message}` });
 }
 
 function differencesText(differences: readonly IndexDifference[], indexed: number): string {

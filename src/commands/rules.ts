@@ -41,16 +41,16 @@ Exit status: 0 printed, 2 there is no such rule.`,
         return out(format === 'json' ? jsonRules([...listed.values()].flat()) : ruleList(listed, colour));
       }
       const rule = rules.find((documented) => documented.code === code);
-      if (rule === undefined) return exit.cannotRun(...unknownRule(code));
+      if (rule === undefined) return exit.cannotRun(unknownRule(code));
       out(format === 'json' ? jsonRules([rule]) : rulePage(rule));
     });
 }
 
-function unknownRule(code = ''): [reason: string, help: string] {
+function unknownRule(code = '') {
   const codes = rules.map((rule) => rule.code);
   const nearest = nearestWord(code, codes) ?? codes.find((known) => known.includes(code)) ?? null;
-  return [
-    `There is no rule "${quote(code)}".`,
-    nearest === null ? '`meltbounds rules` lists them all.' : `Did you mean "${nearest}"?`,
-  ];
+  return {
+    message: `There is no rule "${quote(code)}"`,
+    help: nearest === null ? '`meltbounds rules` lists them all.' : `Did you mean "${nearest}"?`,
+  };
 }

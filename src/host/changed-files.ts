@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { failure, type Result, success } from '../result.ts';
-import { commitOf, type GitCaller, gitText } from './git.ts';
+import { type CommitProblem, commitOf, type GitCaller, type GitProblem, gitText } from './git.ts';
 
 const caller: GitCaller = { name: '--changed', example: '--changed main' };
 
@@ -14,12 +14,12 @@ export interface ChangedFile {
 
 /**
  * The files below some folders that differ between a commit of their git repository and the working tree: changed,
- * deleted, or new, committed or not. Errors: no git, no repository, no such commit.
+ * deleted, or new, committed or not.
  */
 export async function changedFiles(
   base: string,
   folders: readonly string[],
-): Promise<Result<readonly ChangedFile[], string>> {
+): Promise<Result<readonly ChangedFile[], CommitProblem | GitProblem>> {
   const changed: ChangedFile[] = [];
   for (const folder of folders) {
     const commit = await commitOf(base, folder, caller);
@@ -29,7 +29,10 @@ export async function changedFiles(
       ['ls-files', '--others', '--exclude-standard', '-z', '--', '.'],
     ]) {
       const names = await gitText(folder, args);
-      if (!names.ok) return failure(`git cannot list what has changed: ${names.error.message}`);
+      if (!names.ok) {
+        const message = `git cannot list what has changed: ${names.error.message}`;
+        return failure({ ...names.error, message });
+      }
       const paths = names.value.split('\0').filter((name) => name !== '');
       changed.push(...paths.map((relativePath) => ({ relativePath, path: join(folder, relativePath) })));
     }

@@ -2,15 +2,18 @@ import { existsSync, readFileSync } from 'node:fs';
 import { dirname, isAbsolute, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { isObject } from '../registry/shape.ts';
-import { failure, type Result, success } from '../result.ts';
+import { type Problem, type Result, refusal, success } from '../result.ts';
 
 const example = '"meltbounds": {"registries": ["meltbounds", "profiles"]}';
 
+/** Why package.json does not say which registries there are. */
+export type ConfigProblem = Problem<'unreadableConfig' | 'noRegistriesNamed' | 'outsideFolder'>;
+
 /**
  * The registries that package.json in a folder names under `meltbounds`, the team's own last; null where it names
- * none. Errors: a file that is no JSON, names that are no list of words, or a path that leads out of the folder.
+ * none. Problems: a file that is no JSON, names that are no list of words, or a path that leads out of the folder.
  */
-export function configuredRegistries(cwd: string): Result<readonly string[] | null, string> {
+export function configuredRegistries(cwd: string): Result<readonly string[] | null, ConfigProblem> {
   const path = join(cwd, 'package.json');
   if (!existsSync(path)) return success(null);
   const config = readConfig(path);
@@ -18,21 +21,31 @@ export function configuredRegistries(cwd: string): Result<readonly string[] | nu
   if (config.value === undefined) return success(null);
   const { registries } = isObject(config.value) ? config.value : { registries: undefined };
   if (!Array.isArray(registries) || registries.length === 0 || !registries.every(isName)) {
-    return failure(`package.json: "meltbounds" names no registries. Write it like this: ${example}`);
+    return refusal(
+      'noRegistriesNamed',
+      'package.json: "meltbounds" names no registries',
+      `Write it like this: ${example}`,
+    );
   }
   const outside = registries.find((name) => isAbsolute(name) || name.split(/[\\/]/).includes('..'));
   if (outside === undefined) return success(registries);
-  return failure(
-    `package.json: the registry "${outside}" lies outside of this folder. Name a folder inside it, or an installed package.`,
+  return refusal(
+    'outsideFolder',
+    `package.json: the registry "${outside}" lies outside of this folder`,
+    'Name a folder inside it, or an installed package.',
   );
 }
 
-function readConfig(path: string): Result<unknown, string> {
+function readConfig(path: string): Result<unknown, ConfigProblem> {
   try {
     const manifest: unknown = JSON.parse(readFileSync(path, 'utf8'));
     return success(isObject(manifest) ? manifest.meltbounds : undefined);
   } catch {
-    return failure('package.json cannot be read as JSON; fix it, or name registries with --registry.');
+    return refusal(
+      'unreadableConfig',
+      'package.json cannot be read as JSON',
+      'Fix it, or name registries with --registry.',
+    );
   }
 }
 

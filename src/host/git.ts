@@ -1,13 +1,9 @@
 import { execFile } from 'node:child_process';
-import { failure, type Result, success } from '../result.ts';
+import { failure, type Problem, type Result, refusal, success } from '../result.ts';
 import { quote } from '../text/quote.ts';
 
-/** Why git gave no answer. */
-export interface GitProblem {
-  readonly message: string;
-  /** Whether there is no git at all. */
-  readonly isMissing: boolean;
-}
+/** Why git gave no answer: it is not installed, or it failed. */
+export type GitProblem = Problem<'gitMissing' | 'gitFailed'>;
 
 /** Largest answer that is taken, in bytes. */
 const largestAnswer = 1 << 28;
@@ -32,7 +28,9 @@ export function git(
 }
 
 function problemOf(error: Error & { readonly code?: string | number | null }): GitProblem {
-  return { message: error.message, isMissing: error.code === 'ENOENT' };
+  return error.code === 'ENOENT'
+    ? { code: 'gitMissing', message: 'git is not installed', help: 'Install it.' }
+    : { code: 'gitFailed', message: error.message, help: 'Run the same in a shell to see more.' };
 }
 
 /** Runs git and returns its answer as text. */
@@ -47,30 +45,38 @@ export interface GitCaller {
   readonly example: string;
 }
 
+/** Why there is no such commit. */
+export type CommitProblem = Problem<'unknownCommit' | 'noRepository' | 'gitMissing'>;
+
 /** Id of the commit that a name stands for, so that no later argument can be taken for an option. */
 export async function commitOf(
   name: string,
   folder: string,
   caller: GitCaller,
-): Promise<Result<string, string>> {
-  const unknown = `git knows no commit "${quote(name)}" here.`;
+): Promise<Result<string, CommitProblem>> {
+  const unknown = `git knows no commit "${quote(name)}" here`;
   const help = `Name a branch, a tag or a commit, for instance: ${caller.example}`;
-  if (!/^[^-\p{Cc}][^\p{Cc}]*$/u.test(name)) return failure(`${unknown} ${help}`);
+  if (!/^[^-\p{Cc}][^\p{Cc}]*$/u.test(name)) return refusal('unknownCommit', unknown, help);
   const inside = await gitText(folder, ['rev-parse', '--is-inside-work-tree']);
   if (!inside.ok) {
-    return failure(
-      inside.error.isMissing
-        ? `${caller.name} asks git what has changed, and git is not installed.`
-        : `${caller.name} asks git what has changed, but ${folder} is not in a git repository.`,
-    );
+    const asks = `${caller.name} asks git what has changed`;
+    return inside.error.code === 'gitMissing'
+      ? refusal('gitMissing', `${asks}, and git is not installed`, 'Install it.')
+      : refusal(
+          'noRepository',
+          `${asks}, but ${folder} is not in a git repository`,
+          'Begin one with `git init`, or run it where the registry is kept.',
+        );
   }
   const found = await gitText(folder, ['rev-parse', '--verify', '--quiet', `${name}^{commit}`]);
   const id = found.ok ? found.value.trim() : '';
   if (/^[0-9a-f]{40,64}$/.test(id)) return success(id);
   const shallow = await gitText(folder, ['rev-parse', '--is-shallow-repository']);
-  return failure(
+  return refusal(
+    'unknownCommit',
+    unknown,
     shallow.ok && shallow.value.trim() === 'true'
-      ? `${unknown} This clone is shallow: it lacks older commits and other branches. Get them with \`git fetch --unshallow\` or \`git fetch origin BRANCH\`, and name a branch as origin/BRANCH.`
-      : `${unknown} ${help}`,
+      ? 'This clone is shallow: it lacks older commits and other branches. Get them with `git fetch --unshallow` or `git fetch origin BRANCH`, and name a branch as origin/BRANCH.'
+      : help,
   );
 }

@@ -7,22 +7,24 @@ import {
   refused,
 } from '../registry/registry-file.ts';
 import { failure, type Result, success } from '../result.ts';
-import { git, gitText } from './git.ts';
+import { type GitProblem, git, gitText } from './git.ts';
 import { rootOf } from './load-registry.ts';
 import type { RegistryRoot } from './registry-files.ts';
 
 /**
  * Files of a registry folder as they are in a commit, read from the repository: the working tree stays as it is.
- * Errors: git cannot give what the commit holds.
  */
 export async function filesAtCommit(
   commit: string,
   folder: string,
   cwd: string,
-): Promise<Result<FileWithSiblings[], string>> {
+): Promise<Result<FileWithSiblings[], GitProblem>> {
   const root = rootOf(folder, cwd);
   const listed = await gitText(root.folder, ['ls-tree', '-r', '-z', '-l', commit, '--', '.']);
-  if (!listed.ok) return failure(`git cannot list the files of ${commit}: ${listed.error.message}`);
+  if (!listed.ok) {
+    const message = `git cannot list the files of ${commit}: ${listed.error.message}`;
+    return failure({ ...listed.error, message });
+  }
   const entries = listed.value.split('\0').flatMap((line) => entryOf(line) ?? []);
   const blobs = await readBlobs(root.folder, entries.filter(isWanted));
   if (!blobs.ok) return blobs;
@@ -63,10 +65,13 @@ function fileOf(root: RegistryRoot, entry: TreeEntry, blobs: ReadonlyMap<string,
 async function readBlobs(
   folder: string,
   entries: readonly TreeEntry[],
-): Promise<Result<ReadonlyMap<string, Uint8Array>, string>> {
+): Promise<Result<ReadonlyMap<string, Uint8Array>, GitProblem>> {
   const objects = [...new Set(entries.map(({ object }) => object))];
   const answer = await git(folder, ['cat-file', '--batch'], objects.map((object) => `${object}\n`).join(''));
-  if (!answer.ok) return failure(`git cannot read what the commit holds: ${answer.error.message}`);
+  if (!answer.ok) {
+    const message = `git cannot read what the commit holds: ${answer.error.message}`;
+    return failure({ ...answer.error, message });
+  }
   return success(blobsIn(answer.value));
 }
 

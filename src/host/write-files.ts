@@ -1,7 +1,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import writeFileAtomic from 'write-file-atomic';
-import { failure, type Result, success } from '../result.ts';
+import { type Problem, type Result, refusal, success } from '../result.ts';
 import { printable } from '../text/printable.ts';
 import { fileErrorCode } from './file-error.ts';
 
@@ -15,17 +15,19 @@ export async function writeFiles(
   return files.map(([file]) => file);
 }
 
-/** The same; where the folder or a file cannot be written, the error says so, with the folder as the user named it. */
+/** The same; where the folder or a file cannot be written, the problem says so, with the folder as the user named it. */
 export async function tryWriteFiles(
   files: readonly (readonly [string, string])[],
   folder: string,
   named: string,
-): Promise<Result<string[], string>> {
+): Promise<Result<string[], Problem<'unwritable'>>> {
   try {
     return success(await writeFiles(files, folder));
   } catch (error) {
-    return failure(
-      `--out ${printable(named)}: the files cannot be written (${fileErrorCode(error)}); name a folder that you may write to.`,
+    return refusal(
+      'unwritable',
+      `--out ${printable(named)}: the files cannot be written (${fileErrorCode(error)})`,
+      'Name a folder that you may write to.',
     );
   }
 }

@@ -1,23 +1,34 @@
 import { existsSync, mkdirSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, isAbsolute, join, relative, sep } from 'node:path';
-import { failure, type Result, success } from '../result.ts';
+import { type Problem, type Result, refusal, success } from '../result.ts';
 import { printable } from '../text/printable.ts';
-import { fileErrorCode } from './file-error.ts';
+import { fileErrorCode, unwritable } from './file-error.ts';
+
+/** Why a new file was not written. */
+export type NewFileProblem = Problem<'unwritable' | 'linkElsewhere' | 'fileExists'>;
 
 /**
  * Writes a file that is not there yet, inside of a folder, which is made where it is missing: never over another file,
  * nor through a link that leads out of the folder. `path` is relative to the folder.
  */
-export function writeNewFile(folder: string, path: string, text: string): Result<true, string> {
+export function writeNewFile(folder: string, path: string, text: string): Result<true, NewFileProblem> {
   const absolute = join(folder, path);
   const shown = printable(path);
   try {
     mkdirSync(folder, { recursive: true });
   } catch (error) {
-    return failure(`The folder ${printable(folder)} cannot be made (${fileErrorCode(error)}).`);
+    return refusal(
+      'unwritable',
+      `The folder ${printable(folder)} cannot be made (${fileErrorCode(error)})`,
+      'Name one that you may make.',
+    );
   }
   if (!isInside(nearestReal(dirname(absolute)), realpathSync(folder))) {
-    return failure(`${shown} lies behind a link that leads elsewhere; nothing was written.`);
+    return refusal(
+      'linkElsewhere',
+      `${shown} lies behind a link that leads elsewhere; nothing was written`,
+      'Take the link away, or write where it leads.',
+    );
   }
   try {
     mkdirSync(dirname(absolute), { recursive: true });
@@ -26,10 +37,16 @@ export function writeNewFile(folder: string, path: string, text: string): Result
     return success(true);
   } catch (error) {
     const code = fileErrorCode(error);
-    if (code === 'EEXIST') return failure(`${shown} is there already, and nothing is ever written over.`);
+    if (code === 'EEXIST') {
+      return refusal(
+        'fileExists',
+        `${shown} is there already, and nothing is ever written over`,
+        'Move it away, or choose another name.',
+      );
+    }
     // What a full disk leaves half-written is ours alone: the file was not there before.
     if (code === 'ENOSPC') rmSync(absolute, { force: true });
-    return failure(`${shown} cannot be written (${code}).`);
+    return unwritable(path, error);
   }
 }
 

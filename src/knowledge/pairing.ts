@@ -1,10 +1,10 @@
+import { findProfile, type UnknownProfile } from '../registry/find-profile.ts';
 import { type FittedNozzle, type HotEnd, nozzleIds, nozzlesOf } from '../registry/nozzle.ts';
 import type { Profile } from '../registry/profile.ts';
 import { idsOf, type Registry } from '../registry/registry.ts';
 import type { Conditions } from '../registry/statement.ts';
-import { failure, type Result, success } from '../result.ts';
-import { nearestWord } from '../text/nearest-word.ts';
-import { quote } from '../text/quote.ts';
+import { failure, type Problem, type Result, refusal, success } from '../result.ts';
+import { unknownWord } from '../text/unknown-word.ts';
 import type { Millimetres } from '../units/canonical.ts';
 
 /** A machine with a nozzle and a filament. */
@@ -31,8 +31,18 @@ export interface PairingRequest extends FittedRequest {
   readonly policy?: string;
 }
 
-/** Finds what a request names, or says what there is instead. */
-export function findPairing(registry: Registry, request: PairingRequest): Result<Pairing, string> {
+/** Why a machine, a nozzle and a filament make no pairing. */
+export type FittedProblem = UnknownProfile<'machine' | 'filament'> | NozzleProblem;
+
+type NozzleProblem = Problem<'unknownNozzle' | 'otherDiameter'>;
+
+/** Why there is no pairing under a policy. */
+export type PairingProblem = FittedProblem | PolicyProblem;
+
+type PolicyProblem = UnknownProfile<'policy'> | Problem<'noPolicy' | 'severalPolicies'>;
+
+/** Finds what a request names. The problem says what there is instead. */
+export function findPairing(registry: Registry, request: PairingRequest): Result<Pairing, PairingProblem> {
   const fitted = findFittedPairing(registry, request);
   if (!fitted.ok) return fitted;
   const policy = choosePolicy(registry, request.policy);
@@ -40,16 +50,16 @@ export function findPairing(registry: Registry, request: PairingRequest): Result
 }
 
 /** As `findPairing`, where no policy matters. */
-export function findFittedPairing(registry: Registry, request: FittedRequest): Result<FittedPairing, string> {
-  const machine = registry.machine.get(request.machine);
-  if (machine === undefined)
-    return failure(unknownId('machine', request.machine, idsOf(registry, 'machine')));
-  const filament = registry.filament.get(request.filament);
-  if (filament === undefined) {
-    return failure(unknownId('filament', request.filament, idsOf(registry, 'filament')));
-  }
-  const fitted = chooseNozzle(machine, filament, request.nozzle);
-  return fitted.ok ? success({ machine, filament, ...fitted.value }) : fitted;
+export function findFittedPairing(
+  registry: Registry,
+  request: FittedRequest,
+): Result<FittedPairing, FittedProblem> {
+  const machine = findProfile(registry, 'machine', request.machine);
+  if (!machine.ok) return machine;
+  const filament = findProfile(registry, 'filament', request.filament);
+  if (!filament.ok) return filament;
+  const fitted = chooseNozzle(machine.value, filament.value, request.nozzle);
+  return fitted.ok ? success({ machine: machine.value, filament: filament.value, ...fitted.value }) : fitted;
 }
 
 /** Conditions of a pairing, against which statements are chosen. */
@@ -66,20 +76,21 @@ function chooseNozzle(
   machine: Profile<'machine'>,
   filament: Profile<'filament'>,
   asked: string | undefined,
-): Result<FittedNozzle, string> {
+): Result<FittedNozzle, NozzleProblem> {
   const all = nozzlesOf(machine.data);
   const fitting = all.filter(({ hotEnd }) => takes(hotEnd, filament.data.diameter));
   if (asked !== undefined) {
     const found = all.find(({ nozzle }) => nozzle.id === asked);
-    if (found === undefined) return failure(unknownId('nozzle', asked, nozzleIds(machine.data)));
-    if (!fitting.includes(found)) return failure(wrongDiameter(machine, filament, found));
+    if (found === undefined)
+      return failure(unknownWord('unknownNozzle', 'nozzle', asked, nozzleIds(machine.data)));
+    if (!fitting.includes(found)) return otherDiameter(machine, filament, found);
     return success(found);
   }
   const measured = fitting.find(({ nozzle }) =>
     filament.data.meltFlow?.some(({ at }) => at?.machine === machine.id && at.nozzle === nozzle.id),
   );
   const chosen = measured ?? fitting[0];
-  return chosen === undefined ? failure(wrongDiameter(machine, filament, all[0])) : success(chosen);
+  return chosen === undefined ? otherDiameter(machine, filament, all[0]) : success(chosen);
 }
 
 /** Nominal diameters differ by a millimetre or so; a hundredth is a matter of notation. */
@@ -87,30 +98,33 @@ export function takes(hotEnd: HotEnd, diameter: Millimetres): boolean {
   return Math.abs(hotEnd.filamentDiameter - diameter) < 0.01;
 }
 
-function wrongDiameter(
+function otherDiameter(
   machine: Profile<'machine'>,
   filament: Profile<'filament'>,
   fitted: FittedNozzle | undefined,
-): string {
-  return `${filament.id} is a strand of ${filament.data.diameter} mm, but ${machine.id} takes ${fitted?.hotEnd.filamentDiameter ?? 'another'} mm there.`;
+) {
+  return refusal(
+    'otherDiameter',
+    `${filament.id} is a strand of ${filament.data.diameter} mm, but ${machine.id} takes ${fitted?.hotEnd.filamentDiameter ?? 'another'} mm there`,
+    'Choose a filament or a machine of the same diameter.',
+  );
 }
 
-function choosePolicy(registry: Registry, asked: string | undefined): Result<Profile<'policy'>, string> {
-  const ids = idsOf(registry, 'policy');
-  if (asked === undefined && ids.length !== 1) {
-    return failure(
-      ids.length === 0
-        ? 'The registry holds no policy; add one under policies/.'
-        : `The registry holds several policies; name one with --policy: ${ids.join(', ')}.`,
-    );
-  }
-  const policy = registry.policy.get(asked ?? ids[0] ?? '');
-  return policy === undefined ? failure(unknownId('policy', asked ?? '', ids)) : success(policy);
+function choosePolicy(
+  registry: Registry,
+  asked: string | undefined,
+): Result<Profile<'policy'>, PolicyProblem> {
+  const [first, ...others] = idsOf(registry, 'policy');
+  if (asked !== undefined) return findProfile(registry, 'policy', asked);
+  if (first === undefined) return noPolicy();
+  if (others.length === 0) return findProfile(registry, 'policy', first);
+  return refusal(
+    'severalPolicies',
+    'The registry holds several policies',
+    `Name one with --policy: ${[first, ...others].join(', ')}.`,
+  );
 }
 
-/** What is said of an id that the registry does not hold: the nearest one, or all that there are. */
-export function unknownId(what: string, id: string, known: readonly string[]): string {
-  const nearest = nearestWord(id, known);
-  const hint = nearest === null ? `There are: ${known.join(', ') || 'none'}.` : `Did you mean "${nearest}"?`;
-  return `There is no ${what} "${quote(id)}". ${hint}`;
+export function noPolicy() {
+  return refusal('noPolicy', 'The registry holds no policy', 'Add one under policies/.');
 }

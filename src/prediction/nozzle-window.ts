@@ -3,7 +3,7 @@ import { linerLimits } from '../knowledge/liner-places.ts';
 import { conditionsOf, type FittedPairing } from '../knowledge/pairing.ts';
 import { highestStated } from '../registry/stated.ts';
 import { chooseStatement } from '../registry/statement.ts';
-import { failure, type Result, success } from '../result.ts';
+import { type Problem, type Result, refusal, success } from '../result.ts';
 import type { DegreesCelsius, Range } from '../units/canonical.ts';
 import { shown, shownRange } from '../units/wording.ts';
 import type { MeltSetup } from './melt-setup.ts';
@@ -21,18 +21,20 @@ export interface NozzleWindow extends Range {
   readonly bounds: readonly WindowBound[];
 }
 
-/** The error says which bounds leave nothing. */
+/** The window of a pairing. The problem says which bounds leave nothing. */
 export function nozzleWindow(
   pairing: FittedPairing,
   families: MeltSetup['families'],
-): Result<NozzleWindow, string> {
+): Result<NozzleWindow, Problem<'noTemperature'>> {
   const bounds = boundsOf(pairing, families);
   const low = Math.max(...bounds.map((bound) => bound.low ?? Number.NEGATIVE_INFINITY));
   const high = Math.min(...bounds.map((bound) => bound.high));
   if (Number.isFinite(low) && low <= high) return success({ low, high, bounds });
   const { filament, machine } = pairing;
-  return failure(
-    `No nozzle temperature suits ${filament.id} on ${machine.id}: ${bounds.map(({ text }) => text).join('; ')}.`,
+  return refusal(
+    'noTemperature',
+    `No nozzle temperature suits ${filament.id} on ${machine.id}: ${bounds.map(({ text }) => text).join('; ')}`,
+    'Choose another machine or filament, or correct their profiles.',
   );
 }
 

@@ -5,7 +5,7 @@ import { fastestFeed } from '../knowledge/strands.ts';
 import { flowOfFeed } from '../physics/strand.ts';
 import type { Registry } from '../registry/registry.ts';
 import { highestStated } from '../registry/stated.ts';
-import { failure, type Result, success } from '../result.ts';
+import { type Problem, type Result, refusal, success } from '../result.ts';
 import type { CubicMillimetresPerSecond, Range } from '../units/canonical.ts';
 import { meltCapacity } from './melt-capacity.ts';
 import type { MeltSetup } from './melt-setup.ts';
@@ -21,14 +21,14 @@ const beyondLowerBound = 1.5;
 /**
  * The flow limit that a pairing is expected to have at a nozzle temperature, with the range that it is thought to lie in:
  * from the nearest trials, else from the flow that is stated for the hot end, else from conduction alone; never above what
- * heater and drive allow. The error is a sentence for the user.
+ * heater and drive allow.
  */
 export function predictLimit(
   registry: Registry,
   pairing: FittedPairing,
   setup: MeltSetup,
   reduce: ReduceById,
-): Result<Prediction, string> {
+): Result<Prediction, Problem<'nothingKnown'>> {
   const siblings = siblingTrials(registry, pairing, setup, reduce);
   const caps = capsOf(pairing, setup);
   const length = highestStated(pairing.hotEnd.meltZoneLength);
@@ -42,7 +42,7 @@ export function predictLimit(
       trials: [],
       ...around(capacity.flow * conducted.share, conducted.spread),
     });
-  if (best === null) return failure(nothingKnown(pairing));
+  if (best === null) return nothingKnown(pairing);
   return success({
     ...capped(raised(best, siblings), caps),
     siblings,
@@ -121,6 +121,10 @@ function capped(
   };
 }
 
-function nothingKnown({ machine, hotEnd, filament }: FittedPairing): string {
-  return `Nothing tells what ${filament.id} flows on ${machine.id}: state the melt zone length or a claimed flow of hot end "${hotEnd.id}" in machines/${machine.id}.yaml, or add a trial of the family.`;
+function nothingKnown({ machine, hotEnd, filament }: FittedPairing) {
+  return refusal(
+    'nothingKnown',
+    `Nothing tells what ${filament.id} flows on ${machine.id}`,
+    `State the melt zone length or a claimed flow of hot end "${hotEnd.id}" in machines/${machine.id}.yaml, or add a trial of the family.`,
+  );
 }

@@ -41,7 +41,7 @@ function fieldOf(
 ): Field {
   const followed = followReference(property, file, files);
   // The schemas ship with the program, and a test follows every reference in them.
-  if (!followed.ok) throw new Error(followed.error);
+  if (!followed.ok) throw new Error(followed.error.message);
   const { own, target, definition, file: within } = followed.value;
   const items = own.items === undefined ? null : followReference(own.items, within, files);
   const item = items?.ok ? items.value : null;

@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../result.ts';
+import { type Problem, type Result, refusal, success } from '../result.ts';
 
 /** The part of a JSON Schema (draft-07) that scaffolds and questions are made from. */
 export interface FieldSchema {
@@ -35,13 +35,15 @@ export function followReference(
   schema: FieldSchema,
   file: string,
   files: SchemaFiles,
-): Result<FollowedSchema, string> {
+): Result<FollowedSchema, Problem<'noDefinition'>> {
   if (schema.$ref === undefined) return success({ own: schema, target: null, definition: null, file });
   const [path = '', pointer = ''] = schema.$ref.split('#');
   const name = path === '' ? file : path;
   const definition = pointer.replace('/definitions/', '');
   const target = files[name]?.definitions?.[definition];
-  if (target === undefined) return failure(`${schema.$ref} in ${file}: no such definition`);
+  if (target === undefined) {
+    return refusal('noDefinition', `${schema.$ref} in ${file}: no such definition`, 'Correct the reference.');
+  }
   const further = followReference(target, name, files);
   if (!further.ok) return further;
   const { target: last } = further.value;

@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../result.ts';
+import { type Problem, type Result, refusal, success } from '../result.ts';
 import { compensatedSum } from './describe.ts';
 import { householderQr, solveUpper } from './qr-decomposition.ts';
 
@@ -22,7 +22,7 @@ export interface LinearFit {
 }
 
 /** Why a linear fit has no answer. */
-export type LinearFitProblem = 'tooFewObservations' | 'dependentColumns';
+export type LinearFitProblem = Problem<'tooFewObservations' | 'dependentColumns'>;
 
 /** Below this a column differs from a combination of the others by rounding alone. */
 const leastIndependence = 1e-14;
@@ -38,12 +38,24 @@ export function leastSquares(
 ): Result<LinearFit, LinearFitProblem> {
   const columns = design[0]?.length ?? 0;
   const degreesOfFreedom = design.length - columns;
-  if (columns === 0 || degreesOfFreedom < 0) return failure('tooFewObservations');
+  if (columns === 0 || degreesOfFreedom < 0) {
+    return refusal(
+      'tooFewObservations',
+      `${response.length} observations do not determine ${columns} coefficients`,
+      'Add observations, or take columns away.',
+    );
+  }
   const scales = response.map((_, row) => Math.sqrt(weights?.[row] ?? 1));
   const scaled = design.map((row, index) => row.map((cell) => cell * (scales[index] ?? 1)));
   const target = response.map((value, index) => value * (scales[index] ?? 1));
   const qr = householderQr(scaled);
-  if (qr.independence < leastIndependence) return failure('dependentColumns');
+  if (qr.independence < leastIndependence) {
+    return refusal(
+      'dependentColumns',
+      'The columns of the design depend on each other',
+      'Take one of them away, or vary what it stands for.',
+    );
+  }
   const coefficients = solveUpper(qr.upper, qr.applyTranspose(target));
   const residuals = target.map(
     (value, row) =>

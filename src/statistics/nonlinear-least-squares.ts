@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../result.ts';
+import { failure, type Problem, type Result, success } from '../result.ts';
 import { compensatedSum } from './describe.ts';
 import { type LinearFit, leastSquares } from './least-squares.ts';
 import { householderQr, solveUpper } from './qr-decomposition.ts';
@@ -23,7 +23,25 @@ export interface NonlinearFit {
 }
 
 /** Why a curve could not be fitted: another start may help against all but the first. */
-export type NonlinearFitProblem = 'tooFewObservations' | 'notFinite' | 'notConverged' | 'dependentParameters';
+export type NonlinearFitProblem = Problem<keyof typeof problems>;
+
+const problems = {
+  tooFewObservations: [
+    'There are no more observations than parameters, or no parameters',
+    'Add observations, or take parameters away.',
+  ],
+  notFinite: ['The model has no finite value at the start', 'Begin with other parameters.'],
+  notConverged: ['The search has not come to rest', 'Begin with parameters nearer to the answer.'],
+  dependentParameters: [
+    'The observations do not tell the parameters apart',
+    'Fix one of them, or observe where the model bends.',
+  ],
+} as const;
+
+function refused(code: keyof typeof problems) {
+  const [message, help] = problems[code];
+  return failure({ code, message, help });
+}
 
 interface State {
   readonly parameters: readonly number[];
@@ -44,9 +62,9 @@ const settled = 1e-13;
  */
 export function nonlinearLeastSquares(problem: NonlinearProblem): Result<NonlinearFit, NonlinearFitProblem> {
   const degreesOfFreedom = problem.x.length - problem.start.length;
-  if (problem.start.length === 0 || degreesOfFreedom < 1) return failure('tooFewObservations');
+  if (problem.start.length === 0 || degreesOfFreedom < 1) return refused('tooFewObservations');
   const state = stateAt(problem, problem.start);
-  if (!Number.isFinite(state.squares)) return failure('notFinite');
+  if (!Number.isFinite(state.squares)) return refused('notFinite');
   return search(problem, state);
 }
 
@@ -73,7 +91,7 @@ function search(problem: NonlinearProblem, start: State): Result<NonlinearFit, N
       growth *= 2;
     }
   }
-  return failure(hasDependent(problem, state) ? 'dependentParameters' : 'notConverged');
+  return refused(hasDependent(problem, state) ? 'dependentParameters' : 'notConverged');
 }
 
 function shifted(parameters: readonly number[], step: readonly number[]): number[] {
@@ -158,10 +176,10 @@ function isStationary({ parameters }: State, { coefficients, standardErrors }: L
 }
 
 function finish(problem: NonlinearProblem, state: State): Result<NonlinearFit, NonlinearFitProblem> {
-  if (hasDependent(problem, state)) return failure('dependentParameters');
+  if (hasDependent(problem, state)) return refused('dependentParameters');
   const linear = leastSquares(jacobian(problem, state.parameters), state.residuals);
-  if (!linear.ok) return failure('dependentParameters');
-  if (!isStationary(state, linear.value)) return failure('notConverged');
+  if (!linear.ok) return refused('dependentParameters');
+  if (!isStationary(state, linear.value)) return refused('notConverged');
   const { covariance, standardErrors, residualStandardDeviation, degreesOfFreedom } = linear.value;
   return success({
     parameters: state.parameters,

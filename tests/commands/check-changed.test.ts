@@ -121,7 +121,7 @@ describe('--changed cannot run', () => {
       const { status, out, err } = await runCommand(committed().cwd, ['check', `--changed=${base}`]);
       expect({ status, out }).toEqual({ status: 2, out: '' });
       expect(err).toMatch(
-        /^git knows no commit "[^\n]*" here\. Name a branch, a tag or a commit, for instance: --changed main\n$/,
+        /^git knows no commit "[^\n]*" here\.\nName a branch, a tag or a commit, for instance: --changed main\n$/,
       );
     },
   );
@@ -129,7 +129,9 @@ describe('--changed cannot run', () => {
   it('outside of a git repository', async () => {
     const { status, err } = await runCommand(sampleRegistry().cwd, ['check', '--changed', 'main']);
     expect(status).toBe(2);
-    expect(err).toMatch(/^--changed asks git what has changed, but .* is not in a git repository\.\n$/);
+    expect(err).toMatch(
+      /^--changed asks git what has changed, but .* is not in a git repository\.\nBegin one with `git init`.*\n$/,
+    );
   });
 
   it('without git', async () => {
@@ -139,7 +141,7 @@ describe('--changed cannot run', () => {
     vi.unstubAllEnvs();
     expect({ status, err }).toEqual({
       status: 2,
-      err: '--changed asks git what has changed, and git is not installed.\n',
+      err: '--changed asks git what has changed, and git is not installed.\nInstall it.\n',
     });
   });
 });

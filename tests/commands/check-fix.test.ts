@@ -16,7 +16,7 @@ describe('check --fix', () => {
     const { status, out, err } = await runCommand(registry.cwd, ['check', '--fix', '--fail-on', 'note']);
     expect(status).toBe(0);
     expect(out).toContain('no problems found.');
-    expect(err).toBe(`Fixed profiles/${filament}: 1 spelling.\nMended profiles/${machine}: 2 spellings.\n`);
+    expect(err).toBe(`Fixed profiles/${filament}: 1 spelling.\nFixed profiles/${machine}: 2 spellings.\n`);
     expect(registry.read(machine)).toBe(before);
   });
 

@@ -59,7 +59,7 @@ describe('check -', () => {
 
 describe('check - cannot run', () => {
   it.each([
-    [[], 'name: nothing', /does not say its kind and id: name its place with --stdin-path/],
+    [[], 'name: nothing', /does not say its kind and id\.\nName its place with --stdin-path/],
     [['--stdin-path', 'elsewhere.yaml'], 'kind: job', /--stdin-path elsewhere\.yaml is not in the registry/],
     [['--fix'], 'kind: job', /--fix changes files, and standard input is none/],
     [['--changed', 'main'], 'kind: job', /--changed asks about files, and standard input is none/],

@@ -71,7 +71,7 @@ describe('run as a program', () => {
   it('writes why it cannot run to standard error', () => {
     const { status, out, err } = spawnCommand(temporaryFolder(), ['check']);
     expect({ status, out }).toEqual({ status: 2, out: '' });
-    expect(err).toMatch(/^There is no registry in this folder.*\n$/);
+    expect(err).toMatch(/^There is no registry in this folder.*\n.*`meltbounds init`\.\n$/);
   });
 
   it('tells the version of the package', () => {

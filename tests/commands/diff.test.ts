@@ -169,7 +169,7 @@ describe('diff cannot run', () => {
       const { status, out, err } = await runCommand(committedRegistry().cwd, ['diff', '--', base]);
       expect({ status, out }).toEqual({ status: 2, out: '' });
       expect(err).toMatch(
-        /^git knows no commit "[^\n]*" here\. .*\nOr name a folder that holds a registry\.\n$/,
+        /^git knows no commit "[^\n]*" here\.\n.*\nOr name a folder that holds a registry\.\n$/,
       );
     },
   );

@@ -63,7 +63,7 @@ describe('init', () => {
     writeFileSync(join(cwd, 'ours'), 'a file');
     const { status, out, err } = await runCommand(cwd, ['init', 'ours']);
     expect({ status, out }).toEqual({ status: 2, out: '' });
-    expect(err).toMatch(/ours cannot be made \(EEXIST\)\.\n$/);
+    expect(err).toMatch(/ours cannot be made \(EEXIST\)\.\nName one that you may make\.\n$/);
     expect(listed(cwd)).toEqual(['ours']);
   });
 

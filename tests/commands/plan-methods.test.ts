@@ -119,5 +119,5 @@ it('a reference print needs a job', async () => {
   registry.remove('jobs/hook.yaml');
   const { status, err } = await plan(registry, 'referencePrint');
   expect(status).toBe(2);
-  expect(err).toBe('The registry holds no job to print; add one under jobs/.\n');
+  expect(err).toBe('The registry holds no job to print.\nAdd one under jobs/.\n');
 });

@@ -61,7 +61,7 @@ describe('the plan of a flow ladder', () => {
     const asked = await plan(registry.cwd, ...pairing, '--temperature', '230 Cel');
     expect(asked.status).toBe(2);
     expect(asked.err).toMatch(
-      /^230 Cel lies outside of 200\.\.210 Cel, .* hot end "main" of plumstead\/wren\.\n$/,
+      /^230 Cel lies outside of 200\.\.210 Cel, .* hot end "main" of plumstead\/wren\.\nAsk for a temperature inside of it\.\n$/,
     );
   });
 

@@ -153,7 +153,7 @@ describe('--adopt', () => {
       'a statement without an interval',
       'notice:',
       'meltFlow:\n  - {value: 12 mm3/s, basis: measured, evidence: wren-clover-petg-245}\nnotice:',
-      /has no interval; add `interval: 19[.\d]*\.\.20[.\d]* mm3\/s` to it/,
+      /has no interval\.\nAdd `interval: 19[.\d]*\.\.20[.\d]* mm3\/s` to it/,
     ],
   ])('refuses %s and changes nothing', async (_, from, to, reason) => {
     const registry = sampleRegistry();
@@ -196,7 +196,7 @@ describe('--adopt', () => {
     const { status, err } = await adopt(registry, 'wren-clover-petg-245');
 
     expect(status).toBe(2);
-    expect(err).toContain('delete the line `interval`');
+    expect(err).toContain('Delete the line `interval`.');
     expect(registry.read(clover)).toBe(before);
   });
 

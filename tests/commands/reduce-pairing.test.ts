@@ -62,7 +62,7 @@ describe('a machine and a filament', () => {
     expect(status).toBe(1);
     expect(out).not.toContain('240 Cel');
     expect(err).toBe(
-      'No limit at 240 Cel: the ladders ran from 215 Cel to 230 Cel. Run a ladder at 240 Cel, or add --extrapolate for a guess.\n',
+      'No limit at 240 Cel: the ladders ran from 215 Cel to 230 Cel. Run a ladder at 240 Cel. Or add --extrapolate for a guess.\n',
     );
   });
 
@@ -139,13 +139,13 @@ describe('a machine and a filament', () => {
 
 describe('what cannot be gathered', () => {
   it.each([
-    [['plumstead/wrem', 'oakhollow/daisy-pla'], 'There is no machine "plumstead/wrem". Did you mean'],
-    [['plumstead/wren', 'oakhollow/dasy-pla'], 'There is no filament "oakhollow/dasy-pla". Did you mean'],
+    [['plumstead/wrem', 'oakhollow/daisy-pla'], 'There is no machine "plumstead/wrem".\nDid you mean'],
+    [['plumstead/wren', 'oakhollow/dasy-pla'], 'There is no filament "oakhollow/dasy-pla".\nDid you mean'],
     [[...pairing, '--nozzle', 'hs-0.7'], 'There is no nozzle "hs-0.7"'],
     [[...pairing, '--at', '235'], '--at: '],
     [[...pairing, '--adopt'], 'cannot be adopted'],
     [[...pairing, '--method', 'flowLadder'], '--method belongs to a bare CSV sheet'],
-    [['plumstead/wren'], '"plumstead/wren" is a machine; add the id of a filament'],
+    [['plumstead/wren'], '"plumstead/wren" is a machine.\nAdd the id of a filament'],
     [['wren-daisy-pla-230', '--at', '235 Cel'], 'belong to a machine with a filament'],
   ])('%j', async (args, reason) => {
     const { status, out, err } = await runCommand(sampleRegistry().cwd, ['reduce', ...args]);

@@ -29,7 +29,7 @@ describe('--plot FILE.svg', () => {
 
   it.each([
     ['no/ladder.svg', 'there is no folder no to write into'],
-    ['ladder.png', 'end the name of the file with .svg'],
+    ['ladder.png', 'End the name of the file with .svg.'],
     ['folder.svg', 'that is a folder'],
     ['file.txt/ladder.svg', 'there is no folder file.txt to write into'],
   ])('refuses %s and writes nothing', async (path, reason) => {

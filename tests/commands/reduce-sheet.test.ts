@@ -133,7 +133,7 @@ describe('a bare CSV sheet', () => {
   it('that is not there cannot be reduced', async () => {
     const { status, err } = await reduce(temporaryFolder(), 'lader.csv', ...sheetOptions);
     expect(status).toBe(2);
-    expect(err).toContain('lader.csv cannot be read.');
+    expect(err).toContain('lader.csv cannot be read (ENOENT).');
   });
 
   it('that is not UTF-8 cannot be reduced', async () => {

@@ -69,7 +69,7 @@ describe('index', () => {
   it('is not written into a folder that is not there', async () => {
     const { status, err } = await runCommand(sampleRegistry().cwd, ['index', '--out', 'no/index.json']);
     expect(status).toBe(2);
-    expect(err).toMatch(/^no\/index\.json cannot be written \(ENOENT\)\.\n$/);
+    expect(err).toMatch(/^no\/index\.json cannot be written \(ENOENT\)\.\nCheck the folder.*\n$/);
   });
 });
 
@@ -137,7 +137,7 @@ describe('index --verify', () => {
   it('cannot run without the index or the registry', async () => {
     const { status, err } = await runCommand(sampleRegistry().cwd, ['index', '--verify', 'none.json']);
     expect(status).toBe(2);
-    expect(err).toMatch(/^none\.json cannot be read \(ENOENT\)\.\n$/);
+    expect(err).toMatch(/^none\.json cannot be read \(ENOENT\)\.\nCheck the spelling of the path\.\n$/);
     expect((await runCommand(temporaryFolder(), ['index'])).status).toBe(2);
   });
 });

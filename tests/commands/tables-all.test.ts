@@ -204,17 +204,17 @@ describe('it ends with status 2 and writes nothing', () => {
     [
       'without a folder',
       ['--all'],
-      '--all writes many files; name a folder for them, such as --out tables.\n',
+      '--all writes many files.\nName a folder for them, such as --out tables.\n',
     ],
     [
       'with a machine',
       ['--all', 'plumstead/wren', '--out', 'made'],
-      '--all makes the tables of every pairing; name no machine.\n',
+      '--all makes the tables of every pairing.\nName no machine.\n',
     ],
     [
       'with an unknown policy',
       ['--all', '--out', 'made', '--policy', 'hause'],
-      'There is no policy "hause". Did you mean "house"?\n',
+      'There is no policy "hause".\nDid you mean "house"?\n',
     ],
   ])('%s', async (_, args, message) => {
     const { cwd } = sampleRegistry();
@@ -228,7 +228,7 @@ describe('it ends with status 2 and writes nothing', () => {
     registry.edit('machines/plumstead/wren.yaml', 'filamentDiameter: 1.75 mm', 'filamentDiameter: 2.85 mm');
     const { status, err } = await all(registry.cwd);
     expect(status).toBe(2);
-    expect(err).toMatch(/^No pairing of the registry has a table\. The first, .* is a strand of 1\.75 mm/);
+    expect(err).toMatch(/^No pairing of the registry has a table\.\nThe first, .* is a strand of 1\.75 mm/);
     expect(existsSync(join(registry.cwd, 'made'))).toBe(false);
   });
 
@@ -237,6 +237,6 @@ describe('it ends with status 2 and writes nothing', () => {
     writeFileSync(join(cwd, 'made'), 'a file');
     const { status, err } = await all(cwd);
     expect(status).toBe(2);
-    expect(err).toMatch(/^--out made: the files cannot be written \(E[A-Z]+\); name a folder/);
+    expect(err).toMatch(/^--out made: the files cannot be written \(E[A-Z]+\)\.\nName a folder/);
   });
 });

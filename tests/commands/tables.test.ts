@@ -130,32 +130,32 @@ describe('it cannot be derived, and says why', () => {
     [
       'an unknown machine',
       ['plumstead/wern', 'oakhollow/daisy-pla'],
-      'There is no machine "plumstead/wern". Did you mean "plumstead/wren"?',
+      'There is no machine "plumstead/wern".\nDid you mean "plumstead/wren"?',
     ],
     [
       'an unknown filament',
       ['plumstead/wren', 'oakhollow/dasy-pla'],
-      'There is no filament "oakhollow/dasy-pla". Did you mean "oakhollow/daisy-pla"?',
+      'There is no filament "oakhollow/dasy-pla".\nDid you mean "oakhollow/daisy-pla"?',
     ],
     [
       'an unknown filament that is like no other',
       ['plumstead/wren', 'x'],
-      'There is no filament "x". There are: oakhollow/clover-petg, oakhollow/daisy-pla.',
+      'There is no filament "x".\nThere are: oakhollow/clover-petg, oakhollow/daisy-pla.',
     ],
     [
       'an unknown nozzle',
       [...pairing, '--nozzle', 'hs-0.7'],
-      'There is no nozzle "hs-0.7". Did you mean "hs-0.4"?',
+      'There is no nozzle "hs-0.7".\nDid you mean "hs-0.4"?',
     ],
     [
       'an unknown policy',
       [...pairing, '--policy', 'hause'],
-      'There is no policy "hause". Did you mean "house"?',
+      'There is no policy "hause".\nDid you mean "house"?',
     ],
     [
       'a pairing with no limit',
       [...pairing, '--nozzle', 'hs-0.4'],
-      'No melt flow is known for oakhollow/daisy-pla on plumstead/wren with nozzle hs-0.4: run a flow ladder, reduce it and adopt its limit.',
+      'No melt flow is known for oakhollow/daisy-pla on plumstead/wren with nozzle hs-0.4.\nRun a flow ladder, reduce it and adopt its limit.',
     ],
   ];
 
@@ -169,7 +169,9 @@ describe('it cannot be derived, and says why', () => {
     registry.edit('machines/plumstead/wren.yaml', 'filamentDiameter: 1.75 mm', 'filamentDiameter: 2.85 mm');
     const { status, err } = await tables(registry.cwd, ...pairing);
     expect(status).toBe(2);
-    expect(err).toBe('oakhollow/daisy-pla is a strand of 1.75 mm, but plumstead/wren takes 2.85 mm there.\n');
+    expect(err).toBe(
+      'oakhollow/daisy-pla is a strand of 1.75 mm, but plumstead/wren takes 2.85 mm there.\nChoose a filament or a machine of the same diameter.\n',
+    );
   });
 
   it('for a registry with no policy', async () => {
@@ -178,7 +180,7 @@ describe('it cannot be derived, and says why', () => {
     const { status, err } = await tables(registry.cwd, ...pairing);
     expect({ status, err }).toEqual({
       status: 2,
-      err: 'The registry holds no policy; add one under policies/.\n',
+      err: 'The registry holds no policy.\nAdd one under policies/.\n',
     });
   });
 
@@ -191,7 +193,7 @@ describe('it cannot be derived, and says why', () => {
     const { status, err } = await tables(registry.cwd, ...pairing);
     expect({ status, err }).toEqual({
       status: 2,
-      err: 'The registry holds several policies; name one with --policy: house, rush.\n',
+      err: 'The registry holds several policies.\nName one with --policy: house, rush.\n',
     });
   });
 
@@ -260,17 +262,13 @@ describe('--template', () => {
 
   it('shows ten problems and counts the others', async () => {
     const { err } = await withTemplate('card.txt', '{{x}}'.repeat(25));
-    expect(err.trim().split('\n')).toHaveLength(11);
+    expect(err.trim().split('\n')).toHaveLength(12);
     expect(err).toContain('… and 15 more');
   });
 
   it.each([
-    [
-      'a file that is not there',
-      ['--template', 'no.txt'],
-      '--template no.txt: the file cannot be read (ENOENT)',
-    ],
-    ['a folder', ['--template', 'profiles'], '--template profiles: the file cannot be read (EISDIR)'],
+    ['a file that is not there', ['--template', 'no.txt'], 'no.txt cannot be read (ENOENT).'],
+    ['a folder', ['--template', 'profiles'], 'profiles cannot be read (EISDIR).'],
     ['--escape without a template', ['--escape', 'xml'], '--escape says how a template is filled'],
     ['a form as well', ['--template', 'x', '--format', 'csv'], 'cannot be used with'],
   ])('ends with status 2 for %s', async (_, args, message) => {
@@ -280,7 +278,7 @@ describe('--template', () => {
   });
 
   it.each([
-    ['no text', Buffer.from([0xff, 0xfe, 0x00]), 'no text in UTF-8'],
+    ['no text', Buffer.from([0xff, 0xfe, 0x00]), 'card.txt is not UTF-8 text.'],
     ['far too large', Buffer.alloc(900_000, 'x'), 'too large for a template'],
   ])('ends with status 2 for a file that is %s', async (_, content, message) => {
     const { status, err } = await withTemplate('card.txt', content);

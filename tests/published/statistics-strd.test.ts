@@ -49,7 +49,7 @@ group('linear least squares', () => {
       rows.map(([, ...predictors]) => designs[name]!(predictors)),
       rows.map(([y = Number.NaN]) => y),
     );
-    if (!fit.ok) throw new Error(fit.error);
+    if (!fit.ok) throw new Error(fit.error.message);
     const parameters = certifiedParameters(name);
     const agreement = {
       estimates: Math.min(
@@ -78,7 +78,7 @@ group('linear least squares', () => {
       rows.map(([, ...predictors]) => designs.Wampler1!(predictors)),
       rows.map(([y = Number.NaN]) => y),
     );
-    if (!fit.ok) throw new Error(fit.error);
+    if (!fit.ok) throw new Error(fit.error.message);
     const estimates = Math.min(...fit.value.coefficients.map((coefficient) => digits(coefficient, 1)));
     report('Wampler1', { estimates, deviation: digits(fit.value.residualStandardDeviation, 0) });
     expect(estimates).toBeGreaterThan(9);
@@ -107,7 +107,7 @@ group('nonlinear least squares', () => {
       x: rows.map((row) => row[1]!),
       y: rows.map((row) => row[0]!),
     });
-    if (!fit.ok) throw new Error(fit.error);
+    if (!fit.ok) throw new Error(fit.error.message);
     const agreement = {
       estimates: Math.min(...parameters.map((row, index) => digits(fit.value.parameters[index]!, row[2]!))),
       errors: Math.min(...parameters.map((row, index) => digits(fit.value.standardErrors[index]!, row[3]!))),

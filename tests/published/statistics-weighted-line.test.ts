@@ -8,7 +8,7 @@ function weightedLine(x: readonly number[], y: readonly number[], uncertainties:
     y,
     weights,
   );
-  if (!fit.ok) throw new Error(fit.error);
+  if (!fit.ok) throw new Error(fit.error.message);
   const { coefficients, cofactors, residualSquares } = fit.value;
   return {
     intercept: coefficients[0],

@@ -7,7 +7,7 @@ import { registryWith, pairing as request } from '../tables/derive/pairing-with.
 // 60 mm3/s. The sample filament is such a spool.
 it('the conditions of a table give the usual length and duration of a kilogram of PLA', () => {
   const pairing = findPairing(registryWith({}), request);
-  if (!pairing.ok) throw new Error(pairing.error);
+  if (!pairing.ok) throw new Error(pairing.error.message);
   const rows = spoolRows(pairing.value, 60);
   expect(rows.map(({ name, window, unit }) => [name, window?.low, unit])).toEqual([
     ['spoolLength', 335, 'm'],

@@ -59,9 +59,15 @@ describe('an answer', () => {
   });
 
   it('is judged at its place with what would do', () => {
-    expect(answerProblem('filament', ['diameter'], '1.75')).toContain('1.75 mm');
+    expect(answerProblem('filament', ['diameter'], '1.75')).toMatchObject({
+      code: 'units/missing-unit',
+      help: expect.stringContaining('1.75 mm'),
+    });
     expect(answerProblem('filament', ['diameter'], '1.75 mm')).toBeNull();
-    expect(answerProblem('machine', ['layout'], 'gantri')).toContain('Did you mean "gantry"?');
+    expect(answerProblem('machine', ['layout'], 'gantri')).toMatchObject({
+      code: 'shape/not-a-choice',
+      help: 'Did you mean "gantry"?',
+    });
   });
 
   it('is not blamed for what is still open around it', () => {

@@ -4,7 +4,7 @@ import { leastSquares } from '../../src/statistics/least-squares.ts';
 
 function fitted(...args: Parameters<typeof leastSquares>) {
   const fit = leastSquares(...args);
-  if (!fit.ok) throw new Error(fit.error);
+  if (!fit.ok) throw new Error(fit.error.message);
   return fit.value;
 }
 
@@ -57,8 +57,8 @@ test('the covariance of a mean is the variance over the count', () => {
 });
 
 test('says when there are too few observations or one column repeats another', () => {
-  expect(leastSquares([[1, 2]], [3])).toEqual({ ok: false, error: 'tooFewObservations' });
-  expect(leastSquares([], [])).toEqual({ ok: false, error: 'tooFewObservations' });
+  expect(leastSquares([[1, 2]], [3])).toMatchObject({ ok: false, error: { code: 'tooFewObservations' } });
+  expect(leastSquares([], [])).toMatchObject({ ok: false, error: { code: 'tooFewObservations' } });
   const repeated = leastSquares(
     [
       [1, 2],
@@ -67,5 +67,5 @@ test('says when there are too few observations or one column repeats another', (
     ],
     [1, 2, 4],
   );
-  expect(repeated).toEqual({ ok: false, error: 'dependentColumns' });
+  expect(repeated).toMatchObject({ ok: false, error: { code: 'dependentColumns' } });
 });

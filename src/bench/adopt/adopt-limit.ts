@@ -2,7 +2,7 @@ import { shapes } from '../../registry/generated/shapes.ts';
 import type { Profile } from '../../registry/profile.ts';
 import { isObject } from '../../registry/shape.ts';
 import { appendToList, type EditFailure, replaceScalar, scalarText } from '../../registry/yaml/edit-yaml.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { failure, type Problem, type Result, refusal, success } from '../../result.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import { parseQuantity } from '../../units/parse-quantity.ts';
 import { methodOf } from '../methods.ts';
@@ -25,20 +25,22 @@ export function adoptingKind({ method, results }: Reduction): AdoptingProfile['k
   );
 }
 
+/** Why the text of a profile stays as it is. */
+export type AdoptProblem = Problem<'noLimit' | 'staleInterval' | EditFailure>;
+
 /**
  * Text of a profile with the limits of a trial written into it. A limit that the profile already states for that
- * trial is brought up to date; everything else, comments included, stays as it is. The error is a sentence for the
- * user.
+ * trial is brought up to date; everything else, comments included, stays as it is.
  */
 export function adoptLimits(
   profile: AdoptingProfile,
   trial: Profile<'trial'>,
   reduction: Reduction,
-): Result<string, string> {
+): Result<string, AdoptProblem> {
   const statements = adoptedStatements(trial, reduction, profile.kind);
   if (statements.length === 0) {
     const { noSupport, help } = methodOf(reduction.method).openWords;
-    return failure(`The readings support no limit to adopt: ${noSupport}. ${help}.`);
+    return refusal('noLimit', `The readings support no limit to adopt: ${noSupport}`, `${help}.`);
   }
   let text = profile.source.text;
   for (const statement of statements) {
@@ -54,25 +56,25 @@ function adoptInto(
   profile: AdoptingProfile,
   trial: Profile<'trial'>,
   statement: AdoptedStatement,
-): Result<string, string> {
+): Result<string, AdoptProblem> {
   const { property, interval } = statement;
   const written = writtenStatements(profile, property);
   const index = written.findIndex((limit) => limit?.evidence === trial.id && hasSameAt(limit, statement));
   const { path } = profile.source;
   if (interval === null && written[index]?.interval !== undefined) {
-    return failure(`${path} was not changed: ${staleInterval(trial)}`);
+    const { noInterval } = methodOf(trial.data.method).openWords;
+    return refusal(
+      'staleInterval',
+      `${path} was not changed: its statement for this trial has an interval, but the readings give none, since ${noInterval}`,
+      'Delete the line `interval`.',
+    );
   }
   const edited =
     index === -1
       ? appendToList(text, property, statementLines(trial, statement), keysAfter(profile.kind, property))
       : restate(text, index, statement);
   if (edited.ok) return success(edited.value);
-  return failure(`${path} was not changed: ${whyNot(edited.error, statement)}`);
-}
-
-function staleInterval({ data }: Profile<'trial'>): string {
-  const { noInterval } = methodOf(data.method).openWords;
-  return `its statement for this trial has an interval, but the readings give none, since ${noInterval}; delete the line \`interval\`.`;
+  return failure(notEdited(path, edited.error, statement));
 }
 
 /** The statements as they are written: what does not fit the schema is not in the data, but counts in the places. */
@@ -117,16 +119,30 @@ function statementLines(trial: Profile<'trial'>, { value, interval, at, note }: 
   ];
 }
 
-function whyNot(reason: EditFailure, { property, interval }: AdoptedStatement): string {
+function notEdited(path: string, code: EditFailure, statement: AdoptedStatement): AdoptProblem {
+  const [why, help] = whyNot(code, statement);
+  return { code, message: `${path} was not changed: ${why}`, help };
+}
+
+function whyNot(
+  reason: EditFailure,
+  { property, interval }: AdoptedStatement,
+): readonly [why: string, help: string] {
   switch (reason) {
     case 'unreadable':
-      return 'its YAML cannot be read; `meltbounds check` says where.';
+      return ['its YAML cannot be read', '`meltbounds check` says where.'];
     case 'noSuchPlace':
-      return `its statement for this trial has no interval; add \`interval: ${interval}\` to it.`;
+      return ['its statement for this trial has no interval', `Add \`interval: ${interval}\` to it.`];
     case 'flowList':
-      return `its list "${property}" is not written one entry a line; start each entry on a line of its own with "- ".`;
+      return [
+        `its list "${property}" is not written one entry a line`,
+        'Start each entry on a line of its own with "- ".',
+      ];
     case 'noRoom':
-      return 'nothing can be added to it without breaking it; start each of its keys on a line of its own, at the left margin.';
+      return [
+        'nothing can be added to it without breaking it',
+        'Start each of its keys on a line of its own, at the left margin.',
+      ];
     default:
       return reason satisfies never;
   }

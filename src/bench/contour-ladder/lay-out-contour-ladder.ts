@@ -1,12 +1,13 @@
 import { conditionsOf } from '../../knowledge/pairing.ts';
 import { lengthToTouchSpeed } from '../../physics/motion.ts';
 import { chooseStatement } from '../../registry/statement.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Result, refusal, success } from '../../result.ts';
 import { shown } from '../../units/wording.ts';
 import { benchKit, dryingAdvice } from '../layout/bench-kit.ts';
 import { evenSteps, roundStepSize } from '../layout/even-steps.ts';
 import type { LayoutRequest } from '../layout/layout-request.ts';
 import { nozzleCondition } from '../layout/nozzle-condition.ts';
+import type { PlanProblem } from '../layout/plan-problem.ts';
 import type { RunLayout } from '../layout/run-layout.ts';
 import { settingsSections } from '../layout/settings-sections.ts';
 
@@ -19,7 +20,7 @@ const steps = 9;
 export function layOutContourLadder({
   pairing,
   nozzleTemperature,
-}: LayoutRequest): Result<RunLayout, string> {
+}: LayoutRequest): Result<RunLayout, PlanProblem> {
   const { machine, filament } = pairing;
   const conditions = conditionsOf(pairing);
   const top = chooseStatement(machine.data.topSpeed, conditions);
@@ -27,7 +28,11 @@ export function layOutContourLadder({
   const temperature = nozzleTemperature();
   if (!temperature.ok) return temperature;
   if (top === null || acceleration === null) {
-    return failure(`Neither top speed nor acceleration of ${machine.id} is known for this pairing.`);
+    return refusal(
+      'nothingKnown',
+      `Top speed and acceleration of ${machine.id} are not both known for this pairing`,
+      `State them in machines/${machine.id}.yaml.`,
+    );
   }
   const nozzle = nozzleCondition(temperature.value);
   const usual =

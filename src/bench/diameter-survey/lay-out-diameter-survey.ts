@@ -1,6 +1,7 @@
 import { type Result, success } from '../../result.ts';
 import { shown } from '../../units/wording.ts';
 import type { LayoutRequest } from '../layout/layout-request.ts';
+import type { PlanProblem } from '../layout/plan-problem.ts';
 import type { RunLayout } from '../layout/run-layout.ts';
 import { settingsSections } from '../layout/settings-sections.ts';
 
@@ -9,7 +10,7 @@ const places = 20;
 const spacing = 250;
 
 /** A survey of the diameter along a strand. */
-export function layOutDiameterSurvey({ pairing }: LayoutRequest): Result<RunLayout, string> {
+export function layOutDiameterSurvey({ pairing }: LayoutRequest): Result<RunLayout, PlanProblem> {
   const { diameter, diameterTolerance } = pairing.filament.data;
   const tolerance =
     diameterTolerance === undefined

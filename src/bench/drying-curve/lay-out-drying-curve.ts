@@ -2,9 +2,10 @@ import { conditionsOf } from '../../knowledge/pairing.ts';
 import { softeningOf } from '../../knowledge/softening.ts';
 import type { Machine } from '../../registry/generated/documents.ts';
 import { chooseStatement } from '../../registry/statement.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Result, refusal, success } from '../../result.ts';
 import { shown, shownNumber } from '../../units/wording.ts';
 import type { LayoutRequest } from '../layout/layout-request.ts';
+import type { PlanProblem } from '../layout/plan-problem.ts';
 import type { RunLayout } from '../layout/run-layout.ts';
 import { settingsSections } from '../layout/settings-sections.ts';
 
@@ -20,7 +21,7 @@ export function layOutDryingCurve({
   pairing,
   families,
   massResolution,
-}: LayoutRequest): Result<RunLayout, string> {
+}: LayoutRequest): Result<RunLayout, PlanProblem> {
   const { machine, filament } = pairing;
   const conditions = conditionsOf(pairing);
   const wanted = chooseStatement(filament.data.dryingTemperature, conditions);
@@ -28,10 +29,12 @@ export function layOutDryingCurve({
   const softening = softeningOf(filament.data, families);
   const highest = softening === null ? null : softening.value - distance;
   const temperature = wanted?.value ?? highest;
-  if (temperature === null) return failure(nothingKnown(filament.id));
+  if (temperature === null) return nothingKnown(filament.id);
   if (highest !== null && softening !== null && temperature > highest + distance) {
-    return failure(
-      `${filament.id} is to be dried at ${shown(temperature, 'temperature')}, but softens at ${softening.text}: correct its profile first.`,
+    return refusal(
+      'softensInDryer',
+      `${filament.id} is to be dried at ${shown(temperature, 'temperature')}, but softens at ${softening.text}`,
+      'Correct its profile first.',
     );
   }
   const total = time?.value ?? usualTime;
@@ -75,6 +78,10 @@ function dryerText(id: string, dryer: Machine['dryer'], temperature: number): st
   return serves ? `the dryer of ${id} reaches it` : `the dryer of ${id} does not run at it: use another`;
 }
 
-function nothingKnown(filament: string): string {
-  return `Neither drying temperature nor softening of ${filament} is known: state dryingTemperature in filaments/${filament}.yaml.`;
+function nothingKnown(filament: string) {
+  return refusal(
+    'nothingKnown',
+    `Neither drying temperature nor softening of ${filament} is known`,
+    `State dryingTemperature in filaments/${filament}.yaml.`,
+  );
 }

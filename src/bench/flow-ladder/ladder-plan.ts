@@ -1,7 +1,7 @@
 import { conditionsOf } from '../../knowledge/pairing.ts';
 import { strandFeed, strandMass } from '../../physics/strand.ts';
 import { chooseStatement } from '../../registry/statement.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Result, refusal, success } from '../../result.ts';
 import type { Grams, GramsPerCubicMillimetre, Millimetres, Seconds } from '../../units/canonical.ts';
 import type {
   AllowedTemperatures,
@@ -9,6 +9,7 @@ import type {
   LayoutRequest,
   PlannedTemperature,
 } from '../layout/layout-request.ts';
+import type { PlanProblem } from '../layout/plan-problem.ts';
 import { type Piece, pieceFor } from './piece-length.ts';
 import { type LadderFeed, ladderFeeds, type PlannedFlows, plannedFlows } from './planned-flows.ts';
 
@@ -43,12 +44,18 @@ export interface LadderPlan {
   };
 }
 
-/** The numbers of a flow ladder for a pairing; the error is a sentence for the user. */
-export function ladderPlan(request: LayoutRequest): Result<LadderPlan, string> {
+/** The numbers of a flow ladder for a pairing. */
+export function ladderPlan(request: LayoutRequest): Result<LadderPlan, PlanProblem> {
   const { pairing, massResolution: resolution } = request;
   const { id, data: filament } = pairing.filament;
   const density = chooseStatement(filament.density, conditionsOf(pairing));
-  if (density === null) return failure(`The profile of ${id} states no density.`);
+  if (density === null) {
+    return refusal(
+      'nothingKnown',
+      `The profile of ${id} states no density`,
+      `State it in filaments/${id}.yaml.`,
+    );
+  }
   const allowed = request.allowedTemperatures();
   if (!allowed.ok) return allowed;
   const temperature = request.nozzleTemperature();

@@ -3,6 +3,7 @@ import { type Result, success } from '../../result.ts';
 import { shown, shownNumber, shownRange } from '../../units/wording.ts';
 import { benchKit, dryingAdvice } from '../layout/bench-kit.ts';
 import type { LayoutRequest } from '../layout/layout-request.ts';
+import type { PlanProblem } from '../layout/plan-problem.ts';
 import type { PlanRow, PlanSection, RunLayout } from '../layout/run-layout.ts';
 import { usualAcceptedDeficit } from './flow-ladder-settings.ts';
 import { haltItems } from './halt-advice.ts';
@@ -10,7 +11,7 @@ import { type LadderPlan, ladderPlan } from './ladder-plan.ts';
 import { ladderPlanFacts } from './ladder-plan-facts.ts';
 
 /** The next flow ladder of a pairing. */
-export function layOutFlowLadder(request: LayoutRequest): Result<RunLayout, string> {
+export function layOutFlowLadder(request: LayoutRequest): Result<RunLayout, PlanProblem> {
   const planned = ladderPlan(request);
   if (!planned.ok) return planned;
   const ladder = planned.value;

@@ -5,6 +5,7 @@ import { shown } from '../../units/wording.ts';
 import { benchKit, dryingAdvice } from '../layout/bench-kit.ts';
 import type { LayoutRequest } from '../layout/layout-request.ts';
 import { nozzleCondition } from '../layout/nozzle-condition.ts';
+import type { PlanProblem } from '../layout/plan-problem.ts';
 import type { RunLayout } from '../layout/run-layout.ts';
 import { settingsSections } from '../layout/settings-sections.ts';
 
@@ -13,7 +14,10 @@ const shares = [0.4, 0.55, 0.7, 0.85, 1, 1.25, 1.6, 2.2, 3];
 const usual = 8;
 
 /** A ladder of layer times on a small specimen. */
-export function layOutLayerTime({ pairing, nozzleTemperature }: LayoutRequest): Result<RunLayout, string> {
+export function layOutLayerTime({
+  pairing,
+  nozzleTemperature,
+}: LayoutRequest): Result<RunLayout, PlanProblem> {
   const { filament } = pairing;
   const conditions = conditionsOf(pairing);
   const known = chooseStatement(filament.data.shortestLayerTime, conditions);

@@ -1,7 +1,7 @@
 import type { FittedPairing } from '../../knowledge/pairing.ts';
 import type { Polymer } from '../../registry/generated/documents.ts';
 import type { Registry } from '../../registry/registry.ts';
-import type { Result } from '../../result.ts';
+import type { Problem, Result } from '../../result.ts';
 import type { CubicMillimetresPerSecond, DegreesCelsius, Grams, Range } from '../../units/canonical.ts';
 
 /** The nozzle temperatures that a pairing may have. */
@@ -31,8 +31,7 @@ export interface ExpectedFlow {
 }
 
 /**
- * What a method is handed to lay out a run. What has to be predicted is asked for where a method needs it; the errors
- * are sentences for the user.
+ * What a method is handed to lay out a run. What has to be predicted is asked for where a method needs it.
  */
 export interface LayoutRequest {
   readonly registry: Registry;
@@ -41,7 +40,7 @@ export interface LayoutRequest {
   readonly families: readonly Polymer[];
   /** Smallest step of the scale. */
   readonly massResolution: Grams;
-  readonly allowedTemperatures: () => Result<AllowedTemperatures, string>;
-  readonly nozzleTemperature: () => Result<PlannedTemperature, string>;
-  readonly expectedFlow: (nozzleTemperature: DegreesCelsius) => Result<ExpectedFlow, string>;
+  readonly allowedTemperatures: () => Result<AllowedTemperatures, Problem<'noTemperature'>>;
+  readonly nozzleTemperature: () => Result<PlannedTemperature, Problem<'noTemperature' | 'outsideWindow'>>;
+  readonly expectedFlow: (nozzleTemperature: DegreesCelsius) => Result<ExpectedFlow, Problem<'nothingKnown'>>;
 }

@@ -1,5 +1,6 @@
 import type { Result } from '../../result.ts';
 import type { LayoutRequest } from './layout-request.ts';
+import type { PlanProblem } from './plan-problem.ts';
 
 /** A column of a bench sheet. */
 export interface PlanColumn {
@@ -51,4 +52,4 @@ export interface RunLayout {
 }
 
 /** Lays out a run of one method for a pairing. The error is a sentence for the user. */
-export type LayOut = (request: LayoutRequest) => Result<RunLayout, string>;
+export type LayOut = (request: LayoutRequest) => Result<RunLayout, PlanProblem>;

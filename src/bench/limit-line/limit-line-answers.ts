@@ -1,4 +1,5 @@
-import { failure, type Result, success } from '../../result.ts';
+import { failure, type Problem, type Result, refusal, success } from '../../result.ts';
+import { formatQuantity } from '../../units/format-quantity.ts';
 import type { LimitLine } from './limit-line.ts';
 
 /** A limit read off a line, with the pointwise 95 % band; mm3/s. */
@@ -18,14 +19,14 @@ export interface Extrapolation {
   readonly extrapolate?: boolean;
 }
 
-/** The limit at a nozzle temperature in °C. Error: the temperature lies outside of those tested. */
+/** The limit at a nozzle temperature in °C. Problem: the temperature lies outside of those tested. */
 export function limitAt(
   line: LimitLine,
   temperature: number,
   { extrapolate = false }: Extrapolation = {},
-): Result<LimitAnswer, 'outsideTested'> {
+): Result<LimitAnswer, Problem<'outsideTested'>> {
   const extrapolated = !(temperature >= line.tested.low && temperature <= line.tested.high);
-  if (extrapolated && !extrapolate) return failure('outsideTested');
+  if (extrapolated && !extrapolate) return outsideTested(line, temperature);
   const limit = line.centre.limit + line.slope * (temperature - line.centre.temperature);
   const half = line.coverageFactor * uncertaintyAt(line, temperature);
   return success({ temperature, limit, low: limit - half, high: limit + half, extrapolated });
@@ -46,7 +47,7 @@ export interface TemperatureAnswer {
 }
 
 /** No tested temperature carries the flow. */
-export interface BeyondTested {
+export interface BeyondTested extends Problem<'beyondTested'> {
   /** The highest flow that a temperature inside of the tested range carries on that side, mm3/s. */
   readonly highestFlow: number;
 }
@@ -72,8 +73,32 @@ export function temperatureForFlow(
   );
   const held = [...crossings, high].find((temperature) => isReached(carried(temperature), flow));
   return held === undefined
-    ? failure({ highestFlow: Math.max(carried(low), carried(high), carried(summit(line, factor))) })
+    ? failure(beyondTested(flow, Math.max(carried(low), carried(high), carried(summit(line, factor)))))
     : success({ temperature: held, isLowestTested: false });
+}
+
+function outsideTested({ tested }: LimitLine, temperature: number) {
+  const [asked, low, high] = [temperature, tested.low, tested.high].map((each) => text(each, 'temperature'));
+  return refusal(
+    'outsideTested',
+    `No limit at ${asked}: the ladders ran from ${low} to ${high}`,
+    `Run a ladder at ${asked}.`,
+  );
+}
+
+function beyondTested(flow: number, highestFlow: number): BeyondTested {
+  const [asked, most] = [flow, highestFlow].map((each) => text(each, 'volumeFlow'));
+  return {
+    code: 'beyondTested',
+    message: `No tested temperature carries ${asked}: ${most} at most`,
+    help: 'Ask for less, or run a ladder at a higher temperature.',
+    highestFlow,
+  };
+}
+
+/** Programs may ask for what is no number. */
+function text(value: number, dimension: 'temperature' | 'volumeFlow'): string {
+  return Number.isFinite(value) ? formatQuantity(value, dimension, { significantDigits: 4 }) : String(value);
 }
 
 /** The uncertainty of the line about its centre, where slope and limit are independent. */

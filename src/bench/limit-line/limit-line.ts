@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { leastSquares } from '../../statistics/least-squares.ts';
 import { normalFactor, scatterOf } from '../../statistics/scatter.ts';
 
@@ -38,7 +38,7 @@ export interface LimitLine {
 }
 
 /** Why there is no line: fewer than two temperatures, or an interval without a width. */
-export type LimitLineProblem = 'oneTemperature' | 'noWidth';
+export type LimitLineProblem = Problem<'oneTemperature' | 'noWidth'>;
 
 /**
  * Fits a limit against the nozzle temperature by weighted least squares, each limit with the standard uncertainty that
@@ -51,8 +51,10 @@ export type LimitLineProblem = 'oneTemperature' | 'noWidth';
 export function fitLimitLine(points: readonly LimitPoint[]): Result<LimitLine, LimitLineProblem> {
   const temperatures = points.map(({ temperature }) => temperature);
   const uncertainties = points.map(({ low, high }) => (high - low) / 2 / normalFactor);
-  if (new Set(temperatures).size < 2) return failure('oneTemperature');
-  if (!uncertainties.every((uncertainty) => uncertainty > 0)) return failure('noWidth');
+  if (new Set(temperatures).size < 2) return oneTemperature();
+  if (!uncertainties.every((uncertainty) => uncertainty > 0)) {
+    return refusal('noWidth', 'The interval of a limit has no width', 'Give each limit its 95 % interval.');
+  }
   const weights = uncertainties.map((uncertainty) => 1 / uncertainty ** 2);
   const centre = weightedMean(temperatures, weights);
   const fit = leastSquares(
@@ -60,7 +62,7 @@ export function fitLimitLine(points: readonly LimitPoint[]): Result<LimitLine, L
     points.map(({ limit }) => limit),
     weights,
   );
-  if (!fit.ok) return failure('oneTemperature');
+  if (!fit.ok) return oneTemperature();
   const { coefficients, cofactors, degreesOfFreedom } = fit.value;
   const [limit = Number.NaN, slope = Number.NaN] = coefficients;
   const { birgeRatio, widening, effectiveDegreesOfFreedom, coverageFactor } = scatterOf(fit.value);
@@ -79,6 +81,14 @@ export function fitLimitLine(points: readonly LimitPoint[]): Result<LimitLine, L
     effectiveDegreesOfFreedom,
     coverageFactor,
   });
+}
+
+function oneTemperature() {
+  return refusal(
+    'oneTemperature',
+    'A line takes limits at two nozzle temperatures at least',
+    'Run a ladder at another temperature.',
+  );
 }
 
 function weightedMean(values: readonly number[], weights: readonly number[]): number {

@@ -1,6 +1,9 @@
+import { findProfile, type UnknownProfile } from '../../registry/find-profile.ts';
+import { nozzleIds } from '../../registry/nozzle.ts';
 import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { failure, type Problem, type Result, success } from '../../result.ts';
+import { unknownWord } from '../../text/unknown-word.ts';
 import { finds, resultOf } from '../methods.ts';
 import { reduceTrial } from '../reduce-trial.ts';
 import type { Censoring } from '../reduction.ts';
@@ -53,23 +56,33 @@ export interface PairingReduction {
   readonly line: LimitLine | null;
 }
 
-/** Why there is nothing to reduce: the nozzles with ladders, for a message. */
-export interface NoLadders {
+/** There is nothing to reduce on the nozzle. */
+export interface NoLadders extends Problem<'noLadders'> {
+  /** Nozzles of the machine with ladders of the filament. */
   readonly nozzlesWithLadders: readonly string[];
 }
+
+/** Why the ladders of a pairing cannot be gathered. */
+export type PairingTrialsProblem =
+  | UnknownProfile<'machine' | 'filament'>
+  | Problem<'unknownNozzle'>
+  | NoLadders;
 
 /** Gathers and reduces the flow ladders of a pairing and fits their limits against the nozzle temperature. */
 export function reducePairing(
   registry: Registry,
-  { machine, filament, nozzle: asked }: PairingTrialsRequest,
-): Result<PairingReduction, NoLadders> {
+  request: PairingTrialsRequest,
+): Result<PairingReduction, PairingTrialsProblem> {
+  const unknown = unknownName(registry, request);
+  if (unknown !== null) return failure(unknown);
+  const { machine, filament, nozzle: asked } = request;
   const ladders = [...registry.trial.values()].filter(
     ({ data }) => finds(data.method, 'meltFlow') && data.machine === machine && data.filament === filament,
   );
   const nozzles = nozzlesByTemperatures(ladders);
   const nozzle = asked ?? nozzles[0];
   const chosen = ladders.filter(({ data }) => data.nozzle === nozzle);
-  if (nozzle === undefined || chosen.length === 0) return failure({ nozzlesWithLadders: nozzles });
+  if (nozzle === undefined || chosen.length === 0) return failure(noLadders(request, nozzles));
   const { acceptedDeficit, limits, bounds, leftOut } = gather(registry, chosen);
   const line = fitLimitLine(limits);
   return success({
@@ -79,6 +92,36 @@ export function reducePairing(
     temperatures: combinedLimits(limits),
     line: line.ok ? line.value : null,
   });
+}
+
+function unknownName(
+  registry: Registry,
+  { machine, filament, nozzle }: PairingTrialsRequest,
+): UnknownProfile<'machine' | 'filament'> | Problem<'unknownNozzle'> | null {
+  const found = findProfile(registry, 'machine', machine);
+  if (!found.ok) return found.error;
+  const strand = findProfile(registry, 'filament', filament);
+  if (!strand.ok) return strand.error;
+  const nozzles = nozzleIds(found.value.data);
+  return nozzle === undefined || nozzles.includes(nozzle)
+    ? null
+    : unknownWord('unknownNozzle', 'nozzle', nozzle, nozzles);
+}
+
+function noLadders(
+  { machine, filament, nozzle }: PairingTrialsRequest,
+  nozzlesWithLadders: readonly string[],
+): NoLadders {
+  const place = nozzle === undefined ? machine : `${machine} with the nozzle ${nozzle}`;
+  return {
+    code: 'noLadders',
+    message: `The registry holds no flow ladder of ${filament} on ${place}`,
+    help:
+      nozzlesWithLadders.length === 0
+        ? 'Run one, and add it as a trial.'
+        : `There are ladders on ${nozzlesWithLadders.join(', ')}.`,
+    nozzlesWithLadders,
+  };
 }
 
 /** Those with most temperatures first, equal ones in the order of their ids. */
@@ -115,8 +158,8 @@ function gather(registry: Registry, ladders: readonly Profile<'trial'>[]) {
   const outcomes: Outcome[] = [];
   for (const ladder of ladders) {
     const outcome = outcomeOf(registry, ladder);
-    if (outcome.ok) outcomes.push(outcome.value);
-    else leftOut.push({ trial: ladder.id, reason: outcome.error });
+    if (typeof outcome === 'string') leftOut.push({ trial: ladder.id, reason: outcome });
+    else outcomes.push(outcome);
   }
   const acceptedDeficit = mostShared(outcomes.map((outcome) => outcome.acceptedDeficit));
   const limits: TrialLimit[] = [];
@@ -137,20 +180,19 @@ function gather(registry: Registry, ladders: readonly Profile<'trial'>[]) {
   return { acceptedDeficit, limits, bounds, leftOut };
 }
 
-function outcomeOf(registry: Registry, { id, data }: Profile<'trial'>): Result<Outcome, string> {
+/** What a ladder gives, or the reason for which it is left out. */
+function outcomeOf(registry: Registry, { id, data }: Profile<'trial'>): Outcome | string {
   const reduced = reduceTrial(registry, id);
-  if (!reduced.ok) return failure(reduced.error.map(({ message }) => message).join('; '));
+  if (!reduced.ok) return reduced.error.map(({ message }) => message).join('; ');
   const result = resultOf(reduced.value, 'meltFlow');
   const temperature = data.conditions.nozzleTemperature;
   const threshold = reduced.value.curve?.threshold;
   if (result === undefined || temperature === undefined || threshold == null) {
-    return failure('it gives no flow limit at a nozzle temperature');
+    return 'it gives no flow limit at a nozzle temperature';
   }
   const { value, interval, censored } = result;
-  return success({
-    ...{ trial: id, temperature, acceptedDeficit: threshold, value, censored },
-    ...{ low: interval.low, high: interval.high },
-  });
+  const { low, high } = interval;
+  return { trial: id, temperature, acceptedDeficit: threshold, value, censored, low, high };
 }
 
 /** The number that stands most often; of equals the smaller one, which is the stricter. */

@@ -1,10 +1,11 @@
 import { compareText } from '../../registry/finding.ts';
 import { idsOf } from '../../registry/registry.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Result, refusal, success } from '../../result.ts';
 import { shown } from '../../units/wording.ts';
 import { benchKit, dryingAdvice } from '../layout/bench-kit.ts';
 import type { LayoutRequest } from '../layout/layout-request.ts';
 import { nozzleCondition } from '../layout/nozzle-condition.ts';
+import type { PlanProblem } from '../layout/plan-problem.ts';
 import type { RunLayout } from '../layout/run-layout.ts';
 import { settingsSections } from '../layout/settings-sections.ts';
 
@@ -17,10 +18,12 @@ export function layOutReferencePrint({
   pairing,
   massResolution,
   nozzleTemperature,
-}: LayoutRequest): Result<RunLayout, string> {
+}: LayoutRequest): Result<RunLayout, PlanProblem> {
   const jobs = idsOf(registry, 'job').toSorted(compareText);
   const [job] = jobs;
-  if (job === undefined) return failure('The registry holds no job to print; add one under jobs/.');
+  if (job === undefined) {
+    return refusal('noJob', 'The registry holds no job to print', 'Add one under jobs/.');
+  }
   const temperature = nozzleTemperature();
   if (!temperature.ok) return temperature;
   const nozzle = nozzleCondition(temperature.value);

@@ -3,6 +3,7 @@ import { chooseStatement } from '../../registry/statement.ts';
 import { type Result, success } from '../../result.ts';
 import { shown } from '../../units/wording.ts';
 import type { LayoutRequest } from '../layout/layout-request.ts';
+import type { PlanProblem } from '../layout/plan-problem.ts';
 import type { RunLayout } from '../layout/run-layout.ts';
 import { settingsSections } from '../layout/settings-sections.ts';
 
@@ -21,7 +22,7 @@ const places = [
 const shareOfTop = 0.5;
 
 /** Sound around a machine at work. */
-export function layOutSoundLevel({ pairing }: LayoutRequest): Result<RunLayout, string> {
+export function layOutSoundLevel({ pairing }: LayoutRequest): Result<RunLayout, PlanProblem> {
   const { machine } = pairing;
   const conditions = conditionsOf(pairing);
   const claimed = chooseStatement(machine.data.soundLevel, conditions);

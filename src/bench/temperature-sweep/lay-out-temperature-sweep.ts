@@ -1,10 +1,11 @@
 import type { FittedPairing } from '../../knowledge/pairing.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Result, refusal, success } from '../../result.ts';
 import type { Range } from '../../units/canonical.ts';
 import { shownRange } from '../../units/wording.ts';
 import { benchKit, dryingAdvice } from '../layout/bench-kit.ts';
 import { evenSteps, roundStepSize } from '../layout/even-steps.ts';
 import type { AllowedTemperatures, LayoutRequest } from '../layout/layout-request.ts';
+import type { PlanProblem } from '../layout/plan-problem.ts';
 import type { RunLayout } from '../layout/run-layout.ts';
 import { settingsSections } from '../layout/settings-sections.ts';
 
@@ -16,11 +17,11 @@ const most = 8;
 export function layOutTemperatureSweep({
   pairing,
   allowedTemperatures,
-}: LayoutRequest): Result<RunLayout, string> {
+}: LayoutRequest): Result<RunLayout, PlanProblem> {
   const window = allowedTemperatures();
   if (!window.ok) return window;
   const temperatures = sweep(window.value);
-  if (temperatures.length < fewest) return failure(tooNarrow(pairing, window.value));
+  if (temperatures.length < fewest) return tooNarrow(pairing, window.value);
   return success({
     name: 'Temperature sweep',
     idWord: 'sweep',
@@ -53,6 +54,10 @@ function sweep({ low, high }: Range): number[] {
   return evenSteps(size, first, Math.floor(high / size + 1e-9));
 }
 
-function tooNarrow({ filament, machine }: FittedPairing, window: AllowedTemperatures): string {
-  return `The nozzle temperatures that ${filament.id} may have on ${machine.id}, ${shownRange(window, 'temperature')}, are too few to sweep: ${window.bounds.map(({ text }) => text).join('; ')}.`;
+function tooNarrow({ filament, machine }: FittedPairing, window: AllowedTemperatures) {
+  return refusal(
+    'tooNarrow',
+    `The nozzle temperatures that ${filament.id} may have on ${machine.id}, ${shownRange(window, 'temperature')}, are too few to sweep: ${window.bounds.map(({ text }) => text).join('; ')}`,
+    'Run a flow ladder at one of them instead.',
+  );
 }

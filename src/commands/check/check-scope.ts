@@ -4,7 +4,7 @@ import { affectedPaths } from '../../registry/dependants.ts';
 import type { Finding } from '../../registry/finding.ts';
 import { identityOfPath } from '../../registry/kind.ts';
 import type { LoadedRegistry } from '../../registry/load-files.ts';
-import { type Result, success } from '../../result.ts';
+import { type Problem, type Result, success } from '../../result.ts';
 import type { CheckTarget } from './check-target.ts';
 
 /** Which of the files that were read the user wants to hear about. */
@@ -19,7 +19,7 @@ export async function checkScope(
   { folders, loose, only }: CheckTarget,
   base: string | undefined,
   cwd: string,
-): Promise<Result<CheckScope, string>> {
+): Promise<Result<CheckScope, Problem>> {
   const isAsked = (file: string) => only === null || isWithin(resolve(cwd, file), only);
   if (base === undefined) return success(scopeOf(loaded, isAsked));
   // An installed package is no work of this repository, and may lie outside of it.

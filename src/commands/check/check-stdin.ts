@@ -6,7 +6,8 @@ import { expectedPath } from '../../registry/kind.ts';
 import { type LoadedRegistry, linkFiles } from '../../registry/load-files.ts';
 import { readProfile } from '../../registry/read-profile.ts';
 import { fileOfBytes, type ReadFile } from '../../registry/registry-file.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
+import { usage } from '../usage.ts';
 import type { CheckTarget } from './check-target.ts';
 
 /** What was asked for, and how it is read. */
@@ -17,13 +18,13 @@ export interface StdinCheck {
 
 /**
  * A check of one profile that comes on standard input, an unsaved one of an editor for instance, in the place of the file
- * that it would be. Without a path it stands where its kind and id put it. Errors: no registry, no place.
+ * that it would be. Without a path it stands where its kind and id put it. Problems: no registry, no place.
  */
 export function stdinCheck(
   bytes: Uint8Array,
   { registry, stdinPath }: { readonly registry: readonly string[]; readonly stdinPath?: string },
   cwd: string,
-): Result<StdinCheck, string> {
+): Result<StdinCheck, Problem> {
   const folders = registryFolders(registry, cwd);
   if (!folders.ok) return folders;
   const own = folders.value.at(-1) ?? cwd;
@@ -31,8 +32,9 @@ export function stdinCheck(
   if (!path.ok) return path;
   const folder = folders.value.find((candidate) => path.value.startsWith(candidate + sep));
   if (folder === undefined) {
-    return failure(
-      `--stdin-path ${stdinPath} is not in the registry ${own}: write the path that the profile has or will have there.`,
+    return usage(
+      `--stdin-path ${stdinPath} is not in the registry ${own}`,
+      'Write the path that the profile has or will have there.',
     );
   }
   const root = rootOf(folder, cwd);
@@ -53,19 +55,23 @@ function pathOf(file: ReadFile): string {
 }
 
 /** Where a profile belongs by its kind and id, and a trial by its date. */
-function ownPath(bytes: Uint8Array, folder: string): Result<string, string> {
+function ownPath(bytes: Uint8Array, folder: string): Result<string, Problem<'unreadable' | 'noPlace'>> {
   const nowhere = { folder, shown: '-' };
   const missing = (path: string): ReadFile => ({ ok: false, path, relativePath: path, problem: 'missing' });
   const { document, identity, profile, findings } = readProfile(fileOfBytes(nowhere, '-', bytes), missing);
   const [unread] = findings;
   if (document === null && unread !== undefined && !unread.rule.startsWith('shape/')) {
-    return failure(
-      `What came on standard input cannot be read, line ${unread.line}: ${unread.message}. Fix that, or name its place with --stdin-path to have all of it checked.`,
+    return refusal(
+      'unreadable',
+      `What came on standard input cannot be read, line ${unread.line}: ${unread.message}`,
+      'Fix that, or name its place with --stdin-path to have all of it checked.',
     );
   }
   if (identity === null || identity.id === '') {
-    return failure(
-      'What came on standard input does not say its kind and id: name its place with --stdin-path, for instance --stdin-path profiles/filaments/maker/name.yaml.',
+    return refusal(
+      'noPlace',
+      'What came on standard input does not say its kind and id',
+      'Name its place with --stdin-path, for instance --stdin-path profiles/filaments/maker/name.yaml.',
     );
   }
   const year = profile?.kind === 'trial' ? profile.data.date.slice(0, 4) : 'unknown';

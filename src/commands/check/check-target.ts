@@ -1,9 +1,10 @@
 import { existsSync, statSync } from 'node:fs';
 import { basename, dirname, resolve, sep } from 'node:path';
 import { configuredRegistries } from '../../host/configured-registries.ts';
+import { noSuchPath } from '../../host/file-error.ts';
 import { registryFolder, registryFolders } from '../../host/registry-folders.ts';
 import { kindOfFolder } from '../../registry/kind.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, success } from '../../result.ts';
 
 /** What `check` was asked to look at. */
 export interface CheckTarget {
@@ -23,7 +24,7 @@ export function checkTarget(
   paths: readonly string[],
   { registry: registries, all }: { readonly registry: readonly string[]; readonly all?: boolean },
   cwd: string,
-): Result<CheckTarget, string> {
+): Result<CheckTarget, Problem> {
   if (paths.length === 0) {
     const folders = registryFolders(registries, cwd);
     if (!folders.ok) return folders;
@@ -34,7 +35,7 @@ export function checkTarget(
   const named = configured.value === null ? success([]) : registryFolders(configured.value, cwd);
   if (!named.ok) return named;
   const missing = paths.find((path) => !existsSync(resolve(cwd, path)));
-  if (missing !== undefined) return failure(`There is no file or folder ${missing}.`);
+  if (missing !== undefined) return noSuchPath(missing);
   const owners = paths.map((path) => ownerOf(resolve(cwd, path)));
   const folders = new Set([...named.value, ...owners.flatMap(({ root }) => (root === null ? [] : [root]))]);
   const loose = owners.flatMap(({ root, only }) => (root === null ? [only] : []));

@@ -6,12 +6,13 @@ import { isAtLeast, type Severity, severities } from '../../registry/finding.ts'
 import type { LoadedRegistry } from '../../registry/load-files.ts';
 import { type ReportFormat, reportFormats, writeReport } from '../../report/findings/check-report.ts';
 import { summarise } from '../../report/findings/summary.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, success } from '../../result.ts';
 import { checkRegistry } from '../../rules/engine/check-registry.ts';
 import { type CliContext, exitStatus } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
 import { openMemory, rememberOption } from '../open-memory.ts';
 import { registryOption, todayOption } from '../shared-options.ts';
+import { usage } from '../usage.ts';
 import { checkScope } from './check-scope.ts';
 import { stdinCheck } from './check-stdin.ts';
 import { type CheckTarget, checkTarget } from './check-target.ts';
@@ -87,9 +88,9 @@ async function check(
   const asked = await askedFor(paths, options, cli);
   if (!asked.ok) return exit.cannotRun(asked.error);
   const { target, read } = asked.value;
-  const stop = (reason: string) => {
+  const stop = (problem: Problem) => {
     progress('');
-    exit.cannotRun(reason);
+    exit.cannotRun(problem);
   };
   progress(`Reading ${target.folders.map((folder) => relative(cwd, folder) || '.').join(', ')} …`);
   let loaded = read();
@@ -99,8 +100,7 @@ async function check(
   const { wantsFile, wantsFinding } = scope.value;
   const files = loaded.files.filter(wantsFile);
   // That nothing has changed is an answer; that there is nothing at all is a slip.
-  if (files.length === 0 && options.changed === undefined)
-    return stop('There is no profile (.yaml) to check here.');
+  if (files.length === 0 && options.changed === undefined) return stop(noProfiles);
   if (options.fix) {
     const fixed = await fixFiles(loaded, wantsFile, cwd);
     if (!fixed.ok) return stop(fixed.error);
@@ -132,6 +132,12 @@ async function check(
   exit.with(fails ? exitStatus.findings : exitStatus.clean);
 }
 
+const noProfiles: Problem = {
+  code: 'noProfiles',
+  message: 'There is no profile (.yaml) to check here',
+  help: 'Name a file or a folder that holds some.',
+};
+
 interface Asked {
   readonly target: CheckTarget;
   readonly read: () => LoadedRegistry;
@@ -142,16 +148,16 @@ async function askedFor(
   paths: readonly string[],
   options: CheckOptions,
   { cwd, stdin }: CliContext,
-): Promise<Result<Asked, string>> {
+): Promise<Result<Asked, Problem>> {
   if (!paths.includes('-')) {
     const target = checkTarget(paths, options, cwd);
     if (!target.ok) return target;
     const { folders, loose } = target.value;
     return success({ target: target.value, read: () => loadRegistryWith(folders, loose, cwd) });
   }
-  if (paths.length > 1) return failure('- stands alone: what comes on standard input is checked by itself.');
-  if (options.fix) return failure('--fix changes files, and standard input is none.');
+  if (paths.length > 1) return usage('- stands alone', 'Check what comes on standard input by itself.');
+  if (options.fix) return usage('--fix changes files, and standard input is none', 'Leave it out.');
   if (options.changed !== undefined)
-    return failure('--changed asks about files, and standard input is none.');
+    return usage('--changed asks about files, and standard input is none', 'Leave it out.');
   return stdinCheck((await stdin?.()) ?? new Uint8Array(), options, cwd);
 }

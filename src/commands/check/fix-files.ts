@@ -1,7 +1,7 @@
 import { replaceText } from '../../host/replace-text.ts';
 import { type FixedProfile, fixProfile } from '../../registry/fix/fix-profile.ts';
 import type { LoadedRegistry } from '../../registry/load-files.ts';
-import { type Result, success } from '../../result.ts';
+import { type Problem, type Result, success } from '../../result.ts';
 
 /**
  * Mends the style of the wanted profiles in their files, each replaced as a whole or not at all, and returns a line
@@ -11,7 +11,7 @@ export async function fixFiles(
   { registry, findings }: LoadedRegistry,
   wantsFile: (file: string) => boolean,
   cwd: string,
-): Promise<Result<readonly string[], string>> {
+): Promise<Result<readonly string[], Problem>> {
   const broken = new Set(findings.filter(({ rule }) => rule.startsWith('syntax/')).map(({ file }) => file));
   const lines: string[] = [];
   for (const document of registry.documents) {

@@ -5,7 +5,7 @@ import { registryFolder } from '../../host/registry-folders.ts';
 import { type FileWithSiblings, type LoadedRegistry, linkFiles } from '../../registry/load-files.ts';
 import { migrateText } from '../../registry/migrations/migrate-text.ts';
 import { sourceText } from '../../registry/source-text.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
 
 /** One side of a comparison, and what the user calls it. */
 export interface DiffSide {
@@ -21,9 +21,9 @@ const caller: GitCaller = { name: 'diff', example: 'meltbounds diff main' };
  */
 export async function diffSide(
   word: string | undefined,
-  folders: Result<readonly string[], string>,
+  folders: Result<readonly string[], Problem>,
   cwd: string,
-): Promise<Result<DiffSide, string>> {
+): Promise<Result<DiffSide, Problem>> {
   const folder = word === undefined || word === '' ? null : registryFolder(word, cwd);
   if (word !== undefined && folder?.ok) {
     const beneath = folders.ok ? folders.value.slice(0, -1) : [];
@@ -36,7 +36,10 @@ export async function diffSide(
   }
   const own = folders.value.at(-1) ?? cwd;
   const commit = await commitOf(word, own, caller);
-  if (!commit.ok) return failure(`${commit.error}\nOr name a folder that holds a registry.`);
+  if (!commit.ok) {
+    const { code, message, help } = commit.error;
+    return refusal(code, message, `${help}\nOr name a folder that holds a registry.`);
+  }
   const files: FileWithSiblings[] = [];
   for (const path of folders.value) {
     const read = (await isInRepository(path, own))

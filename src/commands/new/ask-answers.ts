@@ -7,6 +7,7 @@ import { answerProblem } from '../../scaffold/answer-problem.ts';
 import { type Answers, valueAt, valueOfText, withAnswer } from '../../scaffold/answers.ts';
 import type { Field } from '../../scaffold/field.ts';
 import { type Question, questionsOf } from '../../scaffold/questions.ts';
+import { problemLine } from '../../text/problem-text.ts';
 
 /** The document that questions are asked for. */
 export interface Asked {
@@ -70,7 +71,11 @@ async function ask(asker: Asker, question: Question, asked: Asked, answers: Answ
     message: field.allowed === '' ? message : `${message} ${field.allowed}`,
     example: exampleText(field),
     suggestion: suggestionFor(field.key, answers),
-    problem: (text) => answerProblem(asked.kind, question.path, valueOfText(field, text, sheetOf(answers))),
+    problem: (text) => {
+      const value = valueOfText(field, text, sheetOf(answers));
+      const problem = answerProblem(asked.kind, question.path, value);
+      return problem === null ? null : problemLine(problem);
+    },
   });
 }
 

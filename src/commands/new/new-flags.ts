@@ -1,10 +1,11 @@
 import type { Kind } from '../../registry/kind.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { answerProblem } from '../../scaffold/answer-problem.ts';
 import { type Answers, placeOfWay, valueOfText, withAnswer } from '../../scaffold/answers.ts';
 import type { Field } from '../../scaffold/field.ts';
-import { nearestWord } from '../../text/nearest-word.ts';
 import { quote } from '../../text/quote.ts';
+import { wordHint } from '../../text/unknown-word.ts';
+import { usage } from '../usage.ts';
 import { sheetOf } from './ask-answers.ts';
 
 /** The answers that the command line holds: an id, and `key=value` pairs, each judged on the spot. */
@@ -13,7 +14,7 @@ export function answersFromFlags(
   fields: readonly Field[],
   id: string | undefined,
   pairs: readonly string[],
-): Result<Answers, string> {
+): Result<Answers, Problem> {
   // The sheet comes first, since statements cite it.
   const ordered = [...(id === undefined ? [] : [`id=${id}`]), ...pairs].sort(
     (a, b) => Number(b.startsWith('sheet=')) - Number(a.startsWith('sheet=')),
@@ -22,25 +23,20 @@ export function answersFromFlags(
   for (const pair of ordered) {
     const [, way = '', text = ''] = /^([^=]*)=(.*)$/s.exec(pair) ?? [];
     if (way === '')
-      return failure(`--set "${quote(pair)}" is no key with a value; write it as --set key=value.`);
+      return usage(`--set "${quote(pair)}" is no key with a value`, 'Write it as --set key=value.');
     const place = placeOfWay(fields, way);
-    if (place === null) return failure(unknownWay(kind, way, fields));
+    if (place === null) return unknownWay(kind, way, fields);
     const value = valueOfText(place.field, text, sheetOf(answers));
     const problem = answerProblem(kind, place.path, value);
-    if (problem !== null) return failure(`${way}: ${problem}`);
+    if (problem !== null) return refusal(problem.code, `${way}: ${problem.message}`, problem.help);
     answers = withAnswer(answers, place.path, value);
   }
   return success(answers);
 }
 
-function unknownWay(kind: Kind, way: string, fields: readonly Field[]): string {
-  const ways = waysOf(fields, '');
-  const nearest = nearestWord(way, ways);
-  const hint =
-    nearest === null
-      ? `Its keys are ${fields.map(({ key }) => key).join(', ')}.`
-      : `Did you mean "${nearest}"?`;
-  return `A ${kind} has no key "${quote(way)}". ${hint}`;
+function unknownWay(kind: Kind, way: string, fields: readonly Field[]) {
+  const keys = `Its keys are ${fields.map(({ key }) => key).join(', ')}.`;
+  return usage(`A ${kind} has no key "${quote(way)}"`, wordHint(way, waysOf(fields, ''), keys));
 }
 
 function waysOf(fields: readonly Field[], before: string): string[] {

@@ -6,13 +6,14 @@ import { registryFolders } from '../../host/registry-folders.ts';
 import { readSchemaFiles, schemaPathFrom } from '../../host/schema-files.ts';
 import { expectedPath, type Kind, kinds } from '../../registry/kind.ts';
 import { exists, type Registry } from '../../registry/registry.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { type Answers, presets } from '../../scaffold/answers.ts';
 import { type Field, fieldsOf } from '../../scaffold/field.ts';
 import { scaffold, schemaFileOf } from '../../scaffold/scaffold.ts';
 import { trialFields } from '../../scaffold/trial-fields.ts';
 import { quote } from '../../text/quote.ts';
 import type { CliContext } from '../cli-context.ts';
+import { usage } from '../usage.ts';
 import { askAnswers } from './ask-answers.ts';
 import { answersFromFlags } from './new-flags.ts';
 import { type BenchSheet, readSheetFor } from './new-sheet.ts';
@@ -53,10 +54,10 @@ export async function startProfile(
   id: string | undefined,
   options: NewOptions,
   cli: CliContext,
-): Promise<Result<NewProfile, string>> {
+): Promise<Result<NewProfile, Problem>> {
   const kind = newKinds.find((each) => each === kindName);
   if (kind === undefined) {
-    return failure(`"${quote(kindName)}" is nothing to start. Name one of: ${newKinds.join(', ')}.`);
+    return usage(`"${quote(kindName)}" is nothing to start`, `Name one of: ${newKinds.join(', ')}.`);
   }
   const folders = registryFolders(options.registry, cli.cwd);
   if (!folders.ok) return folders;
@@ -89,18 +90,20 @@ async function methodOfTrial(
   known: MethodName | null,
   options: NewOptions,
   { asker }: CliContext,
-): Promise<Result<MethodName | null, string>> {
+): Promise<Result<MethodName | null, Problem>> {
   if (kind !== 'trial' || known !== null) return success(known);
   const choices = methodNames.join(', ');
-  const missing = failure(`A new trial needs a method. Name one with --method: ${choices}.`);
+  const missing = usage('A new trial needs a method', `Name one with --method: ${choices}.`);
   if (asker === undefined || !options.ask) return missing;
   const question = { message: 'method: Bench method of the run', choices: methodNames, open: null };
   const answer = await (await asker()).choose(question);
-  if (answer === 'stopped') return failure(stopped);
+  if (answer === 'stopped') return stopped();
   return success(methodNames.find((name) => name === answer.text) ?? null);
 }
 
-const stopped = 'Stopped; nothing was written.';
+function stopped() {
+  return refusal('stopped', 'Stopped; nothing was written', '');
+}
 
 /** Asks where somebody sits at a terminal; elsewhere an id is the least that a file needs. */
 async function complete(
@@ -108,10 +111,10 @@ async function complete(
   known: Answers,
   options: NewOptions,
   { asker }: CliContext,
-): Promise<Result<Answers, string>> {
+): Promise<Result<Answers, Problem>> {
   if (asker === undefined || !options.ask) return success(known);
   const answers = await askAnswers(await asker(), asked, known);
-  return answers === null ? failure(stopped) : success(answers);
+  return answers === null ? stopped() : success(answers);
 }
 
 function profileOf(
@@ -120,13 +123,15 @@ function profileOf(
   sheet: BenchSheet | null,
   options: NewOptions,
   cwd: string,
-): Result<NewProfile, string> {
+): Result<NewProfile, Problem> {
   const { kind, fields, registry, folder } = place;
   const { id } = given;
-  if (typeof id !== 'string') return failure(needsId(kind, fields));
+  if (typeof id !== 'string') return needsId(kind, fields);
   if (exists(registry, kind, id)) {
-    return failure(
-      `There is a ${kind} "${id}" already, and nothing is ever written over. Choose another id.`,
+    return refusal(
+      'idTaken',
+      `There is a ${kind} "${id}" already, and nothing is ever written over`,
+      'Choose another id.',
     );
   }
   const date = typeof given.date === 'string' ? given.date : '';
@@ -149,9 +154,12 @@ function profileOf(
   });
 }
 
-function needsId(kind: Kind, fields: readonly Field[]): string {
+function needsId(kind: Kind, fields: readonly Field[]) {
   const field = fields.find(({ key }) => key === 'id');
-  return `A new ${kind} needs an id: ${field?.allowed ?? ''} Name it behind the kind, or with --set id=…, for instance: meltbounds new ${kind} ${String(field?.example)}`;
+  return usage(
+    `A new ${kind} needs an id: ${field?.allowed ?? ''}`.trimEnd(),
+    `Name it behind the kind, or with --set id=…, for instance: meltbounds new ${kind} ${String(field?.example)}`,
+  );
 }
 
 function shownFolder(folder: string, cwd: string): string {

@@ -4,10 +4,12 @@ import type { Method, MethodName } from '../../bench/method.ts';
 import { benchMethods } from '../../bench/methods.ts';
 import { readBenchSheet } from '../../bench/sheet/bench-sheet.ts';
 import type { Observations } from '../../bench/sheet/observations.ts';
+import { readText } from '../../host/read-text.ts';
 import type { Kind } from '../../registry/kind.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { dimensionInfo } from '../../units/dimension.ts';
-import { readSheetText } from '../reduce/reduce-sheet.ts';
+import { sheetKind } from '../reduce/reduce-sheet.ts';
+import { usage } from '../usage.ts';
 
 /** A bench sheet that a trial starts from. */
 export interface BenchSheet {
@@ -31,27 +33,26 @@ export function readSheetFor(
   kind: Kind,
   { from, inline, method: named }: SheetRequest,
   cwd: string,
-): Result<BenchSheet | null, string> {
+): Result<BenchSheet | null, Problem> {
   if (from === undefined) return success(null);
-  if (kind !== 'trial') return failure(`--from starts a trial; a ${kind} has no readings.`);
-  const absolute = resolve(cwd, from);
-  const text = readSheetText(absolute, from);
-  if (!text.ok) return failure(`${text.error.reason} ${text.error.help}`);
+  if (kind !== 'trial') return usage(`A ${kind} has no readings`, '--from starts a trial.');
+  const text = readText(from, cwd, sheetKind);
+  if (!text.ok) return text;
   const candidates = named === null ? Object.values(benchMethods) : [benchMethods[named]];
   const read = candidates.map((method) => ({ method, observations: readBenchSheet(text.value, method) }));
   const fitting = read.flatMap(({ method, observations }) =>
     observations.ok ? [{ method, readings: observations.value }] : [],
   );
   const [first, second] = fitting;
-  if (first === undefined) return failure(problemText(from, fewestProblems(read)));
+  if (first === undefined) return unreadableSheet(from, fewestProblems(read));
   if (second !== undefined) {
     const names = fitting.map(({ method }) => method.method).join(', ');
-    return failure(`The columns of ${from} fit several methods: ${names}. Name one with --method.`);
+    return usage(`The columns of ${from} fit several methods: ${names}`, 'Name one with --method.');
   }
   const { method, readings } = first;
   const written = inlineReadings(method, readings);
   return success({
-    absolute,
+    absolute: resolve(cwd, from),
     text: text.value,
     method: method.method,
     observations: (name) => (inline ? written : { file: name }),
@@ -69,10 +70,12 @@ function fewestProblems(
   );
 }
 
-function problemText(from: string, problems: readonly BenchProblem[]): string {
-  return problems
-    .map(({ message, help, row }) => `${from}${row === undefined ? '' : `:${row}`}: ${message}; ${help}`)
-    .join('\n');
+/** All of the problems, each on a line of its own with what to do about it. */
+function unreadableSheet(from: string, problems: readonly BenchProblem[]) {
+  const lines = problems.map(
+    ({ message, help, row }) => `${from}${row === undefined ? '' : `:${row}`}: ${message}; ${help}`,
+  );
+  return refusal('unreadableSheet', lines.join('\n'), 'Correct the sheet, or name its method with --method.');
 }
 
 /** Readings come in canonical units, and are written in them. */

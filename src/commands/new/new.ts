@@ -1,6 +1,6 @@
 import { Command, Option } from 'commander';
 import { methodNames } from '../../bench/methods.ts';
-import { writeNewFile } from '../../host/write-new-file.ts';
+import { type NewFileProblem, writeNewFile } from '../../host/write-new-file.ts';
 import { failure, type Result, success } from '../../result.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
@@ -59,11 +59,11 @@ Exit status: 0 written or printed, 2 it cannot be: an answer is missing or wrong
 }
 
 /** Writes the profile and the sheet beside it; both or neither. */
-function write({ folder, shown, path, text, sheet }: NewProfile): Result<readonly string[], string> {
+function write({ folder, shown, path, text, sheet }: NewProfile): Result<readonly string[], NewFileProblem> {
   const files = [...(sheet === null ? [] : [sheet]), { path, text }];
   for (const file of files) {
     const written = writeNewFile(folder, file.path, file.text);
-    if (!written.ok) return failure(`${shown}${written.error}`);
+    if (!written.ok) return failure({ ...written.error, message: `${shown}${written.error.message}` });
   }
   return success(files.map((file) => `${shown}${file.path}`));
 }

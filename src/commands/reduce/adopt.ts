@@ -10,7 +10,7 @@ import { expectedPath } from '../../registry/kind.ts';
 import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { sourceText } from '../../registry/source-text.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
 
 /** Where limits may be written: the team's own registry, the last of those that were read. */
 export interface OwnRegistry {
@@ -28,23 +28,36 @@ export async function adopt(
   trial: Profile<'trial'>,
   reduction: Reduction,
   own: OwnRegistry,
-): Promise<Result<string, string>> {
+): Promise<Result<string, Problem>> {
   const kind = adoptingKind(reduction);
-  if (kind === null)
-    return failure(`No profile states what a ${reduction.method} finds; cite it in a field note.`);
+  if (kind === null) {
+    return refusal(
+      'notStated',
+      `No profile states what a ${reduction.method} finds`,
+      'Cite it in a field note.',
+    );
+  }
   const profile =
     kind === 'filament'
       ? registry.filament.get(trial.data.filament)
       : registry.machine.get(trial.data.machine ?? '');
-  if (profile === undefined) return failure(`The trial has no ${kind} to adopt a limit for.`);
+  if (profile === undefined) {
+    return refusal(
+      'noProfile',
+      `The trial has no ${kind} to adopt a limit for`,
+      `Name the ${kind} in the trial.`,
+    );
+  }
   if (isOwn(profile.source.path, own)) return write(profile, adoptLimits(profile, trial, reduction), own);
   const foreign = `${profile.source.path} belongs to a registry that yours rests on, and stays as it is`;
-  if (profile.kind === 'machine') return failure(`${foreign}; propose the limit there.`);
+  if (profile.kind === 'machine') return refusal('otherRegistry', foreign, 'Propose the limit there.');
   const statable = adoptedStatements(trial, reduction, 'filament');
   const refused = statable.find(({ property }) => !addedKeys.some((key) => key === property));
   if (refused !== undefined) {
-    return failure(
-      `${foreign}. An addition may hold ${addedKeys.join(', ')}, but not ${refused.property}; propose it there.`,
+    return refusal(
+      'otherRegistry',
+      `${foreign}. An addition may hold ${addedKeys.join(', ')}, but not ${refused.property}`,
+      'Propose it there.',
     );
   }
   return adoptIntoAddition(registry, profile, trial, reduction, own);
@@ -56,9 +69,9 @@ function isOwn(path: string, { folder, cwd }: OwnRegistry): boolean {
 
 async function write(
   { source }: Pick<Profile<'filament'>, 'source'>,
-  text: Result<string, string>,
+  text: Result<string, Problem>,
   { cwd }: OwnRegistry,
-): Promise<Result<string, string>> {
+): Promise<Result<string, Problem>> {
   if (!text.ok) return text;
   if (text.value === source.text) return success(`${source.path} states this limit already.`);
   const written = await replaceText(source.path, text.value, cwd);
@@ -73,7 +86,7 @@ async function adoptIntoAddition(
   trial: Profile<'trial'>,
   reduction: Reduction,
   own: OwnRegistry,
-): Promise<Result<string, string>> {
+): Promise<Result<string, Problem>> {
   const present = additionsTo(filament.id, registry.addition).find(({ source }) => isOwn(source.path, own));
   if (present !== undefined) {
     const { source, written, yaml } = present;

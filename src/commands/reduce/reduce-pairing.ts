@@ -3,14 +3,11 @@ import { type LimitAnswer, limitAt } from '../../bench/limit-line/limit-line-ans
 import { type PairingReduction, reducePairing } from '../../bench/limit-line/pairing-reduction.ts';
 import { loadRegistry } from '../../host/load-registry.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
-import { nozzleIds } from '../../registry/nozzle.ts';
-import { idsOf, type Registry } from '../../registry/registry.ts';
 import { jsonLimitLine } from '../../report/reduction/json-limit-line.ts';
 import { limitLinePlot } from '../../report/reduction/limit-line-plot.ts';
 import { textLimitLine } from '../../report/reduction/text-limit-line.ts';
-import { failure, type Result, success } from '../../result.ts';
-import { nearestWord } from '../../text/nearest-word.ts';
-import { quote } from '../../text/quote.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
+import { problemLine } from '../../text/problem-text.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import { parseQuantity } from '../../units/parse-quantity.ts';
 import { type CliContext, exitStatus } from '../cli-context.ts';
@@ -53,15 +50,13 @@ export async function runPairing(
   exit: Exit,
 ): Promise<void> {
   const temperatures = temperaturesOf(options.at ?? []);
-  if (!temperatures.ok) return exit.cannotRun(...temperatures.error);
+  if (!temperatures.ok) return exit.cannotRun(temperatures.error);
   const folders = registryFolders(options.registry, cli.cwd);
   if (!folders.ok) return exit.cannotRun(folders.error);
   const { registry } = loadRegistry(folders.value, cli.cwd);
-  const unknown = unknownName(registry, machine, filament, options.nozzle);
-  if (unknown !== null) return exit.cannotRun(unknown);
   const request = { machine, filament, ...(options.nozzle !== undefined && { nozzle: options.nozzle }) };
   const pairing = reducePairing(registry, request);
-  if (!pairing.ok) return exit.cannotRun(...noLadders(request, pairing.error.nozzlesWithLadders));
+  if (!pairing.ok) return exit.cannotRun(pairing.error);
   const { answers, refused } = answersOf(pairing.value, temperatures.value, options.extrapolate ?? false);
   cli.out(
     options.format === 'json'
@@ -74,69 +69,31 @@ export async function runPairing(
   if (!shown.ok) exit.cannotRun(shown.error);
 }
 
-type Refusal = readonly [reason: string, help: string];
-
-function temperaturesOf(written: readonly string[]): Result<number[], Refusal> {
+function temperaturesOf(written: readonly string[]): Result<number[], Problem> {
   const temperatures: number[] = [];
   for (const text of written) {
     const quantity = parseQuantity(text, 'temperature');
-    if (!quantity.ok) return failure([`--at: ${quantity.error.message}`, quantity.error.help]);
+    if (!quantity.ok) {
+      const { code, message, help } = quantity.error;
+      return refusal(code, `--at: ${message}`, help);
+    }
     temperatures.push(quantity.value.value);
   }
   return success(temperatures);
-}
-
-function unknownName(
-  registry: Registry,
-  machineId: string,
-  filament: string,
-  nozzle?: string,
-): string | null {
-  const machine = registry.machine.get(machineId);
-  if (machine === undefined) return unknown('machine', machineId, idsOf(registry, 'machine'));
-  if (!registry.filament.has(filament)) return unknown('filament', filament, idsOf(registry, 'filament'));
-  const nozzles = nozzleIds(machine.data);
-  return nozzle === undefined || nozzles.includes(nozzle) ? null : unknown('nozzle', nozzle, nozzles);
-}
-
-function unknown(what: string, id: string, known: readonly string[]): string {
-  const nearest = nearestWord(id, known);
-  const hint = nearest === null ? `There are: ${known.join(', ') || 'none'}.` : `Did you mean "${nearest}"?`;
-  return `There is no ${what} "${quote(id)}". ${hint}`;
-}
-
-function noLadders(
-  { machine, filament, nozzle }: { machine: string; filament: string; nozzle?: string },
-  elsewhere: readonly string[],
-): Refusal {
-  const place = nozzle === undefined ? machine : `${machine} with the nozzle ${nozzle}`;
-  return [
-    `The registry holds no flow ladder of ${filament} on ${place}.`,
-    elsewhere.length === 0
-      ? 'Run one, and add it as a trial.'
-      : `There are ladders on ${elsewhere.join(', ')}.`,
-  ];
 }
 
 function answersOf({ line }: PairingReduction, temperatures: readonly number[], extrapolate: boolean) {
   const answers: LimitAnswer[] = [];
   const refused: string[] = [];
   for (const temperature of temperatures) {
-    const asked = formatQuantity(temperature, 'temperature');
     if (line === null) {
+      const asked = formatQuantity(temperature, 'temperature');
       refused.push(`No limit at ${asked}: there is no line to read it off.`);
       continue;
     }
     const answer = limitAt(line, temperature, { extrapolate });
     if (answer.ok) answers.push(answer.value);
-    else {
-      const [low, high] = [line.tested.low, line.tested.high].map((end) =>
-        formatQuantity(end, 'temperature'),
-      );
-      refused.push(
-        `No limit at ${asked}: the ladders ran from ${low} to ${high}. Run a ladder at ${asked}, or add --extrapolate for a guess.`,
-      );
-    }
+    else refused.push(`${problemLine(answer.error)} Or add --extrapolate for a guess.`);
   }
   return { answers, refused };
 }

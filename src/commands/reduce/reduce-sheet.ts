@@ -1,5 +1,3 @@
-import { readFileSync, statSync } from 'node:fs';
-import { resolve } from 'node:path';
 import { Option } from 'commander';
 import type { BenchProblem } from '../../bench/bench-problem.ts';
 import type { Fact } from '../../bench/facts/fact.ts';
@@ -7,13 +5,17 @@ import type { MethodName } from '../../bench/method.ts';
 import { allFacts, methodNames, methodOf, usualMethod } from '../../bench/methods.ts';
 import type { Reduction } from '../../bench/reduction.ts';
 import { largestSheet, readBenchSheet } from '../../bench/sheet/bench-sheet.ts';
+import { readText } from '../../host/read-text.ts';
 import { groupedBy } from '../../registry/grouped-by.ts';
-import { failure, type Result, success } from '../../result.ts';
-import type { CannotReduce } from './cannot-reduce.ts';
+import { type Problem, type Result, success } from '../../result.ts';
+import { usage } from '../usage.ts';
 import { sheetRun } from './sheet-run.ts';
 
 /** What a bare bench sheet does not say itself, as the user writes it: the method, and facts by their flag. */
 export type SheetOptions = { readonly method?: MethodName } & Readonly<Record<string, unknown>>;
+
+/** Bytes never outnumber characters by more than four, so a file beyond that cannot be a bench sheet. */
+export const sheetKind = { name: 'bench sheet', mostBytes: 4 * largestSheet } as const;
 
 /** Options that only a bare bench sheet needs; a trial of the registry holds them itself. */
 export function sheetOptions(): Option[] {
@@ -38,17 +40,17 @@ export function reduceSheet(
   path: string,
   options: SheetOptions,
   cwd: string,
-): Result<Result<Reduction, readonly BenchProblem[]>, CannotReduce> {
+): Result<Result<Reduction, readonly BenchProblem[]>, Problem> {
   if (options.method === undefined) {
-    return failure({
-      reason: 'A bare sheet does not say how it was run.',
-      help: `Add --method ${usualMethod}, or another of ${methodNames.join(', ')}.`,
-    });
+    return usage(
+      'A bare sheet does not say how it was run',
+      `Add --method ${usualMethod}, or another of ${methodNames.join(', ')}.`,
+    );
   }
   const method = methodOf(options.method);
   const run = sheetRun(method, writtenFacts(options));
   if (!run.ok) return run;
-  const text = readSheetText(resolve(cwd, path), path);
+  const text = readText(path, cwd, sheetKind);
   if (!text.ok) return text;
   const observations = readBenchSheet(text.value, method);
   return success(observations.ok ? method.reduce(observations.value, run.value) : observations);
@@ -61,24 +63,4 @@ function writtenFacts(options: SheetOptions): Record<string, string | undefined>
     return [flag, typeof value === 'string' ? value : undefined] as const;
   });
   return Object.fromEntries(entries);
-}
-
-/** Text of a bench sheet, `shown` as the user calls it. */
-export function readSheetText(absolute: string, shown: string): Result<string, CannotReduce> {
-  try {
-    // Bytes never outnumber characters by more than four, so a file beyond that cannot be a bench sheet.
-    if (statSync(absolute).size > 4 * largestSheet) {
-      return failure({
-        reason: `${shown} is too large for a bench sheet.`,
-        help: 'Check that it is the right file.',
-      });
-    }
-    return success(new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(absolute)));
-  } catch (error) {
-    const encoding = error instanceof TypeError;
-    return failure({
-      reason: encoding ? `${shown} is not UTF-8 text.` : `${shown} cannot be read.`,
-      help: encoding ? 'Save it as CSV in UTF-8.' : 'Check the spelling of the path.',
-    });
-  }
 }

@@ -12,13 +12,14 @@ import { idsOf, type Registry } from '../../registry/registry.ts';
 import { jsonReduction } from '../../report/reduction/json-reduction.ts';
 import { reductionPlot } from '../../report/reduction/reduction-plot.ts';
 import { type ReductionHeading, textReduction } from '../../report/reduction/text-reduction.ts';
-import type { Result } from '../../result.ts';
-import { nearestWord } from '../../text/nearest-word.ts';
+import type { Problem, Result } from '../../result.ts';
 import { quote } from '../../text/quote.ts';
+import { wordHint } from '../../text/unknown-word.ts';
 import { parseQuantity } from '../../units/parse-quantity.ts';
 import { type CliContext, exitStatus } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
 import { registryOption } from '../shared-options.ts';
+import { usage } from '../usage.ts';
 import { adopt } from './adopt.ts';
 import { type PairingOptions, pairingOptions, runPairing, wantsPairing } from './reduce-pairing.ts';
 import { reduceSheet, type SheetOptions, sheetOptions } from './reduce-sheet.ts';
@@ -60,8 +61,8 @@ Exit status: 0 reduced, 1 the readings cannot be reduced, 2 it cannot run.`,
     .action((trial: string, filament: string | undefined, options: ReduceOptions) => {
       const plot = checkPlotRequest(options, cli.cwd);
       if (!plot.ok) return exit.cannotRun(plot.error);
-      const fault = misplacedOption(filament, options);
-      if (fault !== null) return exit.cannotRun(fault);
+      const misplaced = misplacedOption(filament, options);
+      if (misplaced !== null) return exit.cannotRun(misplaced.error);
       if (filament !== undefined) return runPairing(trial, filament, options, cli, exit);
       return isSheet(trial, cli.cwd)
         ? runSheet(trial, options, cli, exit)
@@ -70,17 +71,23 @@ Exit status: 0 reduced, 1 the readings cannot be reduced, 2 it cannot run.`,
 }
 
 /** An option that belongs to another kind of subject than the one that is named. */
-function misplacedOption(filament: string | undefined, options: ReduceOptions): string | null {
+function misplacedOption(filament: string | undefined, options: ReduceOptions) {
   if (filament === undefined) {
     return wantsPairing(options)
-      ? '--nozzle, --at and --extrapolate belong to a machine with a filament: meltbounds reduce MACHINE FILAMENT. A trial holds its own conditions.'
+      ? usage(
+          '--nozzle, --at and --extrapolate belong to a machine with a filament',
+          'A trial holds its own conditions; gather several with: meltbounds reduce MACHINE FILAMENT',
+        )
       : null;
   }
   if (options.adopt)
-    return 'A line of several limits cannot be adopted; adopt the limit of each trial by its id.';
+    return usage('A line of several limits cannot be adopted', 'Adopt the limit of each trial by its id.');
   return options.method === undefined
     ? null
-    : '--method belongs to a bare CSV sheet; the trials of a machine and a filament hold their own.';
+    : usage(
+        '--method belongs to a bare CSV sheet',
+        'The trials of a machine and a filament hold their own; leave it out.',
+      );
 }
 
 function isSheet(trial: string, cwd: string): boolean {
@@ -89,15 +96,15 @@ function isSheet(trial: string, cwd: string): boolean {
 
 async function runSheet(path: string, options: ReduceOptions, cli: CliContext, exit: Exit): Promise<void> {
   if (options.adopt) {
-    exit.cannotRun(
-      'A bare sheet names no filament to adopt the limit for.',
-      'Add it to the registry as a trial and give the id of the trial.',
-    );
+    exit.cannotRun({
+      message: 'A bare sheet names no filament to adopt the limit for',
+      help: 'Add it to the registry as a trial and give the id of the trial.',
+    });
     return;
   }
   const reduced = reduceSheet(path, options, cli.cwd);
   if (!reduced.ok) {
-    exit.cannotRun(reduced.error.reason, reduced.error.help);
+    exit.cannotRun(reduced.error);
     return;
   }
   const place = (row: number) => `${path}:${row}`;
@@ -140,14 +147,19 @@ interface ReportHeading extends ReductionHeading {
   readonly events: readonly RunEvent[];
 }
 
-function unknownTrial(registry: Registry, id: string): string {
+function unknownTrial(registry: Registry, id: string): Pick<Problem, 'message' | 'help'> {
+  const name = quote(id);
   if (registry.machine.has(id)) {
-    return `"${quote(id)}" is a machine; add the id of a filament to gather their flow ladders: meltbounds reduce ${quote(id)} FILAMENT.`;
+    return {
+      message: `"${name}" is a machine`,
+      help: `Add the id of a filament to gather their flow ladders: meltbounds reduce ${name} FILAMENT`,
+    };
   }
-  const nearest = nearestWord(id, idsOf(registry, 'trial'));
-  const hint =
-    nearest === null ? '`meltbounds check` lists files that cannot be used.' : `Did you mean "${nearest}"?`;
-  return `There is no trial "${quote(id)}" in the registry, and no such CSV file. ${hint}`;
+  const otherwise = '`meltbounds check` lists files that cannot be used.';
+  return {
+    message: `There is no trial "${name}" in the registry, and no such CSV file`,
+    help: wordHint(id, idsOf(registry, 'trial'), otherwise),
+  };
 }
 
 async function report(

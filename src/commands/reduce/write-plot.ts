@@ -6,9 +6,10 @@ import { fileErrorCode } from '../../host/file-error.ts';
 import { drawPlot } from '../../plots/draw-plot.ts';
 import { drawTextPlot } from '../../plots/draw-text-plot.ts';
 import type { Plot } from '../../plots/plot.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { printable } from '../../text/printable.ts';
 import type { CliContext } from '../cli-context.ts';
+import { usage } from '../usage.ts';
 
 /** What `--plot` says: a file, `-` for characters, `--no-plot` for nothing; absent where the terminal decides. */
 export type PlotChoice = string | boolean | undefined;
@@ -30,22 +31,22 @@ export interface PlotRequest {
   readonly format: 'text' | 'json';
 }
 
-/** Looks at the request before any work is done. Errors: a sentence that says what would do. */
-export function checkPlotRequest({ plot, format }: PlotRequest, cwd: string): Result<null, string> {
+/** Looks at the request before any work is done. Problems say what would do. */
+export function checkPlotRequest({ plot, format }: PlotRequest, cwd: string): Result<null, Problem> {
   if (typeof plot !== 'string') return success(null);
   if (plot === '-') {
     return format === 'text'
       ? success(null)
-      : failure('--plot - prints characters, which have no place in JSON; name a file, such as ladder.svg.');
+      : usage('--plot - prints characters, which have no place in JSON', 'Name a file, such as ladder.svg.');
   }
   const shown = printable(plot);
   if (!/\.svg$/i.test(plot)) {
-    return failure(`--plot ${shown}: a plot is an SVG picture; end the name of the file with .svg.`);
+    return usage(`--plot ${shown}: a plot is an SVG picture`, 'End the name of the file with .svg.');
   }
   const path = resolve(cwd, plot);
-  if (isFolder(path)) return failure(`--plot ${shown}: that is a folder; name a file in it.`);
+  if (isFolder(path)) return usage(`--plot ${shown}: that is a folder`, 'Name a file in it.');
   if (isFolder(dirname(path))) return success(null);
-  return failure(`--plot ${shown}: there is no folder ${dirname(shown)} to write into; make it first.`);
+  return usage(`--plot ${shown}: there is no folder ${dirname(shown)} to write into`, 'Make it first.');
 }
 
 function isFolder(path: string): boolean {
@@ -56,29 +57,33 @@ function isFolder(path: string): boolean {
   }
 }
 
-/** Prints the plot in characters, or writes the picture, whole or not at all. Error: there is no picture, or no way to write it. */
+/** Prints the plot in characters, or writes the picture, whole or not at all. Problems: there is no picture, or no way to write it. */
 export async function showPlot(
   plot: Plot | null,
   { plot: choice, format }: PlotRequest,
   cli: CliContext,
-): Promise<Result<null, string>> {
+): Promise<Result<null, Problem>> {
   if (plot === null) {
-    return typeof choice === 'string' ? failure('These readings make no curve to plot.') : success(null);
+    return typeof choice === 'string'
+      ? refusal('noCurve', 'These readings make no curve to plot', 'Leave --plot out.')
+      : success(null);
   }
   if (typeof choice === 'string' && choice !== '-') return writePlot(plot, choice, cli);
   if (format === 'text') cli.out(plotInCharacters(plot, choice, cli.terminalColumns));
   return success(null);
 }
 
-async function writePlot(plot: Plot, file: string, { cwd, err }: CliContext): Promise<Result<null, string>> {
+async function writePlot(plot: Plot, file: string, { cwd, err }: CliContext): Promise<Result<null, Problem>> {
   const shown = printable(file);
   try {
     await writeFileAtomic(resolve(cwd, file), drawPlot(plot));
     err(`Wrote ${shown}.\n`);
     return success(null);
   } catch (error) {
-    return failure(
-      `--plot ${shown}: the file cannot be written (${fileErrorCode(error)}); check the folder and its permissions.`,
+    return refusal(
+      'unwritable',
+      `--plot ${shown}: the file cannot be written (${fileErrorCode(error)})`,
+      'Check the folder and its permissions.',
     );
   }
 }

@@ -1,11 +1,17 @@
-import { readFileSync, statSync } from 'node:fs';
-import { basename, resolve } from 'node:path';
-import { failure, type Result, success } from '../../result.ts';
+import { basename } from 'node:path';
+import { type ReadProblem, readText } from '../../host/read-text.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
 import type { SpeedTable } from '../../tables/derive/speed-table.ts';
-import { fillTemplate, readTemplate, type Template } from '../../tables/template/fill-template.ts';
+import {
+  fillTemplate,
+  readTemplate,
+  type Template,
+  type TemplateProblem,
+} from '../../tables/template/fill-template.ts';
 import { escapeOfName, extensionOf, type TemplateEscape } from '../../tables/template/template-escape.ts';
 import { type NamedText, tableFileName } from '../../tables/write/table-files.ts';
 import { printable } from '../../text/printable.ts';
+import { problemLine } from '../../text/problem-text.ts';
 
 /** A template of the user with what its values are escaped for. */
 export interface TemplateFile {
@@ -15,48 +21,48 @@ export interface TemplateFile {
   readonly name: string;
 }
 
-/** Bytes that are read at most. */
-const mostBytes = 800_000;
+const templateKind = { name: 'template', mostBytes: 800_000 } as const;
 
 /** Lines of problems that are shown at most. */
 const mostProblems = 10;
 
-/** Reads a template of the user. Errors: it cannot be read, is no text, or has tags that mean nothing. */
+/** Reads a template of the user. Problems: it cannot be read, is no text, or has tags that mean nothing. */
 export function readTemplateFile(
   path: string,
   cwd: string,
   target?: TemplateEscape,
-): Result<TemplateFile, string> {
-  const shown = printable(path);
-  const text = readText(resolve(cwd, path));
-  if (!text.ok) return failure(`--template ${shown}: ${text.error}`);
+): Result<TemplateFile, ReadProblem | Problem<'wrongTemplate'>> {
+  const text = readText(path, cwd, templateKind);
+  if (!text.ok) return text;
   const template = readTemplate(text.value);
-  if (!template.ok) {
-    const rest = template.error.length - mostProblems;
-    const lines = template.error.slice(0, mostProblems).map((problem) => `${shown}:${problem}`);
-    return failure([...lines, ...(rest > 0 ? [`… and ${rest} more`] : [])].join('\n'));
-  }
+  if (!template.ok) return wrongTemplate(path, template.error);
   const name = basename(path);
   return success({ template: template.value, target: target ?? escapeOfName(name), name });
 }
 
-function readText(path: string): Result<string, string> {
-  try {
-    if (statSync(path).size > mostBytes) return failure('the file is too large for a template.');
-    const text = new TextDecoder('utf-8', { fatal: true }).decode(readFileSync(path));
-    return success(text);
-  } catch (error) {
-    if (error instanceof TypeError) return failure('the file is no text in UTF-8; save it as such.');
-    const code = error instanceof Error && 'code' in error ? ` (${String(error.code)})` : '';
-    return failure(`the file cannot be read${code}; name a template, such as examples/templates/wall.txt.`);
-  }
+/** The problems of a template, each on a line of its own with its place and what to do. */
+function wrongTemplate(path: string, problems: readonly TemplateProblem[]) {
+  const shown = printable(path);
+  const rest = problems.length - mostProblems;
+  const lines = problems
+    .slice(0, mostProblems)
+    .map((problem) => `${shown}${placeText(problem)}: ${problemLine(problem)}`);
+  return refusal(
+    'wrongTemplate',
+    [...lines, ...(rest > 0 ? [`… and ${rest} more.`] : [])].join('\n'),
+    'docs/templates.md lists the variables.',
+  );
+}
+
+function placeText({ line, column }: TemplateProblem): string {
+  return line === null ? '' : `:${line}:${column}`;
 }
 
 /** The filled template as a file, named after the table and the template. */
 export function filledFile(
   { template, target, name }: TemplateFile,
   table: SpeedTable,
-): Result<NamedText, string> {
+): Result<NamedText, Problem<'tooMuchOutput'>> {
   const filled = fillTemplate(template, table, target);
   if (!filled.ok) return filled;
   const stem = name.replace(/\.mustache$/i, '').replace(/\.[^.]*$/, '');

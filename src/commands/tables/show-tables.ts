@@ -2,7 +2,7 @@ import { join, resolve } from 'node:path';
 import { tryWriteFiles } from '../../host/write-files.ts';
 import type { PairingRequest } from '../../knowledge/pairing.ts';
 import type { Registry } from '../../registry/registry.ts';
-import { type Result, success } from '../../result.ts';
+import { type Problem, type Result, success } from '../../result.ts';
 import { writeHtml } from '../../tables/card/write-html.ts';
 import { deriveTables } from '../../tables/derive/derive-tables.ts';
 import { explainRow } from '../../tables/derive/explain-row.ts';
@@ -38,7 +38,7 @@ export async function showTables(
   registry: Registry,
   request: PairingRequest,
   show: TableShow,
-): Promise<Result<string, string>> {
+): Promise<Result<string, Problem>> {
   const table = deriveTables(registry, request);
   if (!table.ok) return table;
   if (show.explain !== undefined) {
@@ -55,7 +55,7 @@ async function writeOut(
   table: SpeedTable,
   out: string,
   { template, cwd }: TableShow,
-): Promise<Result<string, string>> {
+): Promise<Result<string, Problem>> {
   const filled = template === null ? null : filledFile(template, table);
   if (filled !== null && !filled.ok) return filled;
   const files = filled === null ? tableFiles(table) : [filled.value];

@@ -2,11 +2,12 @@ import { Command, Option } from 'commander';
 import { loadRegistry } from '../../host/load-registry.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
 import type { PairingRequest } from '../../knowledge/pairing.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, success } from '../../result.ts';
 import { type TemplateEscape, templateEscapes } from '../../tables/template/template-escape.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
 import { registryOption } from '../shared-options.ts';
+import { usage } from '../usage.ts';
 import { readTemplateFile, type TemplateFile } from './read-template-file.ts';
 import { showTables, tableWriters } from './show-tables.ts';
 import { writeAllTables } from './write-all-tables.ts';
@@ -113,11 +114,11 @@ function askedPairing(
   filament: string | undefined,
   { all, out, nozzle, policy }: TablesOptions,
   command: Command,
-): Result<PairingRequest | null, string> {
+): Result<PairingRequest | null, Problem> {
   if (all === true) {
-    if (machine !== undefined) return failure('--all makes the tables of every pairing; name no machine.');
+    if (machine !== undefined) return usage('--all makes the tables of every pairing', 'Name no machine.');
     return out === undefined
-      ? failure('--all writes many files; name a folder for them, such as --out tables.')
+      ? usage('--all writes many files', 'Name a folder for them, such as --out tables.')
       : success(null);
   }
   if (machine === undefined || filament === undefined) {
@@ -134,9 +135,9 @@ function askedPairing(
 function templateOf(
   { template, escape: target }: TablesOptions,
   cwd: string,
-): Result<TemplateFile | null, string> {
+): Result<TemplateFile | null, Problem> {
   if (template !== undefined) return readTemplateFile(template, cwd, target);
   return target === undefined
     ? success(null)
-    : failure('--escape says how a template is filled; name one with --template.');
+    : usage('--escape says how a template is filled', 'Name one with --template.');
 }

@@ -2,7 +2,7 @@ import { join, resolve } from 'node:path';
 import type { Progress } from '../../host/progress.ts';
 import { tryWriteFiles } from '../../host/write-files.ts';
 import type { Registry } from '../../registry/registry.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { deriveEach, everyPairing, type FullRequest } from '../../tables/derive/every-pairing.ts';
 import type { SpeedTable } from '../../tables/derive/speed-table.ts';
 import { type NamedText, tableFiles } from '../../tables/write/table-files.ts';
@@ -15,6 +15,7 @@ import {
 import { writeIndexCsv } from '../../tables/write/write-index-csv.ts';
 import { writeIndexHtml } from '../../tables/write/write-index-html.ts';
 import { writeIndexJson } from '../../tables/write/write-index-json.ts';
+import { problemLine } from '../../text/problem-text.ts';
 import { alignedCells } from '../../text/text-grid.ts';
 import type { CliContext } from '../cli-context.ts';
 import { filledFile, type TemplateFile } from './read-template-file.ts';
@@ -27,21 +28,21 @@ export interface AllTablesRequest {
 }
 
 /**
- * Writes the tables of every pairing into folders of their own, then the index. What it returns is to be printed. The
- * errors: an unknown policy, a template that cannot be filled, no pairing with a table.
+ * Writes the tables of every pairing into folders of their own, then the index. What it returns is to be printed.
+ * Problems: an unknown policy, a template that cannot be filled, no pairing with a table.
  */
 export async function writeAllTables(
   registry: Registry,
   request: AllTablesRequest,
   { cwd, progress = () => {} }: Pick<CliContext, 'cwd' | 'progress'>,
-): Promise<Result<string, string>> {
+): Promise<Result<string, Problem>> {
   const requests = everyPairing(registry, request.policy);
   if (!requests.ok) return requests;
   const root = resolve(cwd, request.out);
   const index = await writeEach(registry, requests.value, request, root, progress);
   progress('');
   if (!index.ok) return index;
-  if (index.value.tabled.length === 0) return failure(nothing(index.value));
+  if (index.value.tabled.length === 0) return nothing(index.value);
   const written = await tryWriteFiles(indexFiles(index.value), root, request.out);
   return written.ok ? success(summary(index.value, request.out)) : written;
 }
@@ -52,12 +53,12 @@ async function writeEach(
   { out, template }: AllTablesRequest,
   root: string,
   progress: Progress,
-): Promise<Result<TableIndex, string>> {
+): Promise<Result<TableIndex, Problem>> {
   const tabled: TabledPairing[] = [];
   const omitted: OmittedPairing[] = [];
   for (const { request, table } of deriveEach(registry, requests)) {
     if (!table.ok) {
-      omitted.push({ ...request, reason: table.error });
+      omitted.push({ ...request, reason: problemLine(table.error) });
       continue;
     }
     progress(`Tables: ${tabled.length + omitted.length} of ${requests.length} pairings …`);
@@ -72,7 +73,7 @@ async function writeEach(
   return success({ tabled, omitted });
 }
 
-function filesOf(table: SpeedTable, template: TemplateFile | null): Result<NamedText[], string> {
+function filesOf(table: SpeedTable, template: TemplateFile | null): Result<NamedText[], Problem> {
   if (template === null) return success(tableFiles(table));
   const filled = filledFile(template, table);
   return filled.ok ? success([filled.value]) : filled;
@@ -86,10 +87,18 @@ function indexFiles(index: TableIndex): NamedText[] {
   ];
 }
 
-function nothing({ omitted: [first] }: TableIndex): string {
+function nothing({ omitted: [first] }: TableIndex) {
   return first === undefined
-    ? 'No table follows: the registry holds no machine with a nozzle, or no filament.'
-    : `No pairing of the registry has a table. The first, ${first.filament} on ${first.machine}: ${first.reason}`;
+    ? refusal(
+        'noPairing',
+        'No table follows: the registry holds no machine with a nozzle, or no filament',
+        'Add them.',
+      )
+    : refusal(
+        'noTable',
+        'No pairing of the registry has a table',
+        `The first, ${first.filament} on ${first.machine}: ${first.reason}`,
+      );
 }
 
 /** Pairings with and without a table by policy, in columns that line up, and where they are. */

@@ -1,8 +1,8 @@
 import { type ReduceById, reducingOnce } from '../../bench/reducing-once.ts';
-import { unknownId } from '../../knowledge/pairing.ts';
+import { findProfile, type UnknownProfile } from '../../registry/find-profile.ts';
 import type { Profile } from '../../registry/profile.ts';
-import { idsOf, type Registry } from '../../registry/registry.ts';
-import { failure, type Result, success } from '../../result.ts';
+import type { Registry } from '../../registry/registry.ts';
+import { type Result, success } from '../../result.ts';
 import { type Claim, claimsOf } from './claim.ts';
 import { measuredBeside, trialsOf } from './claim-evidence.ts';
 import type { ClaimVerdict, JudgedClaim } from './claim-verdict.ts';
@@ -25,16 +25,21 @@ export interface ClaimReport {
 
 /**
  * Holds every claim of a machine's sheet, but the price, against what the registry's trials and measured statements say:
- * held, not reached (by how much, with its interval), untested, or not reachable in principle. The error is a sentence for
- * the user: an unknown machine.
+ * held, not reached (by how much, with its interval), untested, or not reachable in principle.
  */
-export function judgeClaims(registry: Registry, machineId: string): Result<ClaimReport, string> {
-  const machine = registry.machine.get(machineId);
-  if (machine === undefined) return failure(unknownId('machine', machineId, idsOf(registry, 'machine')));
+export function judgeClaims(
+  registry: Registry,
+  machineId: string,
+): Result<ClaimReport, UnknownProfile<'machine'>> {
+  const machine = findProfile(registry, 'machine', machineId);
+  if (!machine.ok) return machine;
   const reduce = reducingOnce(registry);
   return success({
     machine: machineId,
-    claims: claimsOf(machine).map((claim) => ({ claim, ...judge(registry, machine, claim, reduce) })),
+    claims: claimsOf(machine.value).map((claim) => ({
+      claim,
+      ...judge(registry, machine.value, claim, reduce),
+    })),
   });
 }
 

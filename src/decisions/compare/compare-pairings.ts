@@ -1,11 +1,17 @@
-import { type FittedRequest, findPairing, type Pairing, unknownId } from '../../knowledge/pairing.ts';
+import {
+  type FittedRequest,
+  findPairing,
+  type Pairing,
+  type PairingProblem,
+} from '../../knowledge/pairing.ts';
+import { findProfile, type UnknownProfile } from '../../registry/find-profile.ts';
 import type { Profile } from '../../registry/profile.ts';
-import { idsOf, type Registry } from '../../registry/registry.ts';
-import { failure, type Result, success } from '../../result.ts';
+import type { Registry } from '../../registry/registry.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
 import type { TableInput } from '../../tables/derive/speed-table.ts';
 import type { Count, Money } from '../../units/canonical.ts';
 import type { Comparison } from './comparison.ts';
-import { estimateJob } from './estimate-job.ts';
+import { type EstimateProblem, estimateJob } from './estimate-job.ts';
 import type { JobEstimate } from './job-estimate.ts';
 import { modelCheckOf } from './model-check.ts';
 import { against } from './saved-hours.ts';
@@ -25,30 +31,43 @@ export interface ComparisonRequest {
   readonly hourValue?: Money;
 }
 
+/** Why pairings cannot be compared. */
+export type ComparisonProblem =
+  | UnknownProfile<'job'>
+  | PairingProblem
+  | EstimateProblem
+  | Problem<'noPairing'>;
+
 /**
  * Compares pairings on a job: time and what limits it, speed really reached, filament, sound and money. All numbers in
- * canonical units. The error is a sentence for the user: an unknown id, a strand that does not fit, or a number
- * that the time model needs and nobody has stated.
+ * canonical units. Problems: an unknown id, a strand that does not fit, or a number that the time model needs and nobody
+ * has stated.
  */
-export function comparePairings(registry: Registry, request: ComparisonRequest): Result<Comparison, string> {
-  const job = registry.job.get(request.job);
-  if (job === undefined) return failure(unknownId('job', request.job, idsOf(registry, 'job')));
+export function comparePairings(
+  registry: Registry,
+  request: ComparisonRequest,
+): Result<Comparison, ComparisonProblem> {
+  const found = findProfile(registry, 'job', request.job);
+  if (!found.ok) return found;
+  const job = found.value;
   const pairings: Pairing[] = [];
   const estimates: JobEstimate[] = [];
   for (const asked of request.pairings) {
-    const found = findPairing(registry, {
+    const pairing = findPairing(registry, {
       ...asked,
       ...(request.policy !== undefined && { policy: request.policy }),
     });
-    if (!found.ok) return found;
-    const estimate = estimateJob(registry, found.value, job.data, modelCheckOf(registry, asked.machine));
+    if (!pairing.ok) return pairing;
+    const estimate = estimateJob(registry, pairing.value, job.data, modelCheckOf(registry, asked.machine));
     if (!estimate.ok) return estimate;
-    pairings.push(found.value);
+    pairings.push(pairing.value);
     estimates.push(estimate.value);
   }
   const [first, ...others] = estimates;
   const policy = pairings[0]?.policy;
-  if (first === undefined || policy === undefined) return failure('Name at least one pairing to compare.');
+  if (first === undefined || policy === undefined) {
+    return refusal('noPairing', 'There is nothing to compare', 'Name at least one pairing.');
+  }
   const terms = { jobs: request.jobs ?? null, hourValue: request.hourValue ?? null };
   return success({
     job: { id: job.id, name: job.data.name },

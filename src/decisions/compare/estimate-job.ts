@@ -6,26 +6,29 @@ import { type PrintTime, printTime, secondsOf } from '../../physics/print-time.t
 import type { Job, Statement } from '../../registry/generated/documents.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { chooseStatement } from '../../registry/statement.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
 import type { MillimetresPerSecond, Seconds } from '../../units/canonical.ts';
 import type { FeatureTime, JobEstimate, Known, ModelCheck } from './job-estimate.ts';
 import { beadWarnings, jobFilament } from './job-filament.ts';
-import { type JobSpeed, jobSpeeds } from './job-speeds.ts';
+import { type JobSpeed, jobSpeeds, type SpeedsProblem } from './job-speeds.ts';
 import { holdersOfPrint, longestFirst, mainHolder } from './time-holders.ts';
 import { type NamedBasis, weakestOf } from './weakest-number.ts';
 
 type Speeds = ReadonlyMap<JobFeature, JobSpeed>;
 
+/** Why there is no estimate: a number that the model needs is not known or not usable. */
+export type EstimateProblem = SpeedsProblem | Problem<'noTime'>;
+
 /**
  * Time of a job on a pairing by the time model, what limits it, and what else a choice of machine turns on. All numbers in
- * canonical units. The error is a sentence for the user: a number that the model needs is not known or not usable.
+ * canonical units.
  */
 export function estimateJob(
   registry: Registry,
   pairing: Pairing,
   job: Job,
   modelCheck: ModelCheck | null,
-): Result<JobEstimate, string> {
+): Result<JobEstimate, EstimateProblem> {
   const found = jobSpeeds(registry, pairing, job);
   if (!found.ok) return found;
   const speeds = found.value;
@@ -34,8 +37,10 @@ export function estimateJob(
   const stated = statedPauses(machine.data, filament.data, conditions);
   const time = printTime(jobPlan(job, speeds, secondsOfPauses(stated)));
   if (!(time.total > 0 && Number.isFinite(time.total))) {
-    return failure(
-      `No time follows for the job ${job.id}: look for a path, segment or corner that is 0 or negative in its profile.`,
+    return refusal(
+      'noTime',
+      `No time follows for the job ${job.id}`,
+      'Look for a path, segment or corner that is 0 or negative in its profile.',
     );
   }
   const { mass, cost } = jobFilament(pairing, job);

@@ -4,13 +4,13 @@ import type { Pairing } from '../../knowledge/pairing.ts';
 import { beadArea } from '../../physics/bead.ts';
 import type { Job } from '../../registry/generated/documents.ts';
 import type { Registry } from '../../registry/registry.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { failure, type Problem, type Result, refusal, success } from '../../result.ts';
 import { boundsOf } from '../../tables/derive/bounds.ts';
 import { resultTerm, type Term } from '../../tables/derive/calculation.ts';
-import { type PairingLimits, pairingLimits } from '../../tables/derive/pairing-limits.ts';
+import { type LimitsProblem, type PairingLimits, pairingLimits } from '../../tables/derive/pairing-limits.ts';
 import { accelerationOf } from '../../tables/derive/speed-row.ts';
 import type { Bound, BoundName } from '../../tables/derive/speed-table.ts';
-import { policyFault } from '../../tables/derive/usable-policy.ts';
+import { policyProblem, type UnusablePolicy } from '../../tables/derive/usable-policy.ts';
 import { roundDown } from '../../units/round-to-step.ts';
 import { type NamedBasis, weakestOf } from './weakest-number.ts';
 
@@ -22,18 +22,21 @@ export interface JobSpeed extends PathSettings {
   readonly weakest: NamedBasis;
 }
 
+/** Why a path of a job has no speed. */
+export type SpeedsProblem = UnusablePolicy | LimitsProblem | Problem<'noSpeed'>;
+
 /**
  * Commanded speeds for the paths of a job, by the policy of the pairing: its fraction of the least of melt, machine and
  * quality at the beads of the job. Motion and cooling are left to the time model, which knows the segments and
- * layers of the job, where a table has to assume typical ones. The error is a sentence for the user.
+ * layers of the job, where a table has to assume typical ones.
  */
 export function jobSpeeds(
   registry: Registry,
   pairing: Pairing,
   job: Job,
-): Result<ReadonlyMap<JobFeature, JobSpeed>, string> {
-  const fault = policyFault(pairing.policy.id, pairing.policy.data);
-  if (fault !== null) return failure(fault);
+): Result<ReadonlyMap<JobFeature, JobSpeed>, SpeedsProblem> {
+  const unusable = policyProblem(pairing.policy.id, pairing.policy.data);
+  if (unusable !== null) return failure(unusable);
   const limits = pairingLimits(registry, pairing);
   if (!limits.ok) return limits;
   const speeds = new Map<JobFeature, JobSpeed>();
@@ -51,7 +54,7 @@ function speedOf(
   limits: PairingLimits,
   feature: JobFeature,
   job: Job,
-): Result<JobSpeed, string> {
+): Result<JobSpeed, Problem<'noSpeed'>> {
   const { machine, filament, policy } = pairing;
   const { rounding, fractions } = policy.data;
   const acceleration = resultTerm(accelerationOf(pairing, limits, feature));
@@ -66,8 +69,10 @@ function speedOf(
   const least = leastOf(bounds.filter(({ name }) => name !== 'motion' && name !== 'cooling'));
   const speed = least === null ? 0 : roundDown(least.speed * fractions[feature], rounding.speed);
   if (least === null || !(speed > 0 && acceleration.value > 0)) {
-    return failure(
-      `No speed above 0 follows for ${feature} with ${filament.id} on ${machine.id}: look for a speed, acceleration or flow that is 0 or negative in their profiles.`,
+    return refusal(
+      'noSpeed',
+      `No speed above 0 follows for ${feature} with ${filament.id} on ${machine.id}`,
+      'Look for a speed, acceleration or flow that is 0 or negative in their profiles.',
     );
   }
   return success({

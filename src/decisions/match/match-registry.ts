@@ -1,8 +1,9 @@
 import { reducingOnce } from '../../bench/reducing-once.ts';
-import { unknownId } from '../../knowledge/pairing.ts';
+import { findProfile, type UnknownProfile } from '../../registry/find-profile.ts';
 import { compareText } from '../../registry/finding.ts';
+import { kindFolders } from '../../registry/kind.ts';
 import { idsOf, type Registry } from '../../registry/registry.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { matchPairing } from './match-pairing.ts';
 import { type PairingMatch, verdicts } from './match-verdict.ts';
 
@@ -22,12 +23,17 @@ export interface MatchResult {
   readonly matches: readonly PairingMatch[];
 }
 
+/** Why there is nothing to match: an unknown id, or a registry without machines or filaments. */
+export type MatchProblem = UnknownProfile<'machine' | 'filament'> | Problem<'noMachine' | 'noFilament'>;
+
 /**
  * Judges which machines suit which filaments, with every reason. For one filament the machines come ranked: what suits
- * first, then what was measured, then the higher flow. The error is a sentence for the user: an unknown id, nothing to
- * match.
+ * first, then what was measured, then the higher flow.
  */
-export function matchRegistry(registry: Registry, request: MatchRequest = {}): Result<MatchResult, string> {
+export function matchRegistry(
+  registry: Registry,
+  request: MatchRequest = {},
+): Result<MatchResult, MatchProblem> {
   const machines = chosen(registry, 'machine', request.machine);
   if (!machines.ok) return machines;
   const filaments = chosen(registry, 'filament', request.filament);
@@ -53,12 +59,15 @@ function chosen(
   registry: Registry,
   kind: 'machine' | 'filament',
   asked: string | undefined,
-): Result<readonly string[], string> {
-  const ids = idsOf(registry, kind).toSorted(compareText);
+): Result<readonly string[], MatchProblem> {
   if (asked !== undefined) {
-    return registry[kind].has(asked) ? success([asked]) : failure(unknownId(kind, asked, ids));
+    const named = findProfile(registry, kind, asked);
+    return named.ok ? success([asked]) : named;
   }
-  return ids.length === 0 ? failure(`The registry holds no ${kind}; add one under ${kind}s/.`) : success(ids);
+  const ids = idsOf(registry, kind).toSorted(compareText);
+  if (ids.length > 0) return success(ids);
+  const code = kind === 'machine' ? 'noMachine' : 'noFilament';
+  return refusal(code, `The registry holds no ${kind}`, `Add one under ${kindFolders[kind]}/.`);
 }
 
 function betterMatch(a: PairingMatch, b: PairingMatch): number {

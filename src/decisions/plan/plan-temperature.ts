@@ -1,6 +1,6 @@
 import type { AllowedTemperatures, PlannedTemperature } from '../../bench/layout/layout-request.ts';
 import type { FittedPairing } from '../../knowledge/pairing.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { middle } from '../../statistics/middle.ts';
 import type { DegreesCelsius } from '../../units/canonical.ts';
 import { shown, shownRange } from '../../units/wording.ts';
@@ -10,17 +10,19 @@ const temperatureStep = 5;
 
 /**
  * The asked temperature, else the one that a claim for this nozzle and family names, else the middle of the window. The
- * error says which bounds the asked one lies outside of.
+ * problem says which bounds the asked one lies outside of.
  */
 export function planTemperature(
   pairing: FittedPairing,
   window: AllowedTemperatures,
   asked: DegreesCelsius | undefined,
-): Result<PlannedTemperature, string> {
+): Result<PlannedTemperature, Problem<'outsideWindow'>> {
   const inside = (value: DegreesCelsius) => value >= window.low && value <= window.high;
   if (asked !== undefined && !inside(asked)) {
-    return failure(
-      `${shown(asked, 'temperature')} lies outside of ${shownRange(window, 'temperature')}, which the profiles allow: ${window.bounds.map(({ text }) => text).join('; ')}.`,
+    return refusal(
+      'outsideWindow',
+      `${shown(asked, 'temperature')} lies outside of ${shownRange(window, 'temperature')}, which the profiles allow: ${window.bounds.map(({ text }) => text).join('; ')}`,
+      'Ask for a temperature inside of it.',
     );
   }
   if (asked !== undefined) return success({ value: asked, reason: 'as asked' });

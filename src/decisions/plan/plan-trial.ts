@@ -1,16 +1,17 @@
 import { usualMassResolution } from '../../bench/facts/instrument-facts.ts';
 import type { LayoutRequest } from '../../bench/layout/layout-request.ts';
+import type { PlanProblem } from '../../bench/layout/plan-problem.ts';
 import { isMethodName, methodNames, methodOf, runLayouts, usualMethod } from '../../bench/methods.ts';
 import { reduceTrial } from '../../bench/reduce-trial.ts';
 import type { ReduceById } from '../../bench/reducing-once.ts';
 import { familiesOf } from '../../knowledge/families.ts';
-import { type FittedPairing, findFittedPairing } from '../../knowledge/pairing.ts';
+import { type FittedPairing, type FittedProblem, findFittedPairing } from '../../knowledge/pairing.ts';
 import { nozzleWindow } from '../../prediction/nozzle-window.ts';
 import { predictLimit } from '../../prediction/predict-limit.ts';
 import type { Registry } from '../../registry/registry.ts';
-import { failure, type Result, success } from '../../result.ts';
-import { nearestWord } from '../../text/nearest-word.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { quote } from '../../text/quote.ts';
+import { wordHint } from '../../text/unknown-word.ts';
 import type { BenchPlan } from './bench-plan.ts';
 import { expectedFlow } from './expected-flow.ts';
 import type { PlanRequest } from './plan-request.ts';
@@ -19,16 +20,16 @@ import { putTogether } from './put-together.ts';
 
 /**
  * Lays out the next run of a bench method for a machine and a filament: what is expected and why, the settings step by
- * step, what it takes, the cautions, and the empty trial. The error is a sentence for the user: an unknown id, a strand
+ * step, what it takes, the cautions, and the empty trial. Problems: an unknown id, a strand
  * that does not fit, temperatures that nothing allows.
  */
 export function planTrial(
   registry: Registry,
   request: PlanRequest,
   reduce: ReduceById = (id) => reduceTrial(registry, id),
-): Result<BenchPlan, string> {
+): Result<BenchPlan, PlanProblem | FittedProblem | Problem<'unknownMethod'>> {
   const name = request.method ?? usualMethod;
-  if (!isMethodName(name)) return failure(unknownMethod(name));
+  if (!isMethodName(name)) return unknownMethod(name);
   const pairing = findFittedPairing(registry, request);
   if (!pairing.ok) return pairing;
   const layout = runLayouts[name](layoutRequest(registry, pairing.value, request, reduce));
@@ -64,8 +65,10 @@ function layoutRequest(
   };
 }
 
-function unknownMethod(method: string): string {
-  const nearest = nearestWord(method, methodNames);
-  const hint = nearest === null ? `There are: ${methodNames.join(', ')}.` : `Did you mean "${nearest}"?`;
-  return `There is no bench method "${quote(method)}" to plan. ${hint}`;
+function unknownMethod(method: string) {
+  return refusal(
+    'unknownMethod',
+    `There is no bench method "${quote(method)}" to plan`,
+    wordHint(method, methodNames),
+  );
 }

@@ -1,4 +1,4 @@
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { sameValue } from '../same-value.ts';
 import { applyEdits } from '../yaml/text-edit.ts';
 import { placeAt, readYaml, type YamlDocument } from '../yaml/yaml-document.ts';
@@ -12,12 +12,15 @@ export interface MigratedText {
   readonly applied: readonly string[];
 }
 
+/** A place that a person has to change. */
+export type MigrationProblem = Problem<'changeByHand'>;
+
 /**
  * Brings the text of a profile into the present shape of the format; comments, order and everything that is new already
- * stay byte for byte. A text that cannot be read stays as it is, since `check` says why. Error: a sentence, where an old
+ * stay byte for byte. A text that cannot be read stays as it is, since `check` says why. Problem: an old
  * shape is written in a way that could not be changed without touching more than it should.
  */
-export function migrateText(text: string): Result<MigratedText, string> {
+export function migrateText(text: string): Result<MigratedText, MigrationProblem> {
   let now = text;
   const applied: string[] = [];
   for (const migration of migrations) {
@@ -31,7 +34,7 @@ export function migrateText(text: string): Result<MigratedText, string> {
 }
 
 /** The text after a migration; null where it does not have its old shape. */
-function migrateOnce(text: string, migration: Migration): Result<string, string> | null {
+function migrateOnce(text: string, migration: Migration): Result<string, MigrationProblem> | null {
   const { document } = readYaml(text);
   const before = document === null ? null : mapping(document);
   if (document === null || before === null || before.kind !== migration.kind) return null;
@@ -43,8 +46,10 @@ function migrateOnce(text: string, migration: Migration): Result<string, string>
   const place = migration.oldPlace.join('.');
   return asMeant
     ? success(edited)
-    : failure(
-        `"${place}" could not be changed without touching more: ${migration.title}. Change it by hand, or write it on a line of its own.`,
+    : refusal(
+        'changeByHand',
+        `"${place}" could not be changed without touching more: ${migration.title}`,
+        'Change it by hand, or write it on a line of its own.',
       );
 }
 

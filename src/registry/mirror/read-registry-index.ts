@@ -1,16 +1,16 @@
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { quote } from '../../text/quote.ts';
 import { isObject } from '../shape.ts';
 import { type IndexedFile, indexFormat } from './registry-index.ts';
 
-/** Files that an index names, sheets too. The error says what the text is instead of an index. */
-export function readIndexedFiles(text: string): Result<readonly IndexedFile[], string> {
+/** Files that an index names, sheets too. The problem says what the text is instead of an index. */
+export function readIndexedFiles(text: string): Result<readonly IndexedFile[], Problem<'noIndex'>> {
   const value = parsed(text);
-  if (!isObject(value)) return failure('it is not a JSON object; `meltbounds index --out FILE` writes one');
+  if (!isObject(value)) return noIndex('it is not a JSON object');
   if (value.format !== indexFormat) {
-    return failure(`its "format" is "${quote(value.format)}", and this program reads "${indexFormat}"`);
+    return noIndex(`its "format" is "${quote(value.format)}", and this program reads "${indexFormat}"`);
   }
-  if (!Array.isArray(value.profiles)) return failure('its "profiles" is not a list');
+  if (!Array.isArray(value.profiles)) return noIndex('its "profiles" is not a list');
   const entries: readonly unknown[] = value.profiles;
   const files = entries.flatMap((entry) =>
     isObject(entry) && entry.sheet !== undefined ? [entry, entry.sheet] : [entry],
@@ -18,7 +18,11 @@ export function readIndexedFiles(text: string): Result<readonly IndexedFile[], s
   const wrong = files.find((file) => !isIndexedFile(file));
   return wrong === undefined
     ? success(files.filter(isIndexedFile))
-    : failure(`it lists ${quote(wrong)}, which is no path inside a registry with its sha256`);
+    : noIndex(`it lists ${quote(wrong)}, which is no path inside a registry with its sha256`);
+}
+
+function noIndex(what: string) {
+  return refusal('noIndex', `This is no index: ${what}`, '`meltbounds index --out FILE` writes one.');
 }
 
 function parsed(text: string): unknown {

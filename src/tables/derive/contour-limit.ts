@@ -3,7 +3,7 @@ import type { Statement } from '../../registry/generated/documents.ts';
 import { type Conditions, statementsByWeight } from '../../registry/statement.ts';
 import { type Result, success } from '../../result.ts';
 import type { Millimetres, MillimetresPerSecondSquared } from '../../units/canonical.ts';
-import { type UsableLimit, usableLimit } from './usable-limit.ts';
+import { type UsableLimit, usableLimit, type WeakLimit } from './usable-limit.ts';
 
 /** A contour speed whose surface passes, with the layer height and acceleration that it was found at, if stated. */
 export interface ContourLimit extends UsableLimit {
@@ -12,7 +12,7 @@ export interface ContourLimit extends UsableLimit {
 }
 
 /** Contour speeds of a pairing, the most specific first, then the strongest basis: of the filament on this machine, else of the machine. */
-export function contourLimits(pairing: Pairing): Result<readonly ContourLimit[], string> {
+export function contourLimits(pairing: Pairing): Result<readonly ContourLimit[], WeakLimit> {
   const ofFilament = fitting(pairing.filament.data.contourSpeed, pairing);
   const profile = ofFilament.length > 0 ? pairing.filament : pairing.machine;
   const statements = ofFilament.length > 0 ? ofFilament : fitting(pairing.machine.data.contourSpeed, pairing);

@@ -1,21 +1,26 @@
 import { reduceTrial } from '../../bench/reduce-trial.ts';
 import { features } from '../../knowledge/feature.ts';
-import { findPairing, type Pairing, type PairingRequest } from '../../knowledge/pairing.ts';
+import {
+  findPairing,
+  type Pairing,
+  type PairingProblem,
+  type PairingRequest,
+} from '../../knowledge/pairing.ts';
 import { compareText } from '../../registry/finding.ts';
 import type { Registry } from '../../registry/registry.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { failure, type Problem, type Result, refusal, success } from '../../result.ts';
 import { beadsOf } from './beads.ts';
 import { sourcedValuesIn } from './calculation.ts';
 import type { BareCondition } from './condition-row.ts';
 import { conditionRows } from './conditions.ts';
 import { evidenceFaults, faultWarnings } from './evidence-standing.ts';
 import { conditionFlags, flagsOf, flagWarnings } from './flag-rows.ts';
-import { type PairingLimits, pairingLimits } from './pairing-limits.ts';
+import { type LimitsProblem, type PairingLimits, pairingLimits } from './pairing-limits.ts';
 import type { SourcedValue } from './sourced-value.ts';
 import { type BareRow, speedRow } from './speed-row.ts';
 import type { SpeedRow, SpeedTable } from './speed-table.ts';
 import { tableInputs } from './table-inputs.ts';
-import { policyFault } from './usable-policy.ts';
+import { policyProblem, type UnusablePolicy } from './usable-policy.ts';
 
 /** How tables are derived. */
 export interface DeriveOptions {
@@ -25,23 +30,26 @@ export interface DeriveOptions {
   readonly judgesEvidence?: boolean;
 }
 
+/** Why a pairing has no table. */
+export type TableProblem = PairingProblem | UnusablePolicy | LimitsProblem | Problem<'noSpeed'>;
+
 /**
  * Speeds, flows and temperatures for every feature, layer height and line width of a pairing: each the least of its
  * bounds times the fraction of the policy, rounded to the safe side. All numbers in canonical units. The evidence of
- * the limits is judged as `check` does; what does not hold is flagged in its rows and named in a warning. The error is
- * a sentence for the user: an unknown id, a strand that does not fit, a policy that cannot be used or refuses a limit,
- * or a pairing with no known melt limit.
+ * the limits is judged as `check` does; what does not hold is flagged in its rows and named in a warning. Problems: an
+ * unknown id, a strand that does not fit, a policy that cannot be used or refuses a limit, or a pairing with no known
+ * melt limit.
  */
 export function deriveTables(
   registry: Registry,
   request: PairingRequest,
   { reduce = reduceTrial, judgesEvidence = true }: DeriveOptions = {},
-): Result<SpeedTable, string> {
+): Result<SpeedTable, TableProblem> {
   const found = findPairing(registry, request);
   if (!found.ok) return found;
   const pairing = found.value;
-  const fault = policyFault(pairing.policy.id, pairing.policy.data);
-  if (fault !== null) return failure(fault);
+  const unusable = policyProblem(pairing.policy.id, pairing.policy.data);
+  if (unusable !== null) return failure(unusable);
   const limits = pairingLimits(registry, pairing);
   if (!limits.ok) return limits;
   const beads = beadsOf(pairing);
@@ -49,7 +57,7 @@ export function deriveTables(
     beads.feasible.flatMap((bead) => speedRow(pairing, limits.value, feature, bead) ?? []),
   );
   if (bare.some(({ speed, runUp }) => !(speed > 0 && Number.isFinite(runUp)))) {
-    return failure(nothingLeft(pairing));
+    return nothingLeft(pairing);
   }
   const largestFlow = Math.max(0, ...bare.map(({ flow }) => flow));
   const bareConditions = conditionRows(registry, pairing, limits.value, largestFlow);
@@ -75,8 +83,12 @@ export function deriveTables(
   });
 }
 
-function nothingLeft({ machine, filament }: Pairing): string {
-  return `No speed above 0 follows for ${filament.id} on ${machine.id}: look for a speed, acceleration or flow that is 0 or negative in their profiles.`;
+function nothingLeft({ machine, filament }: Pairing) {
+  return refusal(
+    'noSpeed',
+    `No speed above 0 follows for ${filament.id} on ${machine.id}`,
+    'Look for a speed, acceleration or flow that is 0 or negative in their profiles.',
+  );
 }
 
 /** Every ground that some row or condition rests on, and those of all melt limits, each once. */

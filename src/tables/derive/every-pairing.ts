@@ -1,27 +1,30 @@
 import { reduceTrial } from '../../bench/reduce-trial.ts';
-import { type PairingRequest, unknownId } from '../../knowledge/pairing.ts';
+import { noPolicy, type PairingRequest } from '../../knowledge/pairing.ts';
+import { findProfile, type UnknownProfile } from '../../registry/find-profile.ts';
 import { nozzleIds } from '../../registry/nozzle.ts';
 import { idsOf, type Registry } from '../../registry/registry.ts';
-import { failure, type Result, success } from '../../result.ts';
-import { deriveTables } from './derive-tables.ts';
+import { type Problem, type Result, success } from '../../result.ts';
+import { deriveTables, type TableProblem } from './derive-tables.ts';
 import type { SpeedTable } from './speed-table.ts';
 
 /** A policy, a machine, a nozzle and a filament by their ids. */
 export type FullRequest = Required<PairingRequest>;
 
-/** A pairing with its table, or the sentence that says why it has none. */
+/** A pairing with its table, or why it has none. */
 export interface DerivedPairing {
   readonly request: FullRequest;
-  readonly table: Result<SpeedTable, string>;
+  readonly table: Result<SpeedTable, TableProblem>;
 }
 
-/** Every pairing of a registry under each policy or the given one, sorted by ids. Error: no such policy, or none at all. */
-export function everyPairing(registry: Registry, asked?: string): Result<FullRequest[], string> {
+/** Every pairing of a registry under each policy or the given one, sorted by ids. */
+export function everyPairing(
+  registry: Registry,
+  asked?: string,
+): Result<FullRequest[], UnknownProfile<'policy'> | Problem<'noPolicy'>> {
   const policies = idsOf(registry, 'policy');
-  if (asked !== undefined && !registry.policy.has(asked)) {
-    return failure(unknownId('policy', asked, policies));
-  }
-  if (policies.length === 0) return failure('The registry holds no policy; add one under policies/.');
+  const named = asked === undefined ? null : findProfile(registry, 'policy', asked);
+  if (named !== null && !named.ok) return named;
+  if (policies.length === 0) return noPolicy();
   const fitted = [...registry.machine.values()]
     .toSorted((one, other) => (one.id < other.id ? -1 : 1))
     .flatMap(({ id, data }) => nozzleIds(data).map((nozzle) => ({ machine: id, nozzle })));

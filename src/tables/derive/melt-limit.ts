@@ -4,12 +4,12 @@ import type { Statement } from '../../registry/generated/documents.ts';
 import type { AnyProfile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { type Conditions, statementsByWeight, weakerBasis } from '../../registry/statement.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { middle } from '../../statistics/middle.ts';
 import type { DegreesCelsius, Fraction } from '../../units/canonical.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import { hottestSetting, nozzleWindow } from './nozzle-settings.ts';
-import { type UsableLimit, usableLimit } from './usable-limit.ts';
+import { type UsableLimit, usableLimit, type WeakLimit } from './usable-limit.ts';
 
 /** The most melt that a pairing delivers at a nozzle temperature; `value` in mm3/s. */
 export interface MeltLimit extends UsableLimit {
@@ -24,12 +24,18 @@ export interface MeltLimits {
   readonly warnings: readonly string[];
 }
 
+/** Why a pairing has no melt limit: none is stated, or none that is may be used. */
+export type NoMeltLimit = Problem<'noMeltFlow' | 'noUsableMeltFlow'>;
+
 /**
  * Melt limits of a pairing, which all rest on the same, strongest basis that there is. Left out are limits at
  * temperatures that the hot end or the filament must not see, and those whose trial accepted a larger deficit than the
- * policy does; one that accepted a smaller deficit is on the safe side. The error says why none can be used.
+ * policy does; one that accepted a smaller deficit is on the safe side.
  */
-export function meltLimits(registry: Registry, pairing: Pairing): Result<MeltLimits, string> {
+export function meltLimits(
+  registry: Registry,
+  pairing: Pairing,
+): Result<MeltLimits, WeakLimit | NoMeltLimit> {
   const { filament, machine, hotEnd, policy } = pairing;
   const byWeight = statementsByWeight(
     [...(filament.data.meltFlow ?? []), ...(hotEnd.meltFlow ?? [])],
@@ -55,7 +61,7 @@ export function meltLimits(registry: Registry, pairing: Pairing): Result<MeltLim
   }
   const sorted = [...limits.values()].sort((a, b) => a.nozzleTemperature - b.nozzleTemperature);
   const warnings = [...leftOut].sort(([a], [b]) => a - b).map(([, sentence]) => sentence);
-  return sorted.length > 0 ? success({ limits: sorted, warnings }) : failure(noLimit(pairing, warnings));
+  return sorted.length > 0 ? success({ limits: sorted, warnings }) : noLimit(pairing, warnings);
 }
 
 function withoutTemperature({ nozzleTemperature: _, ...rest }: Conditions): Conditions {
@@ -108,11 +114,12 @@ function meltLimit(
   };
 }
 
-function noLimit({ machine, nozzle, filament }: Pairing, leftOut: readonly string[]): string {
+function noLimit({ machine, nozzle, filament }: Pairing, leftOut: readonly string[]) {
   const pairing = `${filament.id} on ${machine.id} with nozzle ${nozzle.id}`;
+  const help = 'Run a flow ladder, reduce it and adopt its limit.';
   return leftOut.length === 0
-    ? `No melt flow is known for ${pairing}: run a flow ladder, reduce it and adopt its limit.`
-    : `No melt flow can be used for ${pairing}. ${leftOut.join(' ')}`;
+    ? refusal('noMeltFlow', `No melt flow is known for ${pairing}`, help)
+    : refusal('noUsableMeltFlow', `No melt flow can be used for ${pairing}. ${leftOut.join(' ')}`, help);
 }
 
 function flow({ value }: Statement<number>): string {

@@ -3,10 +3,10 @@ import type { Statement } from '../../registry/generated/documents.ts';
 import type { AnyProfile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { chooseStatement } from '../../registry/statement.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { type ContourLimit, contourLimits } from './contour-limit.ts';
-import { type MeltLimit, meltLimits } from './melt-limit.ts';
-import { type LimitName, type UsableLimit, usableLimit } from './usable-limit.ts';
+import { type MeltLimit, meltLimits, type NoMeltLimit } from './melt-limit.ts';
+import { type LimitName, type UsableLimit, usableLimit, type WeakLimit } from './usable-limit.ts';
 
 /** The limits of a pairing that its tables rest on. */
 export interface PairingLimits {
@@ -21,11 +21,11 @@ export interface PairingLimits {
   readonly warnings: readonly string[];
 }
 
-/**
- * The limits of a pairing as its policy lets tables use them. The error is a sentence for the user: a limit that is not
- * known, or that rests on less than the policy takes.
- */
-export function pairingLimits(registry: Registry, pairing: Pairing): Result<PairingLimits, string> {
+/** Why a pairing has no limits to derive from: one is not known, or rests on less than the policy asks for. */
+export type LimitsProblem = WeakLimit | NoMeltLimit | Problem<'noAcceleration'>;
+
+/** The limits of a pairing as its policy lets tables use them. */
+export function pairingLimits(registry: Registry, pairing: Pairing): Result<PairingLimits, LimitsProblem> {
   const melt = meltLimits(registry, pairing);
   if (!melt.ok) return melt;
   const { machine, filament } = pairing;
@@ -38,7 +38,11 @@ export function pairingLimits(registry: Registry, pairing: Pairing): Result<Pair
   if (!layerTime.ok) return layerTime;
   if (!contour.ok) return contour;
   if (acceleration.value === null) {
-    return failure(`No acceleration of ${machine.id} is known for this pairing.`);
+    return refusal(
+      'noAcceleration',
+      `No acceleration of ${machine.id} is known for this pairing`,
+      'State one in the profile of the machine.',
+    );
   }
   const unknown = {
     [`No top speed of ${machine.id} is known: the machine does not bound.`]: topSpeed.value === null,
@@ -64,7 +68,7 @@ function chosen(
   name: LimitName,
   profile: AnyProfile,
   statements: readonly Statement<number>[] | undefined,
-): Result<UsableLimit | null, string> {
+): Result<UsableLimit | null, WeakLimit> {
   const statement = chooseStatement(statements, conditionsOf(pairing));
   return statement === null ? success(null) : usableLimit(pairing.policy, name, profile, statement);
 }

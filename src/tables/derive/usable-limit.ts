@@ -1,7 +1,7 @@
 import type { Statement } from '../../registry/generated/documents.ts';
 import type { AnyProfile, Profile } from '../../registry/profile.ts';
 import { type Basis, weakerBasis } from '../../registry/statement.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { printable } from '../../text/printable.ts';
 import type { Fraction } from '../../units/canonical.ts';
 import type { Dimension } from '../../units/dimension.ts';
@@ -29,16 +29,16 @@ export interface UsableLimit {
   readonly isWeak: boolean;
 }
 
-/**
- * What a policy makes of a limit: all of it, a share, or nothing. The error is a sentence for the user that says what
- * the limit rests on and what would do.
- */
+/** What a limit rests on is less than the policy asks for. */
+export type WeakLimit = Problem<'weakBasis'>;
+
+/** What a policy makes of a limit: all of it, a share, or nothing. The problem says what the limit rests on. */
 export function usableLimit(
   policy: Profile<'policy'>,
   name: LimitName,
   profile: AnyProfile,
   statement: Statement<number>,
-): Result<UsableLimit, string> {
+): Result<UsableLimit, WeakLimit> {
   const { what, dimension } = named[name];
   const asked = policy.data.minimumBasis?.[name];
   const ground = sourcedStatement(profile, statement, what, dimension);
@@ -46,8 +46,10 @@ export function usableLimit(
   const isWeak = asked !== undefined && weakerBasis(asked.basis, statement.basis) !== asked.basis;
   if (!isWeak || asked === undefined) return success({ ...limit, cap: null, isWeak: false });
   if (asked.weaker === 'refuse') {
-    return failure(
-      `The ${what} of ${profile.id} is only ${statement.basis}, and the policy "${printable(policy.id)}" takes none that is not ${asked.basis} at least: back it with something stronger, or take another policy.`,
+    return refusal(
+      'weakBasis',
+      `The ${what} of ${profile.id} is only ${statement.basis}, and the policy "${printable(policy.id)}" asks for ${asked.basis} or better`,
+      'Back it with something stronger, or take another policy.',
     );
   }
   if (asked.weaker === 'flag' || asked.share === undefined) return success({ ...limit, cap: null, isWeak });

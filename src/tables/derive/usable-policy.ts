@@ -1,4 +1,5 @@
 import type { Policy } from '../../registry/generated/documents.ts';
+import type { Problem } from '../../result.ts';
 import { printable } from '../../text/printable.ts';
 
 /** What a number of a policy must be, and whether it is. */
@@ -13,14 +14,21 @@ const stated: Demand = { text: 'given where a weaker number is to be capped', ho
 const notNegative: Demand = { text: 'at least 0 K', holds: (value) => value >= 0 };
 const margin: Demand = { text: 'at least 0 % and below 100 %', holds: (value) => value >= 0 && value < 1 };
 
+/** A number of a policy that no table can follow. */
+export type UnusablePolicy = Problem<'unusablePolicy'>;
+
 /**
  * Why tables cannot be derived by a policy, or null: a share above one would lift a speed over its bounds, a step or
  * length that is not above 0 leaves nothing to round to.
  */
-export function policyFault(id: string, policy: Policy): string | null {
+export function policyProblem(id: string, policy: Policy): UnusablePolicy | null {
   for (const [name, value, demand] of demandsOn(policy)) {
     if (!demand.holds(value)) {
-      return `The policy "${printable(id)}" cannot be used: \`${name}\` must be ${demand.text}; correct it in its profile.`;
+      return {
+        code: 'unusablePolicy',
+        message: `The policy "${printable(id)}" cannot be used: \`${name}\` must be ${demand.text}`,
+        help: 'Correct it in its profile.',
+      };
     }
   }
   return null;

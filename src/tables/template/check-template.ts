@@ -1,27 +1,29 @@
 import type { TemplateSpans } from 'mustache';
-import { nearestWord } from '../../text/nearest-word.ts';
+import type { Problem } from '../../result.ts';
 import { quote } from '../../text/quote.ts';
+import { wordHint } from '../../text/unknown-word.ts';
 import { type TemplateVariable, templateVariables } from './template-variables.ts';
 
-/** What is wrong with a template, and the place in it as an index of characters. */
-export interface TemplateProblem {
+/** What is wrong with a tag of a template. */
+export interface TagProblem
+  extends Problem<'otherFile' | 'unknownVariable' | 'listAsText' | 'nestedTooDeep'> {
+  /** The place in the template as an index of characters. */
   readonly at: number;
-  readonly message: string;
 }
 
 /** Sections inside of sections; more than any sheet needs. */
 const deepest = 12;
 
 /** Looks at every tag of a template: unknown variables, other files, sections too deep. In the order of the text. */
-export function templateProblems(spans: TemplateSpans): TemplateProblem[] {
+export function templateProblems(spans: TemplateSpans): TagProblem[] {
   return problemsIn(spans, [templateVariables], 0);
 }
 
 /** The variables in reach, those of the innermost list first. */
 type Scope = readonly (readonly TemplateVariable[])[];
 
-function problemsIn(spans: TemplateSpans, scope: Scope, depth: number): TemplateProblem[] {
-  return spans.flatMap((span): TemplateProblem[] => {
+function problemsIn(spans: TemplateSpans, scope: Scope, depth: number): TagProblem[] {
+  return spans.flatMap((span): TagProblem[] => {
     const [type, name, at] = span;
     switch (type) {
       case 'text':
@@ -30,7 +32,12 @@ function problemsIn(spans: TemplateSpans, scope: Scope, depth: number): Template
         return [];
       case '>':
         return [
-          { at, message: `A template reads no other file; write what "${quote(name)}" holds into it.` },
+          {
+            at,
+            code: 'otherFile',
+            message: 'A template reads no other file',
+            help: `Write what "${quote(name)}" holds into it.`,
+          },
         ];
       case 'name':
       case '&':
@@ -51,13 +58,18 @@ function sectionProblems(
   inner: unknown,
   scope: Scope,
   depth: number,
-): TemplateProblem[] {
+): TagProblem[] {
   const problems = nameProblems(name, at, scope);
   if (problems.length > 0) return problems;
-  if (depth >= deepest) return [{ at, message: `Sections stand at most ${deepest} deep in each other.` }];
+  if (depth >= deepest) return [tooDeep(at)];
   const variable = found(name, scope);
   const items = type === '#' ? (variable?.items ?? itemsOfTexts(variable)) : null;
   return Array.isArray(inner) ? problemsIn(inner, items === null ? scope : [items, ...scope], depth + 1) : [];
+}
+
+function tooDeep(at: number): TagProblem {
+  const message = `Sections stand at most ${deepest} deep in each other`;
+  return { at, code: 'nestedTooDeep', message, help: 'Take one of them out of the others.' };
 }
 
 const itself: TemplateVariable = { name: '.', kind: 'text', description: 'The text itself', example: '' };
@@ -74,28 +86,22 @@ function found(name: string, scope: Scope): TemplateVariable | undefined {
 }
 
 /** A list cannot be written as it is. */
-function listProblems(name: string, at: number, scope: Scope): TemplateProblem[] {
+function listProblems(name: string, at: number, scope: Scope): TagProblem[] {
   const variable = found(name, scope);
   if (variable?.kind !== 'list' && variable?.kind !== 'texts') return [];
   const item = variable.kind === 'texts' ? '{{.}}' : '…';
-  return [{ at, message: `"${name}" is a list; write {{#${name}}}${item}{{/${name}}}.` }];
+  const help = `Write {{#${name}}}${item}{{/${name}}}.`;
+  return [{ at, code: 'listAsText', message: `"${name}" is a list`, help }];
 }
 
-function nameProblems(name: string, at: number, scope: Scope): TemplateProblem[] {
+function nameProblems(name: string, at: number, scope: Scope): TagProblem[] {
   if (found(name, scope) !== undefined) return [];
-  const shown = quote(name);
   const owners = listsWith(name, templateVariables);
-  const nearest = nearestWord(
-    name,
-    scope.flat().map((variable) => variable.name),
-  );
-  const hint =
+  const help =
     owners.length > 0
       ? `It stands inside of ${owners.map((owner) => `{{#${owner}}}`).join(' or ')}.`
-      : nearest !== null
-        ? `Did you mean "${nearest}"?`
-        : `There are: ${namesIn(scope).join(', ')}.`;
-  return [{ at, message: `There is no variable "${shown}" here. ${hint}` }];
+      : wordHint(name, namesIn(scope));
+  return [{ at, code: 'unknownVariable', message: `There is no variable "${quote(name)}" here`, help }];
 }
 
 function namesIn(scope: Scope): string[] {

@@ -1,7 +1,7 @@
 import mustache, { type TemplateSpans } from 'mustache';
-import { failure, type Result, success } from '../../result.ts';
+import { failure, type Problem, type Result, refusal, success } from '../../result.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
-import { templateProblems } from './check-template.ts';
+import { type TagProblem, templateProblems } from './check-template.ts';
 import { escapeValue, type TemplateEscape } from './template-escape.ts';
 import { mostOutput } from './template-size.ts';
 import { templateView } from './template-view.ts';
@@ -14,13 +14,21 @@ export interface Template {
   readonly text: string;
 }
 
+/** What is wrong with a template, and where. */
+export interface TemplateProblem extends Problem<TagProblem['code'] | 'tooLong' | 'syntax'> {
+  /** Counted from 1; null for the whole template. */
+  readonly line: number | null;
+  readonly column: number | null;
+}
+
 /**
- * Reads a template in the logic-less language Mustache. The errors name every unknown variable, and every tag that reads
- * another file, with line and column: `3:5: …`.
+ * Reads a template in the logic-less language Mustache. The problems name every unknown variable, and every tag that
+ * reads another file.
  */
-export function readTemplate(text: string): Result<Template, string[]> {
+export function readTemplate(text: string): Result<Template, readonly TemplateProblem[]> {
   if (text.length > most.template) {
-    return failure([`A template holds ${most.template} characters at most; this one has ${text.length}.`]);
+    const message = `A template holds ${most.template} characters at most, and this one has ${text.length}`;
+    return failure([{ code: 'tooLong', message, help: 'Shorten it.', ...nowhere }]);
   }
   let spans: TemplateSpans;
   try {
@@ -31,20 +39,22 @@ export function readTemplate(text: string): Result<Template, string[]> {
   const problems = templateProblems(spans);
   return problems.length === 0
     ? success({ text })
-    : failure(problems.map(({ at, message }) => `${placeOf(text, at)}: ${message}`));
+    : failure(problems.map(({ at, ...problem }) => ({ ...problem, ...placeOf(text, at) })));
 }
 
-/** Fills a template with a table. The error: it would write more than any sheet needs. */
+/** Fills a template with a table. Problem: it would write more than any sheet needs. */
 export function fillTemplate(
   { text }: Template,
   table: SpeedTable,
   target: TemplateEscape,
-): Result<string, string> {
+): Result<string, Problem<'tooMuchOutput'>> {
   const view = templateView(table);
   const size = mostOutput(mustache.parse(text), [[view]]);
   if (size > most.output) {
-    return failure(
-      `The template could write ${size.toPrecision(2)} characters, more than the ${most.output} that are allowed: it repeats lists inside of lists.`,
+    return refusal(
+      'tooMuchOutput',
+      `The template could write ${size.toPrecision(2)} characters, more than the ${most.output} that are allowed`,
+      'Do not repeat lists inside of lists.',
     );
   }
   const writer = new mustache.Writer();
@@ -53,15 +63,18 @@ export function fillTemplate(
   );
 }
 
+const nowhere = { line: null, column: null } as const;
+
 /** The library tells the index in its message. */
-function syntaxProblem(text: string, error: unknown): string {
-  const message = error instanceof Error ? error.message : String(error);
-  const [, what = message, index] = /^(.*) at (\d+)$/s.exec(message) ?? [];
-  const place = index === undefined ? '' : `${placeOf(text, Number(index))}: `;
-  return `${place}${what}. A tag is written {{name}}; a section {{#name}} … {{/name}}.`;
+function syntaxProblem(text: string, error: unknown): TemplateProblem {
+  const thrown = error instanceof Error ? error.message : String(error);
+  const [, message = thrown, index] = /^(.*) at (\d+)$/s.exec(thrown) ?? [];
+  const place = index === undefined ? nowhere : placeOf(text, Number(index));
+  const help = 'A tag is written {{name}}; a section {{#name}} … {{/name}}.';
+  return { code: 'syntax', message, help, ...place };
 }
 
-function placeOf(text: string, at: number): string {
+function placeOf(text: string, at: number): { readonly line: number; readonly column: number } {
   const lines = text.slice(0, at).split('\n');
-  return `${lines.length}:${(lines.at(-1) ?? '').length + 1}`;
+  return { line: lines.length, column: (lines.at(-1) ?? '').length + 1 };
 }

@@ -8,7 +8,7 @@ function lineThrough(...limits: readonly (readonly [temperature: number, limit: 
   const line = fitLimitLine(
     limits.map(([temperature, limit]) => ({ temperature, limit, low: limit - 1, high: limit + 1 })),
   );
-  if (!line.ok) throw new Error(line.error);
+  if (!line.ok) throw new Error(line.error.message);
   return line.value;
 }
 
@@ -34,7 +34,7 @@ describe('the limit at a temperature', () => {
   });
 
   it.each([209.9, 240.1, Number.NaN])('outside of those tested, %f, is not given', (temperature) => {
-    expect(limitAt(rising, temperature)).toEqual({ ok: false, error: 'outsideTested' });
+    expect(limitAt(rising, temperature)).toMatchObject({ ok: false, error: { code: 'outsideTested' } });
   });
 
   it('outside of those tested is marked when it is asked for all the same', () => {
@@ -65,7 +65,7 @@ describe('the temperature for a flow', () => {
 
   it('is not given beyond what was tested', () => {
     const beyond = temperatureForFlow(rising, 40, { side: 'centre' });
-    expect(beyond).toMatchObject({ ok: false });
+    expect(beyond).toMatchObject({ ok: false, error: { code: 'beyondTested' } });
     if (!beyond.ok) expect(beyond.error.highestFlow).toBeCloseTo(32, 9);
   });
 

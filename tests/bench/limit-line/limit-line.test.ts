@@ -8,7 +8,7 @@ function point(temperature: number, limit: number, half = 1): LimitPoint {
 
 function fitted(...points: readonly LimitPoint[]) {
   const line = fitLimitLine(points);
-  if (!line.ok) throw new Error(line.error);
+  if (!line.ok) throw new Error(line.error.message);
   return line.value;
 }
 
@@ -97,11 +97,17 @@ describe('a line of limits', () => {
   });
 
   it('needs two temperatures', () => {
-    expect(fitLimitLine([])).toEqual({ ok: false, error: 'oneTemperature' });
-    expect(fitLimitLine([point(230, 20), point(230, 21)])).toEqual({ ok: false, error: 'oneTemperature' });
+    expect(fitLimitLine([])).toMatchObject({ ok: false, error: { code: 'oneTemperature' } });
+    expect(fitLimitLine([point(230, 20), point(230, 21)])).toMatchObject({
+      ok: false,
+      error: { code: 'oneTemperature' },
+    });
   });
 
   it('needs intervals with a width', () => {
-    expect(fitLimitLine([point(230, 20, 0), point(240, 21)])).toEqual({ ok: false, error: 'noWidth' });
+    expect(fitLimitLine([point(230, 20, 0), point(240, 21)])).toMatchObject({
+      ok: false,
+      error: { code: 'noWidth' },
+    });
   });
 });

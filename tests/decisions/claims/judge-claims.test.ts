@@ -11,7 +11,7 @@ function report(id: string, change: (machine: Machine) => Partial<Machine> = () 
   const machine = registry.machine.get(id)!;
   const changed = { ...machine, data: { ...machine.data, ...change(machine.data) } };
   const judged = judgeClaims({ ...registry, machine: new Map([...registry.machine, [id, changed]]) }, id);
-  if (!judged.ok) throw new Error(judged.error);
+  if (!judged.ok) throw new Error(judged.error.message);
   return judged.value;
 }
 

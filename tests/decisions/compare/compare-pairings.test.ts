@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { comparePairings } from '../../../src/decisions/compare/compare-pairings.ts';
+import { problemLine } from '../../../src/text/problem-text.ts';
 import { compared, demo, lantern, skiff, steeple, withJob, withMachine } from './demo-comparison.ts';
 
 const total = (parts: readonly { readonly time: number }[]) => parts.reduce((sum, { time }) => sum + time, 0);
@@ -10,7 +11,8 @@ const faultOf = (request: Partial<Parameters<typeof comparePairings>[1]>) => {
     pairings: [lantern],
     ...request,
   });
-  return result.ok ? null : result.error;
+  if (result.ok) throw new Error('It was compared.');
+  return result.error;
 };
 
 describe('time', () => {
@@ -165,23 +167,30 @@ describe('a job whose figures give no time is refused in words:', () => {
     });
     expect(result).toMatchObject({
       ok: false,
-      error: expect.stringContaining('No time follows for the job mask-rack'),
+      error: { code: 'noTime', message: 'No time follows for the job mask-rack' },
     });
   });
 });
 
 describe('what cannot be compared is said with what would do:', () => {
   it.each([
-    [{ job: 'mask-rak' }, 'There is no job "mask-rak". Did you mean "mask-rack"?'],
-    [{ policy: 'workshp' }, 'There is no policy "workshp". Did you mean "workshop"?'],
+    [{ job: 'mask-rak' }, 'unknownJob', 'There is no job "mask-rak". Did you mean "mask-rack"?'],
+    [{ policy: 'workshp' }, 'unknownPolicy', 'There is no policy "workshp". Did you mean "workshop"?'],
     [
       { pairings: [{ ...lantern, machine: 'brackwater/lanterm' }] },
+      'unknownMachine',
       'There is no machine "brackwater/lanterm". Did you mean "brackwater/lantern"?',
     ],
-    [{ pairings: [{ ...lantern, nozzle: 'hs-0.5' }] }, 'There is no nozzle "hs-0.5". Did you mean "hs-0.4"?'],
-    [{ pairings: [] }, 'Name at least one pairing to compare.'],
-  ])('%j', (request, message) => {
-    expect(faultOf(request)).toBe(message);
+    [
+      { pairings: [{ ...lantern, nozzle: 'hs-0.5' }] },
+      'unknownNozzle',
+      'There is no nozzle "hs-0.5". Did you mean "hs-0.4"?',
+    ],
+    [{ pairings: [] }, 'noPairing', 'There is nothing to compare. Name at least one pairing.'],
+  ])('%j', (request, code, sentences) => {
+    const problem = faultOf(request);
+    expect(problem.code).toBe(code);
+    expect(problemLine(problem)).toBe(sentences);
   });
 });
 

@@ -22,7 +22,7 @@ export function compared(request: Partial<ComparisonRequest>, registry: Registry
     pairings: [lantern, steeple],
     ...request,
   });
-  if (!comparison.ok) throw new Error(comparison.error);
+  if (!comparison.ok) throw new Error(comparison.error.message);
   return comparison.value;
 }
 

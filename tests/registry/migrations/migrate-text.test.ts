@@ -54,7 +54,10 @@ batch: 26-0117
   ])('leaves %s to a person', (_, text) => {
     expect(migrateText(text)).toMatchObject({
       ok: false,
-      error: expect.stringContaining('"scaleResolution" could not be changed without touching more'),
+      error: {
+        code: 'changeByHand',
+        message: expect.stringContaining('"scaleResolution" could not be changed without touching more'),
+      },
     });
   });
 });

@@ -79,16 +79,16 @@ describe('tables --explain', () => {
   it.each([
     [
       'infil@0.3x0.66',
-      'There is no feature "infil" in the table. Did you mean "infill"? A row is named like infill@0.2x0.44.',
+      'There is no feature "infil" in the table.\nDid you mean "infill"? A row is named like infill@0.2x0.44.',
     ],
     [
       'infill@0.3x0.6',
-      'There is no row "infill@0.3x0.6". There are: infill@0.15x0.66, infill@0.15x0.72, infill@0.3x0.66, infill@0.3x0.72, infill@0.42x0.66, infill@0.42x0.72.',
+      'There is no row "infill@0.3x0.6".\nThere are: infill@0.15x0.66, infill@0.15x0.72, infill@0.3x0.66, infill@0.3x0.72, infill@0.42x0.66, infill@0.42x0.72.',
     ],
-    ['infill@0.3', '"infill@0.3" names several rows; take one of infill@0.3x0.66, infill@0.3x0.72.'],
+    ['infill@0.3', '"infill@0.3" names several rows.\nTake one of infill@0.3x0.66, infill@0.3x0.72.'],
     [
       'infill@0.3x0.66x1',
-      'There is no row "infill@0.3x0.66x1". There are: infill@0.15x0.66, infill@0.15x0.72, infill@0.3x0.66, infill@0.3x0.72, infill@0.42x0.66, infill@0.42x0.72.',
+      'There is no row "infill@0.3x0.66x1".\nThere are: infill@0.15x0.66, infill@0.15x0.72, infill@0.3x0.66, infill@0.3x0.72, infill@0.42x0.66, infill@0.42x0.72.',
     ],
   ])('says of %j what there is', async (row, message) => {
     const { status, out, err } = await runCommand(sampleRegistry().cwd, [...command, '--explain', row]);

@@ -12,8 +12,12 @@ describe('the deficit that a trial accepted', () => {
   it('must not be larger: the limit is left out', () => {
     expect(derivedWith({ policy: { acceptedDeficit: 0.03 } })).toEqual({
       ok: false,
-      error:
-        'No melt flow can be used for oakhollow/daisy-pla on plumstead/wren with nozzle hs-0.6. The limit of 22 mm3/s at 215 Cel is left out: its trial wren-daisy-pla-215 accepted a deficit of 5 %, more than the 3 % of the policy; reduce the ladder again with that. The limit of 26 mm3/s at 230 Cel is left out: its trial wren-daisy-pla-230 accepted a deficit of 5 %, more than the 3 % of the policy; reduce the ladder again with that.',
+      error: {
+        code: 'noUsableMeltFlow',
+        message:
+          'No melt flow can be used for oakhollow/daisy-pla on plumstead/wren with nozzle hs-0.6. The limit of 22 mm3/s at 215 Cel is left out: its trial wren-daisy-pla-215 accepted a deficit of 5 %, more than the 3 % of the policy; reduce the ladder again with that. The limit of 26 mm3/s at 230 Cel is left out: its trial wren-daisy-pla-230 accepted a deficit of 5 %, more than the 3 % of the policy; reduce the ladder again with that.',
+        help: 'Run a flow ladder, reduce it and adopt its limit.',
+      },
     });
   });
 });

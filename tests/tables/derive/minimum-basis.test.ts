@@ -21,8 +21,12 @@ describe('a number that rests on less than the policy asks for', () => {
     });
     expect(table).toEqual({
       ok: false,
-      error:
-        'The top speed of plumstead/wren is only claimed, and the policy "house" takes none that is not published at least: back it with something stronger, or take another policy.',
+      error: {
+        code: 'weakBasis',
+        message:
+          'The top speed of plumstead/wren is only claimed, and the policy "house" asks for published or better',
+        help: 'Back it with something stronger, or take another policy.',
+      },
     });
   });
 
@@ -91,8 +95,12 @@ describe('a number that rests on less than the policy asks for', () => {
       derivedWith({ policy: { minimumBasis: { topSpeed: { basis: 'measured', weaker: 'cap' } } } }),
     ).toEqual({
       ok: false,
-      error:
-        'The policy "house" cannot be used: `minimumBasis.topSpeed.share` must be given where a weaker number is to be capped; correct it in its profile.',
+      error: {
+        code: 'unusablePolicy',
+        message:
+          'The policy "house" cannot be used: `minimumBasis.topSpeed.share` must be given where a weaker number is to be capped',
+        help: 'Correct it in its profile.',
+      },
     });
   });
 });

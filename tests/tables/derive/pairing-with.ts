@@ -4,7 +4,7 @@ import { loadRegistry } from '../../../src/host/load-registry.ts';
 import type { Filament, Machine, Policy } from '../../../src/registry/generated/documents.ts';
 import type { Registry } from '../../../src/registry/registry.ts';
 import type { Result } from '../../../src/result.ts';
-import { deriveTables } from '../../../src/tables/derive/derive-tables.ts';
+import { deriveTables, type TableProblem } from '../../../src/tables/derive/derive-tables.ts';
 import type { SpeedTable } from '../../../src/tables/derive/speed-table.ts';
 
 const { registry: sample } = loadRegistry([
@@ -37,12 +37,12 @@ export function policyOf(registry: Registry): Policy {
 /** The table of the sample pairing with other figures. */
 export function tableWith(figures: PairingFigures = {}): SpeedTable {
   const table = derivedWith(figures);
-  if (!table.ok) throw new Error(table.error);
+  if (!table.ok) throw new Error(table.error.message);
   return table.value;
 }
 
 /** The same, where it may be that no table can be derived. */
-export function derivedWith(figures: PairingFigures): Result<SpeedTable, string> {
+export function derivedWith(figures: PairingFigures): Result<SpeedTable, TableProblem> {
   return deriveTables(registryWith(figures), pairing, { reduce: sampleReduction });
 }
 

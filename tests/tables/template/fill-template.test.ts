@@ -4,21 +4,26 @@ import type { SpeedTable } from '../../../src/tables/derive/speed-table.ts';
 import { fillTemplate, readTemplate } from '../../../src/tables/template/fill-template.ts';
 import type { TemplateEscape } from '../../../src/tables/template/template-escape.ts';
 import { escapeOfName, extensionOf } from '../../../src/tables/template/template-escape.ts';
+import { problemLine } from '../../../src/text/problem-text.ts';
 import { tableWith } from '../derive/pairing-with.ts';
 
 const table = tableWith();
 
 function filled(template: string, target: TemplateEscape = 'none', of: SpeedTable = table): string {
   const read = readTemplate(template);
-  if (!read.ok) throw new Error(read.error.join('\n'));
+  if (!read.ok) throw new Error(problems(template).join('\n'));
   const text = fillTemplate(read.value, of, target);
-  if (!text.ok) throw new Error(text.error);
+  if (!text.ok) throw new Error(text.error.message);
   return text.value;
 }
 
 function problems(template: string): readonly string[] {
   const read = readTemplate(template);
-  return read.ok ? [] : read.error;
+  if (read.ok) return [];
+  return read.error.map(
+    (problem) =>
+      `${problem.line === null ? '' : `${problem.line}:${problem.column}: `}${problemLine(problem)}`,
+  );
 }
 
 describe('a template', () => {
@@ -88,11 +93,11 @@ describe('an error names', () => {
     ['a dotted name', '{{rows.length}}', '1:1: There is no variable "rows.length" here.'],
     ['what every object has', '{{constructor}}', '1:1: There is no variable "constructor" here.'],
     ['the text itself where there is none', '{{.}}', '1:1: There is no variable "." here.'],
-    ['a list that is written as it is', '{{rows}}', '1:1: "rows" is a list; write {{#rows}}…{{/rows}}.'],
+    ['a list that is written as it is', '{{rows}}', '1:1: "rows" is a list. Write {{#rows}}…{{/rows}}.'],
     [
       'texts that are written as they are',
       '{{&cautions}}',
-      '"cautions" is a list; write {{#cautions}}{{.}}{{/cautions}}.',
+      '"cautions" is a list. Write {{#cautions}}{{.}}{{/cautions}}.',
     ],
     [
       'the text of a list further out',
@@ -118,7 +123,7 @@ describe('an error names', () => {
 
   it('a template that is too long', () => {
     expect(problems('x'.repeat(200_001))).toEqual([
-      'A template holds 200000 characters at most; this one has 200001.',
+      'A template holds 200000 characters at most, and this one has 200001. Shorten it.',
     ]);
   });
 
@@ -132,7 +137,10 @@ describe('an error names', () => {
   it('lists in lists that would write without end', () => {
     const read = readTemplate(`${'{{#rows}}'.repeat(8)}x${'{{/rows}}'.repeat(8)}`);
     const outcome = read.ok ? fillTemplate(read.value, table, 'none') : read;
-    expect(outcome).toMatchObject({ ok: false, error: expect.stringContaining('lists inside of lists') });
+    expect(outcome).toMatchObject({
+      ok: false,
+      error: { code: 'tooMuchOutput', help: 'Do not repeat lists inside of lists.' },
+    });
   });
 });
 

@@ -46,7 +46,7 @@ describe('the published schema of the JSON tables', () => {
     );
     const { registry: layered } = loadRegistry(['profiles'], cwd);
     const table = deriveTables(layered, { ...pairing, nozzle: 'hs-0.4' }, { judgesEvidence: false });
-    const text = table.ok ? writeJson(table.value) : table.error;
+    const text = table.ok ? writeJson(table.value) : table.error.message;
     expect(faultsOf(text)).toEqual([]);
     expect(text).toContain('"addition"');
   });
