@@ -7,7 +7,7 @@ import { loadRegistry } from '../host/load-registry.ts';
 import { readRegistryFile, readRegistryFiles } from '../host/registry-files.ts';
 import { registryFolder } from '../host/registry-folders.ts';
 import { readIndexedFiles } from '../registry/mirror/read-registry-index.ts';
-import { type IndexedFile, indexOf, writeIndex } from '../registry/mirror/registry-index.ts';
+import { formatRegistryIndexAsJson, type IndexedFile, indexOf } from '../registry/mirror/registry-index.ts';
 import { type IndexDifference, verifyIndex } from '../registry/mirror/verify-index.ts';
 import { failure, type Problem, type Result, refusal } from '../result.ts';
 import { printable } from '../text/printable.ts';
@@ -57,7 +57,7 @@ async function write(folder: string, out: string | undefined, cli: CliContext, e
     cli.err('No index was written: run `meltbounds check`, and fix what it finds.\n');
     return exit.with(exitStatus.findings);
   }
-  const text = writeIndex(indexOf(loaded));
+  const text = formatRegistryIndexAsJson(indexOf(loaded));
   if (out === undefined) return cli.out(text);
   try {
     await writeFileAtomic(resolve(cli.cwd, out), text);

@@ -8,8 +8,8 @@ import { describe, expect, it, vi } from 'vitest';
 import { run } from '../../src/commands/run.ts';
 import { loadRegistry } from '../../src/host/load-registry.ts';
 import type { TableIndex } from '../../src/tables/write/table-index.ts';
-import { writeIndexCsv } from '../../src/tables/write/write-index-csv.ts';
-import { writeIndexHtml } from '../../src/tables/write/write-index-html.ts';
+import { formatTableIndexAsCsv } from '../../src/tables/write/table-index-as-csv.ts';
+import { formatTableIndexAsHtml } from '../../src/tables/write/table-index-as-html.ts';
 import { runCommand, spawnCommand } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
 
@@ -164,9 +164,11 @@ describe('its index', () => {
     });
     const tags = (html: string) => [...html.matchAll(/<\/?[a-zA-Z][^\s>]*/g)].map(([tag]) => tag);
     for (const text of ['<script>alert(1)</script>', '"onload="alert(1)', ']]>', '</style>']) {
-      expect(tags(writeIndexHtml(index(text)))).toEqual(tags(writeIndexHtml(index('harmless'))));
+      expect(tags(formatTableIndexAsHtml(index(text)))).toEqual(
+        tags(formatTableIndexAsHtml(index('harmless'))),
+      );
     }
-    expect(writeIndexCsv(index('=1+1'))).toContain("'=1+1,'=1+1,'=1+1,'=1+1,tabled");
+    expect(formatTableIndexAsCsv(index('=1+1'))).toContain("'=1+1,'=1+1,'=1+1,'=1+1,tabled");
   });
 
   it('is valid and accessible HTML whose links lead to files', async () => {

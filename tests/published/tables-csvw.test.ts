@@ -3,9 +3,12 @@ import rdf from '@rdfjs/data-model';
 import Parser from 'rdf-parser-csvw';
 import { expect, it } from 'vitest';
 import { tableColumns } from '../../src/tables/write/columns.ts';
-import { writeConditionsCsv, writeConditionsMetadata } from '../../src/tables/write/write-conditions-csv.ts';
-import { writeCsv } from '../../src/tables/write/write-csv.ts';
-import { writeCsvMetadata } from '../../src/tables/write/write-csv-metadata.ts';
+import {
+  formatConditionsAsCsv,
+  formatConditionsCsvMetadata,
+} from '../../src/tables/write/conditions-as-csv.ts';
+import { formatTableAsCsv } from '../../src/tables/write/table-as-csv.ts';
+import { formatTableCsvMetadata } from '../../src/tables/write/table-csv-metadata.ts';
 import { tableWith } from '../tables/derive/pairing-with.ts';
 
 const csvw = 'http://www.w3.org/ns/csvw#';
@@ -85,7 +88,7 @@ async function readRows(csv: string, metadata: string): Promise<Record<string, s
 const table = tableWith();
 
 it('an independent reader of CSV on the Web reads the speeds as they are, with their types', async () => {
-  const rows = await readRows(writeCsv(table), writeCsvMetadata(table, 'table.csv'));
+  const rows = await readRows(formatTableAsCsv(table), formatTableCsvMetadata(table, 'table.csv'));
   const kept = tableColumns.filter(({ key }) => key !== 'flags');
   expect(rows.map(({ inputs: _, ...row }) => row)).toEqual(
     table.rows.map((row) => Object.fromEntries(kept.map(({ key }) => [key, row[key]]))),
@@ -93,13 +96,15 @@ it('an independent reader of CSV on the Web reads the speeds as they are, with t
 });
 
 it('the metadata give each quantity the unit that the table has it in', () => {
-  const { columns } = JSON.parse(writeCsvMetadata(table, 'table.csv')).tableSchema as { columns: Column[] };
+  const { columns } = JSON.parse(formatTableCsvMetadata(table, 'table.csv')).tableSchema as {
+    columns: Column[];
+  };
   const units = columns.map((column) => [column.name, column['schema:unitText'] ?? null]);
   expect(units.slice(0, -1)).toEqual(tableColumns.map(({ key, unit }) => [key, unit]));
 });
 
 it('the same reader reads the conditions, and leaves out empty cells', async () => {
-  const rows = await readRows(writeConditionsCsv(table), writeConditionsMetadata(table, 'table.csv'));
+  const rows = await readRows(formatConditionsAsCsv(table), formatConditionsCsvMetadata(table, 'table.csv'));
   expect(rows.map(({ condition, low, high, unit }) => ({ condition, low, high, unit }))).toEqual(
     table.conditions.map(({ name, window, unit }) => ({
       condition: name,

@@ -3,23 +3,23 @@ import { tryWriteFiles } from '../../host/write-files.ts';
 import type { PairingRequest } from '../../knowledge/pairing.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { type Problem, type Result, success } from '../../result.ts';
-import { writeHtml } from '../../tables/card/write-html.ts';
+import { formatTableAsHtml } from '../../tables/card/table-as-html.ts';
 import { deriveTables } from '../../tables/derive/derive-tables.ts';
 import { explainRow } from '../../tables/derive/explain-row.ts';
 import { findRow } from '../../tables/derive/row-address.ts';
 import type { SpeedTable } from '../../tables/derive/speed-table.ts';
+import { formatTableAsCsv } from '../../tables/write/table-as-csv.ts';
+import { formatTableAsJson } from '../../tables/write/table-as-json.ts';
+import { formatTableAsMarkdown } from '../../tables/write/table-as-markdown.ts';
 import { tableFiles } from '../../tables/write/table-files.ts';
-import { writeCsv } from '../../tables/write/write-csv.ts';
-import { writeJson } from '../../tables/write/write-json.ts';
-import { writeMarkdown } from '../../tables/write/write-markdown.ts';
 import { filledFile, type TemplateFile } from './read-template-file.ts';
 
 /** The forms that standard output can show. */
 export const tableWriters = {
-  markdown: writeMarkdown,
-  csv: writeCsv,
-  json: writeJson,
-  html: writeHtml,
+  markdown: formatTableAsMarkdown,
+  csv: formatTableAsCsv,
+  json: formatTableAsJson,
+  html: formatTableAsHtml,
 } as const;
 
 /** How the tables of one pairing are shown. */

@@ -12,9 +12,9 @@ import {
   type TableIndex,
   tabledPairing,
 } from '../../tables/write/table-index.ts';
-import { writeIndexCsv } from '../../tables/write/write-index-csv.ts';
-import { writeIndexHtml } from '../../tables/write/write-index-html.ts';
-import { writeIndexJson } from '../../tables/write/write-index-json.ts';
+import { formatTableIndexAsCsv } from '../../tables/write/table-index-as-csv.ts';
+import { formatTableIndexAsHtml } from '../../tables/write/table-index-as-html.ts';
+import { formatTableIndexAsJson } from '../../tables/write/table-index-as-json.ts';
 import { problemLine } from '../../text/problem-text.ts';
 import { alignedCells } from '../../text/text-grid.ts';
 import type { CliContext } from '../cli-context.ts';
@@ -81,9 +81,9 @@ function filesOf(table: SpeedTable, template: TemplateFile | null): Result<Named
 
 function indexFiles(index: TableIndex): NamedText[] {
   return [
-    ['index.html', writeIndexHtml(index)],
-    ['index.json', writeIndexJson(index)],
-    ['index.csv', writeIndexCsv(index)],
+    ['index.html', formatTableIndexAsHtml(index)],
+    ['index.json', formatTableIndexAsJson(index)],
+    ['index.csv', formatTableIndexAsCsv(index)],
   ];
 }
 

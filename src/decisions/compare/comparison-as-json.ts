@@ -1,5 +1,5 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
-import { jsonInputs } from '../../tables/write/write-json.ts';
+import { jsonInputs } from '../../tables/write/table-as-json.ts';
 import type { Money } from '../../units/canonical.ts';
 import { amountOf } from '../../units/rounded.ts';
 import type { ComparedEstimate, Comparison } from './comparison.ts';

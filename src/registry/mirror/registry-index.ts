@@ -33,7 +33,7 @@ export function indexOf({ registry }: LoadedRegistry): RegistryIndex {
   return { format: indexFormat, profiles: profiles.sort((a, b) => compareText(a.path, b.path)) };
 }
 
-export function writeIndex(index: RegistryIndex): string {
+export function formatRegistryIndexAsJson(index: RegistryIndex): string {
   return `${JSON.stringify(index, null, 2)}\n`;
 }
 

@@ -3,7 +3,7 @@ import type { Registry } from '../../registry/registry.ts';
 import { quote } from '../../text/quote.ts';
 import { type Dimension, dimensionInfo } from '../../units/dimension.ts';
 import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
-import { tableTitle } from '../write/write-json.ts';
+import { tableTitle } from '../write/table-as-json.ts';
 import type { Calculation, Term } from './calculation.ts';
 import { rowAddress } from './row-address.ts';
 import { sourcedValueText } from './sourced-value-text.ts';

@@ -9,7 +9,7 @@ import { rowAddress } from '../derive/row-address.ts';
 import type { SpeedRow, SpeedTable } from '../derive/speed-table.ts';
 import { cellOf, headingOf, tableColumns } from '../write/columns.ts';
 import { conditionCell, conditionColumns } from '../write/condition-columns.ts';
-import { tableTitle } from '../write/write-json.ts';
+import { tableTitle } from '../write/table-as-json.ts';
 
 /** What a template sees; a value that is null is written as nothing. */
 export type TemplateValue = string | number | boolean | null | readonly string[] | readonly TemplateView[];

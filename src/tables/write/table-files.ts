@@ -1,10 +1,10 @@
-import { writeHtml } from '../card/write-html.ts';
+import { formatTableAsHtml } from '../card/table-as-html.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
-import { writeConditionsCsv, writeConditionsMetadata } from './write-conditions-csv.ts';
-import { writeCsv } from './write-csv.ts';
-import { writeCsvMetadata } from './write-csv-metadata.ts';
-import { writeJson } from './write-json.ts';
-import { writeMarkdown } from './write-markdown.ts';
+import { formatConditionsAsCsv, formatConditionsCsvMetadata } from './conditions-as-csv.ts';
+import { formatTableAsCsv } from './table-as-csv.ts';
+import { formatTableAsJson } from './table-as-json.ts';
+import { formatTableAsMarkdown } from './table-as-markdown.ts';
+import { formatTableCsvMetadata } from './table-csv-metadata.ts';
 
 /** A file to write: its name and its text. */
 export type NamedText = readonly [name: string, text: string];
@@ -18,12 +18,12 @@ export function tableFileName({ machine, nozzle, filament, policy }: SpeedTable)
 export function tableFiles(table: SpeedTable): NamedText[] {
   const name = tableFileName(table);
   return [
-    [`${name}.csv`, writeCsv(table)],
-    [`${name}.csv-metadata.json`, writeCsvMetadata(table, `${name}.csv`)],
-    [`${name}--conditions.csv`, writeConditionsCsv(table)],
-    [`${name}--conditions.csv-metadata.json`, writeConditionsMetadata(table, `${name}--conditions.csv`)],
-    [`${name}.json`, writeJson(table)],
-    [`${name}.md`, writeMarkdown(table)],
-    [`${name}.html`, writeHtml(table)],
+    [`${name}.csv`, formatTableAsCsv(table)],
+    [`${name}.csv-metadata.json`, formatTableCsvMetadata(table, `${name}.csv`)],
+    [`${name}--conditions.csv`, formatConditionsAsCsv(table)],
+    [`${name}--conditions.csv-metadata.json`, formatConditionsCsvMetadata(table, `${name}--conditions.csv`)],
+    [`${name}.json`, formatTableAsJson(table)],
+    [`${name}.md`, formatTableAsMarkdown(table)],
+    [`${name}.html`, formatTableAsHtml(table)],
   ];
 }

@@ -2,9 +2,9 @@ import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { ConditionName, ConditionRow } from '../../../src/tables/derive/condition-row.ts';
-import { writeConditionsCsv } from '../../../src/tables/write/write-conditions-csv.ts';
-import { writeJson } from '../../../src/tables/write/write-json.ts';
-import { writeMarkdown } from '../../../src/tables/write/write-markdown.ts';
+import { formatConditionsAsCsv } from '../../../src/tables/write/conditions-as-csv.ts';
+import { formatTableAsJson } from '../../../src/tables/write/table-as-json.ts';
+import { formatTableAsMarkdown } from '../../../src/tables/write/table-as-markdown.ts';
 import { meltLimit, type PairingFigures, pairing, registryWith, tableWith } from './pairing-with.ts';
 
 const assumed = <Value>(value: Value) => [{ value, basis: 'assumed', reason: 'Bench habit' } as const];
@@ -215,7 +215,7 @@ it('rounds the shortest layer time up', () => {
 
 describe('the CSV file of the conditions', () => {
   it('reads back, one condition a line, empty where there is nothing', () => {
-    const [header, first, ...others] = parse(writeConditionsCsv(tableWith())) as string[][];
+    const [header, first, ...others] = parse(formatConditionsAsCsv(tableWith())) as string[][];
     expect(header).toEqual([
       'condition',
       'flow [mm3/s]',
@@ -238,7 +238,7 @@ describe('the CSV file of the conditions', () => {
     const table = tableWith({
       filament: { shortestLayerTime: [{ value: 5, basis: 'assumed', reason }] },
     });
-    const line = (parse(writeConditionsCsv(table)) as string[][]).find(
+    const line = (parse(formatConditionsAsCsv(table)) as string[][]).find(
       ([name]) => name === 'shortestLayerTime',
     );
     expect(line?.[7]).toBe('\'=HYPERLINK("x") 2');
@@ -272,9 +272,9 @@ describe('flags of a condition', () => {
 
   it('stand in CSV, JSON and Markdown', () => {
     const table = tableWith({ machine: { firmware: '9.0.0' } });
-    const [, line] = parse(writeConditionsCsv(table)) as string[][];
+    const [, line] = parse(formatConditionsAsCsv(table)) as string[][];
     expect(line?.[6]).toBe('stale');
-    expect(JSON.parse(writeJson(table)).conditions[0].flags).toEqual(['stale']);
-    expect(writeMarkdown(table)).toMatch(/^\| nozzleTemperature .*\| stale /m);
+    expect(JSON.parse(formatTableAsJson(table)).conditions[0].flags).toEqual(['stale']);
+    expect(formatTableAsMarkdown(table)).toMatch(/^\| nozzleTemperature .*\| stale /m);
   });
 });

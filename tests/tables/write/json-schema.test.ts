@@ -4,7 +4,7 @@ import { Ajv } from 'ajv';
 import { describe, expect, it } from 'vitest';
 import { loadRegistry } from '../../../src/host/load-registry.ts';
 import { deriveTables } from '../../../src/tables/derive/derive-tables.ts';
-import { writeJson } from '../../../src/tables/write/write-json.ts';
+import { formatTableAsJson } from '../../../src/tables/write/table-as-json.ts';
 import { sampleRegistry } from '../../sample-registry.ts';
 import { pairing, tableWith } from '../derive/pairing-with.ts';
 
@@ -30,12 +30,12 @@ describe('the published schema of the JSON tables', () => {
       .map((pairing) => deriveTables(registry, pairing, { judgesEvidence: false }))
       .filter((table) => table.ok);
     expect(tables.length).toBeGreaterThan(10);
-    for (const { value } of tables) expect(faultsOf(writeJson(value))).toEqual([]);
+    for (const { value } of tables) expect(faultsOf(formatTableAsJson(value))).toEqual([]);
   });
 
   it('describes a table with evidence that does not stand', () => {
     const table = tableWith({ machine: { firmware: '2.0.0', dryer: { setting: 'fixed', temperature: 65 } } });
-    expect(faultsOf(writeJson(table))).toEqual([]);
+    expect(faultsOf(formatTableAsJson(table))).toEqual([]);
   });
 
   it('describes a table that rests on an addition', () => {
@@ -46,7 +46,7 @@ describe('the published schema of the JSON tables', () => {
     );
     const { registry: layered } = loadRegistry(['profiles'], cwd);
     const table = deriveTables(layered, { ...pairing, nozzle: 'hs-0.4' }, { judgesEvidence: false });
-    const text = table.ok ? writeJson(table.value) : table.error.message;
+    const text = table.ok ? formatTableAsJson(table.value) : table.error.message;
     expect(faultsOf(text)).toEqual([]);
     expect(text).toContain('"addition"');
   });
@@ -77,7 +77,7 @@ describe('the published schema of the JSON tables', () => {
       },
     ],
   ])('refuses %s', (_, spoil) => {
-    const document = JSON.parse(writeJson(tableWith())) as Record<string, unknown>;
+    const document = JSON.parse(formatTableAsJson(tableWith())) as Record<string, unknown>;
     spoil(document);
     expect(faultsOf(JSON.stringify(document))).not.toEqual([]);
   });

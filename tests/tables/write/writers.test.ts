@@ -3,10 +3,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { SpeedTable } from '../../../src/tables/derive/speed-table.ts';
 import { cellOf, headingOf, tableColumns } from '../../../src/tables/write/columns.ts';
-import { writeCsv } from '../../../src/tables/write/write-csv.ts';
-import { writeCsvMetadata } from '../../../src/tables/write/write-csv-metadata.ts';
-import { writeJson } from '../../../src/tables/write/write-json.ts';
-import { writeMarkdown } from '../../../src/tables/write/write-markdown.ts';
+import { formatTableAsCsv } from '../../../src/tables/write/table-as-csv.ts';
+import { formatTableAsJson } from '../../../src/tables/write/table-as-json.ts';
+import { formatTableAsMarkdown } from '../../../src/tables/write/table-as-markdown.ts';
+import { formatTableCsvMetadata } from '../../../src/tables/write/table-csv-metadata.ts';
 import { tableWith } from '../derive/pairing-with.ts';
 
 const table = tableWith();
@@ -21,7 +21,7 @@ function lastCell(csv: string): string {
 }
 
 describe('CSV', () => {
-  const records = parse(writeCsv(table)) as string[][];
+  const records = parse(formatTableAsCsv(table)) as string[][];
 
   it('has a header of names with units and a row for every cell of the table', () => {
     expect(records[0]).toEqual([...tableColumns.map(headingOf), 'inputs']);
@@ -39,13 +39,13 @@ describe('CSV', () => {
 
   // RFC 4180, section 2, rule 1: each record on a line of its own, delimited by CRLF.
   it('ends every line with CRLF', () => {
-    expect(writeCsv(table)).toMatch(/\r\n$/);
-    expect(writeCsv(table).replaceAll('\r\n', '')).not.toMatch(/[\r\n]/);
+    expect(formatTableAsCsv(table)).toMatch(/\r\n$/);
+    expect(formatTableAsCsv(table).replaceAll('\r\n', '')).not.toMatch(/[\r\n]/);
   });
 
   // RFC 4180, section 2, rules 6 and 7: such cells stand in quotes, quotes in them are doubled.
   it.each(['a "word"', 'one, two', 'one\r\ntwo', '"'])('quotes %j so that it reads back', (text) => {
-    const csv = writeCsv(withInput(text));
+    const csv = formatTableAsCsv(withInput(text));
     expect(csv).toContain(`"${text.replaceAll('"', '""')} x sha256:0000000000000000"`);
     expect(lastCell(csv)).toBe(`${text} x sha256:0000000000000000`);
   });
@@ -53,14 +53,14 @@ describe('CSV', () => {
   it.each(['=1+1', '+1', '-1', '@SUM(A1)', '\t=1', '\r=1'])(
     'defuses %j, which a spreadsheet would run',
     (text) => {
-      expect(lastCell(writeCsv(withInput(text)))).toBe(`'${text} x sha256:0000000000000000`);
+      expect(lastCell(formatTableAsCsv(withInput(text)))).toBe(`'${text} x sha256:0000000000000000`);
     },
   );
 
   it('reads back whatever the text', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary', minLength: 1 }), (text) => {
-        const cell = lastCell(writeCsv(withInput(text)));
+        const cell = lastCell(formatTableAsCsv(withInput(text)));
         expect([`${text} x sha256:0000000000000000`, `'${text} x sha256:0000000000000000`]).toContain(cell);
         expect(cell).not.toMatch(/^[=+\-@\t\r]/);
       }),
@@ -71,7 +71,7 @@ describe('CSV', () => {
 // W3C Recommendation, Metadata Vocabulary for Tabular Data (2015): sections 5.3 table descriptions, 5.5 schemas,
 // 5.6 columns, 5.9 dialects.
 describe('the metadata of the CSV file', () => {
-  const metadata = JSON.parse(writeCsvMetadata(table, 'table.csv'));
+  const metadata = JSON.parse(formatTableCsvMetadata(table, 'table.csv'));
   const { columns, primaryKey } = metadata.tableSchema;
 
   it('describes the CSV file beside it', () => {
@@ -81,12 +81,12 @@ describe('the metadata of the CSV file', () => {
   });
 
   it('titles the columns as the header of the CSV file does', () => {
-    const [header] = parse(writeCsv(table)) as string[][];
+    const [header] = parse(formatTableAsCsv(table)) as string[][];
     expect(columns.map(({ titles }: { titles: string }) => titles)).toEqual(header);
   });
 
   it('gives quantities their unit and a type that their cells have', () => {
-    const [, ...records] = parse(writeCsv(table)) as string[][];
+    const [, ...records] = parse(formatTableAsCsv(table)) as string[][];
     for (const [index, column] of columns.entries()) {
       const unit = tableColumns[index]?.unit ?? undefined;
       expect(column['schema:unitText']).toBe(unit);
@@ -102,13 +102,13 @@ describe('the metadata of the CSV file', () => {
     expect(new Set(names).size).toBe(names.length);
     const keyOf = (record: string[]) =>
       primaryKey.map((name: string) => record[names.indexOf(name)]).join(' ');
-    const [, ...records] = parse(writeCsv(table)) as string[][];
+    const [, ...records] = parse(formatTableAsCsv(table)) as string[][];
     expect(new Set(records.map(keyOf)).size).toBe(records.length);
   });
 });
 
 describe('JSON', () => {
-  const document = JSON.parse(writeJson(table));
+  const document = JSON.parse(formatTableAsJson(table));
 
   it('has exactly these keys in this order', () => {
     expect(Object.keys(document)).toEqual(
@@ -170,7 +170,7 @@ describe('JSON', () => {
 });
 
 describe('Markdown', () => {
-  const lines = writeMarkdown(table).split('\n');
+  const lines = formatTableAsMarkdown(table).split('\n');
   const rows = lines
     .slice(0, lines.indexOf('## Temperatures, cooling, drying, spool'))
     .filter((line) => line.startsWith('|'));
@@ -197,7 +197,7 @@ describe('Markdown', () => {
   });
 
   it('lists warnings, cautions and what the table was derived from', () => {
-    const text = writeMarkdown({ ...table, warnings: ['A line is left out.'] });
+    const text = formatTableAsMarkdown({ ...table, warnings: ['A line is left out.'] });
     expect(text).toContain('\n- A line is left out.\n');
     expect(text).toMatch(/\n- These numbers are starting points /);
     expect(text).toMatch(/\n## Derived from\n\n- machine plumstead\/wren 1\.0\.0, sha256 [0-9a-f]{64}\n/);
@@ -211,6 +211,6 @@ describe('Markdown', () => {
     ['*bold*', '\\*bold\\*'],
     ['&lt;', '\\&lt;'],
   ])('shows %j as it is, and not as markup', (text, written) => {
-    expect(writeMarkdown(withInput(text))).toContain(`\n- ${written} x, sha256 `);
+    expect(formatTableAsMarkdown(withInput(text))).toContain(`\n- ${written} x, sha256 `);
   });
 });

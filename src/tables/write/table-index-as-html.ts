@@ -6,7 +6,7 @@ import { captionedTable, cell, headingRow, rowHeading } from '../card/html-table
 import type { OmittedPairing, TabledPairing, TableIndex } from './table-index.ts';
 
 /** The index as an HTML page that links every file of every table, and says why other pairings have none. */
-export function writeIndexHtml({ tabled, omitted }: TableIndex): string {
+export function formatTableIndexAsHtml({ tabled, omitted }: TableIndex): string {
   const policies = [...new Set(tabled.map(({ policy }) => policy))];
   return htmlPage('Tables of the registry', [
     element('header', {}, [element('h1', {}, ['Tables of the registry'])]),

@@ -2,14 +2,14 @@ import { stringify } from 'csv-stringify/sync';
 import { tableCautions } from '../../knowledge/cautions.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
 import { type ConditionColumn, conditionCell, conditionColumns } from './condition-columns.ts';
-import { jsonInputs, tableTitle } from './write-json.ts';
+import { jsonInputs, tableTitle } from './table-as-json.ts';
 
 function headingOf({ key, unit }: ConditionColumn): string {
   return unit === null ? key : `${key} [${unit}]`;
 }
 
 /** The conditions of a table as CSV (RFC 4180), one a line; text that a spreadsheet would run is defused. */
-export function writeConditionsCsv({ conditions }: SpeedTable): string {
+export function formatConditionsAsCsv({ conditions }: SpeedTable): string {
   const rows = conditions.map((row) => conditionColumns.map((column) => conditionCell(row, column)));
   return stringify([conditionColumns.map(headingOf), ...rows], {
     record_delimiter: 'windows',
@@ -18,7 +18,7 @@ export function writeConditionsCsv({ conditions }: SpeedTable): string {
 }
 
 /** CSV-on-the-Web metadata of the conditions; `csvName` is the name of the CSV file beside it. */
-export function writeConditionsMetadata(table: SpeedTable, csvName: string): string {
+export function formatConditionsCsvMetadata(table: SpeedTable, csvName: string): string {
   const columns = conditionColumns.map((column) => ({
     name: column.key,
     titles: headingOf(column),

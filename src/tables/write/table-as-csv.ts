@@ -9,7 +9,7 @@ export const inputsHeading = 'inputs';
  * The table as CSV (RFC 4180: CRLF, quotes doubled). Text that a spreadsheet would run as a formula is defused.
  * The last column names the documents that the rows were derived from.
  */
-export function writeCsv(table: SpeedTable): string {
+export function formatTableAsCsv(table: SpeedTable): string {
   const header = [...tableColumns.map(headingOf), inputsHeading];
   const inputs = table.inputs.map(inputText).join('; ');
   const rows = table.rows.map((row) => [...tableColumns.map((column) => cellOf(row, column)), inputs]);

@@ -1,14 +1,14 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
 import { headingOf, tableColumns } from './columns.ts';
-import { inputsHeading } from './write-csv.ts';
-import { jsonInputs, tableTitle } from './write-json.ts';
+import { inputsHeading } from './table-as-csv.ts';
+import { jsonInputs, tableTitle } from './table-as-json.ts';
 
 /**
  * CSV-on-the-Web metadata (W3C, Metadata Vocabulary for Tabular Data) that gives the cells of the CSV file their
  * types and units. `csvName` is the name of the CSV file beside it.
  */
-export function writeCsvMetadata(table: SpeedTable, csvName: string): string {
+export function formatTableCsvMetadata(table: SpeedTable, csvName: string): string {
   const columns = tableColumns.map((column) => ({
     name: column.key,
     titles: headingOf(column),

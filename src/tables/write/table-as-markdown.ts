@@ -6,10 +6,10 @@ import type { SpeedRow, SpeedTable } from '../derive/speed-table.ts';
 import { inputLine } from '../derive/table-inputs.ts';
 import { cellOf, headingOf, tableColumns } from './columns.ts';
 import { conditionCell, conditionColumns } from './condition-columns.ts';
-import { tableTitle } from './write-json.ts';
+import { tableTitle } from './table-as-json.ts';
 
 /** The table as Markdown that also lines up as plain text. */
-export function writeMarkdown(table: SpeedTable): string {
+export function formatTableAsMarkdown(table: SpeedTable): string {
   const sections = [
     `# ${escapeMarkdown(tableTitle(table))}`,
     speedGrid(table.rows),

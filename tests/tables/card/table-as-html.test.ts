@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { HtmlValidate } from 'html-validate';
 import { describe, expect, it } from 'vitest';
 import { loadRegistry } from '../../../src/host/load-registry.ts';
-import { writeHtml } from '../../../src/tables/card/write-html.ts';
+import { formatTableAsHtml } from '../../../src/tables/card/table-as-html.ts';
 import { deriveTables } from '../../../src/tables/derive/derive-tables.ts';
 import { everyPairing } from '../../../src/tables/derive/every-pairing.ts';
 import type { SpeedTable } from '../../../src/tables/derive/speed-table.ts';
@@ -10,7 +10,7 @@ import { flagText } from '../../../src/tables/write/words.ts';
 import { tableWith } from '../derive/pairing-with.ts';
 
 const table = tableWith();
-const page = writeHtml(table);
+const page = formatTableAsHtml(table);
 
 // The rules of the validator, those for access included; but ids may make a title longer than search engines show.
 const validator = new HtmlValidate({
@@ -70,12 +70,12 @@ describe('the page', () => {
   });
 
   it.each(demoTables)('is valid and accessible HTML for $name', async ({ table: derived }) => {
-    expect(await complaints(writeHtml(derived))).toEqual([]);
+    expect(await complaints(formatTableAsHtml(derived))).toEqual([]);
   });
 
   it('says beside a setting what is wrong with its evidence, and what that means', () => {
     const conditions = table.conditions.map((row) => ({ ...row, flags: ['stale'] as const }));
-    const text = textOf(writeHtml({ ...table, rows: [], conditions }));
+    const text = textOf(formatTableAsHtml({ ...table, rows: [], conditions }));
     expect(text).toMatch(/claimed \(stale\): source oakhollow/);
     expect(text).toContain(flagText.stale);
   });
@@ -128,7 +128,7 @@ describe('its tables', () => {
     const weak = tableWith({
       policy: { minimumBasis: { acceleration: { basis: 'measured', weaker: 'flag' } } },
     });
-    const text = textOf(writeHtml(weak));
+    const text = textOf(formatTableAsHtml(weak));
     expect(text).toMatch(/ motion claimed: weak basis /);
     expect(text).toContain('weak basis what limits the speed rests on less than the policy asks for');
   });
@@ -159,15 +159,15 @@ describe('text of strangers', () => {
   ];
 
   it.each(hostile)('%j stays text', async (text) => {
-    const html = writeHtml(withText(text));
+    const html = formatTableAsHtml(withText(text));
     expect(await complaints(html)).toEqual([]);
     const tags = (source: string) => [...source.matchAll(/<\/?[a-zA-Z][^\s>]*/g)].map(([tag]) => tag);
     // As many elements of each kind as with a harmless text: none was opened, none closed.
-    expect(tags(html)).toEqual(tags(writeHtml(withText('harmless'))));
+    expect(tags(html)).toEqual(tags(formatTableAsHtml(withText('harmless'))));
     for (const invisible of ['\u0000', '\u0007', '\u202e']) expect(html).not.toContain(invisible);
   });
 
   it('is shown as it was written', () => {
-    expect(writeHtml(withText('a < b & "c"'))).toContain('filament a &lt; b &amp; "c" on machine');
+    expect(formatTableAsHtml(withText('a < b & "c"'))).toContain('filament a &lt; b &amp; "c" on machine');
   });
 });

@@ -7,7 +7,7 @@ const headings = [
 ];
 
 /** The index as CSV (RFC 4180), a pairing a line: `tabled` with its folder, or `omitted` with the reason. */
-export function writeIndexCsv({ tabled, omitted }: TableIndex): string {
+export function formatTableIndexAsCsv({ tabled, omitted }: TableIndex): string {
   const made = tabled.map(({ policy, machine, nozzle, filament, folder, ...rest }) => [
     ...[policy, machine, nozzle, filament, 'tabled', folder],
     ...[rest.largestFlow, rest.weakestBasis, rest.warnings, ''],

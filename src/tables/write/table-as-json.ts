@@ -12,7 +12,7 @@ import { tableColumns } from './columns.ts';
 const tableFormat = 'meltbounds-tables/1';
 
 /** The table as JSON, as `schema/tables.schema.json` describes it: every quantity an object of value and unit. */
-export function writeJson(table: SpeedTable): string {
+export function formatTableAsJson(table: SpeedTable): string {
   const document = {
     format: tableFormat,
     machine: table.machine,

@@ -5,7 +5,7 @@ import type { TableIndex } from './table-index.ts';
 const indexFormat = 'meltbounds-tables-index/1';
 
 /** The index as JSON: every table with its files, every pairing that has none with the reason. */
-export function writeIndexJson({ tabled, omitted }: TableIndex): string {
+export function formatTableIndexAsJson({ tabled, omitted }: TableIndex): string {
   const document = {
     format: indexFormat,
     tabled: tabled.map(({ largestFlow, ...rest }) => ({

@@ -4,8 +4,8 @@ import type { Plot } from '../../plots/plot.ts';
 import { element, type Markup } from '../../text/html-element.ts';
 import { inPrint } from '../../units/in-print.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
+import { tableTitle } from '../write/table-as-json.ts';
 import { withUnit } from '../write/words.ts';
-import { tableTitle } from '../write/write-json.ts';
 import { conditionsTable } from './html-conditions.ts';
 import { glanceTable } from './html-glance.ts';
 import { inputsTable } from './html-inputs.ts';
@@ -19,7 +19,7 @@ import { speedByHeightPlot } from './plot-speed-by-height.ts';
  * The table as one HTML page that needs nothing else: style and pictures stand in it, it runs no script and asks no
  * network. Made to be printed in black and white and to be read aloud; the same table gives the same bytes.
  */
-export function writeHtml(table: SpeedTable): string {
+export function formatTableAsHtml(table: SpeedTable): string {
   return htmlPage(tableTitle(table), [
     element('header', {}, [element('h1', {}, [`${table.filament} on ${table.machine}`]), facts(table)]),
     element('main', {}, sections(table)),
