@@ -1,3 +1,4 @@
+import { groupedBy } from './grouped-by.ts';
 import type { Profile } from './profile.ts';
 
 /** What an addition may hold: limits that benches find, and nothing that safety rests on. */
@@ -5,12 +6,15 @@ export const addedKeys = ['shortestLayerTime', 'meltFlow', 'contourSpeed'] as co
 
 export type AddedKey = (typeof addedKeys)[number];
 
+type Additions = ReadonlyMap<string, Profile<'addition'>>;
+
+const byFilament = new WeakMap<Additions, ReadonlyMap<string, readonly Profile<'addition'>[]>>();
+
 /** The additions to a filament, in the order of their files. */
-export function additionsTo(
-  filament: string,
-  additions: ReadonlyMap<string, Profile<'addition'>>,
-): Profile<'addition'>[] {
-  return [...additions.values()].filter(({ data }) => data.filament === filament);
+export function additionsTo(filament: string, additions: Additions): readonly Profile<'addition'>[] {
+  const known = byFilament.get(additions) ?? groupedBy(additions.values(), ({ data }) => data.filament);
+  byFilament.set(additions, known);
+  return known.get(filament) ?? [];
 }
 
 /** A filament with the statements of its additions behind its own; its text stays that of its file. */

@@ -112,7 +112,7 @@ async function check(
   const memory = await openMemory(cli, options.remember, target.folders);
   if (!memory.ok) return stop(memory.error);
   rememberReductions(loaded.registry, memory.value);
-  const judged = checkRegistry(loaded, { today }).filter(wantsFinding);
+  const judged = checkRegistry(loaded, { today, wants: wantsFile }).filter(wantsFinding);
   const findings = [
     ...judged,
     ...memory.value.differing(today).map((trial) => misremembered(loaded.registry, trial)),

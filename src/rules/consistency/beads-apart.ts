@@ -6,8 +6,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** How far the bead of one feature may be from the middle of the others'. */
 const factors = { layerHeight: 4, lineWidth: 3 };
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'job'> = {
   judges: 'profile',
+  kinds: ['job'],
   severity: 'warning',
   statement: 'The features of a job are printed with beads of similar height and width.',
   rationale:
@@ -28,7 +29,6 @@ features:
   infill: {pathLength: 30 m, meanSegment: 20 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
   },
   *check(profile) {
-    if (profile.kind !== 'job') return;
     for (const part of ['layerHeight', 'lineWidth'] as const) yield* furthest(profile.data, part);
   },
 };

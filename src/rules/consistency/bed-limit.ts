@@ -8,8 +8,9 @@ import { highestStated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'warning',
   statement: 'The bed of a machine reaches what the filaments that are tried on it want.',
   rationale: 'On a bed that is too cold the part comes off before the limit of the hot end matters.',
@@ -26,7 +27,6 @@ bed:
     - {value: 100 Cel, basis: claimed, source: plumstead-wren-sheet}`,
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'trial') return;
     const pairing = pairingOfTrial(profile.data, registry);
     const limit = highestStated(pairing.machine?.bed.temperatureLimit);
     if (limit === null) return;

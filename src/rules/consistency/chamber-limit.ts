@@ -6,8 +6,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** In K: sensors of room and chamber differ by less. */
 const sensorAllowance = 5;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'warning',
   statement: 'The chamber of a trial lies between its room and what the chamber of the machine goes to.',
   rationale: 'A chamber above its limit cooks belts and motors; one below its room has lost a digit.',
@@ -21,7 +22,6 @@ conditions: {nozzleTemperature: 245 Cel, ambientTemperature: 31 Cel, chamberTemp
 conditions: {nozzleTemperature: 245 Cel, ambientTemperature: 21 Cel, chamberTemperature: 32 Cel}`,
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'trial') return;
     const { chamberTemperature, ambientTemperature } = profile.data.conditions;
     if (chamberTemperature === undefined) return;
     const limit = highestStated(pairingOfTrial(profile.data, registry).machine?.chamber.temperatureLimit);

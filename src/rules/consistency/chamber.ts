@@ -2,8 +2,9 @@ import type { Machine } from '../../registry/generated/documents.ts';
 import type { Hit } from '../../registry/hit.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  kinds: ['machine'],
   severity: 'error',
   statement: 'What a machine says about its chamber and its sensors agrees.',
   rationale: 'Whoever picks a machine for a hot material goes by these flags.',
@@ -14,7 +15,6 @@ export const rule: ProfileRule = {
     good: 'chamber: {enclosed: true, heated: true, sensed: true}',
   },
   *check(profile) {
-    if (profile.kind !== 'machine') return;
     yield* contradictions(profile.data);
   },
 };

@@ -8,8 +8,9 @@ import type { ProfileRule, RuleContext } from '../engine/rule.ts';
 /** A hotter nozzle, an easier polymer and a careful sheet together give less. */
 const factor = 2;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  kinds: ['machine'],
   severity: 'warning',
   statement: 'A machine does not claim far less flow than trials on the same nozzle have found.',
   rationale: 'No sheet sells a machine short: the claim has lost a digit, or its unit is cm3/h for mm3/s.',
@@ -43,7 +44,6 @@ hotEnds:
         at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}`,
   },
   *check(profile, context) {
-    if (profile.kind !== 'machine') return;
     for (const [index, { meltFlow }] of profile.data.hotEnds.entries()) {
       for (const { path, value, statement } of stated(meltFlow, ['hotEnds', index, 'meltFlow'])) {
         const best = statement.basis === 'claimed' ? bestTrial(profile.id, statement, context) : null;

@@ -8,8 +8,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Top speeds are claimed for travel too: twice what can be printed is no contradiction yet (common practice, no source). */
 const travelFactor = 2;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  kinds: ['machine'],
   severity: 'note',
   statement: 'The claimed flow feeds at least half of the claimed top speed for the smallest usual bead.',
   rationale:
@@ -27,7 +28,6 @@ topSpeed:
   - {value: 900 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
   },
   *check(profile) {
-    if (profile.kind !== 'machine') return;
     const claims = profile.data.hotEnds.flatMap(({ meltFlow }) => meltFlow ?? []);
     const flow = highestStated(claims.filter(({ basis }) => basis === 'claimed'));
     const area = smallestBead(profile.data);

@@ -2,8 +2,9 @@ import { highestStated, stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  kinds: ['machine'],
   severity: 'error',
   statement: 'The contour speed of a machine is at most its top speed.',
   rationale: 'A contour is a path like others; it cannot be faster than the fastest.',
@@ -18,7 +19,6 @@ contourSpeed:
   - {value: 200 mm/s, basis: assumed, reason: Bench habit}`,
   },
   *check(profile) {
-    if (profile.kind !== 'machine') return;
     const top = highestStated(profile.data.topSpeed);
     if (top === null) return;
     for (const { path, value } of stated(profile.data.contourSpeed, ['contourSpeed'])) {

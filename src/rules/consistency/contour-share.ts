@@ -4,8 +4,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 const leastShare = 0.05;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  kinds: ['machine'],
   severity: 'warning',
   statement: 'The contour speed of a machine is at least a twentieth of its top speed.',
   rationale:
@@ -22,7 +23,6 @@ contourSpeed:
   - {value: 150 mm/s, basis: assumed, reason: Bench habit}`,
   },
   *check(profile) {
-    if (profile.kind !== 'machine') return;
     const top = highestStated(profile.data.topSpeed);
     if (top === null) return;
     for (const { path, value } of stated(profile.data.contourSpeed, ['contourSpeed'])) {

@@ -7,8 +7,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Designations give whole per cents. */
 const rounding = 0.006;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  kinds: ['filament'],
   severity: 'error',
   statement: 'The designation of a filament names its polymer and its fillers as the profile states them.',
   rationale: 'Density, abrasion and drying are judged by polymer and fillers; people go by the designation.',
@@ -20,7 +21,6 @@ export const rule: ProfileRule = {
     good: 'designation: PET-G',
   },
   *check(profile) {
-    if (profile.kind !== 'filament') return;
     const { designation: written } = profile.data;
     const parsed = parsePlasticsDesignation(written);
     const fault = parsed.ok ? mismatch(profile.data, parsed.value) : parsed.error.message;

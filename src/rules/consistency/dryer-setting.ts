@@ -3,8 +3,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 const keyOf = { fixed: 'temperature', adjustable: 'range' } as const;
 const otherKeyOf = { fixed: 'range', adjustable: 'temperature' } as const;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  kinds: ['machine'],
   severity: 'error',
   statement: 'A fixed dryer states its temperature, an adjustable one its range, and neither the other.',
   rationale: 'Without it nobody can tell which spools the dryer fuses.',
@@ -15,7 +16,7 @@ export const rule: ProfileRule = {
     good: 'dryer: {setting: adjustable, range: 40..70 Cel}',
   },
   *check(profile) {
-    const dryer = profile.kind === 'machine' ? profile.data.dryer : undefined;
+    const { dryer } = profile.data;
     if (dryer === undefined) return;
     const [wanted, other] = [keyOf[dryer.setting], otherKeyOf[dryer.setting]];
     if (dryer[wanted] !== undefined && dryer[other] === undefined) return;

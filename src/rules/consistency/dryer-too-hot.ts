@@ -7,8 +7,9 @@ import type { DegreesCelsius } from '../../units/canonical.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  kinds: ['machine'],
   severity: 'error',
   statement:
     'The dryer of a machine can run colder than the softening of every filament that was tried on it.',
@@ -20,7 +21,6 @@ export const rule: ProfileRule = {
     good: 'dryer: {setting: fixed, temperature: 50 Cel}',
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'machine') return;
     const coldest = coldestSetting(profile.data);
     if (coldest === null) return;
     const fused = fusedAt(coldest.value, profile.data, registry);

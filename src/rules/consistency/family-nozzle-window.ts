@@ -3,8 +3,9 @@ import { stated } from '../../registry/stated.ts';
 import { shown, shownRange } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'polymer'> = {
   judges: 'profile',
+  kinds: ['polymer'],
   severity: 'error',
   statement: 'The usual nozzle temperatures of a family lie where its polymer flows and does not decompose.',
   rationale: 'Every filament of the family is held against this window.',
@@ -21,7 +22,6 @@ nozzleTemperature:
   - {value: 220..260 Cel, basis: published, source: invented-plastics-tables}`,
   },
   *check(profile) {
-    if (profile.kind !== 'polymer') return;
     const envelope = nozzleEnvelope([profile.data]);
     for (const { path, value } of stated(profile.data.nozzleTemperature, ['nozzleTemperature'])) {
       const end = impossibleEnd(value, envelope);

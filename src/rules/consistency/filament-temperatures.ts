@@ -8,8 +8,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** In K below the coldest nozzle. */
 const gaps = { bed: 55, softening: 15 };
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  kinds: ['filament'],
   severity: 'warning',
   statement: 'The bed and the softening of a filament lie clearly below its coldest nozzle.',
   rationale:
@@ -33,7 +34,6 @@ bedTemperature:
   - {value: 70..80 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
   },
   *check(profile) {
-    if (profile.kind !== 'filament') return;
     const { nozzleTemperature, bedTemperature, softening } = profile.data;
     const coldest = Math.min(...nozzleTemperature.map(({ value }) => value.low));
     const beds = stated(bedTemperature, ['bedTemperature']).map((bed) => ({ ...bed, value: bed.value.high }));

@@ -6,8 +6,9 @@ import { stated } from '../../registry/stated.ts';
 import { statementsOf } from '../../registry/statement.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine' | 'filament'> = {
   judges: 'profile',
+  kinds: ['machine', 'filament'],
   severity: 'error',
   statement: 'The statements of a profile hold for it: its own id, and for a hot end one of its own nozzles.',
   rationale: 'A statement about something else is never chosen, or chosen for the wrong nozzle.',
@@ -47,7 +48,6 @@ hotEnds:
   },
   *check(profile, { registry }) {
     if (profile.kind === 'machine') yield* foreignNozzles(profile);
-    if (profile.kind !== 'machine' && profile.kind !== 'filament') return;
     const key = profile.kind;
     for (const { path, statement } of statementsOf(profile)) {
       const named = statement.at?.[key];

@@ -13,8 +13,9 @@ const ratios: readonly FeatureRatio[] = [
   { of: 'overhang', to: 'outerContour', low: 1 / 5, high: 3 },
 ];
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'policy'> = {
   judges: 'profile',
+  kinds: ['policy'],
   severity: 'warning',
   statement:
     'The fractions of a policy grow from what is seen to what is hidden, and travel is not the slowest.',
@@ -29,7 +30,6 @@ fractions: {firstLayer: 30 %, outerContour: 75 %, innerContour: 90 %, infill: 10
 fractions: {firstLayer: 30 %, outerContour: 75 %, innerContour: 90 %, infill: 100 %, topSurface: 60 %, bridge: 40 %, overhang: 30 %, travel: 100 %}`,
   },
   *check(profile) {
-    if (profile.kind !== 'policy') return;
     for (const key of ['fractions', 'accelerationFractions'] as const) {
       for (const { feature, partner, value, partnerValue } of unfitFeatures(
         profile.data[key] ?? {},

@@ -5,8 +5,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Accuracy in steps of the display. */
 const usual: Range = { low: 0.5, high: 20 };
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'warning',
   statement: 'A gauge is as accurate as some steps of its display.',
   rationale:
@@ -20,7 +21,7 @@ export const rule: ProfileRule = {
     good: 'gauge: {resolution: 0.001 mm, accuracy: 0.004 mm}',
   },
   *check(profile) {
-    if (profile.kind !== 'trial' || profile.data.gauge === undefined) return;
+    if (profile.data.gauge === undefined) return;
     const { resolution, accuracy } = profile.data.gauge;
     if (accuracy === undefined || resolution <= 0) return;
     const steps = accuracy / resolution;

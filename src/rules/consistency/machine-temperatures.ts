@@ -9,8 +9,9 @@ const bedBelowHotEnd = 100;
 /** In K: a heated chamber may be as hot as its bed, and a little hotter. */
 const chamberAboveBed = 20;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  kinds: ['machine'],
   severity: 'warning',
   statement: 'A machine gets colder from hot end to bed to chamber.',
   rationale:
@@ -29,7 +30,6 @@ bed:
     - {value: 120 Cel, basis: claimed, source: plumstead-wren-sheet}`,
   },
   *check(profile) {
-    if (profile.kind !== 'machine') return;
     const { hotEnds, bed, chamber } = profile.data;
     const hotEnd = highestStated(hotEnds.flatMap(({ temperatureLimit }) => temperatureLimit ?? []));
     const beds = stated(bed.temperatureLimit, ['bed', 'temperatureLimit']);

@@ -16,8 +16,9 @@ const promises: readonly { readonly word: RegExp; readonly materials: readonly F
 /** Trade writings of polymer symbols, as names use them. */
 const tradeWritings: Readonly<Record<string, string>> = { PETG: 'PET-G', HIPS: 'PS-HI' };
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  kinds: ['filament'],
   severity: 'warning',
   statement: 'A filament whose name speaks of a filler or a polymer states it.',
   rationale:
@@ -29,7 +30,6 @@ export const rule: ProfileRule = {
     good: 'name: Clover PETG Carbon Black',
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'filament') return;
     const fault = missingFiller(profile.data) ?? otherPolymer(profile.data, registry);
     if (fault !== null) yield fault;
   },

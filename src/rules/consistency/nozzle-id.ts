@@ -4,8 +4,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** A number with decimals between words of an id: `hs-0.6`. */
 const diameterInId = /(?<![\d.])(\d\.\d+)(?![\d.])/;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  kinds: ['machine'],
   severity: 'error',
   statement: 'Where the id of a nozzle holds a diameter, it is that of the nozzle.',
   rationale:
@@ -29,7 +30,6 @@ hotEnds:
       - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}`,
   },
   *check(profile) {
-    if (profile.kind !== 'machine') return;
     for (const [end, { nozzles }] of profile.data.hotEnds.entries()) {
       for (const [index, { id, diameter }] of nozzles.entries()) {
         const named = diameterInId.exec(id)?.[1];

@@ -12,8 +12,9 @@ const dimensionOf = {
 const roundLeadingNumbers = [1, 2, 2.5, 5, 10];
 const roundOff = 1e-9;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'policy'> = {
   judges: 'profile',
+  kinds: ['policy'],
   severity: 'warning',
   statement: 'A policy rounds to 1, 2, 2.5 or 5 times a power of ten in the units of the tables.',
   rationale:
@@ -26,7 +27,6 @@ export const rule: ProfileRule = {
     good: 'rounding: {speed: 1 mm/s, flow: 0.1 mm3/s, acceleration: 50 mm/s2, runUp: 0.1 mm}',
   },
   *check(profile) {
-    if (profile.kind !== 'policy') return;
     const { rounding } = profile.data;
     for (const key of ['speed', 'flow', 'acceleration', 'runUp'] as const) {
       const step = rounding?.[key];

@@ -15,8 +15,9 @@ const ratios: readonly FeatureRatio[] = [
   { of: 'travel', to: 'outerContour', low: 0.05, high: 3 },
 ];
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'job'> = {
   judges: 'profile',
+  kinds: ['job'],
   severity: 'warning',
   statement:
     'The paths of contours go with each other, with infill and travel, and the top surfaces with the first layer.',
@@ -38,7 +39,6 @@ features:
   innerContour: {pathLength: 13 m, meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
   },
   *check(profile) {
-    if (profile.kind !== 'job') return;
     for (const { feature, partner, value, partnerValue } of unfitFeatures(lengthsOf(profile.data), ratios)) {
       yield {
         path: ['features', feature, 'pathLength'],

@@ -6,8 +6,9 @@ import type { Dimension } from '../../units/dimension.ts';
 import { shown, shownRange } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'polymer'> = {
   judges: 'profile',
+  kinds: ['polymer'],
   severity: 'error',
   statement: 'The values of a family stand in their natural order, from glass transition to decomposition.',
   rationale: 'Filaments are judged by these values: one that is off by a digit lets their slips pass.',
@@ -29,7 +30,6 @@ decomposition:
   - {value: 380..400 Cel, basis: published, source: invented-plastics-tables}`,
   },
   *check(profile) {
-    if (profile.kind !== 'polymer') return;
     const { data } = profile;
     const families = [data];
     const glass = widest(families, 'glassTransition');

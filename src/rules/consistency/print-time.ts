@@ -5,8 +5,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Twice what the model's equal segments and right angles miss on simulated prints (common practice, no source). */
 const acceptedShare = 0.15;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'warning',
   statement: 'A reference print takes the time that its job and its settings give, within 15 %.',
   rationale:
@@ -46,7 +47,6 @@ observations:
     - [16.2, 9.7]`,
   },
   *check(profile, { registry, reduce }) {
-    if (profile.kind !== 'trial') return;
     const modelled = modelledPrintTime(registry, profile.data);
     if (modelled === null) return;
     const reduced = reduce(profile.id);

@@ -1,8 +1,9 @@
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'job'> = {
   judges: 'profile',
+  kinds: ['job'],
   severity: 'error',
   statement: 'The mean segment of a feature is not longer than all of its paths.',
   rationale: 'The time of a job follows from both; swapped or in another unit they give minutes for hours.',
@@ -17,7 +18,6 @@ features:
   infill: {pathLength: 30 m, meanSegment: 20 cm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
   },
   *check(profile) {
-    if (profile.kind !== 'job') return;
     for (const [feature, { pathLength, meanSegment }] of Object.entries(profile.data.features)) {
       if (meanSegment <= pathLength || pathLength <= 0) continue;
       yield {

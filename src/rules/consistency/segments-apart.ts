@@ -13,8 +13,9 @@ const ratios: readonly FeatureRatio[] = [
   { of: 'travel', to: 'outerContour', low: 1 / 4, high: 6 },
 ];
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'job' | 'policy'> = {
   judges: 'profile',
+  kinds: ['job', 'policy'],
   severity: 'warning',
   statement: 'Features that follow each other in a part have segments of similar length.',
   rationale:

@@ -3,8 +3,9 @@ import { highestStated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'warning',
   statement: 'A reference print is set to no speed and acceleration above what its machine is said to do.',
   rationale:
@@ -20,7 +21,6 @@ settings:
   infill: {speed: 200 mm/s, acceleration: 6000 mm/s2}`,
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'trial') return;
     const machine = registry.machine.get(profile.data.machine ?? '')?.data;
     if (machine === undefined) return;
     const topSpeed = highestStated(machine.topSpeed);

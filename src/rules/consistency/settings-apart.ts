@@ -4,8 +4,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Between the gentlest and the hardest acceleration of one print. */
 const largestRatio = 7;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'warning',
   statement: 'The accelerations of a reference print lie within a factor of seven of each other.',
   rationale: 'A setting that lost a digit makes the time model miss the print, and then the model is blamed.',
@@ -23,7 +24,6 @@ settings:
   infill: {speed: 200 mm/s, acceleration: 6000 mm/s2}`,
   },
   *check(profile) {
-    if (profile.kind !== 'trial') return;
     const settings = Object.entries(profile.data.settings ?? {}).map(
       ([feature, { acceleration }]) => [feature, acceleration] as const,
     );

@@ -2,8 +2,9 @@ import { trialIndex } from '../../knowledge/trial-index.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  kinds: ['filament'],
   severity: 'warning',
   statement:
     'The spool of a filament is not heavier than the holders of the machines that it was tried on take.',
@@ -16,7 +17,7 @@ export const rule: ProfileRule = {
     good: 'spool: {mass: 1 kg}',
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'filament' || profile.data.spoolMass === undefined) return;
+    if (profile.data.spoolMass === undefined) return;
     const mass = profile.data.spoolMass;
     const trials = trialIndex(registry).byFilament.get(profile.id) ?? [];
     const machines = [...new Set(trials.map(({ data }) => data.machine))].flatMap(

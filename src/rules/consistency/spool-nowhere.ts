@@ -9,8 +9,9 @@ const factor = 2;
 /** In mm: two strands of one nominal diameter are nearer. */
 const sameStrand = 0.2;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  kinds: ['filament'],
   severity: 'warning',
   statement:
     'Some machine of the registry takes a spool that is at least half as heavy as that of a filament.',
@@ -31,7 +32,7 @@ name: Thistle PETG
 spoolMass: 750 g`,
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'filament' || profile.data.spoolMass === undefined) return;
+    if (profile.data.spoolMass === undefined) return;
     // Where the filament was tried, those machines are asked by a rule of their own.
     if (trialIndex(registry).byFilament.has(profile.id)) return;
     const mass = profile.data.spoolMass;

@@ -6,8 +6,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Half of the step between the thinnest and the next nominal diameters is more; two strands of one nominal are nearer. */
 const allowance = 0.2;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'error',
   statement: 'A trial runs a filament in a hot end that is made for its diameter.',
   rationale:
@@ -19,7 +20,6 @@ export const rule: ProfileRule = {
     good: 'diameter: 1.75 mm',
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'trial') return;
     const { hotEnd, filament } = pairingOfTrial(profile.data, registry);
     if (hotEnd === null || filament === null) return;
     if (!isStrand(hotEnd.filamentDiameter) || !isStrand(filament.diameter)) return;

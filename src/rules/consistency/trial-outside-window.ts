@@ -17,8 +17,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** In degrees Celsius. */
 const coldestRoom = 15;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'warning',
   statement: 'A trial is run within the temperatures and the share of the fan that its filament is made for.',
   rationale:
@@ -34,7 +35,6 @@ nozzleTemperature:
   - {value: 215..235 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'trial') return;
     const filament = registry.filament.get(profile.data.filament)?.data;
     if (filament === undefined) return;
     const { nozzleTemperature, bedTemperature, chamberTemperature, fan } = profile.data.conditions;

@@ -1,8 +1,9 @@
 import { isCalendarDate, isoText, sourceDates } from '../engine/date-parts.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'source'> = {
   judges: 'profile',
+  kinds: ['source'],
   severity: 'error',
   statement: 'The dates of a source are days, months or years of the calendar.',
   rationale: 'A thirteenth month is mostly a day and a month that are swapped.',

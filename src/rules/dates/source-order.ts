@@ -2,8 +2,9 @@ import type { Hit } from '../../registry/hit.ts';
 import { isCalendarDate, isoText, type SourceDate, sourceDates } from '../engine/date-parts.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'source'> = {
   judges: 'profile',
+  kinds: ['source'],
   severity: 'error',
   statement: 'A source was issued before it was read, and read before today.',
   rationale: 'A mistyped year sends readers to an edition that does not exist.',

@@ -1,4 +1,5 @@
 import type { Finding } from '../../registry/finding.ts';
+import { groupedBy } from '../../registry/grouped-by.ts';
 import type { Hit } from '../../registry/hit.ts';
 import type { ReadDocument } from '../../registry/profile.ts';
 import { placeHit } from '../../registry/read-profile.ts';
@@ -33,10 +34,11 @@ export function acknowledge(
 ): Finding[] {
   const accepted = new Set<Finding>();
   const faults: Finding[] = [];
+  const findingsOf = groupedBy(found, ({ document }) => document.path);
   for (const document of documents) {
-    const own = found.filter((each) => each.document === document.source).map(({ finding }) => finding);
+    const own = (findingsOf.get(document.source.path) ?? []).map(({ finding }) => finding);
     for (const entry of acknowledgementsOf(document)) {
-      const matching = entry.until < options.today ? [] : own.filter((finding) => accepts(entry, finding));
+      const matching = own.filter((finding) => entry.until >= options.today && accepts(entry, finding));
       for (const finding of matching) accepted.add(finding);
       const fault = matching.length > 0 ? null : faultOf(entry, document, options);
       if (fault !== null) faults.push(fault);

@@ -1,5 +1,6 @@
 import { reduceTrial } from '../../bench/reduce-trial.ts';
 import { reducingOnce } from '../../bench/reducing-once.ts';
+import { additionsTo } from '../../registry/addition.ts';
 import type { Finding } from '../../registry/finding.ts';
 import type { Hit } from '../../registry/hit.ts';
 import type { LoadedRegistry } from '../../registry/load-files.ts';
@@ -8,54 +9,73 @@ import { placeHit } from '../../registry/read-profile.ts';
 import { acknowledge, type JudgedFinding } from './acknowledge.ts';
 import { additionHits } from './addition-hits.ts';
 import { capFindings } from './cap-findings.ts';
-import type { Coded, ProfileRule, Rule, RuleContext } from './rule.ts';
-import { judgingRules } from './rules.ts';
+import type { Rule, RuleContext } from './rule.ts';
+import { documentRules, rulesOfKind } from './rules.ts';
 
 /** What a check needs to know besides the registry. */
 export interface CheckOptions {
   /** Today's date, YYYY-MM-DD: nothing may lie after it. */
   readonly today: string;
+  /** Whether the profile in a file is judged; all are by default. The others are still what it is judged against. */
+  readonly wants?: (file: string) => boolean;
   /** Reduces a trial; a caller that checks many versions of one registry passes a function that remembers results. */
   readonly reduce?: typeof reduceTrial;
 }
 
 /**
- * Everything that is wrong with a registry: what reading it has shown, and what the rules find that no profile
- * acknowledges. Ordered by file and place.
+ * Everything that is wrong with a registry, or with the wanted profiles of it: what reading has shown, and what the rules
+ * find that no profile acknowledges. Ordered by file and place.
  */
 export function checkRegistry(
   loaded: LoadedRegistry,
-  { today, reduce = reduceTrial }: CheckOptions,
+  { today, wants = () => true, reduce = reduceTrial }: CheckOptions,
 ): Finding[] {
-  const context: RuleContext = {
-    registry: loaded.registry,
-    today,
-    reduce: reducingOnce(loaded.registry, reduce),
-  };
-  const found = judgingRules.flatMap((rule) =>
-    rule.judges === 'document'
-      ? loaded.registry.documents.flatMap((document) => placed(rule, document, rule.check(document, context)))
-      : loaded.registry.profiles.flatMap((profile) => judged(rule, profile, context)),
-  );
+  const { registry } = loaded;
+  const context: RuleContext = { registry, today, reduce: reducingOnce(registry, reduce) };
+  const isWanted = ({ source }: ReadDocument) => wants(source.path);
+  const documents = registry.documents.filter(isWanted);
+  const found = [
+    ...documents.flatMap((document) => judgedDocument(document, context)),
+    ...registry.profiles.flatMap((profile) => judgedProfile(profile, context, isWanted)),
+  ];
   const misread = new Set(loaded.findings.map(({ file }) => file));
-  const left = acknowledge(loaded.registry.documents, found, { today, misread });
-  return capFindings([...loaded.findings, ...left]);
+  const left = acknowledge(documents, found, { today, misread });
+  return capFindings([...loaded.findings.filter(({ file }) => wants(file)), ...left]);
 }
 
-/** What a rule finds in a profile, and in the additions to it: these are judged as the filament that they extend. */
-function judged(rule: Coded<ProfileRule>, profile: AnyProfile, context: RuleContext): JudgedFinding[] {
+function judgedDocument(document: ReadDocument, context: RuleContext): JudgedFinding[] {
+  return documentRules.flatMap((rule) => placed(rule, document, rule.check(document, context)));
+}
+
+/** What the rules find in a profile, and in the additions to it: these are judged as the filament that they extend. */
+function judgedProfile(
+  profile: AnyProfile,
+  context: RuleContext,
+  isWanted: (document: ReadDocument) => boolean,
+): JudgedFinding[] {
   if (profile.kind === 'addition') return [];
-  const own = placed(rule, profile, inText(profile, rule.check(profile, context)));
+  const own = isWanted(profile)
+    ? rulesOfKind(profile.kind).flatMap((rule) =>
+        placed(rule, profile, inText(profile, rule.check(profile, context))),
+      )
+    : [];
   if (profile.kind !== 'filament') return own;
-  const added = [...additionHits(rule, profile, context)];
-  return [...own, ...added.flatMap(({ addition, hit }) => placed(rule, addition, inText(addition, [hit])))];
+  if (!additionsTo(profile.id, context.registry.addition).some(isWanted)) return own;
+  const added = rulesOfKind('filament').flatMap((rule) =>
+    [...additionHits(rule, profile, context)]
+      .filter(({ addition }) => isWanted(addition))
+      .flatMap(({ addition, hit }) => placed(rule, addition, inText(addition, [hit]))),
+  );
+  return [...own, ...added];
 }
 
 function placed(rule: Rule, { source, yaml }: ReadDocument, hits: Iterable<Hit>): JudgedFinding[] {
-  return [...hits].map((hit) => ({
-    document: source,
-    finding: placeHit({ source: rule.source, ...hit }, source, yaml, rule.code, rule.severity),
-  }));
+  const found: JudgedFinding[] = [];
+  for (const hit of hits) {
+    const finding = placeHit({ source: rule.source, ...hit }, source, yaml, rule.code, rule.severity);
+    found.push({ document: source, finding });
+  }
+  return found;
 }
 
 /** Hits at places of the data, at the places of the text that those were read from. */

@@ -2,7 +2,7 @@ import type { EvidenceContext } from '../../evidence/evidence-context.ts';
 import type { Severity } from '../../registry/finding.ts';
 import type { Hit } from '../../registry/hit.ts';
 import type { Kind } from '../../registry/kind.ts';
-import type { AnyProfile, ReadDocument } from '../../registry/profile.ts';
+import type { Profile, ReadDocument } from '../../registry/profile.ts';
 
 /** What a rule may look at besides the profile that it judges. */
 export interface RuleContext extends EvidenceContext {
@@ -44,11 +44,14 @@ export interface DocumentRule extends RuleText {
   readonly check: (document: ReadDocument, context: RuleContext) => Iterable<Hit>;
 }
 
-/** Judges profiles whose content fits the schema, in canonical units. */
-export interface ProfileRule extends RuleText {
+/** Judges profiles of some kinds whose content fits the schema, in canonical units. */
+export interface ProfileRule<OfKind extends Kind = Kind> extends RuleText {
   readonly judges: 'profile';
+  /** The kinds that it looks at; all where it names none. */
+  readonly kinds?: readonly OfKind[];
   readonly example: RuleExample;
-  readonly check: (profile: AnyProfile, context: RuleContext) => Iterable<Hit>;
+  // Written as a method, so that a rule of some kinds is a rule; the engine hands it no others.
+  check(profile: { [Each in OfKind]: Profile<Each> }[OfKind], context: RuleContext): Iterable<Hit>;
 }
 
 /** Explains an error of form; reading the files finds it (`registry/`), or the count of findings in a file does. */

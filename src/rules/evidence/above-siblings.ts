@@ -6,8 +6,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Grades and temperatures of a family differ by less (common practice, no source). */
 const largestFactor = 2.5;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'warning',
   statement: 'The limit of a trial is not far above the others of the same nozzle and polymer family.',
   rationale:
@@ -37,7 +38,6 @@ events:
     good: 'id: wren-clover-petg-245-again',
   },
   *check(profile, context) {
-    if (profile.kind !== 'trial') return;
     const middle = siblingLimit(profile, context);
     const own = middle === null ? null : trialLimit(profile, context);
     if (own === null || middle === null || own.value <= largestFactor * middle) return;

@@ -8,8 +8,9 @@ const largestFactor = 2.5;
 /** Of two alone, either may be the one that is off, and the other is found to be above its sibling. */
 const fewestSiblings = 2;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'warning',
   statement:
     'The limit of a trial is not far below two or more others of the same nozzle and polymer family.',
@@ -45,7 +46,6 @@ filament: oakhollow/daisy-pla
 conditions: {nozzleTemperature: 210 Cel}`,
   },
   *check(profile, context) {
-    if (profile.kind !== 'trial') return;
     const middle = siblingLimit(profile, context, fewestSiblings);
     const own = middle === null ? null : trialLimit(profile, context);
     if (middle === null || own === null || largestFactor * own.high >= middle) return;

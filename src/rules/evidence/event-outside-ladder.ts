@@ -7,8 +7,9 @@ const furthestStep = 2;
 /** Fewer are no ladder, which another rule says. */
 const fewestSteps = 4;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'warning',
   statement: 'A halt or a slip of the drive happened at a flow of the ladder or near its end.',
   rationale:
@@ -24,7 +25,6 @@ events:
   - {event: halted, commandedFlow: 28 mm3/s}`,
   },
   *check(profile) {
-    if (profile.kind !== 'trial') return;
     const flows = ladderReadings(profile).map(({ flow }) => flow);
     const [lowest, furthest] = [Math.min(...flows), furthestStep * Math.max(...flows)];
     for (const [index, { commandedFlow }] of (profile.data.events ?? []).entries()) {

@@ -5,8 +5,9 @@ import type { Profile } from '../../registry/profile.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule, RuleContext } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'warning',
   statement: 'The flow limit of a filament on one nozzle does not fall when the nozzle gets hotter.',
   rationale:
@@ -39,7 +40,6 @@ id: wren-clover-petg-260
 conditions: {nozzleTemperature: 260 Cel}`,
   },
   *check(profile, context) {
-    if (profile.kind !== 'trial') return;
     const own = trialLimit(profile, context);
     if (own === null) return;
     for (const colder of colderTrials(profile, context)) {

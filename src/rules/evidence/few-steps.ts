@@ -5,8 +5,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 const fewest = 4;
 const enough = 6;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'warning',
   statement: 'A ladder has at least six different flows.',
   rationale:
@@ -37,7 +38,6 @@ observations:
     - [24, 400, 1.042]`,
   },
   *check(profile) {
-    if (profile.kind !== 'trial') return;
     const steps = new Set(ladderReadings(profile).map(({ flow }) => flow)).size;
     if (steps < fewest || steps >= enough) return;
     yield {

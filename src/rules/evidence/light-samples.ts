@@ -3,8 +3,9 @@ import { ladderReadings, massResolution, placeOfReading } from '../../bench/flow
 import { shown, shownNumber } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'warning',
   statement: 'Samples are heavy enough for the scale: its step is at most 0.5 % of what is weighed.',
   rationale: 'A deficit of 5 % is to be seen; a scale that rounds by 1 % blurs the limit.',
@@ -17,7 +18,6 @@ export const rule: ProfileRule = {
     good: 'scale: {resolution: 0.002 g}',
   },
   *check(profile) {
-    if (profile.kind !== 'trial') return;
     const resolution = massResolution(profile);
     const light = ladderReadings(profile).filter(
       ({ mass }) => mass > 0 && resolution > largestScaleShare * mass,

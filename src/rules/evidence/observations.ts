@@ -1,8 +1,9 @@
 import { fileRules } from '../../registry/form/file-rule.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'error',
   statement:
     'The readings of a trial stand in the trial or in a CSV file beside it, not in both, not in neither.',
@@ -31,7 +32,6 @@ export const rule: ProfileRule = {
     - [22, 400, 1.109]`,
   },
   *check(profile) {
-    if (profile.kind !== 'trial') return;
     const { columns, file } = profile.data.observations;
     if (columns !== undefined && file !== undefined) {
       yield {

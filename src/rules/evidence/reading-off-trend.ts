@@ -15,8 +15,9 @@ const standardDeviations = 4;
 /** More of them are no slips of a pen, but an unsteady ladder. */
 const mostSlips = 3;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'warning',
   statement: 'Every piece of a ladder weighs what its repeats and the steps beside it let expect.',
   rationale:
@@ -51,7 +52,6 @@ observations:
     - [24, 400, 1.042]`,
   },
   *check(profile, context) {
-    if (profile.kind !== 'trial') return;
     for (const { reading, expected, deviation, spread } of slipsOf(profile, context)) {
       const share = shownNumber(Number((100 * Math.abs(Math.expm1(deviation))).toPrecision(2)));
       yield {

@@ -7,8 +7,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 const fewestReadings = 6;
 const roundOff = 1e-6;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'warning',
   statement: 'Masses have the last digit that the step of the scale gives them.',
   rationale: 'A step that is stated ten times too fine makes the interval of the limit narrower than it is.',
@@ -21,7 +22,7 @@ export const rule: ProfileRule = {
     good: 'scale: {resolution: 0.001 g}',
   },
   *check(profile) {
-    if (profile.kind !== 'trial' || profile.data.scale === undefined) return;
+    if (profile.data.scale === undefined) return;
     const { resolution } = profile.data.scale;
     const masses = weighedMasses(profile, methodOf(profile.data.method));
     if (resolution <= 0 || masses.length < fewestReadings) return;

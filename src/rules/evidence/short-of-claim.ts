@@ -11,8 +11,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Sheets promise up to twice what benches find; a third has another reason. */
 const leastShare = 0.3;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'warning',
   statement: 'A trial reaches at least a third of what the machine claims for that polymer and nozzle.',
   rationale: 'A ladder written in cm3/h for mm3/s, or one that ended far too early, looks like a bold claim.',
@@ -44,7 +45,6 @@ hotEnds:
         at: {nozzle: hs-0.6, polymer: PET-G}`,
   },
   *check(profile, context) {
-    if (profile.kind !== 'trial') return;
     const claim = claimFor(profile, context.registry);
     const limit = claim === null ? null : trialLimit(profile, context);
     // A halt ends a ladder before its limit; how early is the finding of the trial, and no slip.

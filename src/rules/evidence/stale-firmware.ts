@@ -1,8 +1,9 @@
 import semver from 'semver';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'warning',
   statement: 'A trial was run with the controller software that the machine has now, but for patches.',
   rationale: 'New software moves, heats and feeds in another way: what held before may hold no more.',
@@ -13,7 +14,6 @@ export const rule: ProfileRule = {
     good: 'firmware: 1.3.4',
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'trial') return;
     const { firmware: then, machine } = profile.data;
     const now = registry.machine.get(machine ?? '')?.data.firmware;
     if (then === undefined || now === undefined) return;

@@ -6,8 +6,9 @@ import {
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'warning',
   statement: 'The flows of a ladder ascend; a new pass begins at the lowest again.',
   rationale:
@@ -42,7 +43,6 @@ observations:
     - [22, 400, 1.101]`,
   },
   *check(profile) {
-    if (profile.kind !== 'trial') return;
     const readings = ladderReadings(profile);
     const back = firstStepBack(readings);
     if (back === null) return;

@@ -4,8 +4,9 @@ import type { Profile } from '../../registry/profile.ts';
 import type { Path } from '../../registry/shape.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'error',
   statement: 'The readings of a trial can be reduced by its method.',
   rationale:
@@ -28,7 +29,6 @@ export const rule: ProfileRule = {
     - [22, 400, 1.109]`,
   },
   *check(profile, { registry, reduce }) {
-    if (profile.kind !== 'trial') return;
     const { data, attachment } = profile;
     // A filament that cannot be used has a finding of its own, and so has a file of readings that is not there.
     if (!registry.filament.has(data.filament) || attachment?.ok === false) return;

@@ -1,3 +1,6 @@
+import { oncePerRegistry } from '../../registry/once-per-registry.ts';
+import type { ReadDocument } from '../../registry/profile.ts';
+import { brokenKey } from '../../registry/registry.ts';
 import { quote } from '../../text/quote.ts';
 import type { DocumentRule } from '../engine/rule.ts';
 
@@ -14,7 +17,7 @@ export const rule: DocumentRule = {
     good: 'id: wren-clover-petg-245-first\ndate: 2025-02-12',
   },
   *check(document, { registry }) {
-    const first = registry.documents.find(({ kind, id }) => kind === document.kind && id === document.id);
+    const first = firstOfEach(registry).get(brokenKey(document.kind, document.id));
     if (first === undefined || first.source === document.source) return;
     yield {
       path: ['id'],
@@ -25,3 +28,12 @@ export const rule: DocumentRule = {
     };
   },
 };
+
+const firstOfEach = oncePerRegistry(({ documents }) => {
+  const first = new Map<string, ReadDocument>();
+  for (const document of documents) {
+    const key = brokenKey(document.kind, document.id);
+    if (!first.has(key)) first.set(key, document);
+  }
+  return first;
+});

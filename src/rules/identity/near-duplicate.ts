@@ -11,8 +11,9 @@ const spellingDistance = 2;
 
 const twins = oncePerRegistry((registry) => groupedBy(registry.profiles.filter(isProduct), figuresKey));
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine' | 'filament'> = {
   judges: 'profile',
+  kinds: ['machine', 'filament'],
   severity: 'warning',
   statement: 'Two products of one maker with nearly the same name differ in at least one figure.',
   rationale: 'They are mostly one product, entered twice with its name spelt in two ways.',
@@ -28,7 +29,6 @@ id: oakhollow/thistle-petg
 name: Thistle PETG`,
   },
   *check(profile, { registry }) {
-    if (!isProduct(profile)) return;
     const equal = twins(registry).get(figuresKey(profile)) ?? [];
     const earlier = equal.slice(0, equal.indexOf(profile)).find((other) => isSpellingOf(other, profile));
     if (earlier === undefined) return;

@@ -5,8 +5,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 const products = oncePerRegistry((registry) => groupedBy(registry.profiles.filter(isProduct), productKey));
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine' | 'filament'> = {
   judges: 'profile',
+  kinds: ['machine', 'filament'],
   severity: 'error',
   statement: 'A product of a maker is described once.',
   rationale: 'Of two profiles of one product, one gets the new limits and the other stays in the tables.',
@@ -22,7 +23,6 @@ density:
   - {value: 1.29 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet}`,
   },
   *check(profile, { registry }) {
-    if (!isProduct(profile)) return;
     const [first] = products(registry).get(productKey(profile)) ?? [];
     if (first === undefined || first.id === profile.id) return;
     yield {

@@ -5,8 +5,9 @@ import { shown } from '../../units/wording.ts';
 import { fahrenheitSlip } from '../engine/fahrenheit-slip.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  kinds: ['filament'],
   severity: 'error',
   statement: 'The bed stays below what melts the part: 30 K above softening if amorphous, the melting else.',
   rationale: 'On a hotter bed the lowest layers flow away, and the part lifts or sinks.',
@@ -22,7 +23,6 @@ bedTemperature:
   - {value: 70..90 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'filament') return;
     const bound = bedBound(profile.data, familiesOf(profile.data, registry));
     if (bound === null) return;
     for (const { path, value } of stated(profile.data.bedTemperature, ['bedTemperature'])) {

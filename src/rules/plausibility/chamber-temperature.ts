@@ -4,8 +4,9 @@ import { stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  kinds: ['filament'],
   severity: 'error',
   statement: 'The chamber stays below the temperature at which the filament softens.',
   rationale: 'In a hotter chamber the part sags, and the strand buckles in the drive and jams the hot end.',
@@ -21,7 +22,6 @@ chamberTemperature:
   - {value: 20..50 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'filament') return;
     const softening = softeningOf(profile.data, familiesOf(profile.data, registry));
     if (softening === null) return;
     for (const { path, value } of stated(profile.data.chamberTemperature, ['chamberTemperature'])) {

@@ -3,8 +3,9 @@ import { stated } from '../../registry/stated.ts';
 import { densityHit } from '../engine/density-hit.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  kinds: ['filament'],
   severity: 'error',
   statement: 'The density of a filament is one that its polymer and fillers can have.',
   rationale: 'Flow ladders weigh what comes out: a wrong density turns every mass into a wrong volume.',
@@ -22,7 +23,6 @@ density:
   - {value: 1.27 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet}`,
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'filament') return;
     const envelope = densityEnvelope(profile.data, registry);
     if (envelope === null) return;
     for (const { path, value } of stated(profile.data.density, ['density'])) {

@@ -5,8 +5,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** As shares of the diameter: 5 um to 0.1 mm on 1.75 mm. */
 const plausible = { low: 0.003, high: 0.06 };
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  kinds: ['filament'],
   severity: 'warning',
   statement: 'The tolerance of a strand is between 0.3 % and 6 % of its diameter.',
   rationale: 'The flow follows the square of the diameter; a strand that varies by more jams in the drive.',
@@ -17,7 +18,6 @@ export const rule: ProfileRule = {
     good: 'diameterTolerance: 0.03 mm',
   },
   *check(profile) {
-    if (profile.kind !== 'filament') return;
     const { diameter, diameterTolerance: tolerance } = profile.data;
     if (tolerance === undefined || tolerance <= 0 || !isStrand(diameter)) return;
     const sane = { low: plausible.low * diameter, high: plausible.high * diameter };

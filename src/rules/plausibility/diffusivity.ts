@@ -4,8 +4,9 @@ import { thermalDiffusivity } from '../../physics/melt-zone.ts';
 import { shownNumber } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'polymer'> = {
   judges: 'profile',
+  kinds: ['polymer'],
   severity: 'warning',
   statement:
     'Conductivity, density and specific heat of a family give a diffusivity that unfilled plastics have.',
@@ -29,7 +30,6 @@ thermalConductivity:
   - {value: 0.19..0.21 W/m/K, basis: published, source: invented-plastics-tables}`,
   },
   *check(profile) {
-    if (profile.kind !== 'polymer') return;
     const [conductivity, density, heat] = (
       ['thermalConductivity', 'density', 'specificHeatSolid'] as const
     ).map((property) => widest([profile.data], property));

@@ -6,8 +6,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** In K. */
 const nearest = 60;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'polymer'> = {
   judges: 'profile',
+  kinds: ['polymer'],
   severity: 'warning',
   statement: 'A family is dried at least 60 K below the temperatures at which it is extruded.',
   rationale: 'Hotter, strands stick to each other and age; a dryer set by such a number can start a fire.',
@@ -29,7 +30,6 @@ dryingTemperature:
   - {value: 80..110 Cel, basis: published, source: invented-plastics-tables}`,
   },
   *check(profile) {
-    if (profile.kind !== 'polymer') return;
     const families = [profile.data];
     const window = widest(families, 'nozzleTemperature');
     // Drying above the softening is an error of its own rule.

@@ -4,8 +4,9 @@ import { stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  kinds: ['filament'],
   severity: 'error',
   statement: 'A spool is dried below the temperature at which its strand softens.',
   rationale: 'Above it the turns fuse into one block on the reel, and the spool may sag into the dryer.',
@@ -21,7 +22,6 @@ dryingTemperature:
   - {value: 65 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'filament') return;
     const softening = softeningOf(profile.data, familiesOf(profile.data, registry));
     if (softening === null) return;
     for (const { path, value } of stated(profile.data.dryingTemperature, ['dryingTemperature'])) {

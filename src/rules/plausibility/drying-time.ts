@@ -6,8 +6,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Sheets add a reserve for wet spools, and fans save time. */
 const factor = 4;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  kinds: ['filament'],
   severity: 'warning',
   statement: 'A filament is dried about as long as its family is.',
   rationale: 'Much shorter it stays wet, much longer it ages; both are often slips of a digit or a unit.',
@@ -23,7 +24,6 @@ dryingTime:
   - {value: 6 h, basis: claimed, source: oakhollow-clover-petg-sheet}`,
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'filament') return;
     const families = familiesOf(profile.data, registry);
     const usual = widest(families, 'dryingTime');
     if (usual === null) return;

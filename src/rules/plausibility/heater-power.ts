@@ -4,8 +4,9 @@ import { highestStated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine' | 'filament'> = {
   judges: 'profile',
+  kinds: ['machine', 'filament'],
   severity: 'error',
   statement: 'The heater of a hot end has the power to melt the flow that is claimed or measured for it.',
   rationale: 'A flow that takes more heat than the heater gives cools the hot end until the drive slips.',

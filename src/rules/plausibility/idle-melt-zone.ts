@@ -23,8 +23,9 @@ const finestNozzle = 0.4;
 /** In mm²/s, where the family does not say: the middle of Crawford, Plastics Engineering (1998), Table 1.8. */
 const usualDiffusivity = 0.1;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  kinds: ['trial'],
   severity: 'warning',
   statement: 'A hot end reaches its limit while its melt zone still has work to do.',
   rationale:
@@ -57,7 +58,6 @@ id: wren-clover-petg-245-fine
 nozzle: hs-0.4`,
   },
   *check(profile, context) {
-    if (profile.kind !== 'trial') return;
     const zone = meltZoneOf(profile, context.registry);
     const limit = zone && trialLimit(profile, context);
     if (zone === null || limit === null || limit.high === Number.POSITIVE_INFINITY) return;

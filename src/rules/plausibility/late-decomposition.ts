@@ -6,8 +6,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** In K. Of the families in use, none is processed further below what thermogravimetry gives. */
 const furthest = 200;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'polymer'> = {
   judges: 'profile',
+  kinds: ['polymer'],
   severity: 'warning',
   statement: 'A family decomposes not much more than 200 K above the hottest nozzle that it may see.',
   rationale: 'A decomposition in °F looks like a heat-resistant polymer, and hides that filaments burn.',
@@ -23,7 +24,6 @@ decomposition:
   - {value: 400..420 Cel, basis: published, source: invented-plastics-tables}`,
   },
   *check(profile) {
-    if (profile.kind !== 'polymer') return;
     const limit = nozzleLimit([profile.data]);
     if (limit === null) return;
     for (const { path, value } of stated(profile.data.decomposition, ['decomposition'])) {

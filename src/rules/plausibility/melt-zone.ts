@@ -11,8 +11,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** On top of favourable values throughout, for swirl at the inlet and other help (common practice, no source). */
 const generousFactor = 1.5;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine' | 'filament'> = {
   judges: 'profile',
+  kinds: ['machine', 'filament'],
   severity: 'warning',
   statement: 'The melt zone is long enough to soften the core of the strand at the flow stated.',
   rationale:

@@ -6,8 +6,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 const leastShare = 0.1;
 const roundOff = 1e-9;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'polymer'> = {
   judges: 'profile',
+  kinds: ['polymer'],
   severity: 'warning',
   statement: 'Air of 50 % humidity wets a polymer to a tenth of its saturation, or more.',
   rationale:
@@ -29,7 +30,6 @@ moistureSaturated:
   - {value: 0.4..0.6 %, basis: published, source: invented-plastics-tables}`,
   },
   *check(profile) {
-    if (profile.kind !== 'polymer') return;
     const equilibrium = widest([profile.data], 'moistureEquilibrium');
     const saturated = widest([profile.data], 'moistureSaturated');
     if (equilibrium === null || saturated === null || equilibrium.high <= 0) return;

@@ -3,8 +3,9 @@ import { highestStated, stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  kinds: ['machine'],
   severity: 'warning',
   statement: 'A machine can reach its top speed within its build envelope.',
   rationale: 'A speed that needs a longer way than the machine has was not measured on it.',
@@ -21,7 +22,6 @@ acceleration:
   - {value: 5000 mm/s2, basis: claimed, source: plumstead-wren-sheet}`,
   },
   *check(profile) {
-    if (profile.kind !== 'machine') return;
     const acceleration = highestStated(profile.data.acceleration);
     if (acceleration === null || acceleration <= 0) return;
     const diagonal = Math.hypot(profile.data.envelope.x, profile.data.envelope.y);

@@ -7,8 +7,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Softening by other tests (Vicat, deflection under load) differs so much from the glass transition (common practice, no source). */
 const allowance = 20;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  kinds: ['filament'],
   severity: 'warning',
   statement:
     'A filament softens near the glass transition of its family, or below its melting if it crystallises.',
@@ -24,7 +25,6 @@ softening:
   - {value: 77 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'filament') return;
     const families = familiesOf(profile.data, registry);
     const band = softeningBand(families);
     if (band === null) return;

@@ -4,8 +4,9 @@ import { strandFeed as feedOfFlow, flowOfFeed } from '../../physics/strand.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine' | 'filament'> = {
   judges: 'profile',
+  kinds: ['machine', 'filament'],
   severity: 'warning',
   statement: 'A stated flow feeds the strand no faster than drives push it, about 60 mm/s.',
   rationale: 'Beyond it the teeth of the drive shave the strand; such a flow was calculated, not extruded.',

@@ -7,8 +7,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** In s. */
 const usual: Range = { low: 0.012, high: 0.29 };
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  kinds: ['machine'],
   severity: 'warning',
   statement: 'A machine runs up to its top speed in some hundredths of a second.',
   rationale:
@@ -30,7 +31,6 @@ acceleration:
   - {value: 10000 mm/s2, basis: claimed, source: plumstead-wren-sheet}`,
   },
   *check(profile) {
-    if (profile.kind !== 'machine') return;
     const speed = highestStated(profile.data.topSpeed);
     const best = highestStated(profile.data.acceleration);
     if (speed === null || speed <= 0) return;

@@ -9,8 +9,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 const ratios = { low: 0.38, high: 0.88 };
 const absoluteZero = -273.15;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'polymer'> = {
   judges: 'profile',
+  kinds: ['polymer'],
   severity: 'warning',
   statement: 'Glass transition over melting, both in kelvin, is near two thirds, as of all polymers.',
   rationale:
@@ -28,7 +29,6 @@ melting:
   - {value: 160..180 Cel, basis: published, source: invented-plastics-tables}`,
   },
   *check(profile) {
-    if (profile.kind !== 'polymer') return;
     const melting = widest([profile.data], 'melting');
     const glass = widest([profile.data], 'glassTransition');
     if (melting === null || glass === null || glass.low > melting.low) return;

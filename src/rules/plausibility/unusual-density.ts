@@ -9,8 +9,9 @@ import { stated } from '../../registry/stated.ts';
 import { densityHit } from '../engine/density-hit.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  kinds: ['filament'],
   severity: 'warning',
   statement: 'The density of a filament is near what its polymer and fillers give.',
   rationale:
@@ -27,7 +28,6 @@ density:
   - {value: 1.32 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet}`,
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'filament') return;
     const envelope = densityEnvelope(profile.data, registry);
     if (envelope === null) return;
     for (const { path, value } of stated(profile.data.density, ['density'])) {

@@ -7,8 +7,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** Colder is slower, but does no harm; hotter ages the polymer (common practice, no source). */
 const allowance = { below: 30, above: 20 };
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  kinds: ['filament'],
   severity: 'warning',
   statement: 'A filament is dried near the temperatures at which its family is dried.',
   rationale: 'Much colder it stays wet, much hotter it yellows or sticks; both are often slips of a unit.',
@@ -27,7 +28,6 @@ dryingTemperature:
   - {value: 65 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'filament') return;
     const families = familiesOf(profile.data, registry);
     const usual = widest(families, 'dryingTemperature');
     const softening = softeningOf(profile.data, families);

@@ -8,8 +8,9 @@ import type { Range } from '../../units/canonical.ts';
 import { shownNumber, shownRange } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'polymer' | 'filament'> = {
   judges: 'profile',
+  kinds: ['polymer', 'filament'],
   severity: 'warning',
   statement: 'The ends of one stated range are not further apart than one family or product spans.',
   rationale:

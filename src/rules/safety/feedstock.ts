@@ -1,7 +1,8 @@
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  kinds: ['filament'],
   severity: 'error',
   statement: 'No filament is made of a polymer that is not to be extruded.',
   rationale: 'Hot PVC gives off hydrogen chloride: it poisons people and eats the machine.',
@@ -13,7 +14,6 @@ export const rule: ProfileRule = {
     good: 'feedstock: true',
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'filament') return;
     const family = registry.polymer.get(profile.data.polymer)?.data;
     if (family === undefined || family.feedstock) return;
     const emissions = (family.emissions ?? []).join(', ');

@@ -3,8 +3,9 @@ import { stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  kinds: ['machine'],
   severity: 'warning',
   statement: 'A machine stays below the sound level at which employers have to act, 80 dB(A).',
   rationale: 'Whoever works a day beside it must be told of the risk and offered hearing protection.',
@@ -19,7 +20,6 @@ soundLevel:
   - {value: '52 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}`,
   },
   *check(profile) {
-    if (profile.kind !== 'machine') return;
     for (const { path, value } of stated(profile.data.soundLevel, ['soundLevel'])) {
       if (value < exposureActionLevels.lowerAction) continue;
       yield {

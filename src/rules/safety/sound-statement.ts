@@ -3,8 +3,9 @@ import { stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  kinds: ['machine'],
   severity: 'note',
   statement: 'A machine above 70 dB(A) has instructions that state its sound level.',
   rationale: 'Above it the maker has to state the level; a claim without it should be asked for.',
@@ -19,7 +20,6 @@ soundLevel:
   - {value: '69 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}`,
   },
   *check(profile) {
-    if (profile.kind !== 'machine') return;
     for (const { path, value } of stated(profile.data.soundLevel, ['soundLevel'])) {
       if (value <= emissionStatementLevels.pressureStatement || value >= exposureActionLevels.lowerAction)
         continue;

@@ -12,8 +12,9 @@ const bedLimit = 120;
 const chamberLimit = 60;
 const glassTransition = 90;
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  kinds: ['machine'],
   severity: 'warning',
   statement: 'An enclosed machine for hot materials senses the temperature of its chamber.',
   rationale:
@@ -34,7 +35,6 @@ bed:
 chamber: {enclosed: true, heated: false, sensed: true}`,
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'machine') return;
     const { enclosed, sensed } = profile.data.chamber;
     if (!enclosed || sensed) return;
     const reason = hotReason(profile.data, registry);

@@ -2,8 +2,9 @@ import { vapoursOf } from '../../knowledge/harmful-vapours.ts';
 import { familiesOnMachine } from '../../knowledge/materials-on-machine.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-export const rule: ProfileRule = {
+export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  kinds: ['machine'],
   severity: 'note',
   statement: 'What gives off harmful vapours is not printed on an open machine without thought for the air.',
   rationale: 'An open machine gives everything that the melt gives off to the room.',
@@ -37,7 +38,7 @@ hotEnds:
 chamber: {enclosed: false, heated: false, sensed: false}`,
   },
   *check(profile, { registry }) {
-    if (profile.kind !== 'machine' || profile.data.chamber.enclosed) return;
+    if (profile.data.chamber.enclosed) return;
     const families = familiesOnMachine(profile.data, registry).filter(
       (family) => vapoursOf(family).length > 0,
     );
