@@ -126,6 +126,28 @@ function readSpan({ factor, difference }: NonNullable<WrittenFacts['span']>, pla
   return { kelvin: kelvin.value.value };
 }
 
+/** The tables of the module, each with one fact: a bundle holds those that it uses. */
+const tables: readonly {
+  readonly name: string;
+  readonly fact: keyof KeyFacts;
+  readonly type: string;
+  readonly says: string;
+}[] = [
+  { name: 'labels', fact: 'label', type: 'string', says: 'What keys are called.' },
+  { name: 'safeDirections', fact: 'safe', type: 'SafeDirection', says: 'On which side keys are safe.' },
+  { name: 'bands', fact: 'plausible', type: 'PlausibleBand', says: 'In which bands keys lie.' },
+  { name: 'spans', fact: 'span', type: 'RangeSpan', says: 'How far the ends of ranges may be apart.' },
+  { name: 'claims', fact: 'claim', type: 'number', says: 'What sheets make claims about, in their order.' },
+  {
+    name: 'limitedSettings',
+    fact: 'limits',
+    type: 'string',
+    says: 'The conditions of trials that keys limit.',
+  },
+  { name: 'usualUnits', fact: 'usualUnit', type: 'string', says: 'Units in which people state keys.' },
+  { name: 'ratioBases', fact: 'ratioTo', type: 'string', says: 'What ratios that are no shares relate to.' },
+];
+
 /**
  * Source text of the module that holds what the schemas say of their keys besides the shape: labels, safe directions,
  * plausible bands, converted by the code that converts values.
@@ -133,22 +155,23 @@ function readSpan({ factor, difference }: NonNullable<WrittenFacts['span']>, pla
 export function keyFactsModule(read: SchemaReader = readSchema): string {
   const { sources = {} } = read('common').meltboundsShared ?? {};
   const names = new Map(Object.entries(sources).map(([name, source]) => [source, name]));
-  const kinds = kindNames.map((kind) => `  ${kind}: ${factsText(keysOf(read(kind), kind, read), names)},`);
+  const kinds = kindNames.map((kind) => ({ kind, keys: keysOf(read(kind), kind, read) }));
   const conditions = keysOf(read('statement').definitions?.conditions ?? {}, 'statement', read);
   return [
     '// Generated from schema/ by `npm run generate`; do not edit.',
-    "import type { KeyFacts } from '../key-facts.ts';",
-    "import type { Kind } from '../kind.ts';",
+    "import type { FactTable, PlausibleBand, RangeSpan, SafeDirection } from '../key-facts.ts';",
     '',
     ...[...names].map(([source, name]) => `const ${name} = ${JSON.stringify(source)};`),
     '',
-    '/** What the schema of each kind says of its keys, by place: `hotEnds[].meltFlow`. */',
-    'export const keyFacts = {',
-    ...kinds,
-    '} as const satisfies Readonly<Record<Kind, Readonly<Record<string, KeyFacts>>>>;',
-    '',
-    '/** What the schema says of the conditions of statements. */',
-    `export const conditionFacts = ${factsText(conditions, names)} as const satisfies Readonly<Record<string, KeyFacts>>;`,
+    ...tables.flatMap(({ name, fact, type, says }) => [
+      `/** ${says} */`,
+      `export const ${name} = {`,
+      ...kinds.map(({ kind, keys }) => `  ${kind}: ${tableText(keys, fact, names)},`),
+      `} as const satisfies FactTable<${type}>;`,
+      '',
+    ]),
+    '/** In which bands the conditions of statements lie. */',
+    `export const conditionBands = ${tableText(conditions, 'plausible', names)} as const satisfies Readonly<Record<string, PlausibleBand>>;`,
     '',
     '/** The paths of a printed part, in the order in which policies list them. */',
     `export const features = ${JSON.stringify(featuresOf(read))} as const;`,
@@ -156,10 +179,11 @@ export function keyFactsModule(read: SchemaReader = readSchema): string {
   ].join('\n');
 }
 
-function factsText(keys: readonly Key[], names: ReadonlyMap<string, string>): string {
-  const known = keys.filter(({ facts }) => Object.keys(facts).length > 0);
-  const lines = known.map(({ place, facts }) => `    ${JSON.stringify(place)}: ${literal(facts, names)},`);
-  return ['{', ...lines, '  }'].join('\n');
+function tableText(keys: readonly Key[], fact: keyof KeyFacts, names: ReadonlyMap<string, string>): string {
+  const lines = keys
+    .filter(({ facts }) => facts[fact] !== undefined)
+    .map(({ place, facts }) => `    ${JSON.stringify(place)}: ${literal(facts[fact], names)},`);
+  return lines.length === 0 ? '{}' : ['{', ...lines, '  }'].join('\n');
 }
 
 /**
@@ -170,7 +194,7 @@ export function claimsOutputSchema(text: string, read: SchemaReader = readSchema
   const claimed = keysOf(read('machine'), 'machine', read)
     .filter(({ facts }) => facts.claim !== undefined)
     .sort((a, b) => (a.facts.claim ?? 0) - (b.facts.claim ?? 0))
-    .map(({ place, facts }) => claimedProperty(place, facts));
+    .map(({ place, facts }) => claimedProperty(place, facts.limits));
   const list = /("property": \{\s*"enum": \[)(\s*)[^\]]*?(\s*\])/;
   if (!list.test(text)) throw new Error('the schema of the claims has no list of properties');
   return text.replace(

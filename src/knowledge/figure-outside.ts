@@ -1,4 +1,4 @@
-import { factsAt } from '../registry/facts-of-key.ts';
+import { bandAt } from '../registry/facts-of-key.ts';
 import { shapes } from '../registry/generated/shapes.ts';
 import type { BandRange, PlausibleBand } from '../registry/key-facts.ts';
 import type { AnyProfile } from '../registry/profile.ts';
@@ -20,7 +20,7 @@ export interface FigureOutside {
 /** Every figure that lies outside of the usual band of its place; what has a wrong sign is left to its own rule. */
 export function* figuresOutside(profile: AnyProfile): Generator<FigureOutside> {
   for (const { path, shape, value } of leavesOf('quantity', shapes[profile.kind], profile.data)) {
-    const { plausible: band } = factsAt(profile.kind, path);
+    const band = bandAt(profile.kind, path);
     if (band === undefined) continue;
     const { dimension } = shape;
     const { usual, possible } = band;

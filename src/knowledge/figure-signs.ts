@@ -1,4 +1,5 @@
-import { factsAt } from '../registry/facts-of-key.ts';
+import { factAt } from '../registry/facts-of-key.ts';
+import { ratioBases } from '../registry/generated/key-facts.ts';
 import type { Kind } from '../registry/kind.ts';
 import type { Path } from '../registry/shape.ts';
 import type { Dimension } from '../units/dimension.ts';
@@ -13,5 +14,5 @@ export const dimensionsWithSign: readonly Dimension[] = [
 
 /** Whether a quantity is a share of a whole, from 0 % to 100 %, and no ratio to something else. */
 export function isShare(dimension: Dimension, kind: Kind, path: Path): boolean {
-  return dimension === 'ratio' && factsAt(kind, path).ratioTo === undefined;
+  return dimension === 'ratio' && factAt<string>(ratioBases, kind, path) === undefined;
 }

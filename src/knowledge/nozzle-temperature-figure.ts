@@ -1,4 +1,4 @@
-import { conditionFacts } from '../registry/generated/key-facts.ts';
+import { conditionBands } from '../registry/generated/key-facts.ts';
 import type { DegreesCelsius } from '../units/canonical.ts';
 import { isImpossible } from './figure-outside.ts';
 
@@ -7,5 +7,5 @@ import { isImpossible } from './figure-outside.ts';
  * polymers, hot ends and liners they would be found again.
  */
 export function isNozzleTemperature(value: DegreesCelsius): boolean {
-  return !isImpossible(value, conditionFacts.nozzleTemperature.plausible);
+  return !isImpossible(value, conditionBands.nozzleTemperature);
 }

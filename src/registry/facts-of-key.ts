@@ -1,48 +1,56 @@
-import { conditionFacts, keyFacts } from './generated/key-facts.ts';
+import { bands, conditionBands, labels } from './generated/key-facts.ts';
 import { shapes } from './generated/shapes.ts';
-import { type KeyFacts, labelWithPart, partOf } from './key-facts.ts';
+import { type FactTable, labelWithPart, type PlausibleBand, partOf } from './key-facts.ts';
 import type { Kind } from './kind.ts';
 import type { AnyProfile } from './profile.ts';
 import { isObject, isStatementShape, type Path, type Shape } from './shape.ts';
 
-const ofKinds: Readonly<Record<Kind, Readonly<Record<string, KeyFacts>>>> = keyFacts;
-const ofConditions: Readonly<Record<string, KeyFacts>> = conditionFacts;
-const nothing: KeyFacts = {};
-
-/** A place of a kind that the schema says something about. */
-export type KnownPlace<OfKind extends Kind> = keyof (typeof keyFacts)[OfKind] & string;
-
-/** What the schema says of a place such as `hotEnds[].meltFlow`; nothing where it says nothing. */
-export function factsOf(kind: Kind, place: string): KeyFacts {
-  return own(ofKinds[kind], place) ?? nothing;
+/** What a table says of a place such as `hotEnds[].meltFlow`. */
+export function factOf<Fact>(table: FactTable<Fact>, kind: Kind, place: string): Fact | undefined {
+  return own(table[kind], place);
 }
 
-/** What the schema says of the key that a path in a document leads to, or of the condition of a statement. */
-export function factsAt(kind: Kind, path: Path): KeyFacts {
+/** What a table says of the key that a path in a document leads to, its statements included. */
+export function factAt<Fact>(table: FactTable<Fact>, kind: Kind, path: Path): Fact | undefined {
   const { place, inner } = keyAt(kind, path);
-  const [part, condition] = inner;
-  if (part === 'at') return own(ofConditions, String(condition)) ?? nothing;
-  return part === undefined || part === 'value' || part === 'interval' ? factsOf(kind, place) : nothing;
+  const [part] = inner;
+  return part === undefined || part === 'value' || part === 'interval'
+    ? factOf(table, kind, place)
+    : undefined;
+}
+
+/** The band of the key that a path in a document leads to, or of the condition of a statement. */
+export function bandAt(kind: Kind, path: Path): PlausibleBand | undefined {
+  const [part, condition] = keyAt(kind, path).inner;
+  return part === 'at'
+    ? own<PlausibleBand>(conditionBands, String(condition))
+    : factAt<PlausibleBand>(bands, kind, path);
 }
 
 /** What a key is called, with the part that it belongs to: `melt flow of the hot end`. */
-export function labelOf<OfKind extends Kind>(kind: OfKind, place: KnownPlace<OfKind>): string {
-  return labelWithPart(place, (each) => factsOf(kind, each).label) ?? place;
+export function labelOf<OfKind extends Kind>(
+  kind: OfKind,
+  place: keyof (typeof labels)[OfKind] & string,
+): string {
+  return wordsFor(kind, place);
 }
 
 /** What the key is called that a path in a document leads to; the key itself where the schema has no word for it. */
 export function labelAt(kind: Kind, path: Path): string {
-  const { place } = keyAt(kind, path);
-  return labelWithPart(place, (each) => factsOf(kind, each).label) ?? place;
+  return wordsFor(kind, keyAt(kind, path).place);
+}
+
+function wordsFor(kind: Kind, place: string): string {
+  return labelWithPart(place, (each) => factOf<string>(labels, kind, each)) ?? place;
 }
 
 /** The same with the id of the part that the key belongs to: `melt flow of hot end "main"`. */
 export function labelIn({ kind, data }: AnyProfile, path: Path): string {
   const { place, path: key } = keyAt(kind, path);
   const part = partOf(place);
-  const [label, partLabel] = [place, part ?? ''].map((each) => factsOf(kind, each).label);
+  const [label, partLabel] = [place, part ?? ''].map((each) => factOf<string>(labels, kind, each));
   const id = idOf(data, key.slice(0, key.findLastIndex((step) => typeof step === 'number') + 1));
-  if (label === undefined || partLabel === undefined || id === null) return labelAt(kind, path);
+  if (label === undefined || partLabel === undefined || id === null) return wordsFor(kind, place);
   return `${label} of ${partLabel} "${id}"`;
 }
 

@@ -1,3 +1,5 @@
+import type { Kind } from './kind.ts';
+
 /**
  * On which side of the true value a stated one is safe, as the schema says beside each key:
  *
@@ -42,8 +44,11 @@ export interface KeyFacts {
   readonly ratioTo?: string;
 }
 
+/** One fact about the keys of each kind, by place: `hotEnds[].meltFlow`. */
+export type FactTable<Fact> = Readonly<Record<Kind, Readonly<Record<string, Fact>>>>;
+
 /** What a claim is about: the setting that a limit limits, else the key itself. */
-export function claimedProperty(place: string, { limits }: KeyFacts): string {
+export function claimedProperty(place: string, limits: string | undefined): string {
   return limits ?? place.slice(place.lastIndexOf('.') + 1);
 }
 

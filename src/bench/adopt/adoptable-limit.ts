@@ -1,4 +1,7 @@
+import { factOf } from '../../registry/facts-of-key.ts';
 import type { Trial } from '../../registry/generated/documents.ts';
+import { safeDirections, usualUnits } from '../../registry/generated/key-facts.ts';
+import type { SafeDirection } from '../../registry/key-facts.ts';
 import type { ReducedResult } from '../reduction.ts';
 
 /** A condition of a trial that an adopted statement names. */
@@ -20,6 +23,28 @@ export interface AdoptableLimit {
   readonly holdsFor: readonly StatedCondition[];
   /** What a statement must say besides; a bound says so itself. */
   readonly note?: (trial: Trial) => string | null;
+}
+
+/** What a method knows of a limit that profiles can state. */
+type MethodLimit = Pick<AdoptableLimit, 'quantity' | 'end' | 'holdsFor' | 'note'>;
+
+/** The limit that a property states; its safe side and unit are what the schema says of the property. */
+export function adoptableAt<OfKind extends AdoptableLimit['kind']>(
+  kind: OfKind,
+  place: keyof (typeof safeDirections)[OfKind] & string,
+  limit: MethodLimit,
+): AdoptableLimit {
+  const safe = factOf<SafeDirection>(safeDirections, kind, place);
+  const usualUnit = factOf<string>(usualUnits, kind, place);
+  // A window is safe inside.
+  const isSafeAbove = limit.end === undefined ? safe === 'above' : limit.end === 'low';
+  return {
+    kind,
+    property: place.slice(place.lastIndexOf('.') + 1),
+    safeSide: isSafeAbove ? 'above' : 'below',
+    ...(usualUnit !== undefined && { unit: usualUnit }),
+    ...limit,
+  };
 }
 
 /** Whether readings that do not bracket a limit leave nothing on its safe side to state. */

@@ -1,3 +1,4 @@
+import { adoptableAt } from '../adopt/adoptable-limit.ts';
 import { machineKey, nozzleKey, nozzleTemperatureKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
 import { usualOpenWords } from '../result-words.ts';
@@ -17,19 +18,13 @@ export const contourLadder = {
   results: { contourSpeed: { isLimit: true } },
   openWords: usualOpenWords,
   adoptable: [
-    {
-      kind: 'filament',
-      property: 'contourSpeed',
+    adoptableAt('filament', 'contourSpeed', {
       quantity: 'contourSpeed',
-      safeSide: 'below',
       holdsFor: ['machine', 'nozzle', 'acceleration'],
-    },
-    {
-      kind: 'machine',
-      property: 'contourSpeed',
+    }),
+    adoptableAt('machine', 'contourSpeed', {
       quantity: 'contourSpeed',
-      safeSide: 'below',
       holdsFor: ['machine', 'nozzle', 'acceleration'],
-    },
+    }),
   ],
 } as const satisfies Method<typeof contourLadderFacts>;

@@ -1,5 +1,6 @@
 import type { Trial } from '../../registry/generated/documents.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
+import { adoptableAt } from '../adopt/adoptable-limit.ts';
 import { conditionKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
 import { usualOpenWords } from '../result-words.ts';
@@ -17,15 +18,7 @@ export const dryingCurve = {
   results: { dryingTime: { isLimit: true, unit: 'h' }, dryMass: { isLimit: false, digits: 6 } },
   openWords: usualOpenWords,
   adoptable: [
-    {
-      kind: 'filament',
-      property: 'dryingTime',
-      quantity: 'dryingTime',
-      safeSide: 'above',
-      unit: 'h',
-      holdsFor: [],
-      note: dryingNote,
-    },
+    adoptableAt('filament', 'dryingTime', { quantity: 'dryingTime', holdsFor: [], note: dryingNote }),
   ],
   cautions: [
     'A dryer that is too hot fuses spools or ignites: stay below the softening temperature, do not leave it alone, and never use an oven for food.',

@@ -1,3 +1,4 @@
+import { adoptableAt } from '../adopt/adoptable-limit.ts';
 import { machineKey, nozzleKey, nozzleTemperatureKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
 import { flowLadderFacts } from './flow-ladder-facts.ts';
@@ -22,20 +23,14 @@ export const flowLadder = {
     help: 'Run a ladder that starts lower',
   },
   adoptable: [
-    {
-      kind: 'filament',
-      property: 'meltFlow',
+    adoptableAt('filament', 'meltFlow', {
       quantity: 'meltFlow',
-      safeSide: 'below',
       holdsFor: ['machine', 'nozzle', 'nozzleTemperature'],
-    },
-    {
-      kind: 'machine',
-      property: 'meltFlow',
+    }),
+    adoptableAt('machine', 'hotEnds[].meltFlow', {
       quantity: 'meltFlow',
-      safeSide: 'below',
       holdsFor: ['machine', 'nozzle', 'nozzleTemperature'],
-    },
+    }),
   ],
   eventMarks: (events) =>
     events.map(({ event, commandedFlow }) => ({

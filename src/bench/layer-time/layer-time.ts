@@ -1,3 +1,4 @@
+import { adoptableAt } from '../adopt/adoptable-limit.ts';
 import { machineKey, nozzleKey, nozzleTemperatureKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
 import { usualOpenWords } from '../result-words.ts';
@@ -14,12 +15,6 @@ export const layerTime = {
   results: { shortestLayerTime: { isLimit: true } },
   openWords: usualOpenWords,
   adoptable: [
-    {
-      kind: 'filament',
-      property: 'shortestLayerTime',
-      quantity: 'shortestLayerTime',
-      safeSide: 'above',
-      holdsFor: ['machine'],
-    },
+    adoptableAt('filament', 'shortestLayerTime', { quantity: 'shortestLayerTime', holdsFor: ['machine'] }),
   ],
 } as const satisfies Method<typeof layerTimeFacts>;

@@ -1,5 +1,6 @@
 import { powerLevel } from '../../physics/sound.ts';
 import { formatNumber } from '../../units/format-quantity.ts';
+import { adoptableAt } from '../adopt/adoptable-limit.ts';
 import { machineKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
 import { usualOpenWords } from '../result-words.ts';
@@ -17,9 +18,7 @@ export const soundLevel = {
   reduce: reduceSoundLevel,
   results: { soundLevel: { isLimit: false }, soundPower: { isLimit: false, inOtherWords: levelText } },
   openWords: usualOpenWords,
-  adoptable: [
-    { kind: 'machine', property: 'soundLevel', quantity: 'soundLevel', safeSide: 'above', holdsFor: [] },
-  ],
+  adoptable: [adoptableAt('machine', 'soundLevel', { quantity: 'soundLevel', holdsFor: [] })],
 } as const satisfies Method<typeof soundLevelFacts>;
 
 /** A sound power is read as a level, which UCUM has no unit for. */

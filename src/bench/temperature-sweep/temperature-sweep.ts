@@ -1,3 +1,4 @@
+import { adoptableAt } from '../adopt/adoptable-limit.ts';
 import { machineKey, nozzleKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
 import { usualOpenWords } from '../result-words.ts';
@@ -16,21 +17,15 @@ export const temperatureSweep = {
   results: { lowestNozzleTemperature: { isLimit: true }, highestNozzleTemperature: { isLimit: true } },
   openWords: usualOpenWords,
   adoptable: [
-    {
-      kind: 'filament',
-      property: 'nozzleTemperature',
+    adoptableAt('filament', 'nozzleTemperature', {
       quantity: 'lowestNozzleTemperature',
-      safeSide: 'above',
       end: 'low',
       holdsFor: ['machine', 'nozzle'],
-    },
-    {
-      kind: 'filament',
-      property: 'nozzleTemperature',
+    }),
+    adoptableAt('filament', 'nozzleTemperature', {
       quantity: 'highestNozzleTemperature',
-      safeSide: 'below',
       end: 'high',
       holdsFor: ['machine', 'nozzle'],
-    },
+    }),
   ],
 } as const satisfies Method<typeof temperatureSweepFacts>;

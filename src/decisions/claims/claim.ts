@@ -1,8 +1,9 @@
-import { factsOf, keyAt, labelIn } from '../../registry/facts-of-key.ts';
+import { factOf, keyAt, labelIn } from '../../registry/facts-of-key.ts';
 import type { Statement } from '../../registry/generated/documents.ts';
+import { claims, limitedSettings, safeDirections } from '../../registry/generated/key-facts.ts';
 import { shapes } from '../../registry/generated/shapes.ts';
 import { groupedBy } from '../../registry/grouped-by.ts';
-import { claimedProperty, type KeyFacts } from '../../registry/key-facts.ts';
+import { claimedProperty, type SafeDirection } from '../../registry/key-facts.ts';
 import type { HotEnd } from '../../registry/nozzle.ts';
 import type { Profile } from '../../registry/profile.ts';
 import { type Path, shapeAt, toPointer } from '../../registry/shape.ts';
@@ -30,7 +31,8 @@ export interface Claim {
 interface Property {
   readonly path: Path;
   readonly place: string;
-  readonly facts: KeyFacts;
+  /** Its place among the claims. */
+  readonly order: number;
   readonly statements: readonly Statement<number>[];
 }
 
@@ -42,9 +44,7 @@ export function claimsOf(machine: Profile<'machine'>): Claim[] {
   );
   const own = properties.filter(({ path }) => path[0] !== 'hotEnds');
   return [...ofHotEnds, own].flatMap((group) =>
-    group
-      .toSorted((a, b) => (a.facts.claim ?? 0) - (b.facts.claim ?? 0))
-      .flatMap((property) => claimsOfProperty(machine, property)),
+    group.toSorted((a, b) => a.order - b.order).flatMap((property) => claimsOfProperty(machine, property)),
   );
 }
 
@@ -54,27 +54,25 @@ function claimedProperties(machine: Profile<'machine'>): Property[] {
   return [...stated.values()].flatMap((group) => {
     const path = group[0]?.path.slice(0, -1) ?? [];
     const { place } = keyAt('machine', path);
-    const facts = factsOf('machine', place);
-    if (facts.claim === undefined) return [];
+    const order = factOf<number>(claims, 'machine', place);
+    if (order === undefined) return [];
     // The schema marks as claims what is stated as single numbers.
     const statements = group.map(({ statement }) => statement as Statement<number>);
-    return [{ path, place, facts, statements }];
+    return [{ path, place, order, statements }];
   });
 }
 
-function claimsOfProperty(
-  machine: Profile<'machine'>,
-  { path, place, facts, statements }: Property,
-): Claim[] {
+function claimsOfProperty(machine: Profile<'machine'>, { path, place, statements }: Property): Claim[] {
   const shape = shapeAt(shapes.machine, [...path, 0, 'value']);
   if (shape?.type !== 'quantity') return [];
+  const limits = factOf<string>(limitedSettings, 'machine', place);
   const hotEnd = path[0] === 'hotEnds' ? (machine.data.hotEnds[Number(path[1])] ?? null) : null;
   const claim = {
-    property: claimedProperty(place, facts),
+    property: claimedProperty(place, limits),
     dimension: shape.dimension,
     label: labelIn(machine, path),
-    lessIsBetter: facts.safe === 'above',
-    limits: facts.limits ?? null,
+    lessIsBetter: factOf<SafeDirection>(safeDirections, 'machine', place) === 'above',
+    limits: limits ?? null,
     beside: statements,
     hotEnd,
   };

@@ -1,4 +1,5 @@
-import { factsOf } from '../../registry/facts-of-key.ts';
+import { factOf } from '../../registry/facts-of-key.ts';
+import { safeDirections } from '../../registry/generated/key-facts.ts';
 import type { SafeDirection } from '../../registry/key-facts.ts';
 import type { Kind } from '../../registry/kind.ts';
 import { isObject, type QuantityShape } from '../../registry/shape.ts';
@@ -15,7 +16,7 @@ interface Side {
  */
 export function safeDirectionOf(kind: Kind, place: string, quantity: QuantityShape | null): SafeDirection {
   const cautious = quantity === null ? 'unused' : quantity.form === 'range' ? 'within' : 'same';
-  return factsOf(kind, place).safe ?? cautious;
+  return factOf<SafeDirection>(safeDirections, kind, place) ?? cautious;
 }
 
 /** The bump that a change needs, by the safe direction of its place; null stands for what is not there. */

@@ -1,5 +1,6 @@
 import { endsOf, figuresOutside } from '../../knowledge/figure-outside.ts';
-import { factsAt } from '../../registry/facts-of-key.ts';
+import { factAt } from '../../registry/facts-of-key.ts';
+import { spans } from '../../registry/generated/key-facts.ts';
 import { shapes } from '../../registry/generated/shapes.ts';
 import type { RangeSpan } from '../../registry/key-facts.ts';
 import { shapeAt, toPointer } from '../../registry/shape.ts';
@@ -30,7 +31,7 @@ specificHeatSolid:
     const found = new Set([...figuresOutside(profile)].map(({ path }) => toPointer(path)));
     for (const { path: at, statement } of statementsOf(profile)) {
       const path = [...at, 'value'];
-      const { span } = factsAt(profile.kind, path);
+      const span = factAt<RangeSpan>(spans, profile.kind, path);
       const shape = shapeAt(shapes[profile.kind], path);
       const [low, high] = endsOf(statement.value);
       if (span === undefined || shape?.type !== 'quantity' || low === undefined || high === undefined)
