@@ -37,7 +37,7 @@ export function evidenceReasons(
   const best = bestMeasured(pairing);
   if (best === undefined) return [];
   const profile = pairing.filament.data.meltFlow?.includes(best) ? pairing.filament : pairing.machine;
-  const ground = sourcedStatement(profile, best, 'melt flow limit', 'volumeFlow');
+  const ground = sourcedStatement(profile, best);
   return evidenceFaults(registry, [ground], (_, trial) => reduce(trial)).map(({ flag, message }) => ({
     aspect: 'flow',
     verdict: 'limited',

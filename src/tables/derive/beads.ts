@@ -40,7 +40,7 @@ function sizeOf(
   share: Fraction,
 ): Calculation {
   const [symbol, what] = list === 'layerHeights' ? ['h', 'layer height'] : ['w', 'line width'];
-  const ofNozzle = sourcedQuantity(policy, [list, index], `${what} in nozzle diameters`, 'ratio', share);
+  const ofNozzle = sourcedQuantity(policy, [list, index], share);
   const place = [
     'hotEnds',
     machine.data.hotEnds.indexOf(hotEnd),
@@ -48,13 +48,7 @@ function sizeOf(
     hotEnd.nozzles.indexOf(nozzle),
     'diameter',
   ];
-  const diameter = sourcedQuantity(
-    machine,
-    place,
-    `diameter of nozzle ${nozzle.id}`,
-    'length',
-    nozzle.diameter,
-  );
+  const diameter = sourcedQuantity(machine, place, nozzle.diameter, `diameter of nozzle ${nozzle.id}`);
   return {
     symbol,
     what,

@@ -3,6 +3,7 @@ import type { Pairing } from '../../knowledge/pairing.ts';
 import { speedAtFlow } from '../../physics/bead.ts';
 import { speedAtLayerTime } from '../../physics/layer-time.ts';
 import { peakSpeedOfMove } from '../../physics/motion.ts';
+import { labelAt } from '../../registry/facts-of-key.ts';
 import type { Basis } from '../../registry/statement.ts';
 import type { Millimetres } from '../../units/canonical.ts';
 import { sourcedTerm, type Term } from './calculation.ts';
@@ -35,7 +36,7 @@ export function boundsOf(pairing: Pairing, limits: PairingLimits, frame: RowFram
 /** Flow limit less the margin of the policy, through the cross-section of the bead. */
 function meltBound({ policy }: Pairing, { largestMelt }: PairingLimits, { area }: RowFrame): Bound {
   const { flowMargin } = policy.data;
-  const margin = sourcedQuantity(policy, ['flowMargin'], 'margin held back', 'ratio', flowMargin);
+  const margin = sourcedQuantity(policy, ['flowMargin'], flowMargin);
   const flow = used('Q', largestMelt);
   const speed = speedAtFlow(usableValue(largestMelt) * (1 - flowMargin), area.value);
   return bound('melt', speed, largestMelt.basis, `${flow.formula} * (1 - m) / A`, [
@@ -55,7 +56,7 @@ function machineBound({ topSpeed }: PairingLimits): Bound | null {
 function motionBound({ policy }: Pairing, limits: PairingLimits, { feature, acceleration }: RowFrame): Bound {
   const length = policy.data.typicalSegments[feature];
   const path = ['typicalSegments', feature];
-  const segment = sourcedQuantity(policy, path, `typical segment of ${feature}`, 'length', length);
+  const segment = sourcedQuantity(policy, path, length, `${labelAt('policy', path)} of ${feature}`);
   const a = { ...acceleration, ground: limits.acceleration.ground };
   const speed = peakSpeedOfMove(length, a.value);
   return bound('motion', speed, limits.acceleration.basis, 'sqrt(a * L)', [
@@ -68,7 +69,7 @@ function motionBound({ policy }: Pairing, limits: PairingLimits, { feature, acce
 function coolingBound({ policy }: Pairing, { layerTime }: PairingLimits): Bound | null {
   if (layerTime === null) return null;
   const { layerPath } = policy.data;
-  const path = sourcedQuantity(policy, ['layerPath'], 'path in the smallest layer', 'length', layerPath);
+  const path = sourcedQuantity(policy, ['layerPath'], layerPath);
   const { formula, terms } = used('t', layerTime);
   // A time is capped by making it longer.
   const seconds = layerTime.value / (layerTime.cap?.share ?? 1);

@@ -39,9 +39,8 @@ function bedRow(pairing: Pairing): BareCondition[] {
   const stated = chooseStatement(filament.data.bedTemperature, conditionsOf(pairing));
   const limit = chooseStatement(machine.data.bed.temperatureLimit, conditionsOf(pairing));
   if (stated === null) return [];
-  const ground = sourcedStatement(filament, stated, 'bed temperature', 'temperature');
-  const reach =
-    limit === null ? [] : [sourcedStatement(machine, limit, 'highest bed temperature', 'temperature')];
+  const ground = sourcedStatement(filament, stated);
+  const reach = limit === null ? [] : [sourcedStatement(machine, limit)];
   return [withinReach('bedTemperature', pairing, stated.value, limit?.value, [ground, ...reach], 'bed')];
 }
 
@@ -51,9 +50,8 @@ function chamberRow(pairing: Pairing): BareCondition[] {
   if (stated === null) return [];
   const { heated, enclosed, temperatureLimit } = machine.data.chamber;
   const limit = chooseStatement(temperatureLimit, conditionsOf(pairing));
-  const ground = sourcedStatement(filament, stated, 'chamber temperature', 'temperature');
-  const reach =
-    limit === null ? [] : [sourcedStatement(machine, limit, 'highest chamber temperature', 'temperature')];
+  const ground = sourcedStatement(filament, stated);
+  const reach = limit === null ? [] : [sourcedStatement(machine, limit)];
   const within = withinReach(
     'chamberTemperature',
     pairing,
@@ -102,7 +100,7 @@ function fanRow(pairing: Pairing): BareCondition[] {
   const { filament, machine } = pairing;
   const stated = chooseStatement(filament.data.fan, conditionsOf(pairing));
   if (stated === null) return [];
-  const ground = sourcedStatement(filament, stated, 'fan setting', 'ratio');
+  const ground = sourcedStatement(filament, stated);
   const window = inward({ low: clean(stated.value.low * 100), high: clean(stated.value.high * 100) }, 1);
   const cooling = machine.data.partCooling;
   const note =

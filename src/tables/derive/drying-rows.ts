@@ -16,7 +16,7 @@ export function dryingRows(registry: Registry, pairing: Pairing): BareCondition[
   const time = chooseStatement(filament.data.dryingTime, conditionsOf(pairing));
   const rows: BareCondition[] = [];
   if (stated !== null) {
-    const ground = sourcedStatement(filament, stated, 'drying temperature', 'temperature');
+    const ground = sourcedStatement(filament, stated);
     const families = familiesOf(filament.data, registry);
     const softening = softeningOf(filament.data, families);
     const sourcedValues = [
@@ -27,7 +27,7 @@ export function dryingRows(registry: Registry, pairing: Pairing): BareCondition[
     rows.push(temperatureRow(pairing, stated.value, softening, sourcedValues));
   }
   if (time !== null) {
-    const ground = sourcedStatement(filament, time, 'drying time', 'time');
+    const ground = sourcedStatement(filament, time);
     const hours = clean(roundUp(time.value, policy.data.rounding.time ?? 1) / 3600);
     rows.push({
       name: 'dryingTime',
@@ -49,7 +49,7 @@ function softeningSourcedValues(
 ): SourcedValue[] {
   const { softening = [] } = filament.data;
   if (softening.length > 0) {
-    return softening.map((stated) => sourcedStatement(filament, stated, 'softening', 'temperature'));
+    return softening.map((stated) => sourcedStatement(filament, stated));
   }
   const isGlassy = families.some(
     ({ structure, glassTransition = [] }) => structure === 'amorphous' && glassTransition.length > 0,
@@ -57,8 +57,7 @@ function softeningSourcedValues(
   return families.flatMap(({ id, structure, glassTransition = [], melting = [] }) => {
     const profile = registry.polymer.get(id);
     if (profile === undefined || (isGlassy && structure !== 'amorphous')) return [];
-    const [stated, what] = isGlassy ? [glassTransition, 'glass transition'] : [melting, 'melting'];
-    return stated.map((statement) => sourcedStatement(profile, statement, what, 'temperature'));
+    return (isGlassy ? glassTransition : melting).map((statement) => sourcedStatement(profile, statement));
   });
 }
 
@@ -67,31 +66,11 @@ function settingSourcedValues({ machine, policy }: Pairing): SourcedValue[] {
   const { dryer } = machine.data;
   const { dryingMargin } = policy.data;
   return [
-    ...(dryer?.range === undefined
-      ? []
-      : [sourcedQuantity(machine, ['dryer', 'range'], 'settings of the dryer', 'temperature', dryer.range)]),
+    ...(dryer?.range === undefined ? [] : [sourcedQuantity(machine, ['dryer', 'range'], dryer.range)]),
     ...(dryer?.temperature === undefined
       ? []
-      : [
-          sourcedQuantity(
-            machine,
-            ['dryer', 'temperature'],
-            'setting of the dryer',
-            'temperature',
-            dryer.temperature,
-          ),
-        ]),
-    ...(dryingMargin === undefined
-      ? []
-      : [
-          sourcedQuantity(
-            policy,
-            ['dryingMargin'],
-            'margin below softening',
-            'temperatureDifference',
-            dryingMargin,
-          ),
-        ]),
+      : [sourcedQuantity(machine, ['dryer', 'temperature'], dryer.temperature)]),
+    ...(dryingMargin === undefined ? [] : [sourcedQuantity(policy, ['dryingMargin'], dryingMargin)]),
   ];
 }
 

@@ -13,16 +13,14 @@ export function firstLayerRow(pairing: Pairing): BareCondition[] {
   const { filament, machine, policy } = pairing;
   const stated = chooseStatement(filament.data.firstLayerNozzleTemperature, conditionsOf(pairing));
   if (stated === null) return [];
-  const ground = sourcedStatement(filament, stated, 'nozzle temperature of the first layer', 'temperature');
+  const ground = sourcedStatement(filament, stated);
   const base = { name: 'firstLayerNozzleTemperature', flow: null, unit: 'Cel' } as const;
   const window = nozzleWindow(pairing)?.value ?? { low: 0, high: Number.POSITIVE_INFINITY };
   const wanted = Math.min(Math.max(stated.value, window.low), window.high);
   const limit = hotEndLimit(pairing);
   const hottest = hottestSetting(pairing);
   const sourcedValues =
-    limit === null || wanted <= hottest
-      ? [ground]
-      : [ground, sourcedStatement(machine, limit, 'limit of the hot end', 'temperature')];
+    limit === null || wanted <= hottest ? [ground] : [ground, sourcedStatement(machine, limit)];
   if (window.low > hottest) {
     const note = `The hot end may be set to ${hottest} Cel at most, and at least ${window.low} Cel is asked for.`;
     return [{ ...base, window: null, sourcedValues, note }];

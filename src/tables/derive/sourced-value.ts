@@ -1,6 +1,8 @@
+import { labelAt } from '../../registry/facts-of-key.ts';
 import type { Statement } from '../../registry/generated/documents.ts';
+import { shapes } from '../../registry/generated/shapes.ts';
 import type { AnyProfile } from '../../registry/profile.ts';
-import { type Path, toPointer } from '../../registry/shape.ts';
+import { type Path, shapeAt, toPointer } from '../../registry/shape.ts';
 import { type Basis, statementsOf } from '../../registry/statement.ts';
 import { locate } from '../../registry/yaml/yaml-document.ts';
 import type { Range } from '../../units/canonical.ts';
@@ -32,17 +34,16 @@ export interface SourcedValue {
   readonly interval: Range | null;
 }
 
-/** A statement that a profile makes, as a ground. `place` of a statement that the file does not hold is line 1. */
+/** A statement that a profile makes; `what` is its label in the schema unless given. */
 export function sourcedStatement(
   profile: AnyProfile,
   statement: Statement<number> | Statement<Range>,
-  what: string,
-  dimension: Dimension,
+  what?: string,
 ): SourcedValue {
   const placed = [...statementsOf(profile)].find((other) => other.statement === statement);
-  const path = [...(placed?.path ?? []), 'value'];
+  if (placed === undefined) throw new Error(`${profile.id} does not make this statement`);
   return {
-    ...sourcedQuantity(profile, path, what, dimension, statement.value),
+    ...sourcedQuantity(profile, [...placed.path, 'value'], statement.value, what),
     basis: statement.basis,
     source: statement.source ?? null,
     locator: statement.locator ?? null,
@@ -52,20 +53,21 @@ export function sourcedStatement(
   };
 }
 
-/** A plain quantity of a profile, such as a house rule or the diameter of a nozzle, as a ground. */
+/** A plain quantity of a profile, such as a house rule; `what` is its label in the schema unless given. */
 export function sourcedQuantity(
   profile: AnyProfile,
   path: Path,
-  what: string,
-  dimension: Dimension,
   value: number | Range,
+  what: string = labelAt(profile.kind, path),
 ): SourcedValue {
   const pointer = toPointer(path);
+  const shape = shapeAt(shapes[profile.kind], path);
+  if (shape?.type !== 'quantity') throw new Error(`${pointer} of a ${profile.kind} is no quantity`);
   return {
     key: `${profile.kind} ${profile.id} ${pointer}`,
     what,
     value,
-    dimension,
+    dimension: shape.dimension,
     basis: null,
     kind: profile.kind,
     id: profile.id,

@@ -2,6 +2,7 @@ import { type Feature, isPrinted } from '../../knowledge/feature.ts';
 import type { Pairing } from '../../knowledge/pairing.ts';
 import { beadArea, flowAtSpeed } from '../../physics/bead.ts';
 import { runUpLength } from '../../physics/motion.ts';
+import { labelAt } from '../../registry/facts-of-key.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import { roundDown, roundUp } from '../../units/round-to-step.ts';
 import type { Bead } from './beads.ts';
@@ -77,7 +78,7 @@ export function accelerationOf(
 ): Calculation {
   const fraction = policy.data.accelerationFractions[feature];
   const path = ['accelerationFractions', feature];
-  const share = sourcedQuantity(policy, path, `share of the acceleration for ${feature}`, 'ratio', fraction);
+  const share = sourcedQuantity(policy, path, fraction, `${labelAt('policy', path)} for ${feature}`);
   const exact = usableValue(acceleration) * fraction;
   const { ground, value, cap } = acceleration;
   return {
@@ -88,27 +89,21 @@ export function accelerationOf(
       ...(cap === null ? [] : [sourcedTerm('c', cap.ground, cap.share)]),
       sourcedTerm('f', share, fraction),
     ],
-    rounded: down(stepOf({ policy }, 'acceleration', 'acceleration'), exact),
+    rounded: down(stepOf({ policy }, 'acceleration'), exact),
   };
 }
 
 function speedOf(pairing: Pairing, feature: Feature, binding: Bound): Calculation {
   const fraction = pairing.policy.data.fractions[feature];
   const path = ['fractions', feature];
-  const share = sourcedQuantity(
-    pairing.policy,
-    path,
-    `share of the least bound for ${feature}`,
-    'ratio',
-    fraction,
-  );
+  const share = sourcedQuantity(pairing.policy, path, fraction, `${labelAt('policy', path)} for ${feature}`);
   const exact = binding.speed * fraction;
   const least: Term = { ...resultTerm(binding), symbol: 'v1', what: `least bound: ${binding.name}` };
   return {
     ...unrounded('v', 'speed of the row', 'speed', exact),
     formula: 'v1 * f',
     terms: [least, sourcedTerm('f', share, fraction)],
-    rounded: down(stepOf(pairing, 'speed', 'speed'), exact),
+    rounded: down(stepOf(pairing, 'speed'), exact),
   };
 }
 
@@ -118,13 +113,13 @@ function flowOf(pairing: Pairing, speed: Calculation, area: Calculation): Calcul
     ...unrounded('q', 'flow of the row', 'volumeFlow', exact),
     formula: 'v * A',
     terms: [resultTerm(speed), resultTerm(area)],
-    rounded: down(stepOf(pairing, 'flow', 'volumeFlow'), exact),
+    rounded: down(stepOf(pairing, 'flow'), exact),
   };
 }
 
 function runUpOf(pairing: Pairing, speed: Calculation, acceleration: Calculation): Calculation {
   const exact = runUpLength(resultTerm(speed).value, resultTerm(acceleration).value);
-  const step = stepOf(pairing, 'runUp', 'length');
+  const step = stepOf(pairing, 'runUp');
   return {
     ...unrounded('s', 'run-up from a stop', 'length', exact),
     formula: 'v^2 / (2 * a)',
@@ -141,10 +136,9 @@ interface Step {
 function stepOf(
   { policy }: Pick<Pairing, 'policy'>,
   name: 'speed' | 'flow' | 'acceleration' | 'runUp',
-  dimension: Dimension,
 ): Step {
   const size = policy.data.rounding[name];
-  return { size, ground: sourcedQuantity(policy, ['rounding', name], 'step', dimension, size) };
+  return { size, ground: sourcedQuantity(policy, ['rounding', name], size, 'step') };
 }
 
 function down({ size, ground }: Step, exact: number): Calculation['rounded'] {

@@ -16,9 +16,9 @@ export function spoolRows(pairing: Pairing, flow: CubicMillimetresPerSecond): Ba
   const density = chooseStatement(filament.data.density, conditionsOf(pairing));
   if (spoolMass === undefined || density === null || !(flow > 0)) return [];
   const sourcedValues = [
-    sourcedQuantity(filament, ['spoolMass'], 'mass of a full spool', 'mass', spoolMass),
-    sourcedStatement(filament, density, 'density', 'density'),
-    sourcedQuantity(filament, ['diameter'], 'diameter of the strand', 'length', diameter),
+    sourcedQuantity(filament, ['spoolMass'], spoolMass),
+    sourcedStatement(filament, density),
+    sourcedQuantity(filament, ['diameter'], diameter),
   ];
   const metres = roundDown(strandLength(spoolMass, density.value, diameter) / 1000, steps.length);
   const hours = roundDown(spoolDuration(spoolMass, density.value, flow) / 3600, steps.duration);

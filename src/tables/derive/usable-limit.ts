@@ -1,22 +1,14 @@
-import type { Statement } from '../../registry/generated/documents.ts';
+import { labelOf } from '../../registry/facts-of-key.ts';
+import type { Policy, Statement } from '../../registry/generated/documents.ts';
 import type { AnyProfile, Profile } from '../../registry/profile.ts';
 import { type Basis, weakerBasis } from '../../registry/statement.ts';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { printable } from '../../text/printable.ts';
 import type { Fraction } from '../../units/canonical.ts';
-import type { Dimension } from '../../units/dimension.ts';
 import { type SourcedValue, sourcedQuantity, sourcedStatement } from './sourced-value.ts';
 
 /** The limits for which a policy can ask a basis. */
-export type LimitName = 'meltFlow' | 'topSpeed' | 'acceleration' | 'contourSpeed' | 'shortestLayerTime';
-
-const named: Readonly<Record<LimitName, { readonly what: string; readonly dimension: Dimension }>> = {
-  meltFlow: { what: 'melt flow limit', dimension: 'volumeFlow' },
-  topSpeed: { what: 'top speed', dimension: 'speed' },
-  acceleration: { what: 'acceleration', dimension: 'acceleration' },
-  contourSpeed: { what: 'contour speed', dimension: 'speed' },
-  shortestLayerTime: { what: 'shortest layer time', dimension: 'time' },
-};
+export type LimitName = keyof NonNullable<Policy['minimumBasis']>;
 
 /** A stated limit as far as a policy lets tables use it. */
 export interface UsableLimit {
@@ -39,27 +31,25 @@ export function usableLimit(
   profile: AnyProfile,
   statement: Statement<number>,
 ): Result<UsableLimit, WeakLimit> {
-  const { what, dimension } = named[name];
   const asked = policy.data.minimumBasis?.[name];
-  const ground = sourcedStatement(profile, statement, what, dimension);
+  const ground = sourcedStatement(profile, statement, whatOf(name));
   const limit = { value: statement.value, basis: statement.basis, ground };
   const isWeak = asked !== undefined && weakerBasis(asked.basis, statement.basis) !== asked.basis;
   if (!isWeak || asked === undefined) return success({ ...limit, cap: null, isWeak: false });
   if (asked.weaker === 'refuse') {
     return refusal(
       'weakBasis',
-      `The ${what} of ${profile.id} is only ${statement.basis}, and the policy "${printable(policy.id)}" asks for ${asked.basis} or better`,
+      `The ${ground.what} of ${profile.id} is only ${statement.basis}, and the policy "${printable(policy.id)}" asks for ${asked.basis} or better`,
       'Back it with something stronger, or take another policy.',
     );
   }
   if (asked.weaker === 'flag' || asked.share === undefined) return success({ ...limit, cap: null, isWeak });
   const path = ['minimumBasis', name, 'share'];
-  const share = sourcedQuantity(
-    policy,
-    path,
-    `share used of what is only ${statement.basis}`,
-    'ratio',
-    asked.share,
-  );
+  const share = sourcedQuantity(policy, path, asked.share, `share used of what is only ${statement.basis}`);
   return success({ ...limit, cap: { share: asked.share, ground: share }, isWeak });
+}
+
+/** A flow that a machine states limits a pairing as that of a filament does, and is called the same. */
+function whatOf(name: LimitName): string | undefined {
+  return name === 'meltFlow' ? labelOf('filament', 'meltFlow') : undefined;
 }
