@@ -1,15 +1,17 @@
-import { Command, Option } from 'commander';
-import { jsonRules } from '../report/rules/json-rules.ts';
-import { ruleList } from '../report/rules/rule-list.ts';
-import { rulePage } from '../report/rules/rule-page.ts';
+import { Command } from 'commander';
+import { ruleDocument } from '../report/rules/rule-document.ts';
+import { ruleListDocument } from '../report/rules/rule-list-document.ts';
+import { formatRulesAsJson } from '../report/rules/rules-as-json.ts';
 import { rules, rulesByClass } from '../rules/engine/rules.ts';
 import { nearestWord } from '../text/nearest-word.ts';
 import { quote } from '../text/quote.ts';
+import { formatDocument } from '../units/format-document.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
+import { type AnswerFormat, formatOption } from './shared-options.ts';
 
 interface RulesOptions {
-  readonly format: 'text' | 'json';
+  readonly format: AnswerFormat;
 }
 
 export function rulesCommand(cli: CliContext, exit: Exit): Command {
@@ -19,9 +21,7 @@ export function rulesCommand(cli: CliContext, exit: Exit): Command {
       'Lists every rule with its severity and what must hold, or explains one: why, by which source, with an example.',
     )
     .argument('[code]', 'code of a rule, such as units/bare-number, or of a class, such as units')
-    .addOption(
-      new Option('--format <format>', 'form of the answer').choices(['text', 'json']).default('text'),
-    )
+    .addOption(formatOption('form of the answer'))
     .addHelpText(
       'after',
       `
@@ -34,15 +34,15 @@ Examples:
 Exit status: 0 printed, 2 there is no such rule.`,
     )
     .action((code: string | undefined, { format }: RulesOptions) => {
-      const { out, colour } = cli;
       const classes = [...rulesByClass()].filter(([name]) => code === undefined || name === code);
-      if (classes.length > 0) {
-        const listed = new Map(classes);
-        return out(format === 'json' ? jsonRules([...listed.values()].flat()) : ruleList(listed, colour));
-      }
       const rule = rules.find((documented) => documented.code === code);
-      if (rule === undefined) return exit.cannotRun(unknownRule(code));
-      out(format === 'json' ? jsonRules([rule]) : rulePage(rule));
+      if (classes.length === 0 && rule === undefined) return exit.cannotRun(unknownRule(code));
+      if (format === 'json') {
+        cli.out(formatRulesAsJson(rule === undefined ? classes.flatMap(([, listed]) => listed) : [rule]));
+      } else {
+        const document = rule === undefined ? ruleListDocument(new Map(classes)) : ruleDocument(rule);
+        cli.out(formatDocument(document, format, cli));
+      }
     });
 }
 

@@ -12,7 +12,7 @@ import type {
   Table,
 } from './document.ts';
 import { type Piece, piecesOf, type Text } from './inline.ts';
-import { alignedTable, escapeMarkdown } from './markdown.ts';
+import { alignedTable, compactTable, escapeMarkdown } from './markdown.ts';
 import { collapsed, oneLine } from './one-line.ts';
 import { printable } from './printable.ts';
 
@@ -20,32 +20,35 @@ import { printable } from './printable.ts';
 export interface MarkdownFormat {
   /** Level of the title, 1 unless it is a part of a larger text. */
   readonly level?: number;
+  /** Whether tables line up as plain text too, which takes room; they do unless told otherwise. */
+  readonly aligned?: boolean;
 }
 
 /** A document as Markdown. Whatever its texts say is shown as text: no mark-up, no link, no mention of a person. */
 export function formatMarkdown(
   { title, answer, blocks }: Document,
-  { level = 1 }: MarkdownFormat = {},
+  { level = 1, aligned = true }: MarkdownFormat = {},
 ): string {
+  const inner = { level: title === null ? level : level + 1, aligned };
   const parts = [
     ...(title === null ? [] : [headingLine(title, level)]),
     ...(answer === undefined ? [] : [atLineStart(inline(answer))]),
-    ...blocks.map((block) => formatMarkdownBlock(block, title === null ? level : level + 1)),
+    ...blocks.map((block) => formatMarkdownBlock(block, inner)),
   ];
   return `${parts.filter((part) => part !== '').join('\n\n')}\n`;
 }
 
 /** A block of a document as Markdown; `level` is that of headings in it. */
-export function formatMarkdownBlock(block: Block, level: number): string {
+export function formatMarkdownBlock(block: Block, format: Required<MarkdownFormat>): string {
   switch (block.kind) {
     case 'section':
-      return sectionText(block, level);
+      return sectionText(block, format);
     case 'paragraph':
       return atLineStart(inline(block.text));
     case 'list':
       return listText(block);
     case 'table':
-      return tableText(block);
+      return tableText(block, format.aligned);
     case 'facts':
       return listText({ items: block.facts.map(([name, value]) => [`${name}: `, ...partsOf(value)]) });
     case 'cautions':
@@ -65,9 +68,9 @@ export function formatMarkdownBlock(block: Block, level: number): string {
   }
 }
 
-function sectionText({ heading, blocks }: Section, level: number): string {
-  const inner = blocks.map((block) => formatMarkdownBlock(block, level + 1));
-  return [headingLine(heading, level), ...inner].filter((part) => part !== '').join('\n\n');
+function sectionText({ heading, blocks }: Section, format: Required<MarkdownFormat>): string {
+  const inner = blocks.map((block) => formatMarkdownBlock(block, { ...format, level: format.level + 1 }));
+  return [headingLine(heading, format.level), ...inner].filter((part) => part !== '').join('\n\n');
 }
 
 /** Markdown knows headings down to the sixth level (CommonMark 0.31, 4.2). */
@@ -90,19 +93,17 @@ function partsOf(text: Text): readonly (string | Piece)[] {
 }
 
 /** One table a group, since a table has one row of headings. */
-function tableText(table: Table): string {
-  return table.groups.map((group) => groupText(table, group)).join('\n\n');
+function tableText(table: Table, aligned: boolean): string {
+  return table.groups.map((group) => groupText(table, group, aligned)).join('\n\n');
 }
 
-function groupText({ columns }: Table, { heading, rows }: RowGroup): string {
+function groupText({ columns }: Table, { heading, rows }: RowGroup, aligned: boolean): string {
   const shown = columns.map((column, index) => ({
     heading: index === 0 && heading !== null ? plain(heading) : headingText(column),
     align: column.align,
   }));
-  return alignedTable(
-    shown,
-    rows.map((row) => row.map(cellText)),
-  );
+  const cells = rows.map((row) => row.map(cellText));
+  return aligned ? alignedTable(shown, cells) : compactTable(shown, cells);
 }
 
 function headingText({ heading, unit }: Column): string {

@@ -118,5 +118,5 @@ function pictureLines({ characters, description, caption }: Picture, printer: Te
 }
 
 function boldLines(text: Text, printer: TextPrinter): string[] {
-  return textLines(text, printer).map(printer.styles.strong);
+  return textLines(text, { ...printer, styles: { ...printer.styles, plain: printer.styles.strong } });
 }

@@ -7,8 +7,8 @@ import { type TextPrinter, textLine, textLines } from './text-lines.ts';
 /** What stands between two columns. */
 const gap = '  ';
 
-/** A column that wraps does not get narrower than this. */
-const narrowest = 16;
+/** A column that wraps does not get narrower than this, nor than its longest word. */
+const narrowest = 12;
 
 /** Cells, each of as many lines as it takes. */
 type Row = readonly (readonly string[])[];
@@ -59,17 +59,26 @@ function cellTexts({ groups }: Table, printer: TextPrinter): string[][] {
 
 function fittingWidths(table: Table, headings: readonly string[], printer: TextPrinter): number[] {
   const widths = columnWidths([headings, ...cellTexts(table, printer)]);
-  const wrapping = table.columns.flatMap(({ wraps }, index) => (wraps ? [index] : []));
-  for (const index of wrapping) widths[index] = Math.min(widths[index] ?? 0, printer.width);
-  while (totalWidth(widths) > printer.width) {
-    const widest = wrapping.reduce<number | null>(
-      (best, index) => (best === null || (widths[index] ?? 0) > (widths[best] ?? 0) ? index : best),
-      null,
-    );
-    if (widest === null || (widths[widest] ?? 0) <= narrowest) break;
+  const least = leastWidths(table, headings, printer);
+  for (let excess = totalWidth(widths) - printer.width; excess > 0; excess--) {
+    const widest = table.columns.reduce<number | null>((best, { wraps }, index) => {
+      const [width = 0, floor = 0] = [widths[index], least[index]];
+      if (!wraps || width <= floor) return best;
+      return best === null || width > (widths[best] ?? 0) ? index : best;
+    }, null);
+    if (widest === null) break;
     widths[widest] = (widths[widest] ?? 0) - 1;
   }
   return widths;
+}
+
+/** The width of each column that its longest word takes. */
+function leastWidths(table: Table, headings: readonly string[], printer: TextPrinter): number[] {
+  const words = (cell: Cell) => Math.max(...cellLines(cell, 1, printer).map((line) => stringWidth(line)));
+  const cells = table.groups.flatMap(({ rows }) => rows);
+  return headings.map((heading, index) =>
+    Math.max(narrowest, words(heading), ...cells.map((row) => words(row[index] ?? ''))),
+  );
 }
 
 function totalWidth(widths: readonly number[]): number {

@@ -1,5 +1,5 @@
 import type { Document } from '../text/document.ts';
-import { formatMarkdown } from '../text/format-markdown.ts';
+import { formatMarkdown, type MarkdownFormat } from '../text/format-markdown.ts';
 import { formatText, type TextFormat } from '../text/format-text.ts';
 import { documentInPrint } from './in-print.ts';
 
@@ -10,7 +10,11 @@ export const documentForms = ['text', 'markdown'] as const;
 export type DocumentForm = (typeof documentForms)[number];
 
 /** A document in the form that is asked for, with its quantities as print writes them. */
-export function formatDocument(document: Document, form: DocumentForm, format: TextFormat = {}): string {
+export function formatDocument(
+  document: Document,
+  form: DocumentForm,
+  format: TextFormat & MarkdownFormat = {},
+): string {
   const printed = documentInPrint(document);
-  return form === 'markdown' ? formatMarkdown(printed) : formatText(printed, format);
+  return form === 'markdown' ? formatMarkdown(printed, format) : formatText(printed, format);
 }

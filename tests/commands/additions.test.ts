@@ -89,7 +89,7 @@ describe('a comparison', () => {
   it('shows a new addition, and asks no new version of the filament that it adds to', async () => {
     const { status, out } = await compared(() => {}, true);
     expect(status).toBe(0);
-    expect(out).toContain('addition oakhollow-daisy-pla  new, 1.0.0');
+    expect(out).toContain('addition oakhollow-daisy-pla: new, 1.0.0');
     expect(out).not.toContain('filament oakhollow/daisy-pla  still');
     expect(out).toMatch(/cells? of .*tables? move/);
   });
@@ -100,7 +100,7 @@ describe('a comparison', () => {
       false,
     );
     expect(status).toBe(1);
-    expect(out).toContain('addition oakhollow-daisy-pla  still 1.0.0, a major change: needs 2.0.0');
+    expect(out).toContain('addition oakhollow-daisy-pla: still 1.0.0, a major change: needs 2.0.0');
   });
 });
 

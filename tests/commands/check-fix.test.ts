@@ -84,7 +84,7 @@ describe('check --fix', () => {
     registry.edit(filament, '1 kg', '1kg');
     const { status, out } = await runCommand(registry.cwd, ['check']);
     expect(status).toBe(0);
-    expect(out).toContain('note  style/unit-spelling');
+    expect(out).toContain('note style/unit-spelling');
     expect(out).toContain('meltbounds check --fix');
     expect(registry.read(filament)).toContain('1kg');
   });

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { sha256Of } from '../../src/text/sha256.ts';
-import { spawnCommand } from '../run-command.ts';
+import { spawnCommand, unwrapped } from '../run-command.ts';
 import { sampleRegistry } from '../sample-registry.ts';
 
 const check = (cwd: string, cache: string, ...args: string[]) =>
@@ -35,7 +35,7 @@ it('says which remembered reduction is not what the readings give, and replaces 
   const { status, out } = check(cwd, cache);
   expect(status).toBe(1);
   expect(out).toContain('evidence/misremembered');
-  expect(out).toMatch(
+  expect(unwrapped(out)).toMatch(
     /The reduction of \S+ that an earlier run left behind is not what its readings give now/,
   );
   check(cwd, cache);

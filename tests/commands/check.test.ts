@@ -19,7 +19,7 @@ describe('the exit status', () => {
     const { status, out, err } = await runCommand(registryWithError().cwd, ['check']);
     expect({ status, err }).toEqual({ status: 1, err: '' });
     expect(out).toContain('units/bare-number');
-    expect(out).toMatch(/\d+ profiles: 1 error\.\n$/);
+    expect(out).toMatch(/^\d+ profiles: 1 error\.\n\n/);
   });
 
   it.each<[string, string[], string]>([

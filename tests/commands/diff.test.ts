@@ -2,7 +2,7 @@ import { renameSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
 import { committedRegistry, git } from '../git-repository.ts';
-import { runCommand } from '../run-command.ts';
+import { runCommand, unwrapped } from '../run-command.ts';
 import { sampleRegistry, temporaryFolder } from '../sample-registry.ts';
 
 const daisy = 'filaments/oakhollow/daisy-pla.yaml';
@@ -24,25 +24,27 @@ describe('diff of a branch and the working tree', () => {
   it('says what the change means and that the version has to move', async () => {
     const { status, out, err } = await runCommand(changedRegistry().cwd, ['diff', 'main']);
     expect({ status, err }).toEqual({ status: 1, err: '' });
-    expect(out).toContain('main -> the working tree: 1 profile differs, a major change.');
-    expect(out).toContain('filament oakhollow/daisy-pla  still 1.0.0, a major change: needs 2.0.0');
-    expect(out).toContain(
-      'major  meltFlow (plumstead/wren, hs-0.6, 230 Cel)  26 mm3/s  ->  24 mm3/s  -7.7 %  measured',
+    expect(out).toContain('1 profile differs, a major change.\n\nmain → the working tree\n');
+    expect(out).toContain('filament oakhollow/daisy-pla: still 1.0.0, a major change: needs 2.0.0');
+    expect(out).toMatch(
+      /\n {2}major {2}meltFlow \(plumstead\/wren, .* 26 mm³\/s {2}24 mm³\/s {2}-7\.7 % {2}measured\n/,
     );
-    expect(out).toMatch(/oakhollow\/daisy-pla on plumstead\/wren, hs-0\.6, house\n {4}\w+, layer .* -> /);
-    expect(out).toMatch(/^profiles\/filaments\/oakhollow\/daisy-pla\.yaml:4:10 {2}error/m);
-    expect(out).toContain('the manual of the machine');
+    expect(out).toMatch(
+      /\n {2}oakhollow\/daisy-pla {2}top surface, layer {3}53 mm\/s, melt {2}48 mm\/s, melt {2}-9\.4 %\n/,
+    );
+    expect(out).toMatch(/\n1 problem to fix\n {2}profiles\/filaments\/oakhollow\/daisy-pla\.yaml:4:10 error/);
+    expect(unwrapped(out)).toContain('the manual of the machine');
   });
 
   it('is clean where the version has moved far enough', async () => {
     const { status, out } = await runCommand(changedRegistry('2.0.0').cwd, ['diff', 'main']);
     expect(status).toBe(0);
-    expect(out).toContain('filament oakhollow/daisy-pla  1.0.0 -> 2.0.0, a major change\n');
+    expect(out).toContain('filament oakhollow/daisy-pla: 1.0.0 → 2.0.0, a major change\n');
   });
 
   it('says that nothing differs', async () => {
     const outcome = await runCommand(committedRegistry().cwd, ['diff', 'HEAD']);
-    expect(outcome).toEqual({ status: 0, out: 'HEAD -> the working tree: nothing differs.\n', err: '' });
+    expect(outcome).toEqual({ status: 0, out: 'Nothing differs.\n\nHEAD → the working tree\n', err: '' });
   });
 
   it('sees files that git does not know yet', async () => {
@@ -157,7 +159,7 @@ describe('a profile that cannot be read', () => {
     registry.edit(daisy, 'value: 26 mm3/s', 'value: 26');
     const { status, out } = await runCommand(registry.cwd, ['diff', 'main']);
     expect(status).toBe(1);
-    expect(out).toContain('filament oakhollow/daisy-pla  cannot be judged: it has errors of form');
+    expect(out).toContain('filament oakhollow/daisy-pla: cannot be judged: it has errors of form');
     expect(out).toContain('meltbounds check');
   });
 });
@@ -219,8 +221,11 @@ describe('the comment for a pull request', () => {
     registry.write(`jobs/${nasty.replaceAll('/', '')}.yaml`, 'kind: [');
     const { out } = await runCommand(registry.cwd, ['diff', 'main', '--format', 'markdown']);
     expect(out).toContain('img src=x');
-    const comment = out.replace('<!-- meltbounds diff -->', '');
-    expect(comment).not.toMatch(/(?<!\\)[<>`[\]]|@(?!&#8203;)|#1|:\/\//);
+    const fences = /^(`{3,}).*\n[\s\S]*?\n\1$/gm;
+    const comment = out.replace('<!-- meltbounds diff -->', '').replace(fences, '');
+    const prose = comment.replace(/(?<![\\`])`[^`\n]+`(?!`)/g, '');
+    expect(prose).not.toMatch(/(?<!\\)[<>`[\]]|@(?!&#8203;)|#1|:\/\//);
+    expect(comment.match(/`[^`\n]*`/g)?.length).toBeLessThan(10);
   });
 
   it('stays short enough for a code host, whatever changes', async () => {
@@ -240,8 +245,8 @@ describe('the comment for a pull request', () => {
     }
     const { out } = await runCommand(registry.cwd, ['diff', 'main', '--format', 'markdown']);
     expect(out).toContain('25 profiles differ');
-    expect(out).toMatch(/\| cautions\/.*\| minor \|/);
-    expect(out).toMatch(/^and \d+ profiles more\.$/m);
+    expect(out).toMatch(/\| minor \| cautions\/.*\|/);
+    expect(out).toMatch(/^And \d+ profiles more\.$/m);
     expect(out.length).toBeLessThan(65_536);
   });
 });

@@ -99,5 +99,5 @@ test('diff takes a migration for no change', async () => {
   await runCommand(registry.cwd, ['migrate']);
   const { status, out } = await runCommand(registry.cwd, ['diff', 'HEAD']);
   expect(status).toBe(0);
-  expect(out).toContain('nothing differs');
+  expect(out).toContain('Nothing differs');
 });

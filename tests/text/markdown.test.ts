@@ -8,6 +8,8 @@ describe('escapeMarkdown', () => {
       '*a* `b` <img> | ~~c~~ &amp;',
       '\\*a\\* \\`b\\` \\<img\\> \\| \\~\\~c\\~\\~ \\&amp;',
     ],
+    ['emphasis by lines', '_a_ b_c', '\\_a\\_ b_c'],
+    ['what would be another character', '&lt; &#60; a & b', '\\&lt; \\&\\#&#8203;60; a & b'],
     ['a link', '[a](b)', '\\[a\\](b)'],
     ['an address of the web', 'see https://b.example', 'see https&#58;//b.example'],
     ['an address that needs no scheme', 'WWW.b.example', 'WWW&#46;b.example'],

@@ -4,7 +4,7 @@ import { rememberReductions } from '../../bench/reduce-trial.ts';
 import { loadRegistryWith } from '../../host/load-registry.ts';
 import { isAtLeast, type Severity, severities } from '../../registry/finding.ts';
 import type { LoadedRegistry } from '../../registry/load-files.ts';
-import { type ReportFormat, reportFormats, writeReport } from '../../report/findings/check-report.ts';
+import { formatReport, type ReportFormat, reportFormats } from '../../report/findings/findings-formats.ts';
 import { summarise } from '../../report/findings/summary.ts';
 import { type Problem, type Result, success } from '../../result.ts';
 import { checkRegistry } from '../../rules/engine/check-registry.ts';
@@ -118,7 +118,7 @@ async function check(
     ...memory.value.differing(today).map((trial) => misremembered(loaded.registry, trial)),
   ];
   progress('');
-  const report = writeReport[options.format]({
+  const report = formatReport[options.format]({
     findings: options.quiet ? findings.filter(({ severity }) => severity === 'error') : findings,
     summary: summarise(findings, files.length),
     files,

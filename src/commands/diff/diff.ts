@@ -1,7 +1,7 @@
 import { Command, Option } from 'commander';
 import { diffRegistries } from '../../decisions/diff/diff-registries.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
-import { type DiffFormat, diffFormats, writeDiff } from '../../report/diff/diff-formats.ts';
+import { type DiffFormat, diffFormats, formatDiff } from '../../report/diff/diff-formats.ts';
 import { type CliContext, exitStatus } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
 import { registryOption } from '../shared-options.ts';
@@ -55,6 +55,6 @@ async function diff(
   const found = diffRegistries(base.value.loaded, head.value.loaded);
   progress('');
   const textOf = (file: string) => head.value.loaded.texts.get(file);
-  out(writeDiff[format]({ diff: found, base: base.value.name, head: head.value.name, colour, textOf }));
+  out(formatDiff[format]({ diff: found, base: base.value.name, head: head.value.name, colour, textOf }));
   exit.with(found.findings.length > 0 ? exitStatus.findings : exitStatus.clean);
 }

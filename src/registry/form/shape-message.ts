@@ -84,7 +84,7 @@ function missingKey(key: string, schema: SchemaPart, path: Path): ShapeHit {
     part: 'key',
     message: `${path.length === 0 ? 'This document' : capital(placeName(path))} lacks "${key}"${meaning === key ? '' : `: ${meaning}`}`,
     allowed: key,
-    help: example === null ? `Add "${key}".` : `Add it, for instance: ${key}: ${example}`,
+    help: example === null ? `Add "${key}".` : `Add it, for instance: \`${key}: ${example}\``,
   };
 }
 
@@ -122,7 +122,7 @@ function wrongType(error: ShapeError, path: Path): ShapeHit {
     message: `${capital(placeName(path))} must be ${wanted}`,
     found: error.data === null ? 'nothing' : quote(error.data),
     allowed: wanted,
-    help: example === null ? `Write ${wanted}.` : `Write it like this: ${example}`,
+    help: example === null ? `Write ${wanted}.` : `Write it like this: \`${example}\``,
   };
 }
 
@@ -135,7 +135,7 @@ function textForm(error: ShapeError, path: Path): ShapeHit {
     message: `${capital(placeName(path))} is "${quote(error.data)}", which does not have the form it needs`,
     found: quote(error.data),
     ...(error.parentSchema.description && { allowed: error.parentSchema.description }),
-    help: example === null ? 'Rewrite it.' : `Write it like this: ${example}`,
+    help: example === null ? 'Rewrite it.' : `Write it like this: \`${example}\``,
   };
 }
 

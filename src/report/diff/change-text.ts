@@ -5,6 +5,7 @@ import type { TableName } from '../../decisions/diff/table-name.ts';
 import { isObject } from '../../registry/shape.ts';
 import type { Conditions } from '../../registry/statement.ts';
 import type { SpeedRow } from '../../tables/derive/speed-table.ts';
+import { wordsOf } from '../../text/words.ts';
 import { type Dimension, dimensionInfo } from '../../units/dimension.ts';
 import { formatNumber, formatQuantity, formatRange } from '../../units/format-quantity.ts';
 
@@ -97,11 +98,11 @@ function signed(value: number): string {
   return `${value > 0 ? '+' : ''}${formatNumber(value, { significantDigits: 4 })}`;
 }
 
-/** `measured`, or `claimed -> measured` where it has changed; empty where nothing is stated. */
+/** `measured`, or `claimed → measured` where it has changed; empty where nothing is stated. */
 export function basisText({ base, head }: ProfileChange): string {
   const [before, after] = [base?.basis ?? null, head?.basis ?? null];
   if (before === null || after === null || before === after) return after ?? before ?? '';
-  return `${before} -> ${after}`;
+  return `${before} → ${after}`;
 }
 
 /** `ashgrove/stagecraft-pla on brackwater/lantern, hs-0.6, workshop`. */
@@ -112,7 +113,7 @@ export function tableNameText({ machine, nozzle, filament, policy }: TableName):
 /** `infill, layer 0.2 mm, line 0.44 mm`. */
 export function cellText({ base, head }: CellMove): string {
   const row = head ?? base;
-  return row === null ? '' : `${row.feature}, layer ${row.layerHeight} mm, line ${row.lineWidth} mm`;
+  return row === null ? '' : `${wordsOf(row.feature)}, layer ${row.layerHeight} mm, line ${row.lineWidth} mm`;
 }
 
 /** `344 mm/s, melt`, with the acceleration and temperature where they are what has moved. */
@@ -127,10 +128,10 @@ export function rowText(row: SpeedRow | null, other: SpeedRow | null): string {
   ].join(', ');
 }
 
-/** `ashgrove/stagecraft-pla: dryingTemperature 50 Cel -> 45 Cel`. */
+/** `ashgrove/stagecraft-pla: drying temperature 50 Cel → 45 Cel`. */
 export function settingText({ filament, setting, unit, base, head }: SettingMove): string {
   const [old, now] = [base, head].map((window) => windowText(window, unit));
-  return `${filament}: ${setting} ${old} -> ${now}`;
+  return `${filament}: ${wordsOf(setting)} ${old} → ${now}`;
 }
 
 function windowText(window: SettingMove['base'], unit: string): string {

@@ -67,14 +67,14 @@ export function tablesText({ added, removed, moves }: TablesDiff): string {
   return `${parts.join('; ')}.`;
 }
 
-/** What has become of a profile: `1.0.0 -> 2.0.0, major`. */
+/** What has become of a profile: `1.0.0 → 2.0.0, major`. */
 export function statusText({ status, version, bump, neededVersion, isBumpEnough }: ProfileDiff): string {
   const { base, head } = version;
   if (status === 'added') return head === null ? 'new' : `new, ${head}`;
   if (status === 'removed') return base === null ? 'gone' : `gone, was ${base}: a major change`;
   if (status === 'unjudged') return 'cannot be judged: it has errors of form';
   if (base === null) return 'changed';
-  const moved = base === head ? `still ${base}` : `${base} -> ${head}`;
+  const moved = base === head ? `still ${base}` : `${base} → ${head}`;
   const due = bump === null ? 'says the same' : `a ${bump} change`;
   return isBumpEnough ? `${moved}, ${due}` : `${moved}, ${due}: needs ${neededVersion}`;
 }

@@ -1,17 +1,34 @@
-import { annotationsReport } from '../findings/annotations-report.ts';
+import { formatDocument } from '../../units/format-document.ts';
+import { formatFindingsAsAnnotations } from '../findings/findings-as-annotations.ts';
 import { summarise } from '../findings/summary.ts';
+import { formatDiffAsJson } from './diff-as-json.ts';
+import { type DiffLimits, diffDocument } from './diff-document.ts';
 import type { DiffReport } from './diff-report.ts';
-import { jsonDiff } from './json-diff.ts';
-import { markdownDiff } from './markdown-diff.ts';
-import { textDiff } from './text-diff.ts';
 
+/** The forms of a comparison: those that people read, JSON for programs, annotations for code hosts. */
 export const diffFormats = ['text', 'json', 'markdown', 'annotations'] as const;
 
 export type DiffFormat = (typeof diffFormats)[number];
 
-export const writeDiff: Readonly<Record<DiffFormat, (report: DiffReport) => string>> = {
-  text: textDiff,
-  json: jsonDiff,
-  markdown: markdownDiff,
-  annotations: ({ diff }) => annotationsReport(diff.findings, summarise(diff.findings, diff.profiles.length)),
+/** First line of every comment, by which the one that an earlier comparison was posted as is found again. */
+const diffMarker = '<!-- meltbounds diff -->';
+
+const terminalLimits: DiffLimits = {
+  profiles: Number.POSITIVE_INFINITY,
+  changes: 20,
+  findings: Number.POSITIVE_INFINITY,
+  length: Number.POSITIVE_INFINITY,
+};
+
+/** A comment stays short; code hosts refuse those of 65 536 characters. */
+const commentLimits: DiffLimits = { profiles: 20, changes: 10, findings: 20, length: 25_000 };
+
+/** A comparison in each of its forms. Whatever profiles say is shown as text and nothing else. */
+export const formatDiff: Readonly<Record<DiffFormat, (report: DiffReport) => string>> = {
+  text: (report) => formatDocument(diffDocument(report, terminalLimits), 'text', report),
+  json: formatDiffAsJson,
+  markdown: (report) =>
+    `${diffMarker}\n\n${formatDocument(diffDocument(report, commentLimits), 'markdown', { level: 3, aligned: false })}`,
+  annotations: ({ diff }) =>
+    formatFindingsAsAnnotations(diff.findings, summarise(diff.findings, diff.profiles.length)),
 };

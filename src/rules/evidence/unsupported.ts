@@ -155,7 +155,7 @@ function unsafe(
     message: `The limit ${written} is ${below ? 'above' : 'below'} what the trial "${trial}" supports: its readings give ${estimate}${between}`,
     found: written,
     allowed: `${below ? 'up to' : 'from'} ${estimate}`,
-    help: `Write ${estimate} or ${below ? 'less' : 'more'}, or run \`meltbounds reduce ${trial} --adopt\`.`,
+    help: `Write \`${estimate}\` or ${below ? 'less' : 'more'}, or run \`meltbounds reduce ${trial} --adopt\`.`,
   };
 }
 

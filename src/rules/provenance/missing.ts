@@ -41,7 +41,7 @@ export const rule: DocumentRule = {
         message: `The basis is "${basis}", but "${need.key}" is missing: ${need.what}`,
         found: basis,
         allowed: `${basis} with ${need.key}`,
-        help: `Add, for instance: ${need.example}`,
+        help: `Add, for instance: \`${need.example}\``,
       };
     }
   },

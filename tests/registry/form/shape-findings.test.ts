@@ -57,13 +57,13 @@ describe('an unknown key', () => {
 describe('a missing key', () => {
   test('at the root points at the first character and shows an example', () => {
     expect(found('source', 'title: Data sheet, invented\n', '')).toEqual([
-      'shape/missing-key 1:1 This document lacks "title" | Add it, for instance: title: Plastics Engineering',
+      'shape/missing-key 1:1 This document lacks "title" | Add it, for instance: `title: Plastics Engineering`',
     ]);
   });
 
   test('below a key points at that key and says what it is for', () => {
     expect(found('job', 'meanSegment: 25 mm', '')).toEqual([
-      'shape/missing-key 8:3 "travel" lacks "meanSegment": mean length of a move | Add it, for instance: meanSegment: 25 mm',
+      'shape/missing-key 8:3 "travel" lacks "meanSegment": mean length of a move | Add it, for instance: `meanSegment: 25 mm`',
     ]);
   });
 
@@ -75,7 +75,7 @@ describe('a missing key', () => {
         '{id: hs-0.4, diameter: 0.4 mm}',
       ),
     ).toEqual([
-      'shape/missing-key 19:9 Item 1 of "nozzles" lacks "material": material of the tip | Add it, for instance: material: hardenedSteel',
+      'shape/missing-key 19:9 Item 1 of "nozzles" lacks "material": material of the tip | Add it, for instance: `material: hardenedSteel`',
     ]);
   });
 
@@ -111,35 +111,35 @@ describe('a wrong type', () => {
       'source',
       'title: Data sheet, invented',
       'title: 5',
-      '4:8 "title" must be text | Write it like this: Lantern Street Props',
+      '4:8 "title" must be text | Write it like this: `Lantern Street Props`',
     ],
     [
       'nothing for a text',
       'source',
       'title: Data sheet, invented',
       'title:',
-      '4:7 "title" must be text | Write it like this: Lantern Street Props',
+      '4:7 "title" must be text | Write it like this: `Lantern Street Props`',
     ],
     [
       'a text for a mapping',
       'machine',
       'envelope: {x: 300 mm, y: 300 mm, z: 340 mm}',
       'envelope: 300 mm',
-      '8:11 "envelope" must be a mapping (keys with values) | Write it like this: {"x":"290 mm","y":"310 mm","z":"345 mm"}',
+      '8:11 "envelope" must be a mapping (keys with values) | Write it like this: `{"x":"290 mm","y":"310 mm","z":"345 mm"}`',
     ],
     [
       'a mapping for a list',
       'source',
       '[{literal: Brackwater}]',
       '{literal: Brackwater}',
-      '5:9 "author" must be a list (lines that start with "- ") | Write it like this: [{"family":"Crawford","given":"R. J."}]',
+      '5:9 "author" must be a list (lines that start with "- ") | Write it like this: `[{"family":"Crawford","given":"R. J."}]`',
     ],
     [
       'a text for yes or no',
       'machine',
       'heated: false',
       'heated: no',
-      '24:35 "heated" must be true or false | Write it like this: false',
+      '24:35 "heated" must be true or false | Write it like this: `false`',
     ],
     [
       'a text for a number',
@@ -168,13 +168,13 @@ describe('a wrong type', () => {
 describe('a wrong form', () => {
   test('of a text shows how it is written', () => {
     expect(found('source', 'id: lantern-sheet', 'id: Lantern Sheet')).toEqual([
-      'shape/text-form 2:5 "id" is "Lantern Sheet", which does not have the form it needs | Write it like this: crawford-1998',
+      'shape/text-form 2:5 "id" is "Lantern Sheet", which does not have the form it needs | Write it like this: `crawford-1998`',
     ]);
   });
 
   test('of a version, text or number', () => {
     expect(found('machine', 'version: 1.0.0', 'version: v1.0.0')).toEqual([
-      'shape/text-form 3:10 "version" is "v1.0.0", which does not have the form it needs | Write it like this: 1.0.0',
+      'shape/text-form 3:10 "version" is "v1.0.0", which does not have the form it needs | Write it like this: `1.0.0`',
     ]);
     expect(found('machine', 'version: 1.0.0', 'version: 1.0').map(rule)).toEqual(['shape/wrong-type']);
   });

@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { junitReport } from '../../../src/report/findings/junit-report.ts';
+import { formatFindingsAsJunit } from '../../../src/report/findings/findings-as-junit.ts';
 import { aFinding, aNote, aWarning, aWholeFile } from './some-findings.ts';
 
 const clean = 'profiles/jobs/peg.yaml';
 
 describe('the report as JUnit XML', () => {
   it('has one test case a file, those without findings too', () => {
-    expect(junitReport([aFinding(), aNote, aWarning, aWholeFile], [clean], 'error')).toMatchInlineSnapshot(`
+    expect(
+      formatFindingsAsJunit([aFinding(), aNote, aWarning, aWholeFile], [clean], 'error'),
+    ).toMatchInlineSnapshot(`
       "<?xml version="1.0" encoding="UTF-8"?>
       <testsuites name="meltbounds" tests="4" failures="2" errors="0" skipped="0">
         <testsuite name="check" tests="4" failures="2" errors="0" skipped="0">
@@ -37,19 +39,19 @@ describe('the report as JUnit XML', () => {
   });
 
   it('fails where findings have the severity asked for', () => {
-    expect(junitReport([aWarning], [], 'error')).toContain('tests="1" failures="0"');
-    expect(junitReport([aWarning], [], 'warning')).toContain('tests="1" failures="1"');
+    expect(formatFindingsAsJunit([aWarning], [], 'error')).toContain('tests="1" failures="0"');
+    expect(formatFindingsAsJunit([aWarning], [], 'warning')).toContain('tests="1" failures="1"');
   });
 
   it('shows characters that XML forbids as text', () => {
     const message = 'a\u0000b\u001bc\uffffd\ud800e\u{1f600}\u0085';
-    expect(junitReport([aFinding({ message, help: null })], [], 'error')).toContain(
+    expect(formatFindingsAsJunit([aFinding({ message, help: null })], [], 'error')).toContain(
       'message="a\\u{0}b\\u{1b}c\\u{ffff}d\\u{d800}e\u{1f600}\u0085"',
     );
   });
 
   it('escapes what would end an attribute or an element', () => {
-    const xml = junitReport([aFinding({ message: `<a> & "b" 'c'\n]]>` })], [], 'error');
+    const xml = formatFindingsAsJunit([aFinding({ message: `<a> & "b" 'c'\n]]>` })], [], 'error');
     expect(xml).toContain('message="&lt;a&gt; &amp; &quot;b&quot; &apos;c&apos;&#10;]]&gt;"');
     expect(xml).toContain('wrong   &lt;a&gt; &amp; "b" \'c\'\n]]&gt;');
   });

@@ -5,7 +5,7 @@ import { xmlAttribute, xmlContent } from '../../text/xml-text.ts';
  * Findings as JUnit XML, the form in which build servers read test results: one test case a file. It fails where a
  * finding has at least the severity `failOn`; lesser ones are printed with it.
  */
-export function junitReport(
+export function formatFindingsAsJunit(
   findings: readonly Finding[],
   files: readonly string[],
   failOn: Severity,

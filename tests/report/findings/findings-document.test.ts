@@ -1,39 +1,41 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../src/registry/finding.ts';
+import { findingsDocument } from '../../../src/report/findings/findings-document.ts';
 import { summarise } from '../../../src/report/findings/summary.ts';
-import { textReport } from '../../../src/report/findings/text-report.ts';
+import { formatDocument } from '../../../src/units/format-document.ts';
 import { finding } from './findings.ts';
 
 const texts = new Map([['profiles/a.yaml', 'kind: filament\nvalue: 22\n']]);
 
 function report(findings: readonly Finding[], colour = false): string {
-  return textReport(findings, summarise(findings, 3), { colour, textOf: (file) => texts.get(file) });
+  const document = findingsDocument(findings, summarise(findings, 3), (file) => texts.get(file));
+  return formatDocument(document, 'text', { colour });
 }
 
 describe('the report for people', () => {
   it('shows where, the line itself, what is wrong, what would do, why and what to do', () => {
     expect(report([finding()])).toMatchInlineSnapshot(`
-      "profiles/a.yaml:2:8  error  units/bare-number
-        2 | value: 22
-          |        ~~
+      "3 profiles: 1 error.
+
+      profiles/a.yaml:2:8 error units/bare-number
+          2 | value: 22
+            |        ~~
         wrong    The value of "meltFlow": 22 has no unit
         allowed  volume flow in mm3/s, cm3/s
         because  UCUM
         fix      if it is in mm3/s, write \`22 mm3/s\`
-
-      3 profiles: 1 error.
       "
     `);
   });
 
   it('leaves out what there is nothing to say about', () => {
     expect(report([finding({ allowed: null, source: null, help: null })])).toMatchInlineSnapshot(`
-      "profiles/a.yaml:2:8  error  units/bare-number
-        2 | value: 22
-          |        ~~
-        wrong    The value of "meltFlow": 22 has no unit
+      "3 profiles: 1 error.
 
-      3 profiles: 1 error.
+      profiles/a.yaml:2:8 error units/bare-number
+          2 | value: 22
+            |        ~~
+        wrong  The value of "meltFlow": 22 has no unit
       "
     `);
   });
@@ -49,15 +51,18 @@ describe('the report for people', () => {
       finding({ severity: 'note', rule: 'style/key-order' }),
       finding({ severity: 'note', rule: 'style/key-order' }),
     ];
-    expect(report(findings)).toMatch(/\n\nprofiles\/a\.yaml:2:8 {2}warning {2}plausibility\/unusual\n/);
-    expect(report(findings)).toMatch(/\n\n3 profiles: 1 error, 1 warning, 2 notes\.\n$/);
+    expect(report(findings)).toMatch(/\n\nprofiles\/a\.yaml:2:8 warning plausibility\/unusual\n/);
+    expect(report(findings)).toMatch(/^3 profiles: 1 error, 1 warning, 2 notes\.\n\n/);
   });
 
-  it('is one line where there is no problems found', () => {
+  it('is one line where no problems are found', () => {
     expect(report([])).toBe('3 profiles: no problems found.\n');
-    expect(textReport([], summarise([], 1), { colour: false, textOf: () => undefined })).toBe(
-      '1 profile: no problems found.\n',
-    );
+    expect(
+      formatDocument(
+        findingsDocument([], summarise([], 1), () => undefined),
+        'text',
+      ),
+    ).toBe('1 profile: no problems found.\n');
   });
 
   it('shows nothing of a file name or message that a terminal would obey', () => {

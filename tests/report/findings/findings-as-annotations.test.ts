@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../src/registry/finding.ts';
-import { annotationsReport } from '../../../src/report/findings/annotations-report.ts';
+import { formatFindingsAsAnnotations } from '../../../src/report/findings/findings-as-annotations.ts';
 import { summarise } from '../../../src/report/findings/summary.ts';
 import { aFinding, aNote, aWarning, aWholeFile } from './some-findings.ts';
 
 function report(findings: readonly Finding[]): string[] {
-  return annotationsReport(findings, summarise(findings, 3)).split('\n');
+  return formatFindingsAsAnnotations(findings, summarise(findings, 3)).split('\n');
 }
 
 function many(count: number, like: Finding): Finding[] {

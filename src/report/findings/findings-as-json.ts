@@ -5,7 +5,7 @@ import type { Summary } from './summary.ts';
 const checkFormat = 'meltbounds-check/1';
 
 /** Findings for programs: the keys of each finding always all present, null where there is nothing to say. */
-export function jsonReport(findings: readonly Finding[], summary: Summary): string {
+export function formatFindingsAsJson(findings: readonly Finding[], summary: Summary): string {
   const document = { format: checkFormat, findings: findings.map(reportedFinding), summary };
   return `${JSON.stringify(document, null, 2)}\n`;
 }

@@ -4,14 +4,14 @@ import type { ChangeSide, ProfileChange } from '../../decisions/diff/profile-cha
 import { tableCautions } from '../../knowledge/cautions.ts';
 import type { SpeedRow } from '../../tables/derive/speed-table.ts';
 import { type Dimension, dimensionInfo } from '../../units/dimension.ts';
-import { reportedFinding } from '../findings/json-report.ts';
+import { reportedFinding } from '../findings/findings-as-json.ts';
 import type { DiffReport } from './diff-report.ts';
 
 /** Version of the form of the JSON differences, see `schema/output/diff.schema.json`. */
 const diffFormat = 'meltbounds-diff/1';
 
 /** A comparison for programs, whole; numbers are in canonical units, which stand beside them. */
-export function jsonDiff({ diff, base, head }: DiffReport): string {
+export function formatDiffAsJson({ diff, base, head }: DiffReport): string {
   const { profiles, tables, bump, findings } = diff;
   const document = {
     format: diffFormat,

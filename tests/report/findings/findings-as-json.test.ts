@@ -1,11 +1,11 @@
 import { expect, it } from 'vitest';
-import { jsonReport } from '../../../src/report/findings/json-report.ts';
+import { formatFindingsAsJson } from '../../../src/report/findings/findings-as-json.ts';
 import { summarise } from '../../../src/report/findings/summary.ts';
 import { finding } from './findings.ts';
 
 it('holds every key of a finding in its order, null where there is nothing to say', () => {
   const findings = [finding({ found: null, allowed: null, source: null, help: null })];
-  expect(jsonReport(findings, summarise(findings, 2))).toMatchInlineSnapshot(`
+  expect(formatFindingsAsJson(findings, summarise(findings, 2))).toMatchInlineSnapshot(`
     "{
       "format": "meltbounds-check/1",
       "findings": [
@@ -37,11 +37,13 @@ it('holds every key of a finding in its order, null where there is nothing to sa
 it('is the same document whatever the order of the keys it was given', () => {
   const one = finding();
   const other = Object.fromEntries(Object.entries(one).reverse()) as unknown as typeof one;
-  expect(jsonReport([other], summarise([other], 1))).toBe(jsonReport([one], summarise([one], 1)));
+  expect(formatFindingsAsJson([other], summarise([other], 1))).toBe(
+    formatFindingsAsJson([one], summarise([one], 1)),
+  );
 });
 
 it('holds an empty list where there is no problems found', () => {
-  expect(JSON.parse(jsonReport([], summarise([], 5)))).toEqual({
+  expect(JSON.parse(formatFindingsAsJson([], summarise([], 5)))).toEqual({
     format: 'meltbounds-check/1',
     findings: [],
     summary: { profiles: 5, errors: 0, warnings: 0, notes: 0 },

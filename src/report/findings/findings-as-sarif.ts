@@ -6,7 +6,7 @@ import { documentationAddress, rulePageAddress } from '../rules/rule-address.ts'
 const schema = 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json';
 
 /** Findings as SARIF 2.1.0 (OASIS), with the texts of the rules that they name, sorted by code. */
-export function sarifReport(findings: readonly Finding[], version: string): string {
+export function formatFindingsAsSarif(findings: readonly Finding[], version: string): string {
   const codes = [...new Set(findings.map(({ rule }) => rule))].sort(compareText);
   const fingerprints = fingerprinter();
   const run = {

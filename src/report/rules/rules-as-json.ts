@@ -4,7 +4,7 @@ import type { Rule } from '../../rules/engine/rule.ts';
 const rulesFormat = 'meltbounds-rules/1';
 
 /** Rules for programs: the keys of each always all present, null where there is nothing to say. */
-export function jsonRules(rules: readonly Rule[]): string {
+export function formatRulesAsJson(rules: readonly Rule[]): string {
   return `${JSON.stringify({ format: rulesFormat, rules: rules.map(described) }, null, 2)}\n`;
 }
 

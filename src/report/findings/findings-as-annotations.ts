@@ -12,7 +12,7 @@ const commands: Readonly<Record<Severity, string>> = { error: 'error', warning: 
  * Findings as workflow commands, the lines by which a build step has a code host mark files of a change: errors first,
  * since only the first ten of each kind are shown. Where some are not, an annotation says how many.
  */
-export function annotationsReport(findings: readonly Finding[], summary: Summary): string {
+export function formatFindingsAsAnnotations(findings: readonly Finding[], summary: Summary): string {
   const of = (severity: Severity) => findings.filter((finding) => finding.severity === severity);
   const [errors, warnings, notes] = [of('error'), of('warning'), of('note')];
   const hidden = [errors, warnings, notes].map((group) => Math.max(0, group.length - mostShown));

@@ -7,7 +7,7 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import formatsPlugin from 'ajv-formats';
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../../src/registry/finding.ts';
-import { sarifReport } from '../../../src/report/findings/sarif-report.ts';
+import { formatFindingsAsSarif } from '../../../src/report/findings/findings-as-sarif.ts';
 import { rules } from '../../../src/rules/engine/rules.ts';
 import { temporaryFolder } from '../../sample-registry.ts';
 import { aFinding, aNote, aWarning, aWholeFile } from './some-findings.ts';
@@ -43,7 +43,9 @@ function runOf(text: string): Run {
 }
 
 function fingerprints(given: readonly Finding[]): unknown[] {
-  return runOf(sarifReport(given, '1.2.3')).results.map(({ partialFingerprints }) => partialFingerprints);
+  return runOf(formatFindingsAsSarif(given, '1.2.3')).results.map(
+    ({ partialFingerprints }) => partialFingerprints,
+  );
 }
 
 /** What the independent reader complains about. */
@@ -59,20 +61,21 @@ function complaintsAbout(sarif: string): string[] {
 
 describe('the report as SARIF', () => {
   it('fits the schema of SARIF 2.1.0', () => {
-    expect(fitsSchema(JSON.parse(sarifReport(findings, '1.2.3'))), JSON.stringify(fitsSchema.errors)).toBe(
-      true,
-    );
-    expect(fitsSchema(JSON.parse(sarifReport([], '1.2.3')))).toBe(true);
+    expect(
+      fitsSchema(JSON.parse(formatFindingsAsSarif(findings, '1.2.3'))),
+      JSON.stringify(fitsSchema.errors),
+    ).toBe(true);
+    expect(fitsSchema(JSON.parse(formatFindingsAsSarif([], '1.2.3')))).toBe(true);
   });
 
   it('is read without complaint by an independent tool, which does complain about a wrong one', () => {
-    const sarif = sarifReport(findings, '1.2.3');
+    const sarif = formatFindingsAsSarif(findings, '1.2.3');
     expect(complaintsAbout(sarif)).toEqual([]);
     expect(complaintsAbout(sarif.replace('"startLine": 12', '"startLine": 0'))).not.toEqual([]);
   });
 
   it('is this for one finding', () => {
-    expect(sarifReport([aFinding()], '1.2.3')).toMatchInlineSnapshot(`
+    expect(formatFindingsAsSarif([aFinding()], '1.2.3')).toMatchInlineSnapshot(`
       "{
         "$schema": "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json",
         "version": "2.1.0",
@@ -159,20 +162,20 @@ describe('the report as SARIF', () => {
 
   it('fits the schema with every rule that there is', () => {
     const all = rules.map(({ code, severity }) => aFinding({ rule: code, severity }));
-    const sarif = sarifReport(all, '1.2.3');
+    const sarif = formatFindingsAsSarif(all, '1.2.3');
     expect(fitsSchema(JSON.parse(sarif)), JSON.stringify(fitsSchema.errors)).toBe(true);
     expect(runOf(sarif).tool.driver.rules).toHaveLength(rules.length);
   });
 
   it('lists the rules that occur, sorted by code, and each result points at its own', () => {
-    const { tool, results } = runOf(sarifReport(findings, '1.2.3'));
+    const { tool, results } = runOf(formatFindingsAsSarif(findings, '1.2.3'));
     const ids = tool.driver.rules.map(({ id }) => id);
     expect(ids).toEqual([...ids].sort());
     for (const { ruleId, ruleIndex } of results) expect(ids[ruleIndex]).toBe(ruleId);
   });
 
   it('names files relative to the working directory, with / and as a URI', () => {
-    const [result] = runOf(sarifReport([aWarning], '1.2.3')).results;
+    const [result] = runOf(formatFindingsAsSarif([aWarning], '1.2.3')).results;
     expect(result?.locations[0]?.physicalLocation.artifactLocation).toEqual({
       uri: 'profiles/filaments/a%20b%2C%20100%25%3A%20%22new%22.yaml',
       uriBaseId: '%SRCROOT%',
@@ -182,7 +185,7 @@ describe('the report as SARIF', () => {
   it.each(['/srv/profiles/a.yaml', '/tmp/50 % [done]?/#1^|/é.yaml', '/a\\b/c:d@e&f=g+h,i;j.yaml'])(
     'names a file elsewhere, %s, by its whole address',
     (file) => {
-      const [result] = runOf(sarifReport([{ ...aWarning, file }], '1.2.3')).results;
+      const [result] = runOf(formatFindingsAsSarif([{ ...aWarning, file }], '1.2.3')).results;
       const uri = String(Object(result?.locations[0]?.physicalLocation.artifactLocation).uri);
       expect(fileURLToPath(uri)).toBe(file);
       // RFC 3986, section 3.3: what a path may hold.
@@ -191,7 +194,7 @@ describe('the report as SARIF', () => {
   );
 
   it('gives no end to a finding about a whole file', () => {
-    const [result] = runOf(sarifReport([aWholeFile], '1.2.3')).results;
+    const [result] = runOf(formatFindingsAsSarif([aWholeFile], '1.2.3')).results;
     expect(result?.locations[0]?.physicalLocation.region).toEqual({ startLine: 1, startColumn: 1 });
   });
 

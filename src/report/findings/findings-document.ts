@@ -1,0 +1,56 @@
+import type { Finding } from '../../registry/finding.ts';
+import {
+  type Block,
+  code,
+  type Document,
+  type Fact,
+  facts,
+  type Section,
+  section,
+} from '../../text/document.ts';
+import { quiet, type Style, styled } from '../../text/inline.ts';
+import { sourceFrame } from './source-frame.ts';
+import { type Summary, summaryText } from './summary.ts';
+
+/** Gives the text of a file, for showing the line of a finding; undefined where it could not be read. */
+export type TextOf = (file: string) => string | undefined;
+
+/** Findings for people: how many there are, then each with its place, the line itself, what is wrong, why, what to do. */
+export function findingsDocument(findings: readonly Finding[], summary: Summary, textOf: TextOf): Document {
+  return {
+    title: null,
+    answer: [styled(summaryStyle(summary), summaryText(summary))],
+    blocks: findings.map((finding) => findingSection(finding, textOf)),
+  };
+}
+
+function summaryStyle({ errors, warnings }: Summary): Style {
+  if (errors > 0) return 'error';
+  return warnings > 0 ? 'warning' : 'good';
+}
+
+/** A finding with its place as the heading. */
+export function findingSection(finding: Finding, textOf: TextOf): Section {
+  const { file, line, column, severity, rule } = finding;
+  const heading = [`${file}:${line}:${column} `, styled(severity, severity), ' ', quiet(rule)];
+  return section(heading, [...frameBlocks(finding, textOf), facts(...proseOf(finding))]);
+}
+
+function frameBlocks(finding: Finding, textOf: TextOf): Block[] {
+  const text = textOf(finding.file);
+  const frame = text === undefined ? null : sourceFrame(text, finding);
+  if (frame === null) return [];
+  const number = String(finding.line);
+  return [code(`${number} | ${frame.line}\n${' '.repeat(number.length)} | ${frame.marker}`)];
+}
+
+/** What, why and what to do. */
+function proseOf({ message, allowed, source, help }: Finding): Fact[] {
+  const all: readonly (readonly [name: string, text: string | null])[] = [
+    ['wrong', message],
+    ['allowed', allowed],
+    ['because', source],
+    ['fix', help],
+  ];
+  return all.flatMap(([name, text]) => (text === null ? [] : [[name, text] as const]));
+}
