@@ -7,6 +7,8 @@ import { formatQuantity } from '../../units/format-quantity.ts';
 import { parseQuantity } from '../../units/parse-quantity.ts';
 import { methodOf } from '../methods.ts';
 import type { Reduction } from '../reduction.ts';
+import type { AdoptableLimit } from './adoptable-limit.ts';
+import { limitsOfMethod } from './adoptable-limits.ts';
 import { type AdoptedStatement, adoptedStatements } from './adopted-statement.ts';
 
 /** A profile that limits are written into. */
@@ -17,11 +19,9 @@ export type AdoptingProfile = Profile<'filament'> | Profile<'machine'>;
  * own; null where no profile states it.
  */
 export function adoptingKind({ method, results }: Reduction): AdoptingProfile['kind'] | null {
-  const found = methodOf(method).adoptable.filter((limit) =>
-    results.some(({ quantity }) => quantity === limit.quantity),
-  );
+  const isFound = (limit: AdoptableLimit) => results.some(({ quantity }) => quantity === limit.quantity);
   return (
-    (['filament', 'machine'] as const).find((kind) => found.some((limit) => limit.kind === kind)) ?? null
+    (['filament', 'machine'] as const).find((kind) => limitsOfMethod(method, kind).some(isFound)) ?? null
   );
 }
 

@@ -1,13 +1,18 @@
-import { allMethods } from '../methods.ts';
+import type { MethodName } from '../method.ts';
+import { allMethods, methodOf } from '../methods.ts';
 import type { ReducedResult, Reduction } from '../reduction.ts';
 import type { AdoptableLimit } from './adoptable-limit.ts';
 
-/** What of reductions profiles can state. */
-const adoptableLimits: readonly AdoptableLimit[] = allMethods.flatMap(({ adoptable }) => adoptable);
+/** What profiles of a kind can state of the results of a method. */
+export function limitsOfMethod(name: MethodName, kind: string): readonly AdoptableLimit[] {
+  return methodOf(name).adoptable.filter((limit) => limit.kind === kind);
+}
 
 /** The limits that a property of a profile states: two for a window, one for a single value, none for others. */
 export function limitsOfProperty(kind: string, property: string): readonly AdoptableLimit[] {
-  return adoptableLimits.filter((limit) => limit.kind === kind && limit.property === property);
+  return allMethods
+    .flatMap(({ method }) => limitsOfMethod(method, kind))
+    .filter((limit) => limit.property === property);
 }
 
 /** The result of a reduction that a statement rests on; `acceleration`, in mm/s2, tells several apart. */

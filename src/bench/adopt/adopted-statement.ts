@@ -7,6 +7,7 @@ import { requireUnit } from '../../units/unit-table.ts';
 import { methodOf } from '../methods.ts';
 import type { ReducedResult, Reduction } from '../reduction.ts';
 import { type AdoptableLimit, type StatedCondition, supportsNothing } from './adoptable-limit.ts';
+import { limitsOfMethod } from './adoptable-limits.ts';
 import { roundedDown, roundedOutward, roundedUp } from './stated-digits.ts';
 
 /** A statement that a reduction supports, as it is written into a profile. */
@@ -27,7 +28,7 @@ export function adoptedStatements(
   reduction: Reduction,
   kind: AdoptableLimit['kind'],
 ): AdoptedStatement[] {
-  const limits = methodOf(reduction.method).adoptable.filter((limit) => limit.kind === kind);
+  const limits = limitsOfMethod(reduction.method, kind);
   const supported = reduction.results.flatMap((result) => {
     const limit = limits.find(({ quantity }) => quantity === result.quantity);
     return limit === undefined || supportsNothing(result, limit) ? [] : [{ result, limit }];

@@ -3,7 +3,7 @@ import type { BenchProblem } from '../bench-problem.ts';
 import type { Observations } from '../sheet/observations.ts';
 import { notPositiveReadings, repeatedTable, tooManyValues } from '../sheet/reading-checks.ts';
 import type { FlowLadderSettings } from './flow-ladder-settings.ts';
-import type { LadderReading, LadderStep } from './flow-ladder-steps.ts';
+import type { LadderStep, WeighedPiece } from './flow-ladder-steps.ts';
 
 const fewestSteps = 4;
 /** A wrong nominal diameter of the two in use (1.75 for 2.85 mm) changes the ratio 2.7 times; more is another mistake. */
@@ -57,7 +57,7 @@ export function checkReadings(observations: Observations): BenchProblem[] {
 }
 
 /** Readings that cannot belong to a ladder: too few steps, ratios that a strand does not have. */
-export function checkSteps(readings: readonly LadderReading[], steps: readonly LadderStep[]): BenchProblem[] {
+export function checkSteps(readings: readonly WeighedPiece[], steps: readonly LadderStep[]): BenchProblem[] {
   if (steps.length < fewestSteps) return [tooFewSteps(steps.length)];
   const ratios = steps.map((step) => Math.exp(step.meanLogRatio));
   const highest = Math.max(...ratios);
@@ -93,7 +93,7 @@ function implausibleRatio(ratio: number): BenchProblem {
 }
 
 /** The one reading that is far above all others, or else those that later and equal steps are far above. */
-function outOfLine(readings: readonly LadderReading[], steps: readonly LadderStep[]): BenchProblem[] {
+function outOfLine(readings: readonly WeighedPiece[], steps: readonly LadderStep[]): BenchProblem[] {
   const [top, second] = readings.toSorted((one, other) => other.ratio - one.ratio);
   if (top === undefined || second === undefined) return [];
   const isOnlyLowest = top.flow === steps[0]?.flow && steps[0].count === 1;
@@ -108,11 +108,11 @@ function outOfLine(readings: readonly LadderReading[], steps: readonly LadderSte
   });
 }
 
-function highestRatio(readings: readonly LadderReading[]): number {
+function highestRatio(readings: readonly WeighedPiece[]): number {
   return Math.max(0, ...readings.map(({ ratio }) => ratio));
 }
 
-function readingOutOfLine({ mass, flow, row }: LadderReading, where: string, factor: number): BenchProblem {
+function readingOutOfLine({ mass, flow, row }: WeighedPiece, where: string, factor: number): BenchProblem {
   const found = formatQuantity(mass, 'mass');
   const times = formatNumber(factor, { significantDigits: 3 });
   return {

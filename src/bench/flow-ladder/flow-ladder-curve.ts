@@ -1,7 +1,7 @@
 import { quantile, sortedDraws } from '../../statistics/coverage-interval.ts';
 import type { ReducedResult, ReductionCurve } from '../reduction.ts';
 import { rounded } from '../rounded.ts';
-import type { LadderReading } from './flow-ladder-steps.ts';
+import type { WeighedPiece } from './flow-ladder-steps.ts';
 import type { PossibleCurve } from './ladder-posterior.ts';
 
 const gridIntervals = 80;
@@ -9,7 +9,7 @@ const curvesForBand = 500;
 
 /** The plot of a ladder: deficit against commanded flow, over the tested range. */
 export function ladderCurve(
-  readings: readonly LadderReading[],
+  readings: readonly WeighedPiece[],
   curves: readonly PossibleCurve[],
   tolerance: number,
   { value, interval }: ReducedResult,

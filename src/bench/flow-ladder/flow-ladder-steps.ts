@@ -3,7 +3,7 @@ import type { Observations } from '../sheet/observations.ts';
 import type { FlowLadderSettings } from './flow-ladder-settings.ts';
 
 /** One reading of a ladder. */
-export interface LadderReading {
+export interface WeighedPiece {
   /** Commanded, mm3/s. */
   readonly flow: number;
   /** g */
@@ -27,7 +27,7 @@ export interface LadderStep {
 }
 
 /** The readings in the order in which they were written. The columns must hold positive numbers only. */
-export function ladderReadings(observations: Observations, settings: FlowLadderSettings): LadderReading[] {
+export function weighedPieces(observations: Observations, settings: FlowLadderSettings): WeighedPiece[] {
   const { commandedFlow = [], feedLength = [], extrudedMass = [] } = observations.columns;
   const massPerLength = settings.density * Math.PI * (settings.filamentDiameter / 2) ** 2;
   return observations.rows.map((row, index) => {
@@ -38,8 +38,8 @@ export function ladderReadings(observations: Observations, settings: FlowLadderS
 }
 
 /** Readings gathered by commanded flow, ascending; the order of the readings makes no difference. */
-export function ladderSteps(readings: readonly LadderReading[], massResolution: number): LadderStep[] {
-  const byFlow = new Map<number, LadderReading[]>();
+export function ladderSteps(readings: readonly WeighedPiece[], massResolution: number): LadderStep[] {
+  const byFlow = new Map<number, WeighedPiece[]>();
   const sorted = readings.toSorted((one, other) => one.flow - other.flow || one.ratio - other.ratio);
   for (const reading of sorted) {
     const group = byFlow.get(reading.flow);

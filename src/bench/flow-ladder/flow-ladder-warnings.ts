@@ -3,12 +3,12 @@ import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
 import { largestScaleShare } from '../facts/instrument-facts.ts';
 import type { ReducedResult } from '../reduction.ts';
 import type { FlowLadderSettings } from './flow-ladder-settings.ts';
-import type { LadderReading, LadderStep } from './flow-ladder-steps.ts';
+import type { LadderStep, WeighedPiece } from './flow-ladder-steps.ts';
 
 /** A reduced ladder as the warnings see it. */
 export interface JudgedLadder {
   /** As written. */
-  readonly readings: readonly LadderReading[];
+  readonly readings: readonly WeighedPiece[];
   /** The ones that count. */
   readonly steps: readonly LadderStep[];
   readonly settings: FlowLadderSettings;

@@ -8,7 +8,7 @@ import type { Observations } from '../sheet/observations.ts';
 import { checkReadings, checkSettings, checkSteps } from './flow-ladder-checks.ts';
 import { ladderCurve } from './flow-ladder-curve.ts';
 import type { FlowLadderSettings } from './flow-ladder-settings.ts';
-import { type LadderStep, ladderReadings, ladderSteps } from './flow-ladder-steps.ts';
+import { type LadderStep, ladderSteps, weighedPieces } from './flow-ladder-steps.ts';
 import { ladderWarnings } from './flow-ladder-warnings.ts';
 import { type PossibleCurve, possibleCurves } from './ladder-posterior.ts';
 
@@ -29,7 +29,7 @@ export function reduceFlowLadder(
 ): Result<DrawnReduction, readonly BenchProblem[]> {
   const problems = [...checkSettings(settings), ...checkReadings(observations)];
   if (problems.length > 0) return failure(problems);
-  const readings = ladderReadings(observations, settings);
+  const readings = weighedPieces(observations, settings);
   const counted = readings.filter(({ flow }) => settings.haltedAt === undefined || flow < settings.haltedAt);
   const steps = ladderSteps(counted, settings.massResolution);
   const stepProblems = checkSteps(counted, steps);
