@@ -3,10 +3,10 @@ import { quantile, sortedDraws, symmetricInterval } from '../../statistics/cover
 import { describe } from '../../statistics/describe.ts';
 import { randomSource } from '../../statistics/random.ts';
 import type { Dimension } from '../../units/dimension.ts';
+import { rounded } from '../../units/rounded.ts';
 import type { BenchProblem } from '../bench-problem.ts';
 import { usualLengthResolution } from '../facts/instrument-facts.ts';
 import type { ReducedResult, Reduction, ReductionCurve } from '../reduction.ts';
-import { rounded } from '../rounded.ts';
 import type { Observations } from '../sheet/observations.ts';
 import {
   negativeReadings,

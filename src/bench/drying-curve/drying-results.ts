@@ -1,7 +1,7 @@
 import { quantile, sortedDraws, symmetricInterval } from '../../statistics/coverage-interval.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
+import { rounded } from '../../units/rounded.ts';
 import type { ReducedResult, Reduction, ReductionCurve } from '../reduction.ts';
-import { rounded } from '../rounded.ts';
 import { crossingResult } from '../steps/crossing-result.ts';
 import type { DryingData } from './drying-data.ts';
 import { massAt, type PossibleDrying } from './drying-fit.ts';

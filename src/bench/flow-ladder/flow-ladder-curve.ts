@@ -1,6 +1,6 @@
 import { quantile, sortedDraws } from '../../statistics/coverage-interval.ts';
+import { rounded } from '../../units/rounded.ts';
 import type { ReducedResult, ReductionCurve } from '../reduction.ts';
-import { rounded } from '../rounded.ts';
 import type { WeighedPiece } from './flow-ladder-steps.ts';
 import type { PossibleCurve } from './ladder-posterior.ts';
 

@@ -1,9 +1,9 @@
 import { failure, type Result, success } from '../../result.ts';
 import { quantile, sortedDraws, symmetricInterval } from '../../statistics/coverage-interval.ts';
 import { randomSource } from '../../statistics/random.ts';
+import { rounded } from '../../units/rounded.ts';
 import type { BenchProblem } from '../bench-problem.ts';
 import type { Censoring, DrawnReduction, ReducedResult } from '../reduction.ts';
-import { rounded } from '../rounded.ts';
 import type { Observations } from '../sheet/observations.ts';
 import { checkReadings, checkSettings, checkSteps } from './flow-ladder-checks.ts';
 import { ladderCurve } from './flow-ladder-curve.ts';

@@ -2,11 +2,11 @@ import { failure, type Result, success } from '../../result.ts';
 import { describe } from '../../statistics/describe.ts';
 import { studentTQuantile } from '../../statistics/student-t.ts';
 import type { Dimension } from '../../units/dimension.ts';
+import { rounded } from '../../units/rounded.ts';
 import type { BenchProblem } from '../bench-problem.ts';
 import type { RunOf } from '../facts/fact.ts';
 import { massResolution, usualMassResolution } from '../facts/instrument-facts.ts';
 import type { ReducedResult, Reduction } from '../reduction.ts';
-import { rounded } from '../rounded.ts';
 import type { Observations } from '../sheet/observations.ts';
 import { notPositiveReadings, outsideReadings, repeatedTable } from '../sheet/reading-checks.ts';
 

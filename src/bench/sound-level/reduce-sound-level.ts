@@ -7,9 +7,9 @@ import {
 } from '../../physics/sound.ts';
 import { failure, type Result, success } from '../../result.ts';
 import { describe } from '../../statistics/describe.ts';
+import { rounded } from '../../units/rounded.ts';
 import type { BenchProblem } from '../bench-problem.ts';
 import type { ReducedResult, Reduction, ReductionCurve } from '../reduction.ts';
-import { rounded } from '../rounded.ts';
 import type { Observations } from '../sheet/observations.ts';
 import { notPositiveReadings, outsideReadings, repeatedTable } from '../sheet/reading-checks.ts';
 import { backgroundRange, type CorrectedReading } from './corrected-reading.ts';

@@ -1,7 +1,7 @@
 import { quantile, sortedDraws } from '../../statistics/coverage-interval.ts';
 import type { Dimension } from '../../units/dimension.ts';
+import { rounded } from '../../units/rounded.ts';
 import type { ReducedResult } from '../reduction.ts';
-import { rounded } from '../rounded.ts';
 
 /**
  * The result that draws of a crossing leave, with -Infinity and Infinity for draws before the first and beyond the

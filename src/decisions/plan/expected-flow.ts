@@ -3,6 +3,7 @@ import type { Prediction } from '../../prediction/prediction.ts';
 import { predictionItems, reasonItems } from '../../prediction/prediction-text.ts';
 import type { SiblingTrial } from '../../prediction/sibling-trials.ts';
 import type { CubicMillimetresPerSecond } from '../../units/canonical.ts';
+import { type Amount, amountOf } from '../../units/rounded.ts';
 
 /** A prediction as a bench method takes it: its numbers, and what it rests on in words and for programs. */
 export function expectedFlow(prediction: Prediction): ExpectedFlow {
@@ -43,7 +44,6 @@ function siblingFacts({ id, kinship, limit, scaled, spread }: SiblingTrial): Rec
   };
 }
 
-/** A flow for programs, to six digits. */
-function flow(value: CubicMillimetresPerSecond): { readonly value: number; readonly unit: string } {
-  return { value: Number(value.toPrecision(6)), unit: 'mm3/s' };
+function flow(value: CubicMillimetresPerSecond): Amount {
+  return amountOf(value, 'mm3/s');
 }

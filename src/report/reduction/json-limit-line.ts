@@ -1,8 +1,8 @@
 import type { LimitLine } from '../../bench/limit-line/limit-line.ts';
 import type { LimitAnswer } from '../../bench/limit-line/limit-line-answers.ts';
 import type { PairingReduction } from '../../bench/limit-line/pairing-reduction.ts';
-import { rounded } from '../../bench/rounded.ts';
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { rounded } from '../../units/rounded.ts';
 import { limitLineWarnings } from './limit-line-warnings.ts';
 
 /** Version of the form of the JSON limit lines, see `schema/output/limit-line.schema.json`. */
