@@ -27,7 +27,7 @@ export interface OpenWords {
 /** The words of most methods. */
 export const usualOpenWords: OpenWords = {
   above: 'the readings end before it',
-  below: 'the readings begin beyond it',
+  below: 'the readings start beyond it',
   bound: 'every reading passed',
   noInterval: 'the readings do not bracket the limit',
   noSupport: 'no reading lies on the safe side',

@@ -7,7 +7,7 @@ export type RunEvent = NonNullable<Trial['events']>[number];
 export interface EventMark {
   /** In the canonical unit of the axis. */
   readonly at: number;
-  /** `drive stripped the strand`. */
+  /** `drive stripped the filament`. */
   readonly words: string;
   readonly style: 'dashDotted' | 'dotted';
 }

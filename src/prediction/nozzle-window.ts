@@ -48,9 +48,9 @@ function boundsOf(pairing: FittedPairing, families: MeltSetup['families']): Wind
       ...window.value,
       text: `${shownRange(window.value, 'temperature')}: the window of ${filament.id} (${window.basis})`,
     },
-    polymer && upTo(polymer.value, `${familyNames(families)} is not to get hotter`),
+    polymer && upTo(polymer.value, `${familyNames(families)} must not get hotter`),
     hotEndLimit === null ? null : upTo(hotEndLimit, `the limit of hot end "${hotEnd.id}" of ${machine.id}`),
-    hotEnd.liner === 'polymer' ? upTo(linerLimits.low, 'the polymer liner is not to get hotter') : null,
+    hotEnd.liner === 'polymer' ? upTo(linerLimits.low, 'the polymer liner must not get hotter') : null,
   ];
   return bounds.filter((bound) => bound !== null);
 }

@@ -94,13 +94,13 @@ function capsOf({ filament, hotEnd }: FittedPairing, setup: MeltSetup): FlowCap[
   const drive: FlowCap = {
     by: 'drive',
     flow: flowOfFeed(fastestFeed, filament.data.diameter),
-    text: `the drive loses its grip on the strand near ${fastestFeed} mm/s`,
+    text: `the drive loses its grip on the filament near ${fastestFeed} mm/s`,
   };
   if (power === null || power <= 0) return [drive];
   const heater: FlowCap = {
     by: 'heater',
     flow: power / heat.perVolume,
-    text: `the heater of ${power} W melts no more (assumed: ${heat.assumptions})`,
+    text: `the ${power} W heater cannot melt more (assumed: ${heat.assumptions})`,
   };
   return [heater, drive];
 }
@@ -124,7 +124,7 @@ function capped(
 function nothingKnown({ machine, hotEnd, filament }: FittedPairing) {
   return refusal(
     'nothingKnown',
-    `Nothing tells what ${filament.id} flows on ${machine.id}`,
+    `The flow of ${filament.id} on ${machine.id} cannot be estimated`,
     `State the melt zone length or a claimed flow of hot end "${hotEnd.id}" in machines/${machine.id}.yaml, or add a trial of the family.`,
   );
 }

@@ -22,17 +22,17 @@ export function flowRangeText({ low, high }: Range): string {
 export function predictionItems(prediction: Prediction): string[] {
   const { value, range, cappedBy } = prediction;
   return [
-    `${flowText(value)}, thought to lie within ${flowRangeText(range)}: a judgement to lay out the ladder by, no measurement`,
-    `drawn from ${originText(prediction)}`,
-    ...(cappedBy === null ? [] : [`cut down to ${flowText(cappedBy.flow)}: ${cappedBy.text}`]),
+    `${flowText(value)}, probably ${flowRangeText(range)}: an estimate to plan the ladder, not a measurement`,
+    `based on ${originText(prediction)}`,
+    ...(cappedBy === null ? [] : [`reduced to ${flowText(cappedBy.flow)}: ${cappedBy.text}`]),
   ];
 }
 
 function originText({ from, trials }: Prediction): string {
   if (from === 'stated')
-    return 'the flow stated for the hot end, of which ladders mostly reach about three quarters';
+    return 'the flow stated for the hot end; ladders usually reach about three quarters of it';
   if (from === 'conduction')
-    return 'conduction into the strand alone, of which ladders reach about two thirds';
+    return 'heat conduction into the filament alone; ladders reach about two thirds of it';
   return trials.length === 1 ? `the trial ${trials[0]}` : `${trials.length} trials: ${trials.join(', ')}`;
 }
 
@@ -42,12 +42,12 @@ export function reasonItems(prediction: Prediction): string[] {
   const more = siblings.length - mostNamed;
   return [
     ...siblings.slice(0, mostNamed).map(siblingText),
-    ...(more > 0 ? [`and ${more} further ${more === 1 ? 'trial' : 'trials'}, farther away`] : []),
+    ...(more > 0 ? [`and ${more} more ${more === 1 ? 'trial' : 'trials'}, less similar`] : []),
     ...(stated === null ? [] : [`${statedFlowText(stated)}: ${flowText(stated.scaled)} expected from it`]),
     ...(capacity === null
       ? []
       : [
-          `conduction into the strand over ${shown(capacity.meltZoneLength, 'length')} of melt zone: ${flowText(capacity.flow)} leave with a core at ${shown(capacity.coreTemperature, 'temperature')}, where it begins to flow (diffusivity ${shownNumber(rounded(capacity.diffusivity, 3))} mm2/s from ${capacity.source})`,
+          `heat conduction into the filament over ${shown(capacity.meltZoneLength, 'length')} of melt zone: ${flowText(capacity.flow)} come out with a core at ${shown(capacity.coreTemperature, 'temperature')}, where it begins to flow (diffusivity ${shownNumber(rounded(capacity.diffusivity, 3))} mm2/s from ${capacity.source})`,
         ]),
     ...caps.map(({ flow, text }) => `at most ${flowText(flow)}: ${text}`),
   ];

@@ -80,7 +80,7 @@ describe.each(Object.entries(runs))('the plan of a %s', (method, run) => {
     expect({ status, err }).toEqual({ status: 0, err: '' });
     expect(out).toMatch(/\nSettings\n {2}- .+/);
     expect(out).toMatch(/\nHow to\n {2}- .+/);
-    expect(out).toMatch(/\nAt hand\n {2}- .+/);
+    expect(out).toMatch(/\nWhat you need\n {2}- .+/);
     expect(out).toContain('never a licence to exceed a limit of the maker');
   });
 

@@ -147,7 +147,7 @@ describe('--adopt', () => {
       'a list in brackets',
       'notice:',
       'meltFlow: [{value: 12 mm3/s, basis: assumed, reason: Bench habit}]\nnotice:',
-      /its list "meltFlow" is not written one entry a line/,
+      /its list "meltFlow" does not have one entry per line/,
     ],
     [
       'a statement without an interval',

@@ -135,13 +135,13 @@ function whyNot(
       return ['its statement for this trial has no interval', `Add \`interval: ${interval}\` to it.`];
     case 'flowList':
       return [
-        `its list "${property}" is not written one entry a line`,
-        'Start each entry on a line of its own with "- ".',
+        `its list "${property}" does not have one entry per line`,
+        'Start each entry on its own line with "- ".',
       ];
     case 'noRoom':
       return [
         'nothing can be added to it without breaking it',
-        'Start each of its keys on a line of its own, at the left margin.',
+        'Start each of its keys on its own line, at the left margin.',
       ];
     default:
       return reason satisfies never;

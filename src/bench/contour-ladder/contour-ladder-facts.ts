@@ -2,9 +2,9 @@ import type { Fact, RunOf } from '../facts/fact.ts';
 import { lengthResolution } from '../facts/instrument-facts.ts';
 import { acceptedGrade } from '../steps/graded.ts';
 
-/** Amplitude of the ripple that is accepted, from crest to trough, mm. */
+/** Amplitude of the accepted ripple, from crest to trough, mm. */
 const acceptedRipple: Fact<number> = {
-  what: 'ripple that is accepted',
+  what: 'accepted ripple',
   form: { dimension: 'length' },
   example: '0.02 mm',
   flag: 'accepted',

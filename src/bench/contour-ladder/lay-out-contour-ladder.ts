@@ -50,13 +50,13 @@ export function layOutContourLadder({
         usual === null
           ? `no contour speed is known; the ladder goes up to the top speed of ${shown(top.value, 'speed')}`
           : `contour speed in use ${shown(usual.value, 'speed')} (${usual.basis}), top speed ${shown(top.value, 'speed')} (${top.basis})`,
-        `acceleration ${shown(acceleration.value, 'acceleration')} (${acceleration.basis}) for all of them`,
-        'the column "side" is the shortest straight side, from stop to stop, that touches the speed: make the specimen longer',
+        `acceleration ${shown(acceleration.value, 'acceleration')} (${acceleration.basis}) for all specimens`,
+        'the column "side" is the shortest straight side, from stop to stop, on which the speed is reached: make the specimen longer',
       ],
       howTo: [
-        'print a single-wall specimen with sharp corners at each speed, at a flow that the hot end surely delivers',
-        'grade the wall behind the corners from 1 (useless) to 5 (faultless) in light from the side, without knowing its speed',
-        'where ripples are measured, write rippleAmplitude in mm in place of grade, and acceptedRipple in place of acceptedGrade',
+        'print a single-wall specimen with sharp corners at each speed, at a flow well within the limit of the hot end',
+        'grade the wall behind the corners from 1 (useless) to 5 (faultless) in light from the side, without knowing the speed',
+        'if ripples are measured, write rippleAmplitude in mm instead of grade, and acceptedRipple instead of acceptedGrade',
       ],
       atHand: [dryingAdvice(pairing), 'a lamp that shines along the wall', ...benchKit],
     }),

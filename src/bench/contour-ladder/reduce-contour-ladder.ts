@@ -112,7 +112,7 @@ function checkLadder(observations: Observations): BenchProblem[] {
   const { acceleration, rippleAmplitude } = observations.columns;
   const positive = ['contourSpeed', ...(acceleration === undefined ? [] : ['acceleration'])];
   return [
-    ...notPositiveReadings(observations, positive, 'write what the machine was told'),
+    ...notPositiveReadings(observations, positive, 'write the commanded value'),
     ...(rippleAmplitude === undefined ? [] : negativeReadings(observations, 'rippleAmplitude')),
     ...outsideReadings(
       observations,

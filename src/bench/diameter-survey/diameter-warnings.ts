@@ -30,27 +30,27 @@ export function diameterWarnings({ places, nominal, tolerance, gauge, results }:
   );
   if (worst !== undefined && tolerance !== null) {
     warnings.push(
-      `${outside.length} of ${places.length} places lie outside of ${millimetres(nominal)} ± ${millimetres(tolerance)}, the worst with ${millimetres(worst.diameter)} at ${formatQuantity(worst.position, 'length', { unit: 'm', significantDigits: 3 })}.`,
+      `${outside.length} of ${places.length} places are outside ${millimetres(nominal)} ± ${millimetres(tolerance)}, the worst is ${millimetres(worst.diameter)} at ${formatQuantity(worst.position, 'length', { unit: 'm', significantDigits: 3 })}.`,
     );
   }
   const flow = results.find(({ quantity }) => quantity === 'flowError')?.value ?? 0;
   if (Math.abs(flow) > largestFlowError) {
     warnings.push(
-      `The strand holds ${formatNumber(100 * Math.abs(flow), { significantDigits: 2 })} % ${flow > 0 ? 'more' : 'less'} than its nominal diameter says: calibrate the feed for this batch.`,
+      `The cross section is ${formatNumber(100 * Math.abs(flow), { significantDigits: 2 })} % ${flow > 0 ? 'larger' : 'smaller'} than the nominal diameter gives: calibrate the feed for this batch.`,
     );
   }
   if (2 * gauge.accuracy > largestFlowError * nominal) {
     warnings.push(
-      `The gauge may be off by ${millimetres(gauge.accuracy)}, which is ${formatNumber((200 * gauge.accuracy) / nominal, { significantDigits: 2 })} % of the flow: use a micrometer to calibrate by.`,
+      `The gauge may be wrong by ${millimetres(gauge.accuracy)}, which is ${formatNumber((200 * gauge.accuracy) / nominal, { significantDigits: 2 })} % of the flow: use a micrometer to calibrate.`,
     );
   }
   if (places.length < enoughPlaces) {
-    warnings.push(`Only ${places.length} places: ${enoughPlaces} or more show the spread.`);
+    warnings.push(`Only ${places.length} places were measured: ${enoughPlaces} or more show the spread.`);
   }
   const length = (places.at(-1)?.position ?? 0) - (places[0]?.position ?? 0);
   if (length < shortestSurvey) {
     warnings.push(
-      `The survey covers ${millimetres(length)}: thickness varies over metres, so measure ${formatQuantity(shortestSurvey, 'length', { unit: 'm' })} or more.`,
+      `The survey covers ${millimetres(length)}: the diameter varies over metres, so measure over ${formatQuantity(shortestSurvey, 'length', { unit: 'm' })} or more.`,
     );
   }
   return warnings;

@@ -13,9 +13,7 @@ const spacing = 250;
 export function layOutDiameterSurvey({ pairing }: LayoutRequest): Result<RunLayout, PlanProblem> {
   const { diameter, diameterTolerance } = pairing.filament.data;
   const tolerance =
-    diameterTolerance === undefined
-      ? ''
-      : `, of which its sheet allows ${shown(diameterTolerance, 'length')} either way`;
+    diameterTolerance === undefined ? '' : `, tolerance ± ${shown(diameterTolerance, 'length')}`;
   return success({
     name: 'Diameter survey',
     idWord: 'diameter',
@@ -24,11 +22,11 @@ export function layOutDiameterSurvey({ pairing }: LayoutRequest): Result<RunLayo
     sections: settingsSections({
       settings: [`nominal diameter ${shown(diameter, 'length')}${tolerance}`],
       howTo: [
-        `mark the strand every ${spacing} mm over ${((places - 1) * spacing) / 1000} m, from the outer end of the spool`,
-        'measure each place twice, the second time at right angles to the first, without squeezing the strand',
-        'close the gauge and zero it before the first and after the last place',
+        `mark the filament every ${spacing} mm over ${((places - 1) * spacing) / 1000} m, from the outer end of the spool`,
+        'measure each place twice, the second time at right angles to the first, without squeezing the filament',
+        'close the gauge and zero it before the first place, and check the zero after the last',
       ],
-      atHand: ['calipers, better a micrometer; a marker; a steel rule'],
+      atHand: ['calipers, or better a micrometer; a marker; a steel rule'],
     }),
     given: [{ name: 'position', unit: 'mm' }],
     read: [

@@ -157,7 +157,7 @@ function checkSurvey(observations: Observations, nominal: number): BenchProblem[
     ...notPositiveReadings(observations, columns, 'delete the row if the place was not measured'),
     ...negativeReadings(observations, 'position'),
     ...columns.flatMap((name) =>
-      outsideReadings(observations, name, range, `the strand has ${nominal} mm by its profile`),
+      outsideReadings(observations, name, range, `the profile says ${nominal} mm`),
     ),
     ...repeatedTable(observations, 'position', 3),
     ...tooFewValues(observations, 'position', 5, 'measure ten or more places along several metres'),

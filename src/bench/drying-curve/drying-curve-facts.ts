@@ -14,7 +14,7 @@ const residualMoisture: Fact<number> = {
 
 /** Mass of the empty reel that the masses hold, g. */
 const reelMass: Fact<number> = {
-  what: 'mass of the empty reel, part of the masses read',
+  what: 'mass of the empty reel, if the readings include it',
   form: { dimension: 'mass' },
   example: '180 g',
   flag: 'reel',

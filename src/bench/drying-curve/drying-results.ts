@@ -74,27 +74,27 @@ function dryMassResult(masses: Float64Array, reelMass: number): ReducedResult {
 
 function noExponential({ masses, resolution }: DryingData): string {
   return Math.max(...masses) - Math.min(...masses) < 2 * resolution
-    ? 'The mass does not change by more than the scale shows: it was dry already, or the scale is too coarse.'
-    : 'No approach to a dry mass fits these readings: weigh more often, and go on until the mass does not fall any more.';
+    ? 'The mass changes by less than the scale can show: the spool was dry already, or the scale is too coarse.'
+    : 'No drying curve fits these readings: weigh more often, and go on until the mass no longer falls.';
 }
 
 function notFlat(last: number): string {
-  return `After ${hours(last)} the mass still falls, so that the dry mass is not known: go on drying until several readings agree.`;
+  return `After ${hours(last)} the mass is still falling, so the dry mass is not known: go on drying until several readings agree.`;
 }
 
 function dryingWarnings({ reelMass }: DryingData, { censored }: ReducedResult, last: number): string[] {
   return [
     ...(censored === 'above'
       ? [
-          `The asked moisture is not reached within ${hours(last)}, and nothing is extrapolated: go on drying.`,
+          `The wanted moisture is not reached within ${hours(last)}, and nothing is extrapolated: go on drying.`,
         ]
       : []),
     ...(censored === 'below'
-      ? ['The asked moisture was reached before the second reading: weigh earlier.']
+      ? ['The wanted moisture was reached before the second reading: weigh earlier.']
       : []),
     ...(reelMass === 0
       ? [
-          'The mass of the empty reel is not given: the residual moisture counts against filament and reel, and the time comes out a little short.',
+          'The mass of the empty reel is not given: the residual moisture is taken as a share of filament and reel together, so the time comes out slightly too short.',
         ]
       : []),
   ];

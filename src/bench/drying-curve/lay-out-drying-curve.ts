@@ -33,7 +33,7 @@ export function layOutDryingCurve({
   if (highest !== null && softening !== null && temperature > highest + distance) {
     return refusal(
       'softensInDryer',
-      `${filament.id} is to be dried at ${shown(temperature, 'temperature')}, but softens at ${softening.text}`,
+      `${filament.id} has a drying temperature of ${shown(temperature, 'temperature')}, but softens at ${softening.text}`,
       'Correct its profile first.',
     );
   }
@@ -43,25 +43,25 @@ export function layOutDryingCurve({
     idWord: 'drying',
     conditions: [`dryingTemperature: ${shown(temperature, 'temperature')}`],
     keys: [
-      'residualMoisture: 0.05 % # what may be left',
+      'residualMoisture: 0.05 % # what is acceptable',
       '# reelMass: 180 g',
       `scale: {resolution: ${shown(massResolution, 'mass')}}`,
     ],
     sections: settingsSections({
       settings: [
         wanted === null
-          ? `no drying temperature is stated; ${shown(temperature, 'temperature')} keeps ${distance} K from softening`
+          ? `no drying temperature is stated; ${shown(temperature, 'temperature')} stays ${distance} K below softening`
           : `drying temperature ${shown(temperature, 'temperature')} (${wanted.basis})`,
         ...(softening === null ? [] : [`never above ${softening.text}`]),
-        `drying time in use ${shownNumber(total / hour)} h${time === null ? ' (assumed)' : ` (${time.basis})`}; the sheet goes on to twice that`,
+        `drying time in use ${shownNumber(total / hour)} h${time === null ? ' (assumed)' : ` (${time.basis})`}; the sheet goes on to twice that time`,
         dryerText(machine.id, machine.data.dryer, temperature),
       ],
       howTo: [
-        'weigh the spool when it goes in, then at each time: out of the dryer, onto the scale, back again within a minute',
-        'write down the time that it really was; an even mass at the end shows that it is dry',
-        'weigh an empty reel of the same kind, so that the water counts against the filament alone',
+        'weigh the spool when it goes in and then at each time: take it out, weigh it, and put it back within a minute',
+        'write down the real time; a mass that no longer changes shows that the spool is dry',
+        'weigh an empty reel of the same kind, so that the moisture is a share of the filament alone',
       ],
-      atHand: ['a scale that bears the spool; a clock; gloves for the warm spool'],
+      atHand: ['a scale that can carry the spool; a clock; gloves for the warm spool'],
     }),
     given: [{ name: 'elapsedTime', unit: 'h' }],
     read: [{ name: 'mass', unit: 'g' }],
@@ -75,7 +75,7 @@ function dryerText(id: string, dryer: Machine['dryer'], temperature: number): st
   const low = dryer.temperature ?? dryer.range?.low;
   const high = dryer.temperature ?? dryer.range?.high;
   const serves = low !== undefined && high !== undefined && temperature >= low && temperature <= high;
-  return serves ? `the dryer of ${id} reaches it` : `the dryer of ${id} does not run at it: use another`;
+  return serves ? `the dryer of ${id} reaches it` : `the dryer of ${id} does not reach it: use another`;
 }
 
 function nothingKnown(filament: string) {

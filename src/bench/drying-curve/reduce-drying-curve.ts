@@ -46,7 +46,7 @@ function checkDrying(observations: Observations, data: DryingData): BenchProblem
     observations,
     'elapsedTime',
     6,
-    'weigh more often while the mass falls, and go on until it does not fall any more',
+    'weigh more often while the mass falls, and go on until it no longer falls',
   );
   const basic = [
     ...checkAsked(data),
@@ -77,9 +77,9 @@ function checkAsked({ residualMoisture, reelMass, masses }: DryingData): BenchPr
       : [
           {
             code: 'badSetting',
-            message: `the reel has ${reelMass} g, more than was read with filament on it`,
+            message: `the reel mass of ${reelMass} g is more than the lightest reading of reel and filament`,
             found: String(reelMass),
-            help: 'check the mass of the empty reel; leave it out if the readings do not hold it',
+            help: 'check the mass of the empty reel; leave it out if the readings do not include it',
           },
         ]),
   ];
@@ -101,7 +101,7 @@ function checkFall(
       {
         code: 'massRises',
         message: 'the mass rises while it dries',
-        help: 'check whether two columns are swapped, and whether the scale was zeroed; a spool that takes up water is not in a dryer',
+        help: 'check whether two columns are swapped, and whether the scale was zeroed; a spool in a dryer does not take up water',
         row: rows[order.at(-1) ?? 0] ?? 1,
       },
     ];
@@ -111,7 +111,7 @@ function checkFall(
   return [
     {
       code: 'implausibleReading',
-      message: `the mass falls by more than ${100 * largestLoss} %, which no filament holds as water`,
+      message: `the mass falls by more than ${100 * largestLoss} %, more water than any filament holds`,
       help: 'check the digits and the decimal point, and whether two columns are swapped',
       row: rows[masses.indexOf(lightest)] ?? 1,
     },

@@ -72,8 +72,8 @@ function tooFewSteps(count: number): BenchProblem {
     code: 'tooFewSteps',
     message:
       count === 1
-        ? `the ladder has one commanded flow only, a limit needs ${fewestSteps} different ones`
-        : `the ladder has ${count} different commanded flows, a limit needs ${fewestSteps}`,
+        ? `the ladder has only one commanded flow, but a limit needs ${fewestSteps} different ones`
+        : `the ladder has ${count} different commanded flows, but a limit needs ${fewestSteps}`,
     found: String(count),
     help:
       count === 1
@@ -88,7 +88,7 @@ function implausibleRatio(ratio: number): BenchProblem {
     code: 'implausibleRatio',
     message: `what came out weighs ${found} times what was fed`,
     found,
-    help: 'check whether two columns are swapped, the units in their heads, and the diameter and density of the filament',
+    help: 'check whether two columns are swapped, the units in the column headings, and the diameter and density of the filament',
   };
 }
 

@@ -37,12 +37,12 @@ const halted: Warning = ({ settings: { haltedAt }, result }) => {
 
 const fewSteps: Warning = ({ steps }) =>
   steps.length < enoughSteps
-    ? `Only ${steps.length} different flows: ${enoughSteps} or more make the plateau and the onset visible.`
+    ? `Only ${steps.length} different flows: ${enoughSteps} or more show the plateau and the onset.`
     : null;
 
 const noRepeats: Warning = ({ steps }) =>
   steps.every((step) => step.count === 1)
-    ? 'No step was repeated: two or three readings a step show how repeatable they are.'
+    ? 'No step was repeated: two or three readings per step show how well they repeat.'
     : null;
 
 const lightSamples: Warning = ({ steps }) => {
@@ -62,29 +62,29 @@ const unordered: Warning = ({ readings, steps }) => {
   });
   return back === undefined
     ? null
-    : `The flows do not ascend (row ${back.row}): a hot end that has starved once may need a while to recover, which a later low step then shows.`;
+    : `The flows do not ascend (row ${back.row}): a hot end that has run dry may need a while to recover, which then shows at a later low step.`;
 };
 
 const drifting: Warning = ({ drift, result }) =>
   result.censored !== 'below' && Math.abs(drift) > largestDrift
-    ? `The delivered share ${drift > 0 ? 'falls' : 'rises'} by ${percent(Math.abs(drift))} over the plateau, before the onset: look for a slipping drive, a warming hot end or a scale that was not zeroed.`
+    ? `The delivered share ${drift > 0 ? 'falls' : 'rises'} by ${percent(Math.abs(drift))} over the plateau, before the onset: look for a slipping drive, a hot end that is still warming up, or a scale that was not zeroed.`
     : null;
 
 const offNominal: Warning = ({ steps }) => {
   const ratio = Math.exp(steps[0]?.meanLogRatio ?? 0);
   return ratio < nominalRatio.low || ratio > nominalRatio.high
-    ? `At the lowest step ${percent(ratio)} of the fed mass came out: check diameter, density and the feed calibration. They cancel in the limit.`
+    ? `At the lowest step ${percent(ratio)} of the fed mass came out: check the diameter, the density and the feed calibration. Errors in them cancel in the limit.`
     : null;
 };
 
 const noPlateau: Warning = ({ steps, result }) =>
   result.censored === null && result.value < (steps[1]?.flow ?? 0)
-    ? `Only the lowest step lies below the limit: add steps below ${flow(result.value)}, so that full delivery is known.`
+    ? `Only the lowest step is below the limit: add steps below ${flow(result.value)} to show full delivery.`
     : null;
 
 const startsTooHigh: Warning = ({ result }) =>
   result.censored === 'below'
-    ? `The lowest step already starves: begin the ladder well below ${flow(result.value)}.`
+    ? `The lowest step already delivers too little: start the ladder well below ${flow(result.value)}.`
     : null;
 
 const wideGap: Warning = ({ steps, result: { value, interval, censored }, settings }) => {
@@ -98,7 +98,7 @@ const wideGap: Warning = ({ steps, result: { value, interval, censored }, settin
 const nearTheEnd: Warning = ({ steps, result: { interval } }) => {
   const last = steps.at(-1)?.flow ?? Number.NaN;
   return interval.high !== null && interval.high > last
-    ? `The interval reaches beyond the highest step (${flow(last)}): go on until the deficit is clearly passed.`
+    ? `The interval reaches beyond the highest step (${flow(last)}): add higher steps until the deficit is clearly passed.`
     : null;
 };
 

@@ -35,7 +35,7 @@ export const flowLadder = {
   eventMarks: (events) =>
     events.map(({ event, commandedFlow }) => ({
       at: commandedFlow,
-      words: event === 'stripped' ? 'drive stripped the strand' : event,
+      words: event === 'stripped' ? 'drive stripped the filament' : event,
       style: event === 'halted' ? 'dashDotted' : 'dotted',
     })),
 } as const satisfies Method<typeof flowLadderFacts>;

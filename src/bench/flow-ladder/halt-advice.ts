@@ -5,15 +5,15 @@ import { shown } from '../../units/wording.ts';
 export function haltItems({ id, sensors }: Machine, exampleFlow: number): string[] {
   return [
     detectionText(id, sensors),
-    `if it stops, do not go on from there: note the commanded flow and write it under events of the trial, as {event: halted, commandedFlow: ${shown(exampleFlow, 'volumeFlow')}, note: Clog detection}, or stripped where the drive ground the strand. Readings at that flow and above then do not count`,
-    'a ladder that ends before the onset gives a lower bound, which is a result too',
+    `if it stops, do not go on: write the commanded flow under events of the trial, as {event: halted, commandedFlow: ${shown(exampleFlow, 'volumeFlow')}, note: Clog detection}, or event: stripped if the drive stripped the filament. Readings at that flow and above do not count`,
+    'a ladder that ends before the onset still gives a result: a lower bound',
   ];
 }
 
 function detectionText(id: string, sensors: Machine['sensors']): string {
   if (sensors === undefined)
-    return `the profile of ${id} names no sensors: look up whether it detects clogs, which may stop the ladder`;
+    return `the profile of ${id} lists no sensors: look up whether it detects clogs, which may stop the ladder`;
   if (!sensors.includes('clogDetection'))
-    return `no clog detection is known on ${id}: listen for the drive, nothing else stops a ladder that starves`;
-  return `the clog detection of ${id} takes a starving hot end for a clog and may stop the ladder. If its manual allows, switch it off for this supervised run, and on again after it`;
+    return `${id} has no known clog detection: listen to the drive, since nothing else stops a ladder that has gone too far`;
+  return `the clog detection of ${id} may take a hot end that delivers too little for a clog and stop the ladder. If the manual allows it, switch it off for this supervised run, and on again afterwards`;
 }

@@ -35,7 +35,7 @@ export function layOutFlowLadder(request: LayoutRequest): Result<RunLayout, Plan
       `scale: {resolution: ${shown(ladder.resolution, 'mass')}}`,
     ],
     afterwards: [
-      'If the machine stopped or the drive ground the strand, take the # away and write the flow at which it did:',
+      'If the machine stopped or the drive stripped the filament, remove the # and write the flow at which it happened:',
       'events:',
       `  - {event: halted, commandedFlow: ${shown(lateFlow(ladder), 'volumeFlow')}, note: What stopped it}`,
     ],
@@ -58,14 +58,14 @@ function rowsOf({ feeds, piece }: LadderPlan): PlanRow[] {
 function sectionsOf(pairing: FittedPairing, ladder: LadderPlan): PlanSection[] {
   return [
     { heading: 'Expected limit', items: ladder.expected.items },
-    { heading: 'What speaks for it', items: ladder.expected.reasons },
+    { heading: 'Why', items: ladder.expected.reasons },
     { heading: 'Ladder', items: ladderItems(ladder) },
     { heading: 'Nozzle temperature', items: temperatureItems(ladder) },
-    { heading: 'In all', items: totalItems(pairing, ladder) },
+    { heading: 'In total', items: totalItems(pairing, ladder) },
     {
-      heading: 'At hand',
+      heading: 'What you need',
       items: [
-        `a scale that steps by ${shown(ladder.resolution, 'mass')}`,
+        `a scale with a resolution of ${shown(ladder.resolution, 'mass')}`,
         dryingAdvice(pairing),
         ...benchKit,
       ],
@@ -79,13 +79,13 @@ function ladderItems({ steps, repeats, piece, resolution, expected }: LadderPlan
   const last = flows.at(-1) ?? 0;
   const end =
     last >= expected.range.high
-      ? 'beyond the expected range, so that the onset is crossed'
-      : `where heater and drive end (${shownNumber(Number(expected.highest.toPrecision(3)))} mm3/s); if the onset is not crossed by then, the limit is a lower bound`;
+      ? 'The top is above the expected range, so that the onset is passed'
+      : `The top is where heater or drive reach their limit (${shownNumber(Number(expected.highest.toPrecision(3)))} mm3/s); if the onset is not passed by then, the result is a lower bound`;
   return [
-    `${flows.length} flows from ${shown(flows[0] ?? 0, 'volumeFlow')} to ${shown(last, 'volumeFlow')} in steps of ${shown(size, 'volumeFlow')}, rising, ${repeats} pieces each; the end lies ${end}`,
-    `feed ${shown(piece.length, 'length')} of strand a piece into free air, fans off; at full delivery it weighs ${shown(Number(piece.mass.toPrecision(4)), 'mass')}, of which the step of the scale, ${shown(resolution, 'mass')}, is ${shownNumber(Number((100 * piece.scaleShare).toPrecision(2)))} %`,
-    'purge a little at the flow of the step before each piece; cut, let it cool, weigh, write it down',
-    'stop when two flows in a row lack more than a quarter of the mass, or when the drive begins to click or grind; delete the rows of the sheet that were not run',
+    `${flows.length} flows from ${shown(flows[0] ?? 0, 'volumeFlow')} to ${shown(last, 'volumeFlow')} in steps of ${shown(size, 'volumeFlow')}, rising, ${repeats} pieces each. ${end}`,
+    `feed ${shown(piece.length, 'length')} of filament per piece into free air, fans off; at full delivery a piece weighs ${shown(Number(piece.mass.toPrecision(4)), 'mass')} and the resolution of the scale, ${shown(resolution, 'mass')}, is ${shownNumber(Number((100 * piece.scaleShare).toPrecision(2)))} %`,
+    'before each piece, purge a little at the flow of the step; cut, let it cool, weigh it, write it down',
+    'stop when more than a quarter of the mass is missing at two flows in a row, or when the drive starts to click or grind; delete the rows that were not run',
     'where the mass falls by more than a few per cent from one flow to the next, add flows in between',
   ];
 }
@@ -93,11 +93,11 @@ function ladderItems({ steps, repeats, piece, resolution, expected }: LadderPlan
 function temperatureItems({ nozzleTemperature, allowed, series }: LadderPlan): string[] {
   const others = series.filter((temperature) => temperature !== nozzleTemperature.value);
   return [
-    `${shown(nozzleTemperature.value, 'temperature')}: ${nozzleTemperature.reason}; soak until it has stood still for some minutes`,
-    `allowed here ${shownRange(allowed, 'temperature')}`,
+    `${shown(nozzleTemperature.value, 'temperature')}: ${nozzleTemperature.reason}; wait until it has been stable for some minutes`,
+    `allowed range ${shownRange(allowed, 'temperature')}`,
     ...allowed.bounds.map(({ text }) => text),
     ...(others.length > 0
-      ? [`for the limit against the temperature, run the same ladder at ${others.join(', ')} Cel too`]
+      ? [`for the limit at other temperatures, run the same ladder at ${others.join(', ')} Cel too`]
       : []),
   ];
 }
@@ -109,7 +109,7 @@ function totalItems({ filament }: FittedPairing, { totals, steps, repeats }: Lad
       ? ''
       : `, ${shownNumber(Number(((100 * totals.mass) / spoolMass).toPrecision(2)))} % of the spool`;
   return [
-    `${steps.flows.length * repeats} pieces from ${(totals.length / 1000).toFixed(1)} m of strand, ${totals.mass.toFixed(0)} g${share}, with 100 mm purged before each piece`,
-    `${Math.ceil(totals.feeding / 60)} min of feeding, about ${Math.ceil(totals.bench / 300) * 5} min with warming up, cutting, weighing and writing down`,
+    `${steps.flows.length * repeats} pieces from ${(totals.length / 1000).toFixed(1)} m of filament, ${totals.mass.toFixed(0)} g${share}, including 100 mm purged before each piece`,
+    `${Math.ceil(totals.feeding / 60)} min of feeding, and about ${Math.ceil(totals.bench / 300) * 5} min including warming up, cutting, weighing and writing down`,
   ];
 }

@@ -35,16 +35,16 @@ export function layOutLayerTime({
       settings: [
         nozzle.setting,
         known === null
-          ? `no shortest layer time is known; the ladder lies around ${usual} s`
+          ? `no shortest layer time is known; the ladder is centred on ${usual} s`
           : `shortest layer time in use ${shown(known.value, 'time')} (${known.basis})`,
         ...(fan === null
           ? []
           : [`fan at ${shown(fan.value.high, 'ratio')}, the upper end of its window (${fan.basis})`]),
       ],
       howTo: [
-        'print one small specimen alone at a time, and change its speed so that a layer takes the time of the row',
-        'take the time of a few layers with a clock, and write down what it really was',
-        'grade shape and corners from 1 (useless) to 5 (faultless), without knowing the time',
+        'print one small specimen at a time, and set its speed so that a layer takes the time of the row',
+        'time a few layers with a stop watch, and write down the real time',
+        'grade shape and corners from 1 (useless) to 5 (faultless) without knowing the layer time',
       ],
       atHand: ['a stop watch', dryingAdvice(pairing), ...benchKit],
     }),

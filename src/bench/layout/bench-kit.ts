@@ -10,14 +10,14 @@ export function dryingAdvice(pairing: FittedPairing): string {
   const conditions = conditionsOf(pairing);
   const temperature = chooseStatement(filament.data.dryingTemperature, conditions);
   const time = chooseStatement(filament.data.dryingTime, conditions);
-  if (temperature === null) return `a dried spool of ${filament.id}; note its batch`;
+  if (temperature === null) return `a dried spool of ${filament.id}; note the batch`;
   const duration = time === null ? '' : ` for ${shownNumber(time.value / hour)} h`;
-  return `a spool of ${filament.id}, dried at ${shown(temperature.value, 'temperature')}${duration} (${temperature.basis}); note its batch`;
+  return `a spool of ${filament.id}, dried at ${shown(temperature.value, 'temperature')}${duration} (${temperature.basis}); note the batch`;
 }
 
 /** What lies at hand before a run that feeds hot melt. */
 export const benchKit: readonly string[] = [
-  'heat-proof gloves and eye protection; ventilation or extraction that runs',
+  'heat-proof gloves and eye protection; ventilation or extraction, switched on',
   'tweezers and flush cutters; a metal bucket for purged melt',
-  'room thermometer, best with a hygrometer; calipers for the strand; a marker and a steel rule',
+  'a room thermometer, ideally with a hygrometer; calipers for the filament; a marker and a steel rule',
 ];

@@ -11,6 +11,6 @@ export function settingsSections({ settings, howTo, atHand }: SettingsWords): Pl
   return [
     { heading: 'Settings', items: settings },
     { heading: 'How to', items: howTo },
-    { heading: 'At hand', items: atHand },
+    { heading: 'What you need', items: atHand },
   ];
 }

@@ -167,7 +167,10 @@ function gather(registry: Registry, ladders: readonly Profile<'trial'>[]) {
   for (const outcome of outcomes) {
     const { trial, temperature, value, low, high, censored } = outcome;
     if (outcome.acceptedDeficit !== acceptedDeficit) {
-      leftOut.push({ trial, reason: `it accepts another deficit, ${percent(outcome.acceptedDeficit)}` });
+      leftOut.push({
+        trial,
+        reason: `its accepted deficit is different, ${percent(outcome.acceptedDeficit)}`,
+      });
     } else if (censored !== null) bounds.push({ trial, temperature, bound: value, censored });
     else if (low !== null && high !== null && high > low)
       limits.push({ trial, temperature, limit: value, low, high });

@@ -36,15 +36,15 @@ export function layOutReferencePrint({
     sections: settingsSections({
       settings: [
         nozzle.setting,
-        `job ${job}; ${jobs.length === 1 ? 'it is the only one of the registry' : `the registry also holds ${jobs.slice(1).join(', ')}: change the line of the trial to print another`}`,
-        'speeds and accelerations by the table of the pairing; note which',
+        `job ${job}; ${jobs.length === 1 ? 'it is the only one of the registry' : `the registry also holds ${jobs.slice(1).join(', ')}: change the line in the trial to print another`}`,
+        'speeds and accelerations from the table of the pairing; note which table',
       ],
       howTo: [
-        'take the time from the first move of the part to its last, warming up left out',
+        'time the print from the first move of the part to its last, without warming up',
         'weigh the part without skirt and supports',
         `print it ${prints} times; delete the row of a print that failed`,
       ],
-      atHand: ['a clock; a scale that bears the part', dryingAdvice(pairing), ...benchKit],
+      atHand: ['a clock; a scale that can carry the part', dryingAdvice(pairing), ...benchKit],
     }),
     given: [],
     read: [

@@ -45,7 +45,7 @@ export function reduceReferencePrint(
         : [meanResult('printMass', 'mass', mass, usualScatter.printMass, resolution)]),
     ],
     curve: null,
-    warnings: printTime.length < 2 ? ['One print only: a second one shows how far the time repeats.'] : [],
+    warnings: printTime.length < 2 ? ['Only one print: a second one shows how well the time repeats.'] : [],
   });
 }
 

@@ -55,7 +55,7 @@ function malformed(error: CsvError): BenchProblem {
   return {
     code: 'malformedSheet',
     message: `not comma-separated values: ${quote(error.message)}`,
-    help: 'put quotation marks around whole cells only and close each of them; numbers need none',
+    help: 'put quotation marks around whole cells only, and close each one; numbers need none',
     ...row,
   };
 }
@@ -75,7 +75,7 @@ function emptySheet(whole: boolean): BenchProblem {
   return {
     code: 'emptySheet',
     message: whole ? 'the sheet is empty' : 'the sheet has a header and no readings',
-    help: 'write one row a reading below a header of `name [unit]`, such as `commandedFlow [mm3/s]`',
+    help: 'write one row per reading below a header of `name [unit]`, such as `commandedFlow [mm3/s]`',
   };
 }
 

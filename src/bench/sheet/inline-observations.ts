@@ -23,7 +23,7 @@ export function readInlineObservations(
   if (!heads.ok) return heads;
   if (inline.rows.length === 0) {
     return failure([
-      { code: 'emptySheet', message: 'there are no readings', help: 'write one row a reading' },
+      { code: 'emptySheet', message: 'there are no readings', help: 'write one row per reading' },
     ]);
   }
   const problems = inline.rows.flatMap((cells, index) => rowProblems(cells, heads.value.length, index + 1));
@@ -46,7 +46,7 @@ function rowProblems(cells: readonly number[], expected: number, row: number): B
         code: 'raggedRow',
         message: `the row has ${cells.length} numbers, there are ${expected} columns`,
         found: `[${cells.join(', ')}]`,
-        help: 'write one number a column, in the order of the columns',
+        help: 'write one number per column, in the order of the columns',
         row,
       },
     ];

@@ -13,7 +13,7 @@ export function notPositiveReadings(
       .filter(([, value]) => !(value > 0 && Number.isFinite(value)))
       .map(([index, value]) => ({
         code: 'notPositive',
-        message: `${name} is ${value}, a reading is above 0`,
+        message: `${name} is ${value}, but a reading must be above 0`,
         found: String(value),
         help,
         row: rows[index] ?? index + 1,
@@ -27,7 +27,7 @@ export function negativeReadings({ columns, rows }: Observations, name: string):
     .filter(([, value]) => !(value >= 0 && Number.isFinite(value)))
     .map(([index, value]) => ({
       code: 'negative',
-      message: `${name} is ${value}, a reading is 0 or more`,
+      message: `${name} is ${value}, but a reading must be 0 or more`,
       found: String(value),
       help: 'write what was read',
       row: rows[index] ?? index + 1,
@@ -46,7 +46,7 @@ export function repeatedTable({ columns, rows }: Observations, name: string, few
     {
       code: 'repeatedTable',
       message: `from here on the rows repeat the first ${half} digit for digit`,
-      help: 'delete the copy: pasted rows would pass for repeats and narrow the interval',
+      help: 'delete the copy: pasted rows would count as repeats and narrow the interval',
       row: rows[half] ?? half + 1,
     },
   ];
@@ -62,9 +62,9 @@ export function tooManyValues({ columns, rows }: Observations, name: string): Be
     return [
       {
         code: 'tooManyReadings',
-        message: `there are ${rows.length} readings, a bench run has at most ${mostReadings}`,
+        message: `there are ${rows.length} readings, but a bench run has at most ${mostReadings}`,
         found: String(rows.length),
-        help: 'write one row a piece that was weighed or graded; the log of a controller is no bench sheet',
+        help: 'write one row per piece that was weighed or graded; a controller log is not a bench sheet',
       },
     ];
   }
@@ -72,7 +72,7 @@ export function tooManyValues({ columns, rows }: Observations, name: string): Be
   return [
     {
       code: 'tooManyValues',
-      message: `${name} has ${count} different values, a bench run has at most ${mostValues}`,
+      message: `${name} has ${count} different values, but a bench run has at most ${mostValues}`,
       found: String(count),
       help: 'check whether two columns are swapped; write the setting that was commanded, not what a log shows',
     },
@@ -91,7 +91,7 @@ export function tooFewValues(
   return [
     {
       code: 'tooFewSteps',
-      message: `there are ${count} different values of ${name}, a result needs ${fewest}`,
+      message: `there are ${count} different values of ${name}, but a result needs ${fewest}`,
       found: String(count),
       help,
     },
@@ -114,7 +114,7 @@ export function outsideReadings(
       code: 'implausibleReading',
       message: `${name} is ${found} in canonical units, ${expected}`,
       found,
-      help: 'check whether two columns are swapped, the unit in the head of the column, and the decimal point',
+      help: 'check whether two columns are swapped, the unit in the column heading, and the decimal point',
       row: rows[index] ?? index + 1,
     },
   ];
@@ -126,7 +126,7 @@ export function badGrades({ columns, rows }: Observations): BenchProblem[] {
     .filter(([, grade]) => !(Number.isInteger(grade) && grade >= 1 && grade <= 5))
     .map(([index, grade]) => ({
       code: 'badGrade',
-      message: `the grade ${grade} is none of 1, 2, 3, 4, 5`,
+      message: `the grade ${grade} is not one of 1, 2, 3, 4, 5`,
       found: String(grade),
       help: 'write a whole number from 1 (useless) to 5 (faultless); check whether two columns are swapped',
       row: rows[index] ?? index + 1,

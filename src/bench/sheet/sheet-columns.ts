@@ -79,8 +79,8 @@ function choiceProblems(written: readonly NamedUnit[], eitherOf: readonly string
     : [
         {
           code: 'repeatedColumn',
-          message: `there are both ${there.join(' and ')}`,
-          help: 'keep the one that decides',
+          message: `${there.join(' and ')} are both there`,
+          help: 'keep the one that counts',
         },
       ];
 }
@@ -116,7 +116,7 @@ function repeatedColumn(name: string): BenchProblem {
     code: 'repeatedColumn',
     message: `the column \`${name}\` is there twice`,
     found: name,
-    help: 'put repeats of a reading into rows of their own, or delete the copy',
+    help: 'put repeated readings into rows of their own, or delete the copy',
   };
 }
 

@@ -56,7 +56,7 @@ function readCell(cell: string, { name, unit }: ColumnHead, row: number): Result
   return failure({
     code: 'notANumber',
     message: `${name} \`${quote(cell)}\` is not a number`,
-    help: `write the number alone, in ${unit.code} as the header says; remarks belong into the trial's notes`,
+    help: `write the number alone, in ${unit.code} as the header says; put remarks into the notes of the trial`,
     ...at,
   });
 }

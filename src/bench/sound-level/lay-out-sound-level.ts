@@ -40,17 +40,17 @@ export function layOutSoundLevel({ pairing }: LayoutRequest): Result<RunLayout, 
       settings: [
         claimed === null
           ? 'no sound level is stated for this machine'
-          : `stated so far ${shown(claimed.value, 'soundLevel')} (${claimed.basis})`,
+          : `stated level ${shown(claimed.value, 'soundLevel')} (${claimed.basis})`,
         speed === null
-          ? 'print at the speed of everyday work, with the fans on, and note it'
-          : `print at ${shown(speed, 'speed')}, half of the top speed, with the fans on; note it if it is another`,
+          ? 'print at the usual speed, with the fans on, and note it'
+          : `print at ${shown(speed, 'speed')}, half of the top speed, with the fans on; if you use another speed, note it`,
       ],
       howTo: [
-        'read slow A-weighted levels over half a minute at each place, the meter held away from the body',
-        'read the background at the same place with the machine off; it should be 6 dB lower at least',
-        'keep away from walls, and ask for quiet; a survey by ISO 3746 is good to about 3 dB',
+        'read slow A-weighted levels over half a minute at each place, with the meter held away from the body',
+        'read the background at the same place with the machine off; it should be at least 6 dB lower',
+        'stay away from walls, and ask for quiet; an ISO 3746 survey is accurate to about 3 dB',
       ],
-      atHand: ['a sound level meter and its calibrator; a tape measure; ear protection where it is loud'],
+      atHand: ['a sound level meter and its calibrator; a tape measure; hearing protection if it is loud'],
     }),
     given: [{ name: 'distance', unit: 'm' }],
     read: [

@@ -142,7 +142,7 @@ function louderBackground(row: number): BenchProblem {
   return {
     code: 'louderBackground',
     message: 'the room alone is as loud as the room with the machine',
-    help: 'check whether the columns `soundLevel` and `background` are swapped; else find a quieter hour',
+    help: 'check whether the columns `soundLevel` and `background` are swapped; else measure at a quieter time',
     row,
   };
 }
@@ -150,7 +150,7 @@ function louderBackground(row: number): BenchProblem {
 function tooFewReadings(count: number): BenchProblem {
   return {
     code: 'tooFewSteps',
-    message: `there are ${count} readings, a level needs ${leastReadings}`,
+    message: `there are ${count} readings, but a level needs ${leastReadings}`,
     found: String(count),
     help: 'read at four places around the machine and one above it',
   };
@@ -159,8 +159,8 @@ function tooFewReadings(count: number): BenchProblem {
 function backgroundTooLoud(usable: number, all: number): BenchProblem {
   return {
     code: 'backgroundTooLoud',
-    message: `${usable} of ${all} readings are ${backgroundRange.cannot} dB or more above the room, ${leastReadings} are needed`,
+    message: `${usable} of ${all} readings are ${backgroundRange.cannot} dB or more above the background, but ${leastReadings} are needed`,
     found: String(usable),
-    help: 'below that the background cannot be taken off: go nearer, or read in a quieter room',
+    help: 'below that the background cannot be subtracted: move closer, or measure in a quieter room',
   };
 }

@@ -22,29 +22,29 @@ export function soundWarnings(
   return [
     ...(left > 0
       ? [
-          `${left} of ${readings.length} readings are less than ${backgroundRange.cannot} dB above the room and are left out.`,
+          `${left} of ${readings.length} readings are less than ${backgroundRange.cannot} dB above the background and are left out.`,
         ]
       : []),
     ...(corrected > 0
       ? [
-          `${corrected} of ${readings.length} readings are less than ${backgroundRange.need} dB above the room: the background was taken off, a quieter room would do better.`,
+          `${corrected} of ${readings.length} readings are less than ${backgroundRange.need} dB above the background: the background was subtracted; measure in a quieter room if you can.`,
         ]
       : []),
     ...(scatter > largestScatter
       ? [
-          `Brought to 1 m the readings scatter by ${dB(scatter)}: walls send sound back, or the machine is louder on one side.`,
+          `Converted to 1 m, the readings scatter by ${dB(scatter)}: walls reflect sound, or the machine is louder on one side.`,
         ]
       : []),
     ...(near > 0
       ? [
-          `${near} of ${readings.length} readings are nearer than 0.5 m, where the machine is no small source.`,
+          `${near} of ${readings.length} readings are closer than 0.5 m, where the machine is not a small source.`,
         ]
       : []),
     ...(readings.length < enoughPlaces
-      ? [`Only ${readings.length} places: four around the machine and one above it show its sides.`]
+      ? [`Only ${readings.length} places were measured: use four around the machine and one above it.`]
       : []),
     ...(meterClass === undefined || meterClass === 'unclassed'
-      ? ['The meter has no class: its own error is a guess within the interval.']
+      ? ['The meter has no class, so the part of the interval for its own error is a guess.']
       : []),
   ];
 }

@@ -7,7 +7,7 @@ const usualAcceptedGrade = 4;
 
 /** Lowest grade that passes, 2 to 5. */
 export const acceptedGrade: Fact<number> = {
-  what: 'lowest grade that passes, default 4',
+  what: 'lowest acceptable grade, default 4',
   form: 'wholeNumber',
   example: '4',
   flag: 'grade',

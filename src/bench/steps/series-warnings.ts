@@ -16,7 +16,7 @@ export function seriesWarnings(
     ...results.flatMap((result) => endWarning(result, steps, shown)),
     ...results.flatMap((result) => widthWarning(result, shown)),
     ...(steps.every(({ count }) => count === 1)
-      ? ['No setting was repeated: two or three specimens each show how far they differ.']
+      ? ['No setting was repeated: two or three specimens per setting show how much they differ.']
       : []),
   ];
 }
@@ -28,11 +28,11 @@ function endWarning(
 ): string[] {
   const [first = Number.NaN, last = Number.NaN] = [steps[0]?.x, steps.at(-1)?.x];
   if (censored === 'above')
-    return [`${quantity} lies beyond the highest setting, ${shown(last)}: go on to find it.`];
+    return [`${quantity} is beyond the highest setting, ${shown(last)}: add higher settings to find it.`];
   if (censored === 'below')
-    return [`${quantity} lies below the lowest setting, ${shown(first)}: begin lower to find it.`];
+    return [`${quantity} is below the lowest setting, ${shown(first)}: add lower settings to find it.`];
   return interval.low === first || interval.high === last
-    ? [`The interval of ${quantity} reaches the end of what was tested: go further on that side.`]
+    ? [`The interval of ${quantity} reaches the end of the tested range: add settings beyond it.`]
     : [];
 }
 

@@ -29,14 +29,14 @@ export function layOutTemperatureSweep({
     keys: ['acceptedGrade: 4'],
     sections: settingsSections({
       settings: [
-        `allowed here ${shownRange(window.value, 'temperature')}`,
+        `allowed range ${shownRange(window.value, 'temperature')}`,
         ...window.value.bounds.map(({ text }) => text),
-        'speed, flow, fan and layer height the same for all of them',
+        'speed, flow, fan and layer height the same for all specimens',
       ],
       howTo: [
-        'print the same specimen at each temperature, twice, in a mixed order; wait until the temperature has stood still',
+        'print the same specimen twice at each temperature, in a mixed order; wait until the temperature is stable',
         'grade each from 1 (useless) to 5 (faultless) by bond and surface, without knowing its temperature',
-        'where bonds are tested on a machine, write bondStrength with its unit in place of grade',
+        'if bond strength is measured on a testing machine, write bondStrength with its unit instead of grade',
       ],
       atHand: [dryingAdvice(pairing), ...benchKit],
     }),
@@ -57,7 +57,7 @@ function sweep({ low, high }: Range): number[] {
 function tooNarrow({ filament, machine }: FittedPairing, window: AllowedTemperatures) {
   return refusal(
     'tooNarrow',
-    `The nozzle temperatures that ${filament.id} may have on ${machine.id}, ${shownRange(window, 'temperature')}, are too few to sweep: ${window.bounds.map(({ text }) => text).join('; ')}`,
+    `The range of nozzle temperatures for ${filament.id} on ${machine.id}, ${shownRange(window, 'temperature')}, is too narrow for a sweep: ${window.bounds.map(({ text }) => text).join('; ')}`,
     'Run a flow ladder at one of them instead.',
   );
 }

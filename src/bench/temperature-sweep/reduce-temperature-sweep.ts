@@ -114,7 +114,7 @@ function nothingPasses({ columns }: Observations): BenchProblem[] {
   return [
     {
       code: 'nothingPasses',
-      message: 'no specimen has a grade above 2: there is no window',
+      message: 'no specimen has a grade above 2, so there is no window',
       help: 'dry the filament, check the machine, and sweep again; check whether 1 was taken as the best grade',
     },
   ];

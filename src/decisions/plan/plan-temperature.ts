@@ -21,14 +21,14 @@ export function planTemperature(
   if (asked !== undefined && !inside(asked)) {
     return refusal(
       'outsideWindow',
-      `${shown(asked, 'temperature')} lies outside of ${shownRange(window, 'temperature')}, which the profiles allow: ${window.bounds.map(({ text }) => text).join('; ')}`,
-      'Ask for a temperature inside of it.',
+      `${shown(asked, 'temperature')} is outside the range that the profiles allow, ${shownRange(window, 'temperature')}: ${window.bounds.map(({ text }) => text).join('; ')}`,
+      'Ask for a temperature inside it.',
     );
   }
   if (asked !== undefined) return success({ value: asked, reason: 'as asked' });
   const claimed = claimedTemperature(pairing);
   if (claimed !== null && inside(claimed)) {
-    return success({ value: claimed, reason: 'at which the flow of this nozzle is claimed' });
+    return success({ value: claimed, reason: 'the temperature of the claimed flow of this nozzle' });
   }
   const centre = middle(window);
   const rounded = Math.round(centre / temperatureStep) * temperatureStep;

@@ -75,7 +75,7 @@ function draftLines(
 /** What stands below every plan: the usual dangers, and what the profiles of the families say. */
 function planCautions(families: readonly Polymer[]): string[] {
   return [
-    'Stay with the machine for the whole run; keep birds, children and anything that burns away from it.',
+    'Stay with the machine for the whole run; keep pets, children and anything flammable away from it.',
     ...new Set([...tableCautions, ...families.flatMap((family) => family.cautions ?? [])]),
   ];
 }

@@ -61,13 +61,13 @@ describe('a diameter survey', () => {
     expect(width(0.002)).toBeLessThan(0.006);
   });
 
-  test('says which places lie outside of the tolerance', () => {
+  test('says which places are outside the tolerance', () => {
     const reduced = reduceDiameterSurvey(strand(1.79, 0.002, 0, 'thick'), {
       ...settings,
       diameterTolerance: 0.03,
     });
     expect(reduced.ok && reduced.value.warnings[0]).toMatch(
-      /^20 of 20 places lie outside of 1.75 mm ± 0.03 mm/,
+      /^20 of 20 places are outside 1.75 mm ± 0.03 mm/,
     );
   });
 

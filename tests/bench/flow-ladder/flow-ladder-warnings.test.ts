@@ -97,7 +97,7 @@ test.each<[what: string, rows: readonly Row[], changed: Partial<FlowLadderSettin
     {},
     'At the lowest step 85 % of the fed mass',
   ],
-  ['only the lowest step below the limit', lateStart, {}, 'Only the lowest step lies below the limit'],
+  ['only the lowest step below the limit', lateStart, {}, 'Only the lowest step is below the limit'],
   ['a wide gap', gap, {}, 'add steps between 35 mm3/s and 70 mm3/s'],
   ['an end near the limit', barelyPast, {}, 'reaches beyond the highest step (46 mm3/s)'],
 ])('%s', (_, rows, changed, said) => {

@@ -42,7 +42,7 @@ describe('a sound survey', () => {
     const reduced = reduceSoundLevel(readings, run);
     expect(resultOf(reduced, 'soundLevel').value).toBeCloseTo(55, 3);
     expect(reduced.ok && reduced.value.warnings[0]).toContain(
-      '1 of 4 readings are less than 3 dB above the room',
+      '1 of 4 readings are less than 3 dB above the background',
     );
   });
 

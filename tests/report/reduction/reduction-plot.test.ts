@@ -93,7 +93,7 @@ describe('the plot of a reduction', () => {
       { event: 'stripped', commandedFlow: 43 },
     ]);
     const labels = marks.flatMap((one) => (one.kind === 'level' && one.axis === 'x' ? [one.label] : []));
-    expect(labels).toEqual(['halted at 44 mm³/s', 'drive stripped the strand at 43 mm³/s']);
+    expect(labels).toEqual(['halted at 44 mm³/s', 'drive stripped the filament at 43 mm³/s']);
   });
 
   it('says in words what it shows', () => {
