@@ -122,7 +122,9 @@ describe('a machine and a filament', () => {
       ['acceptedDeficit: 5 %', 'acceptedDeficit: 8 %'],
     );
     const { leftOut, limits } = await json(registry);
-    expect(leftOut).toEqual([{ trial: 'wren-daisy-pla-225', reason: 'its accepted deficit is different, 8 %' }]);
+    expect(leftOut).toEqual([
+      { trial: 'wren-daisy-pla-225', reason: 'its accepted deficit is different, 8 %' },
+    ]);
     expect(limits).toHaveLength(2);
   });
 

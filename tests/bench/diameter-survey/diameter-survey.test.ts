@@ -66,9 +66,7 @@ describe('a diameter survey', () => {
       ...settings,
       diameterTolerance: 0.03,
     });
-    expect(reduced.ok && reduced.value.warnings[0]).toMatch(
-      /^20 of 20 places are outside 1.75 mm ± 0.03 mm/,
-    );
+    expect(reduced.ok && reduced.value.warnings[0]).toMatch(/^20 of 20 places are outside 1.75 mm ± 0.03 mm/);
   });
 
   test('refuses the readings of another strand', () => {

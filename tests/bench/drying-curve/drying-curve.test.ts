@@ -54,7 +54,9 @@ describe('a drying curve', () => {
       observationsOf({ elapsedTime: times, mass: times.map(() => 1180.02) }),
       settings,
     );
-    expect(reduced.ok && reduced.value.warnings).toEqual([expect.stringContaining('the spool was dry already')]);
+    expect(reduced.ok && reduced.value.warnings).toEqual([
+      expect.stringContaining('the spool was dry already'),
+    ]);
   });
 
   test('takes longer to a lower moisture', () => {
