@@ -1,6 +1,6 @@
 import type { Trial } from '../registry/generated/documents.ts';
 import type { Result } from '../result.ts';
-import type { AdoptableLimit } from './adopt/adoptable-limit.ts';
+import type { AdoptableResult } from './adopt/adoptable-limit.ts';
 import type { BenchProblem } from './bench-problem.ts';
 import type { Facts, RunOf } from './facts/fact.ts';
 import type { TrialKey } from './facts/trial-key.ts';
@@ -32,7 +32,7 @@ export interface Method<Known extends Facts = Facts> extends ColumnPlan {
   readonly results: Readonly<Record<string, ResultWords>>;
   readonly openWords: OpenWords;
   /** What of its results profiles can state. */
-  readonly adoptable: readonly AdoptableLimit[];
+  readonly adoptable: readonly AdoptableResult[];
   /** What stands below its reductions besides the usual caution. */
   readonly cautions?: readonly string[];
   /** What of the events of a trial its plot shows; nothing unless given. */

@@ -1,18 +1,40 @@
+import { factOf } from '../../registry/facts-of-key.ts';
+import { safeDirections, usualUnits } from '../../registry/generated/key-facts.ts';
+import type { SafeDirection } from '../../registry/key-facts.ts';
 import type { MethodName } from '../method.ts';
-import { allMethods, methodOf } from '../methods.ts';
+import { allMethods } from '../methods.ts';
 import type { ReducedResult, Reduction } from '../reduction.ts';
-import type { AdoptableLimit } from './adoptable-limit.ts';
+import type { AdoptableLimit, AdoptableResult } from './adoptable-limit.ts';
+
+/** What profiles can state, by method; apart from the methods, so that a program that only reduces needs no schema. */
+const limitsByMethod: ReadonlyMap<string, readonly AdoptableLimit[]> = new Map(
+  allMethods.map(({ method, adoptable }) => [method, adoptable.map(limitOf)]),
+);
+
+function limitOf(result: AdoptableResult): AdoptableLimit {
+  const { kind, place, end } = result;
+  const safe = factOf<SafeDirection>(safeDirections, kind, place);
+  const usualUnit = factOf<string>(usualUnits, kind, place);
+  // A window is safe inside.
+  const isSafeAbove = end === undefined ? safe === 'above' : end === 'low';
+  return {
+    ...result,
+    property: place.slice(place.lastIndexOf('.') + 1),
+    safeSide: isSafeAbove ? 'above' : 'below',
+    ...(usualUnit !== undefined && { unit: usualUnit }),
+  };
+}
 
 /** What profiles of a kind can state of the results of a method. */
 export function limitsOfMethod(name: MethodName, kind: string): readonly AdoptableLimit[] {
-  return methodOf(name).adoptable.filter((limit) => limit.kind === kind);
+  return (limitsByMethod.get(name) ?? []).filter((limit) => limit.kind === kind);
 }
 
 /** The limits that a property of a profile states: two for a window, one for a single value, none for others. */
 export function limitsOfProperty(kind: string, property: string): readonly AdoptableLimit[] {
-  return allMethods
-    .flatMap(({ method }) => limitsOfMethod(method, kind))
-    .filter((limit) => limit.property === property);
+  return [...limitsByMethod.values()]
+    .flat()
+    .filter((limit) => limit.kind === kind && limit.property === property);
 }
 
 /** The result of a reduction that a statement rests on; `acceleration`, in mm/s2, tells several apart. */
