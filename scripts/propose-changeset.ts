@@ -4,6 +4,7 @@ import { diffSide } from '../src/commands/diff/diff-side.ts';
 import { diffRegistries } from '../src/decisions/diff/diff-registries.ts';
 import { commitOf, gitText } from '../src/host/git.ts';
 import { success } from '../src/result.ts';
+import { problemText } from '../src/text/problem-text.ts';
 import { proposedChangeset } from './release/proposed-changeset.ts';
 import { type Schemas, schemaDiff } from './release/schema-diff.ts';
 
@@ -20,7 +21,7 @@ const commit = await commitOf(base, root, {
 });
 const proposal = commit.ok ? await propose(commit.value) : commit;
 if (!proposal.ok) {
-  process.stderr.write(`${proposal.error}\n`);
+  process.stderr.write(`${problemText(proposal.error)}\n`);
   process.exitCode = 2;
 } else if (proposal.value === null) {
   process.stdout.write(`No profile, schema or rule has changed since ${base}: write a changeset by hand.\n`);
