@@ -198,8 +198,8 @@ describe('Markdown', () => {
 
   it('lists warnings, cautions and what the table was derived from', () => {
     const text = formatTableAsMarkdown({ ...table, warnings: ['A line is left out.'] });
-    expect(text).toContain('\n- A line is left out.\n');
-    expect(text).toMatch(/\n- These numbers are starting points /);
+    expect(text).toContain('\n- **Warning:** A line is left out.\n');
+    expect(text).toMatch(/\n- \*\*Caution:\*\* These numbers are starting points /);
     expect(text).toMatch(/\n## Derived from\n\n- machine plumstead\/wren 1\.0\.0, sha256 [0-9a-f]{64}\n/);
   });
 
