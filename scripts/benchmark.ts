@@ -32,7 +32,7 @@ const tasks = {
     for (const id of registry.trial.keys()) reduceTrial(registry, id);
   },
   'reduce one ladder': () => reduceTrial(registry, trial),
-  'derive the tables of a pairing': () => deriveTables(registry, pairing),
+  'derive the tables of a pairing': () => deriveTables(registry, pairing, { today }),
   'node -e 0': () => node('-e', '0'),
   'meltbounds --version': () => node('dist/cli.js', '--version'),
 } as const satisfies Readonly<Record<string, () => unknown>>;

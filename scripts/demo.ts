@@ -13,7 +13,8 @@ process.stdout.on('error', () => process.exit());
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const loaded = loadRegistry(['profiles'], root);
-const findings = checkRegistry(loaded, { today: new Date().toISOString().slice(0, 10) });
+const today = new Date().toISOString().slice(0, 10);
+const findings = checkRegistry(loaded, { today });
 const errors = findings.filter(({ severity }) => severity === 'error');
 console.log(
   `Demo registry (invented; its polymers and sources are real): ${loaded.files.length} profiles, ${errors.length} errors.`,
@@ -32,7 +33,7 @@ console.log(
   `Melt flow limit ${limit.value.toPrecision(3)} mm3/s, 95 % interval ${limit.interval.low?.toPrecision(3)} to ${limit.interval.high?.toPrecision(3)} mm3/s.`,
 );
 
-const table = deriveTables(loaded.registry, { ...pairing, nozzle });
+const table = deriveTables(loaded.registry, { ...pairing, nozzle }, { today });
 if (!table.ok) throw new Error(table.error.message);
 console.log(`\nWhat that allows by the house policy "${pairing.policy}", and what holds each speed there:\n`);
 const shown = table.value.rows.filter(onlyOneWidth).slice(0, 12);

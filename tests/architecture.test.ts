@@ -106,6 +106,18 @@ describe('the layers', () => {
     expect(strangers).toEqual([]);
   });
 
+  test('`rules/` is a room to be asked through its engine, by commands and reports', () => {
+    const within = ['rules', 'report', 'commands'];
+    const doors = ['rules/engine', 'rules/generated'];
+    const strangers = importsWhere(
+      (target, file) =>
+        folderOf(target) === 'rules' &&
+        folderOf(file) !== 'rules' &&
+        !([...within, ...entrances].includes(folderOf(file)) && doors.includes(posix.dirname(target))),
+    );
+    expect(strangers).toEqual([]);
+  });
+
   test('no folder holds more files than one can read at a glance', () => {
     const folders = [...new Set(written.map((file) => posix.dirname(file)))];
     const crowded = folders.filter((folder) => {

@@ -7,10 +7,11 @@ import { registryFolders } from '../host/registry-folders.ts';
 import { formatDocument } from '../units/format-document.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
-import { type AnswerFormat, formatOption, registryOption } from './shared-options.ts';
+import { type AnswerFormat, formatOption, registryOption, todayOption } from './shared-options.ts';
 
 interface ClaimsOptions {
   readonly format: AnswerFormat;
+  readonly today?: string;
   readonly registry: readonly string[];
 }
 
@@ -22,6 +23,7 @@ export function claimsCommand(cli: CliContext, exit: Exit): Command {
     )
     .argument('<machine>', 'id of the machine, such as brackwater/lantern')
     .addOption(formatOption('form of the result'))
+    .addOption(todayOption())
     .addOption(registryOption())
     .addHelpText(
       'after',
@@ -32,11 +34,11 @@ Examples:
 
 Exit status: 0 judged, whatever the verdicts, 2 cannot be judged.`,
     )
-    .action((machine: string, { format, registry: asked }: ClaimsOptions) => {
+    .action((machine: string, { format, today, registry: asked }: ClaimsOptions) => {
       const folders = registryFolders(asked, cli.cwd);
       if (!folders.ok) return exit.cannotRun(folders.error);
       const { registry } = loadRegistry(folders.value, cli.cwd);
-      const report = judgeClaims(registry, machine);
+      const report = judgeClaims(registry, machine, { today: today ?? cli.today() });
       if (!report.ok) return exit.cannotRun(report.error);
       cli.out(
         format === 'json'

@@ -7,11 +7,12 @@ import { registryFolders } from '../host/registry-folders.ts';
 import { formatDocument } from '../units/format-document.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
-import { type AnswerFormat, formatOption, registryOption } from './shared-options.ts';
+import { type AnswerFormat, formatOption, registryOption, todayOption } from './shared-options.ts';
 
 interface MatchOptions {
   readonly machine?: string;
   readonly format: AnswerFormat;
+  readonly today?: string;
   readonly registry: readonly string[];
 }
 
@@ -24,6 +25,7 @@ export function matchCommand(cli: CliContext, exit: Exit): Command {
     .argument('[filament]', 'id of a filament to rank machines for, such as ashgrove/stagecraft-petg')
     .option('--machine <id>', 'judge this machine only, such as brackwater/lantern')
     .addOption(formatOption('form of the result'))
+    .addOption(todayOption())
     .addOption(registryOption())
     .addHelpText(
       'after',
@@ -35,11 +37,12 @@ Examples:
 
 Exit status: 0 judged, 2 it cannot be judged.`,
     )
-    .action((filament: string | undefined, { machine, format, registry: asked }: MatchOptions) => {
+    .action((filament: string | undefined, { machine, format, today, registry: asked }: MatchOptions) => {
       const folders = registryFolders(asked, cli.cwd);
       if (!folders.ok) return exit.cannotRun(folders.error);
       const { registry } = loadRegistry(folders.value, cli.cwd);
       const result = matchRegistry(registry, {
+        today: today ?? cli.today(),
         ...(filament !== undefined && { filament }),
         ...(machine !== undefined && { machine }),
       });

@@ -6,4 +6,6 @@ export interface EvidenceContext {
   readonly registry: Registry;
   /** Reduces a trial to its results; each trial once, however many ask. */
   readonly reduce: ReduceById;
+  /** Today's date, YYYY-MM-DD: an acknowledgement holds until a date. */
+  readonly today: string;
 }

@@ -1,5 +1,6 @@
 import { groupedBy } from './grouped-by.ts';
 import type { Profile } from './profile.ts';
+import type { Path } from './shape.ts';
 
 /** What an addition may hold: limits that benches find, and nothing that safety rests on. */
 export const addedKeys = ['shortestLayerTime', 'meltFlow', 'contourSpeed'] as const;
@@ -30,18 +31,25 @@ export function extended(
   return { ...filament, data: { ...filament.data, ...Object.fromEntries(lists) } };
 }
 
-/** Where a statement of an extended filament stands: in an addition, with its position there; null for its own. */
-export function originOf(
-  key: AddedKey,
-  position: number,
+/** A place in an addition. */
+export interface PlaceInAddition {
+  readonly addition: Profile<'addition'>;
+  readonly path: Path;
+}
+
+/** Where a place of an extended filament stands that an addition holds; null for what the filament itself holds. */
+export function addedPlace(
+  [key, position, ...rest]: Path,
   filament: Profile<'filament'>,
   additions: readonly Profile<'addition'>[],
-): { readonly addition: Profile<'addition'>; readonly position: number } | null {
-  let left = position - (filament.data[key]?.length ?? 0);
+): PlaceInAddition | null {
+  const added = addedKeys.find((each) => each === key);
+  if (added === undefined || typeof position !== 'number') return null;
+  let left = position - (filament.data[added]?.length ?? 0);
   if (left < 0) return null;
   for (const addition of additions) {
-    const length = addition.data[key]?.length ?? 0;
-    if (left < length) return { addition, position: left };
+    const length = addition.data[added]?.length ?? 0;
+    if (left < length) return { addition, path: [added, left, ...rest] };
     left -= length;
   }
   return null;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { additionsTo, extended, originOf } from '../../src/registry/addition.ts';
+import { addedPlace, additionsTo, extended } from '../../src/registry/addition.ts';
 import type { AnyProfile, Profile } from '../../src/registry/profile.ts';
 import { goodTexts, readText } from './good-documents.ts';
 
@@ -29,13 +29,16 @@ describe('a filament with additions', () => {
   });
 
   it('knows which addition holds a statement, and where', () => {
-    const origin = (position: number) => originOf('meltFlow', position, filament, [first, second]);
-    expect([0, 1, 2, 3].map(origin)).toEqual([
+    const place = (position: number) =>
+      addedPlace(['meltFlow', position, 'value'], filament, [first, second]);
+    expect([0, 1, 2, 3].map(place)).toEqual([
       null,
-      { addition: first, position: 0 },
-      { addition: second, position: 0 },
+      { addition: first, path: ['meltFlow', 0, 'value'] },
+      { addition: second, path: ['meltFlow', 0, 'value'] },
       null,
     ]);
+    expect(addedPlace(['density', 1, 'value'], filament, [first])).toBeNull();
+    expect(addedPlace(['meltFlow'], filament, [first])).toBeNull();
   });
 });
 

@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { methodNames } from '../../src/bench/methods.ts';
 import { runCommand } from '../run-command.ts';
 import { sampleRegistry } from '../sample-registry.ts';
+import { staleEvidence } from '../stale-evidence.ts';
 
 const ajv = new Ajv({ strict: true, allErrors: true, allowUnionTypes: true });
 formatsPlugin.default(ajv);
@@ -36,6 +37,15 @@ describe('the JSON of each decision fits its published schema:', () => {
     const validate = validators[words[0] as keyof typeof validators];
     validate(JSON.parse(out));
     expect(validate.errors).toBeNull();
+  });
+
+  it.each([true, false])('with old evidence (acknowledged: %s)', async (acknowledged) => {
+    for (const words of [['match'], ['claims', 'plumstead/wren']] as const) {
+      const { out } = await runCommand(staleEvidence({ acknowledged }).cwd, [...words, '--format', 'json']);
+      expect(out).toContain('"evidence/stale-firmware"');
+      validators[words[0]](JSON.parse(out));
+      expect(validators[words[0]].errors).toBeNull();
+    }
   });
 
   it.each(Object.entries(validators))('an empty object is no %s', (_, validate) => {

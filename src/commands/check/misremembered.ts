@@ -1,19 +1,20 @@
 import { type Finding, wholeFile } from '../../registry/finding.ts';
 import type { Registry } from '../../registry/registry.ts';
-import { rule } from '../../rules/evidence/misremembered.ts';
+import { ruleOf } from '../../rules/engine/rules.ts';
 
 /** What is said of a trial whose remembered reduction is not what its readings give now. */
 export function misremembered({ trial }: Registry, id: string): Finding {
+  const { code, severity, source } = ruleOf('evidence/misremembered');
   return {
     ...wholeFile,
-    rule: 'evidence/misremembered',
-    severity: rule.severity,
+    rule: code,
+    severity,
     message: `The reduction of ${id} that an earlier run left behind is not what its readings give now`,
     file: trial.get(id)?.source.path ?? '',
     pointer: '',
     found: null,
     allowed: null,
-    source: rule.source,
+    source,
     help: 'It has been replaced; run `meltbounds check --no-remember` to have all of them computed again, and find out who writes to the folder of remembered results.',
   };
 }

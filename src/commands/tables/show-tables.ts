@@ -31,6 +31,8 @@ export interface TableShow {
   /** Folder for files, as the user wrote it. */
   readonly out?: string;
   readonly cwd: string;
+  /** Date by which the evidence is judged, YYYY-MM-DD. */
+  readonly today: string;
 }
 
 /** What the command prints: a table, the arithmetic of a row, or the names of the files that it wrote. */
@@ -39,7 +41,7 @@ export async function showTables(
   request: PairingRequest,
   show: TableShow,
 ): Promise<Result<string, Problem>> {
-  const table = deriveTables(registry, request);
+  const table = deriveTables(registry, request, { today: show.today });
   if (!table.ok) return table;
   if (show.explain !== undefined) {
     const row = findRow(table.value, show.explain);

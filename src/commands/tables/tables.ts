@@ -6,7 +6,7 @@ import { type Problem, type Result, success } from '../../result.ts';
 import { type TemplateEscape, templateEscapes } from '../../tables/template/template-escape.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
-import { registryOption } from '../shared-options.ts';
+import { registryOption, todayOption } from '../shared-options.ts';
 import { usage } from '../usage.ts';
 import { readTemplateFile, type TemplateFile } from './read-template-file.ts';
 import { showTables, tableWriters } from './show-tables.ts';
@@ -21,6 +21,7 @@ interface TablesOptions {
   readonly all?: true;
   readonly template?: string;
   readonly escape?: TemplateEscape;
+  readonly today?: string;
   readonly registry: readonly string[];
 }
 
@@ -70,6 +71,7 @@ export function tablesCommand(cli: CliContext, exit: Exit): Command {
         'write the tables of every machine, nozzle and filament under each policy, or the one of --policy, into the folder of --out, with an index',
       ).conflicts(['nozzle', 'format', 'explain']),
     )
+    .addOption(todayOption())
     .addOption(registryOption())
     .addHelpText(
       'after',
@@ -98,7 +100,8 @@ Exit status: 0 table written, 2 it cannot be derived.`,
         const folders = registryFolders(options.registry, cli.cwd);
         if (!folders.ok) return exit.cannotRun(folders.error);
         const { registry } = loadRegistry(folders.value, cli.cwd);
-        const way = { ...options, template: template.value, cwd: cli.cwd };
+        const today = options.today ?? cli.today();
+        const way = { ...options, today, template: template.value, cwd: cli.cwd };
         const shown =
           asked.value === null
             ? await writeAllTables(registry, { ...way, out: options.out ?? '' }, cli)

@@ -25,6 +25,8 @@ export interface AllTablesRequest {
   readonly out: string;
   readonly policy?: string;
   readonly template: TemplateFile | null;
+  /** Date by which the evidence is judged, YYYY-MM-DD. */
+  readonly today: string;
 }
 
 /**
@@ -50,13 +52,13 @@ export async function writeAllTables(
 async function writeEach(
   registry: Registry,
   requests: readonly FullRequest[],
-  { out, template }: AllTablesRequest,
+  { out, template, today }: AllTablesRequest,
   root: string,
   progress: Progress,
 ): Promise<Result<TableIndex, Problem>> {
   const tabled: TabledPairing[] = [];
   const omitted: OmittedPairing[] = [];
-  for (const { request, table } of deriveEach(registry, requests)) {
+  for (const { request, table } of deriveEach(registry, requests, today)) {
     if (!table.ok) {
       omitted.push({ ...request, reason: problemLine(table.error) });
       continue;

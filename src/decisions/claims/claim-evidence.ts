@@ -1,37 +1,37 @@
 import { finds, type ReducedQuantity, resultOf } from '../../bench/methods.ts';
-import type { ReduceById } from '../../bench/reducing-once.ts';
+import type { EvidenceContext } from '../../evidence/evidence-context.ts';
+import { standingOf, trialStanding } from '../../evidence/standing.ts';
 import { compareText } from '../../registry/finding.ts';
-import type { Trial } from '../../registry/generated/documents.ts';
 import type { HotEnd } from '../../registry/nozzle.ts';
+import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
+import { statementsOf } from '../../registry/statement.ts';
 import type { Claim } from './claim.ts';
 import type { ClaimEvidence } from './claim-verdict.ts';
 
 /** The trials of a machine, the newest first; those with a nozzle of one hot end where that matters. */
-export function trialsOf(registry: Registry, machine: string, hotEnd: HotEnd | null): Trial[] {
+export function trialsOf(registry: Registry, machine: string, hotEnd: HotEnd | null): Profile<'trial'>[] {
   return [...registry.trial.values()]
-    .map(({ data }) => data)
     .filter(
-      (trial) =>
-        trial.machine === machine &&
-        (hotEnd === null || hotEnd.nozzles.some(({ id }) => id === trial.nozzle)),
+      ({ data }) =>
+        data.machine === machine && (hotEnd === null || hotEnd.nozzles.some(({ id }) => id === data.nozzle)),
     )
-    .sort((a, b) => compareText(b.date, a.date) || compareText(a.id, b.id));
+    .sort((a, b) => compareText(b.data.date, a.data.date) || compareText(a.id, b.id));
 }
 
 /** What a trial gives for a quantity; null where it gives none. */
 export function evidenceFrom(
-  trial: Trial,
+  trial: Profile<'trial'>,
   quantity: ReducedQuantity,
-  reduce: ReduceById,
+  context: EvidenceContext,
 ): ClaimEvidence | null {
-  if (!finds(trial.method, quantity)) return null;
-  const reduced = reduce(trial.id);
+  if (!finds(trial.data.method, quantity)) return null;
+  const reduced = context.reduce(trial.id);
   const result = reduced.ok ? resultOf(reduced.value, quantity) : undefined;
   if (result === undefined) return null;
   const { low, high } = result.interval;
   return {
-    ...conditionsOfTrial(trial),
+    ...conditionsOfTrial(trial, context),
     value: result.value,
     interval: low === null || high === null ? null : { low, high },
     censored: result.censored,
@@ -40,35 +40,50 @@ export function evidenceFrom(
 }
 
 /** What a trial was set to, as evidence that a machine reached it. */
-export function settingOf(trial: Trial, value: number): ClaimEvidence {
-  return { ...conditionsOfTrial(trial), value, interval: null, censored: null, how: 'set' };
+export function settingOf(trial: Profile<'trial'>, value: number, context: EvidenceContext): ClaimEvidence {
+  return { ...conditionsOfTrial(trial, context), value, interval: null, censored: null, how: 'set' };
 }
 
-function conditionsOfTrial(trial: Trial): Omit<ClaimEvidence, 'value' | 'interval' | 'censored' | 'how'> {
+function conditionsOfTrial(
+  trial: Profile<'trial'>,
+  context: EvidenceContext,
+): Omit<ClaimEvidence, 'value' | 'interval' | 'censored' | 'how'> {
+  const { date, nozzle, filament, conditions } = trial.data;
+  const { isSimulated, faults } = trialStanding(trial, context);
   return {
     trial: trial.id,
-    simulated: trial.origin === 'simulated',
-    date: trial.date,
-    nozzle: trial.nozzle ?? null,
-    filament: trial.filament,
-    nozzleTemperature: trial.conditions.nozzleTemperature ?? null,
+    simulated: isSimulated,
+    date,
+    nozzle: nozzle ?? null,
+    filament,
+    nozzleTemperature: conditions.nozzleTemperature ?? null,
+    faults,
   };
 }
 
 /** Measured statements beside a claim whose trial is not in the registry; the trials speak for the others. */
-export function measuredBeside({ beside }: Claim, registry: Registry): ClaimEvidence[] {
+export function measuredBeside(
+  machine: Profile<'machine'>,
+  { beside }: Claim,
+  context: EvidenceContext,
+): ClaimEvidence[] {
   return beside
-    .filter(({ basis, evidence }) => basis === 'measured' && !registry.trial.has(evidence ?? ''))
-    .map(({ value, interval, evidence, date, at }) => ({
-      value,
-      interval: interval ?? null,
-      censored: null,
-      how: 'measured',
-      simulated: false,
-      trial: evidence ?? null,
-      date: date ?? null,
-      nozzle: at?.nozzle ?? null,
-      filament: at?.filament ?? null,
-      nozzleTemperature: at?.nozzleTemperature ?? null,
-    }));
+    .filter(({ basis, evidence }) => basis === 'measured' && !context.registry.trial.has(evidence ?? ''))
+    .map((statement) => {
+      const { value, interval, evidence, date, at } = statement;
+      const placed = [...statementsOf(machine)].find((each) => each.statement === statement);
+      return {
+        value,
+        interval: interval ?? null,
+        censored: null,
+        how: 'measured',
+        simulated: false,
+        trial: evidence ?? null,
+        date: date ?? null,
+        nozzle: at?.nozzle ?? null,
+        filament: at?.filament ?? null,
+        nozzleTemperature: at?.nozzleTemperature ?? null,
+        faults: placed === undefined ? [] : standingOf(machine, placed, context).faults,
+      };
+    });
 }

@@ -1,4 +1,5 @@
 import type { Censoring } from '../../bench/reduction.ts';
+import type { EvidenceFault } from '../../evidence/standing.ts';
 import type { DegreesCelsius, Fraction, Range } from '../../units/canonical.ts';
 import type { Claim } from './claim.ts';
 
@@ -31,6 +32,8 @@ export interface ClaimEvidence {
   readonly nozzle: string | null;
   readonly filament: string | null;
   readonly nozzleTemperature: DegreesCelsius | null;
+  /** What is wrong with it, acknowledged or not. */
+  readonly faults: readonly EvidenceFault[];
 }
 
 /** By how much a claim is missed, in the unit of the claim and as a share of it, with the ends that the interval leaves. */

@@ -23,11 +23,12 @@ function claimFacts({ claim, status, text, shortfall, evidence }: JudgedClaim): 
   const amount = (value: number) => amountOf(value, unit);
   const range = (ends: { low: number; high: number } | null) =>
     ends && { low: amount(ends.low), high: amount(ends.high) };
-  const found = ({ value, interval, nozzleTemperature, ...conditions }: ClaimEvidence) => ({
+  const found = ({ value, interval, nozzleTemperature, faults, ...conditions }: ClaimEvidence) => ({
     measured: amount(value),
     interval: range(interval),
     ...conditions,
     nozzleTemperature: nozzleTemperature === null ? null : { value: nozzleTemperature, unit: 'Cel' },
+    ...(faults.length > 0 && { faults }),
   });
   return {
     property: claim.property,

@@ -1,3 +1,4 @@
+import { standingText } from '../../evidence/standing-text.ts';
 import { tableCautions } from '../../knowledge/cautions.ts';
 import {
   cautions,
@@ -63,9 +64,12 @@ function claimSection({ claim, status, text, evidence }: JudgedClaim): Section {
   ]);
 }
 
-/** What was found, and where: `44.9 mm3/s measured (…): trial …, hs-0.6, ashgrove/stagecraft-pla, 230 Cel, 2026-03-12`. */
+/**
+ * What was found, and where: `44.9 mm3/s measured (…): trial …, hs-0.6, ashgrove/stagecraft-pla, 230 Cel, 2026-03-12`;
+ * then what is wrong with that evidence.
+ */
 function evidenceText(evidence: ClaimEvidence, { dimension, property }: Claim): string {
-  const { trial, nozzle, filament, nozzleTemperature, date, simulated } = evidence;
+  const { trial, nozzle, filament, nozzleTemperature, date, simulated, faults } = evidence;
   const conditions = [
     trial === null ? 'stated beside the claim' : `trial ${trial}`,
     nozzle,
@@ -76,5 +80,6 @@ function evidenceText(evidence: ClaimEvidence, { dimension, property }: Claim): 
     date,
     simulated ? 'simulated readings' : null,
   ].filter((part) => part !== null);
-  return `${foundText(evidence, dimension)}: ${conditions.join(', ')}`;
+  const found = `${foundText(evidence, dimension)}: ${conditions.join(', ')}`;
+  return [found, ...faults.map((fault) => `${standingText(fault)}: ${fault.message}`)].join('; ');
 }

@@ -1,4 +1,5 @@
-import { type ReduceById, reducingOnce } from '../../bench/reducing-once.ts';
+import { reducingOnce } from '../../bench/reducing-once.ts';
+import type { EvidenceContext } from '../../evidence/evidence-context.ts';
 import { findProfile, type UnknownProfile } from '../../registry/find-profile.ts';
 import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
@@ -17,6 +18,12 @@ import {
 } from './judge-other-claims.ts';
 import { judgeSpeedClaim } from './judge-speed-claim.ts';
 
+/** What judging claims needs to know besides the registry. */
+export interface ClaimsOptions {
+  /** Today's date, YYYY-MM-DD: what profiles acknowledge, they acknowledge until a date. */
+  readonly today: string;
+}
+
 /** The claims of a machine with what has become of them. */
 export interface ClaimReport {
   readonly machine: string;
@@ -30,40 +37,33 @@ export interface ClaimReport {
 export function judgeClaims(
   registry: Registry,
   machineId: string,
+  { today }: ClaimsOptions,
 ): Result<ClaimReport, UnknownProfile<'machine'>> {
   const machine = findProfile(registry, 'machine', machineId);
   if (!machine.ok) return machine;
-  const reduce = reducingOnce(registry);
+  const context = { registry, today, reduce: reducingOnce(registry) };
   return success({
     machine: machineId,
-    claims: claimsOf(machine.value).map((claim) => ({
-      claim,
-      ...judge(registry, machine.value, claim, reduce),
-    })),
+    claims: claimsOf(machine.value).map((claim) => ({ claim, ...judge(machine.value, claim, context) })),
   });
 }
 
-function judge(
-  registry: Registry,
-  machine: Profile<'machine'>,
-  claim: Claim,
-  reduce: ReduceById,
-): ClaimVerdict {
-  const measured = measuredBeside(claim, registry);
-  const trials = trialsOf(registry, machine.id, claim.hotEnd);
+function judge(machine: Profile<'machine'>, claim: Claim, context: EvidenceContext): ClaimVerdict {
+  const measured = measuredBeside(machine, claim, context);
+  const trials = trialsOf(context.registry, machine.id, claim.hotEnd);
   switch (claim.property) {
     case 'meltFlow':
-      return judgeFlowClaim(registry, machine.id, claim, reduce);
+      return judgeFlowClaim(machine, claim, context);
     case 'topSpeed':
       return judgeSpeedClaim(machine.data, claim, measured);
     case 'contourSpeed':
-      return judgeContourClaim(claim, trials, measured, reduce);
+      return judgeContourClaim(claim, trials, measured, context);
     case 'soundLevel':
-      return judgeSoundClaim(claim, trials, measured, reduce);
+      return judgeSoundClaim(claim, trials, measured, context);
     case 'heaterPower':
-      return judgeHeaterClaim(registry, claim, trials, reduce);
+      return judgeHeaterClaim(claim, trials, context);
     default:
-      if (claim.limits !== null) return judgeSettingClaim(claim, claim.limits, trials, measured);
+      if (claim.limits !== null) return judgeSettingClaim(claim, claim.limits, trials, measured, context);
       return judgeMeasured(claim, measured) ?? untestedClaim('no trial measures it');
   }
 }

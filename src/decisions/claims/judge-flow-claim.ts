@@ -1,8 +1,9 @@
-import type { ReduceById } from '../../bench/reducing-once.ts';
+import type { EvidenceContext } from '../../evidence/evidence-context.ts';
 import { leastHeat } from '../../knowledge/melt-heat.ts';
 import { fastestFeed } from '../../knowledge/strands.ts';
 import { flowOfFeed } from '../../physics/strand.ts';
 import type { Trial } from '../../registry/generated/documents.ts';
+import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { highestStated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
@@ -19,16 +20,18 @@ const sameTemperature = 5;
  * decide, since the limit rises with the temperature; a colder one can only bear the claim out.
  */
 export function judgeFlowClaim(
-  registry: Registry,
-  machine: string,
+  machine: Profile<'machine'>,
   claim: Claim,
-  reduce: ReduceById,
+  context: EvidenceContext,
 ): ClaimVerdict {
+  const { registry } = context;
   const { value, at = {} } = claim.statement;
-  const trials = trialsOf(registry, machine, claim.hotEnd).filter((trial) => isAbout(registry, trial, claim));
+  const trials = trialsOf(registry, machine.id, claim.hotEnd).filter(({ data }) =>
+    isAbout(registry, data, claim),
+  );
   const all = [
-    ...trials.flatMap((trial) => evidenceFrom(trial, 'meltFlow', reduce) ?? []),
-    ...measuredBeside(claim, registry),
+    ...trials.flatMap((trial) => evidenceFrom(trial, 'meltFlow', context) ?? []),
+    ...measuredBeside(machine, claim, context),
   ];
   const wanted = at.nozzleTemperature ?? Number.NEGATIVE_INFINITY;
   const isHotEnough = ({ nozzleTemperature }: ClaimEvidence) =>

@@ -1,8 +1,7 @@
-import type { ReduceById } from '../../bench/reducing-once.ts';
+import type { EvidenceContext } from '../../evidence/evidence-context.ts';
 import { familiesOf } from '../../knowledge/families.ts';
 import { leastHeat } from '../../knowledge/melt-heat.ts';
-import type { Trial } from '../../registry/generated/documents.ts';
-import type { Registry } from '../../registry/registry.ts';
+import type { Profile } from '../../registry/profile.ts';
 import { rounded } from '../../units/rounded.ts';
 import { shown } from '../../units/wording.ts';
 import type { Claim } from './claim.ts';
@@ -18,11 +17,11 @@ export function untestedClaim(text: string, evidence: readonly ClaimEvidence[] =
 /** A claimed contour speed against the best contour ladder. */
 export function judgeContourClaim(
   claim: Claim,
-  trials: readonly Trial[],
+  trials: readonly Profile<'trial'>[],
   measured: readonly ClaimEvidence[],
-  reduce: ReduceById,
+  context: EvidenceContext,
 ): ClaimVerdict {
-  const ladders = trials.flatMap((trial) => evidenceFrom(trial, 'contourSpeed', reduce) ?? []);
+  const ladders = trials.flatMap((trial) => evidenceFrom(trial, 'contourSpeed', context) ?? []);
   const best = [...ladders, ...measured].toSorted((a, b) => b.value - a.value);
   return judgeMeasured(claim, best) ?? untestedClaim('no contour ladder is in the registry');
 }
@@ -30,11 +29,11 @@ export function judgeContourClaim(
 /** A claimed sound level against the loudest that was measured, both at 1 m: less is better. */
 export function judgeSoundClaim(
   claim: Claim,
-  trials: readonly Trial[],
+  trials: readonly Profile<'trial'>[],
   measured: readonly ClaimEvidence[],
-  reduce: ReduceById,
+  context: EvidenceContext,
 ): ClaimVerdict {
-  const readings = trials.flatMap((trial) => evidenceFrom(trial, 'soundLevel', reduce) ?? []);
+  const readings = trials.flatMap((trial) => evidenceFrom(trial, 'soundLevel', context) ?? []);
   const loudest = [...readings, ...measured].toSorted((a, b) => b.value - a.value);
   return judgeMeasured(claim, loudest) ?? untestedClaim('no sound measurement is in the registry');
 }
@@ -43,12 +42,13 @@ export function judgeSoundClaim(
 export function judgeSettingClaim(
   claim: Claim,
   setting: string,
-  trials: readonly Trial[],
+  trials: readonly Profile<'trial'>[],
   measured: readonly ClaimEvidence[],
+  context: EvidenceContext,
 ): ClaimVerdict {
   const settings = trials.flatMap((trial) => {
-    const value = Object.entries(trial.conditions).find(([name]) => name === setting)?.[1];
-    return value === undefined ? [] : settingOf(trial, value);
+    const value = Object.entries(trial.data.conditions).find(([name]) => name === setting)?.[1];
+    return value === undefined ? [] : settingOf(trial, value, context);
   });
   const [highest, ...rest] = [...measured, ...settings].toSorted((a, b) => b.value - a.value);
   if (highest === undefined) return untestedClaim('no trial says what it was set to');
@@ -60,15 +60,15 @@ export function judgeSettingClaim(
 
 /** A claimed heater power against the heat that ladders have put into the melt. */
 export function judgeHeaterClaim(
-  registry: Registry,
   claim: Claim,
-  trials: readonly Trial[],
-  reduce: ReduceById,
+  trials: readonly Profile<'trial'>[],
+  context: EvidenceContext,
 ): ClaimVerdict {
+  const { registry } = context;
   const heats = trials
     .flatMap((trial) => {
-      const flow = evidenceFrom(trial, 'meltFlow', reduce);
-      const filament = registry.filament.get(trial.filament)?.data;
+      const flow = evidenceFrom(trial, 'meltFlow', context);
+      const filament = registry.filament.get(trial.data.filament)?.data;
       if (flow === null || filament === undefined || flow.censored === 'below') return [];
       const { nozzleTemperature } = flow;
       const { perVolume } = leastHeat({ families: familiesOf(filament, registry), nozzleTemperature });

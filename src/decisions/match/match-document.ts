@@ -15,7 +15,7 @@ import {
 import { counted } from '../../text/words.ts';
 import { rounded } from '../../units/rounded.ts';
 import type { MatchResult } from './match-registry.ts';
-import { type PairingMatch, type Verdict, verdicts, verdictText } from './match-verdict.ts';
+import { type PairingMatch, speaksAgainst, type Verdict, verdicts, verdictText } from './match-verdict.ts';
 
 /** One sign a verdict, told apart without colour. */
 const signs: Readonly<Record<Verdict, string>> = { suits: '+', limited: '~', unsuitable: 'x' };
@@ -107,7 +107,7 @@ function legend(isMatrix: boolean): string {
 
 /** A ranking shows what speaks for a pairing too, the matrix only what speaks against it. */
 function reasonSection({ machine, filament, verdict, reasons }: PairingMatch, all: boolean): Section[] {
-  const told = reasons.filter((reason) => all || reason.verdict !== 'suits');
+  const told = reasons.filter((reason) => all || speaksAgainst(reason));
   if (told.length === 0) return [];
   const items = told.map((reason) => ({
     mark: { sign: signs[reason.verdict], word: verdictText[reason.verdict] },

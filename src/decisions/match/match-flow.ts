@@ -1,4 +1,7 @@
 import type { ReduceById } from '../../bench/reducing-once.ts';
+import type { EvidenceContext } from '../../evidence/evidence-context.ts';
+import { standingOf } from '../../evidence/standing.ts';
+import { standingText } from '../../evidence/standing-text.ts';
 import { familiesOf } from '../../knowledge/families.ts';
 import type { FittedPairing } from '../../knowledge/pairing.ts';
 import { nozzleWindow } from '../../prediction/nozzle-window.ts';
@@ -6,8 +9,7 @@ import { predictLimit } from '../../prediction/predict-limit.ts';
 import { flowRangeText, flowText } from '../../prediction/prediction-text.ts';
 import type { Statement } from '../../registry/generated/documents.ts';
 import type { Registry } from '../../registry/registry.ts';
-import { evidenceFaults } from '../../tables/derive/evidence-standing.ts';
-import { sourcedStatement } from '../../tables/derive/sourced-value.ts';
+import { statementsOf } from '../../registry/statement.ts';
 import { shown, shownNumber, shownRange } from '../../units/wording.ts';
 import type { MatchFlow, MatchReason } from './match-verdict.ts';
 
@@ -28,20 +30,21 @@ export function measuredFlow(pairing: FittedPairing, reduce: ReduceById): MatchF
   };
 }
 
-/** What `check` would say against the evidence of the highest measured flow: a limit of the pairing until it is fixed. */
-export function evidenceReasons(
-  registry: Registry,
-  pairing: FittedPairing,
-  reduce: ReduceById,
-): MatchReason[] {
+/**
+ * What `check` finds about the evidence of the highest measured flow: a limit of the pairing until it is fixed, and no
+ * limit where it is acknowledged.
+ */
+export function evidenceReasons(pairing: FittedPairing, context: EvidenceContext): MatchReason[] {
   const best = bestMeasured(pairing);
   if (best === undefined) return [];
   const profile = pairing.filament.data.meltFlow?.includes(best) ? pairing.filament : pairing.machine;
-  const ground = sourcedStatement(profile, best);
-  return evidenceFaults(registry, [ground], (_, trial) => reduce(trial)).map(({ flag, message }) => ({
+  const placed = [...statementsOf(profile)].find(({ statement }) => statement === best);
+  const faults = placed === undefined ? [] : standingOf(profile, placed, context).faults;
+  return faults.map((fault) => ({
     aspect: 'flow',
-    verdict: 'limited',
-    text: `the measured flow ${flag === 'stale' ? 'is old' : 'does not stand'}: ${message}`,
+    verdict: fault.acknowledged === null ? 'limited' : 'suits',
+    text: `the measured flow ${standingText(fault)}: ${fault.message}`,
+    fault,
   }));
 }
 

@@ -1,9 +1,8 @@
-import type { ReduceById } from '../../bench/reducing-once.ts';
+import type { EvidenceContext } from '../../evidence/evidence-context.ts';
 import { familiesOf } from '../../knowledge/families.ts';
 import type { FittedPairing } from '../../knowledge/pairing.ts';
 import { nozzlesOf } from '../../registry/nozzle.ts';
 import type { Profile } from '../../registry/profile.ts';
-import type { Registry } from '../../registry/registry.ts';
 import { evidenceReasons, expectedFlow, flowReasons, measuredFlow } from './match-flow.ts';
 import { nozzleReasons } from './match-nozzle.ts';
 import { supplyReasons } from './match-supply.ts';
@@ -24,11 +23,11 @@ interface NozzleMatch {
 
 /** How a machine and a filament go together, with every reason; null for a machine without nozzles. */
 export function matchPairing(
-  registry: Registry,
   machine: Profile<'machine'>,
   filament: Profile<'filament'>,
-  reduce: ReduceById,
+  context: EvidenceContext,
 ): PairingMatch | null {
+  const { registry, reduce } = context;
   const nozzles = nozzlesOf(machine.data).map((fitted): NozzleMatch => {
     const pairing = { machine, filament, ...fitted };
     return { pairing, reasons: nozzleReasons(pairing), measured: measuredFlow(pairing, reduce) };
@@ -46,7 +45,7 @@ export function matchPairing(
     worstVerdict(settled) === 'unsuitable'
       ? null
       : (best.measured ?? expectedFlow(registry, best.pairing, reduce));
-  const doubts = flow?.basis === 'measured' ? evidenceReasons(registry, best.pairing, reduce) : [];
+  const doubts = flow?.basis === 'measured' ? evidenceReasons(best.pairing, context) : [];
   const reasons = [...settled, ...flowReasons(best.pairing, flow), ...doubts].toSorted(
     (a, b) => verdicts.indexOf(b.verdict) - verdicts.indexOf(a.verdict),
   );

@@ -9,6 +9,8 @@ import { type PairingMatch, verdicts } from './match-verdict.ts';
 
 /** What is to be matched; everything unless named. */
 export interface MatchRequest {
+  /** Today's date, YYYY-MM-DD: what profiles acknowledge, they acknowledge until a date. */
+  readonly today: string;
   readonly filament?: string;
   readonly machine?: string;
 }
@@ -30,20 +32,17 @@ export type MatchProblem = UnknownProfile<'machine' | 'filament'> | Problem<'noM
  * Judges which machines suit which filaments, with every reason. For one filament the machines come ranked: what suits
  * first, then what was measured, then the higher flow.
  */
-export function matchRegistry(
-  registry: Registry,
-  request: MatchRequest = {},
-): Result<MatchResult, MatchProblem> {
+export function matchRegistry(registry: Registry, request: MatchRequest): Result<MatchResult, MatchProblem> {
   const machines = chosen(registry, 'machine', request.machine);
   if (!machines.ok) return machines;
   const filaments = chosen(registry, 'filament', request.filament);
   if (!filaments.ok) return filaments;
-  const reduce = reducingOnce(registry);
+  const context = { registry, today: request.today, reduce: reducingOnce(registry) };
   const matches = filaments.value.flatMap((filament) =>
     machines.value.flatMap((machine) => {
       const pair = { machine: registry.machine.get(machine), filament: registry.filament.get(filament) };
       if (pair.machine === undefined || pair.filament === undefined) return [];
-      return matchPairing(registry, pair.machine, pair.filament, reduce) ?? [];
+      return matchPairing(pair.machine, pair.filament, context) ?? [];
     }),
   );
   const isRanked = request.filament !== undefined;

@@ -1,3 +1,4 @@
+import type { EvidenceFault } from '../../evidence/standing.ts';
 import type { CubicMillimetresPerSecond, DegreesCelsius, Range } from '../../units/canonical.ts';
 
 /** How well a machine and a filament go together, the best first. */
@@ -32,6 +33,13 @@ export interface MatchReason {
   readonly aspect: Aspect;
   readonly verdict: Verdict;
   readonly text: string;
+  /** What is wrong with the evidence of the flow, where that is the reason. */
+  readonly fault?: EvidenceFault;
+}
+
+/** Whether a reason is to be told where only what speaks against a pairing is: what somebody has accepted is, too. */
+export function speaksAgainst({ verdict, fault }: MatchReason): boolean {
+  return verdict !== 'suits' || fault !== undefined;
 }
 
 /** A melt flow that is known or expected of a pairing. */

@@ -1,4 +1,4 @@
-import { addedKeys, additionsTo, originOf } from '../../registry/addition.ts';
+import { addedPlace, additionsTo } from '../../registry/addition.ts';
 import type { Hit } from '../../registry/hit.ts';
 import type { Profile } from '../../registry/profile.ts';
 import type { ProfileRule, RuleContext } from './rule.ts';
@@ -23,11 +23,7 @@ export function* additionHits(
   const whole = registry.filament.get(filament.id);
   if (additions.length === 0 || whole === undefined || whole.source !== filament.source) return;
   for (const hit of rule.check(whole, context)) {
-    const [key, position, ...rest] = hit.path;
-    const added = addedKeys.find((each) => each === key);
-    if (added === undefined || typeof position !== 'number') continue;
-    const origin = originOf(added, position, filament, additions);
-    if (origin === null) continue;
-    yield { addition: origin.addition, hit: { ...hit, path: [added, origin.position, ...rest] } };
+    const place = addedPlace(hit.path, filament, additions);
+    if (place !== null) yield { addition: place.addition, hit: { ...hit, path: place.path } };
   }
 }

@@ -1,9 +1,4 @@
-import type { Hit } from '../../registry/hit.ts';
-import type { AnyProfile, Profile } from '../../registry/profile.ts';
-import type { Registry } from '../../registry/registry.ts';
-import type { Path } from '../../registry/shape.ts';
-import { type Conditions, statementsOf } from '../../registry/statement.ts';
-import { formatQuantity } from '../../units/format-quantity.ts';
+import { evidenceHits } from '../../evidence/standing.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
@@ -26,44 +21,5 @@ export const rule: ProfileRule = {
     evidence: wren-clover-petg-245
     at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}`,
   },
-  *check(profile, { registry }) {
-    for (const { path, statement } of statementsOf(profile)) {
-      const trial = statement.evidence === undefined ? undefined : registry.trial.get(statement.evidence);
-      if (statement.basis !== 'measured' || trial === undefined) continue;
-      const implied = isKnown(registry, trial) ? impliedBy(profile) : {};
-      yield* differences(path, { ...implied, ...statement.at }, trial);
-    }
-  },
+  check: (profile, context) => evidenceHits('evidence/other-conditions', profile, context),
 };
-
-/** Whether what the trial was run with is there; a mistyped id of a profile is no other condition. */
-function isKnown(registry: Registry, { data }: Profile<'trial'>): boolean {
-  const hasMachine = data.machine === undefined || registry.machine.has(data.machine);
-  return hasMachine && registry.filament.has(data.filament);
-}
-
-/** The profile itself is a condition: a filament's statements hold for that filament. */
-function impliedBy(profile: AnyProfile): Conditions {
-  if (profile.kind === 'filament') return { filament: profile.id };
-  return profile.kind === 'machine' ? { machine: profile.id } : {};
-}
-
-function* differences(path: Path, stated: Conditions, trial: Profile<'trial'>): Generator<Hit> {
-  const { machine, nozzle, filament, conditions } = trial.data;
-  const actual = { machine, nozzle, filament, nozzleTemperature: conditions.nozzleTemperature };
-  for (const name of ['machine', 'nozzle', 'filament', 'nozzleTemperature'] as const) {
-    const [asked, was] = [stated[name], actual[name]];
-    if (asked === undefined || was === undefined || asked === was) continue;
-    const [askedText, wasText] = [asked, was].map((value) =>
-      typeof value === 'number' ? formatQuantity(value, 'temperature') : value,
-    );
-    yield {
-      path: [...path, 'evidence'],
-      part: 'value',
-      message: `The statement holds for ${name} ${askedText}, but the trial "${trial.id}" was run with ${wasText}`,
-      found: `${askedText}`,
-      allowed: `${wasText}`,
-      help: `Name the trial that was run with ${askedText}, or correct \`${name}\`.`,
-    };
-  }
-}

@@ -1,4 +1,4 @@
-import semver from 'semver';
+import { otherFirmware } from '../../evidence/trial-firmware.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'trial'> = {
@@ -14,23 +14,7 @@ export const rule: ProfileRule<'trial'> = {
     good: 'firmware: 1.3.4',
   },
   *check(profile, { registry }) {
-    const { firmware: then, machine } = profile.data;
-    const now = registry.machine.get(machine ?? '')?.data.firmware;
-    if (then === undefined || now === undefined) return;
-    const difference = semver.diff(then, now);
-    if (difference === null || difference === 'patch') return;
-    const older = semver.lt(then, now);
-    yield {
-      path: ['firmware'],
-      part: 'value',
-      message: older
-        ? `The evidence is stale: the trial was run with ${then}, and ${machine} has ${now} now`
-        : `The trial was run with ${then}, and the profile of ${machine} still says ${now}`,
-      found: then,
-      allowed: `${semver.major(now)}.${semver.minor(now)}.x`,
-      help: older
-        ? 'Repeat the ladder; until then acknowledge the finding if the change does not touch the flow.'
-        : 'Bring the profile of the machine up to date, or correct the version.',
-    };
+    const hit = otherFirmware(profile, registry);
+    if (hit !== null) yield hit;
   },
 };

@@ -1,4 +1,5 @@
-import { reduceTrial } from '../../bench/reduce-trial.ts';
+import type { reduceTrial } from '../../bench/reduce-trial.ts';
+import { reducingOnce } from '../../bench/reducing-once.ts';
 import { features } from '../../knowledge/feature.ts';
 import {
   findPairing,
@@ -13,7 +14,7 @@ import { beadsOf } from './beads.ts';
 import { sourcedValuesIn } from './calculation.ts';
 import type { BareCondition } from './condition-row.ts';
 import { conditionRows } from './conditions.ts';
-import { evidenceFaults, faultWarnings } from './evidence-standing.ts';
+import { evidenceFaults, faultWarnings, type SourcedValueFault } from './evidence-standing.ts';
 import { conditionFlags, flagsOf, flagWarnings } from './flag-rows.ts';
 import { type LimitsProblem, type PairingLimits, pairingLimits } from './pairing-limits.ts';
 import type { SourcedValue } from './sourced-value.ts';
@@ -22,13 +23,17 @@ import type { SpeedRow, SpeedTable } from './speed-table.ts';
 import { tableInputs } from './table-inputs.ts';
 import { policyProblem, type UnusablePolicy } from './usable-policy.ts';
 
-/** How tables are derived. */
-export interface DeriveOptions {
+/** How the evidence of the limits is judged. */
+export interface JudgingOptions {
+  readonly judgesEvidence?: true;
+  /** Today's date, YYYY-MM-DD: what profiles acknowledge, they acknowledge until a date. */
+  readonly today: string;
   /** Reduces a trial; a caller that derives many tables passes a function that remembers results. */
   readonly reduce?: typeof reduceTrial;
-  /** False where only the numbers are wanted: no trial is reduced, and no row is flagged for its evidence. */
-  readonly judgesEvidence?: boolean;
 }
+
+/** How tables are derived; without judging no trial is reduced, and no row is flagged for its evidence. */
+export type DeriveOptions = JudgingOptions | { readonly judgesEvidence: false };
 
 /** Why a pairing has no table. */
 export type TableProblem = PairingProblem | UnusablePolicy | LimitsProblem | Problem<'noSpeed'>;
@@ -36,14 +41,14 @@ export type TableProblem = PairingProblem | UnusablePolicy | LimitsProblem | Pro
 /**
  * Speeds, flows and temperatures for every feature, layer height and line width of a pairing: each the least of its
  * bounds times the fraction of the policy, rounded to the safe side. All numbers in canonical units. The evidence of
- * the limits is judged as `check` does; what does not hold is flagged in its rows and named in a warning. Problems: an
- * unknown id, a strand that does not fit, a policy that cannot be used or refuses a limit, or a pairing with no known
- * melt limit.
+ * the limits is judged as `check` does; what it does not support is flagged in its rows and named in a warning, and so
+ * is what a profile acknowledges. Problems: an unknown id, a strand that does not fit, a policy that cannot be used or
+ * refuses a limit, or a pairing with no known melt limit.
  */
 export function deriveTables(
   registry: Registry,
   request: PairingRequest,
-  { reduce = reduceTrial, judgesEvidence = true }: DeriveOptions = {},
+  options: DeriveOptions,
 ): Result<SpeedTable, TableProblem> {
   const found = findPairing(registry, request);
   if (!found.ok) return found;
@@ -62,7 +67,7 @@ export function deriveTables(
   const largestFlow = Math.max(0, ...bare.map(({ flow }) => flow));
   const bareConditions = conditionRows(registry, pairing, limits.value, largestFlow);
   const sourcedValues = sourcedValuesOf(bare, bareConditions, limits.value);
-  const faults = judgesEvidence ? evidenceFaults(registry, sourcedValues, reduce) : [];
+  const faults = judgedFaults(registry, sourcedValues, options);
   const rows = bare.map((row): SpeedRow => ({ ...row, flags: flagsOf(row, limits.value, faults) }));
   const conditions = bareConditions.map((condition) => ({
     ...condition,
@@ -81,6 +86,16 @@ export function deriveTables(
     inputs: tableInputs(registry, pairing, sourcedValues),
     warnings: [...beads.warnings, ...limits.value.warnings, ...faultWarnings(faults), ...flagWarnings(rows)],
   });
+}
+
+function judgedFaults(
+  registry: Registry,
+  sourcedValues: readonly SourcedValue[],
+  options: DeriveOptions,
+): SourcedValueFault[] {
+  if (options.judgesEvidence === false) return [];
+  const { today, reduce } = options;
+  return evidenceFaults(sourcedValues, { registry, today, reduce: reducingOnce(registry, reduce) });
 }
 
 function nothingLeft({ machine, filament }: Pairing) {

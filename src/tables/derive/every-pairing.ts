@@ -38,13 +38,21 @@ export function everyPairing(
   );
 }
 
-/** Derives pairings one after the other, so that no more than one table is held; each trial is reduced once. */
-export function* deriveEach(registry: Registry, requests: readonly FullRequest[]): Generator<DerivedPairing> {
+/**
+ * Derives pairings one after the other, so that no more than one table is held; each trial is reduced once. Their
+ * evidence is judged on the date of today, YYYY-MM-DD.
+ */
+export function* deriveEach(
+  registry: Registry,
+  requests: readonly FullRequest[],
+  today: string,
+): Generator<DerivedPairing> {
   const known = new Map<string, ReturnType<typeof reduceTrial>>();
   const reduce = (_: Registry, trial: string) => {
     const reduced = known.get(trial) ?? reduceTrial(registry, trial);
     known.set(trial, reduced);
     return reduced;
   };
-  for (const request of requests) yield { request, table: deriveTables(registry, request, { reduce }) };
+  for (const request of requests)
+    yield { request, table: deriveTables(registry, request, { today, reduce }) };
 }

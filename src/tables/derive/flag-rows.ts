@@ -1,7 +1,7 @@
 import { sourcedValuesIn } from './calculation.ts';
 import type { BareCondition } from './condition-row.ts';
 import { contourFor } from './contour-limit.ts';
-import type { EvidenceFault } from './evidence-standing.ts';
+import type { SourcedValueFault } from './evidence-standing.ts';
 import type { PairingLimits } from './pairing-limits.ts';
 import { type RowFlag, rowFlags } from './row-flag.ts';
 import type { SourcedValue } from './sourced-value.ts';
@@ -9,7 +9,11 @@ import type { BareRow } from './speed-row.ts';
 import type { SpeedRow } from './speed-table.ts';
 
 /** What a reader must know of a row of speeds, in the order of `rowFlags`. */
-export function flagsOf(row: BareRow, limits: PairingLimits, faults: readonly EvidenceFault[]): RowFlag[] {
+export function flagsOf(
+  row: BareRow,
+  limits: PairingLimits,
+  faults: readonly SourcedValueFault[],
+): RowFlag[] {
   const used = new Set([...row.sizes, ...row.bounds].flatMap(sourcedValuesIn).map(({ key }) => key));
   const binding = row.bounds.slice(0, 1).flatMap(sourcedValuesIn);
   const untested = isContourUntested(row, limits) ? (['untested'] as const) : [];
@@ -20,7 +24,7 @@ export function flagsOf(row: BareRow, limits: PairingLimits, faults: readonly Ev
 export function conditionFlags(
   { sourcedValues }: BareCondition,
   limits: PairingLimits,
-  faults: readonly EvidenceFault[],
+  faults: readonly SourcedValueFault[],
 ): RowFlag[] {
   const used = new Set(sourcedValues.map(({ key }) => key));
   return inOrder([...faultFlags(used, faults), ...weakFlags(sourcedValues, limits)]);
@@ -30,8 +34,8 @@ function inOrder(flags: readonly RowFlag[]): RowFlag[] {
   return rowFlags.filter((flag) => flags.includes(flag));
 }
 
-function faultFlags(used: ReadonlySet<string>, faults: readonly EvidenceFault[]): RowFlag[] {
-  return faults.filter(({ ground }) => used.has(ground.key)).map(({ flag }) => flag);
+function faultFlags(used: ReadonlySet<string>, faults: readonly SourcedValueFault[]): RowFlag[] {
+  return faults.filter(({ sourcedValue }) => used.has(sourcedValue.key)).map(({ flag }) => flag);
 }
 
 /** Flags of the limits among some sourcedValues that rest on less than the policy asks for. */

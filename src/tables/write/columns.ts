@@ -50,7 +50,7 @@ export const tableColumns: readonly TableColumn[] = [
     key: 'flags',
     unit: null,
     description:
-      'What a reader must know, words separated by a space: unsupported, stale, untested, weakBasis, capped; empty where there is nothing',
+      'What a reader must know, words separated by a space: unsupported, stale, acknowledged, untested, weakBasis, capped; empty where there is nothing',
   },
 ];
 

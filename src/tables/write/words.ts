@@ -5,6 +5,7 @@ import type { RowFlag } from '../derive/row-flag.ts';
 export const flagText: Readonly<Record<RowFlag, string>> = {
   unsupported: 'a limit is not what its own trial supports',
   stale: 'a trial was run with other controller software',
+  acknowledged: 'what is wrong with the evidence of a limit was accepted by a reviewer until a date',
   untested: 'no contour speed was found at this layer height and acceleration',
   weakBasis: 'what limits the speed rests on less than the policy asks for',
   capped: 'what limits the speed rests on less than the policy asks for, so that only a share of it is used',

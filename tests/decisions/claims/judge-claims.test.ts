@@ -4,13 +4,16 @@ import { bearsOut, type ClaimEvidence, shortfallOf } from '../../../src/decision
 import { type ClaimReport, judgeClaims } from '../../../src/decisions/claims/judge-claims.ts';
 import { loadRegistry } from '../../../src/host/load-registry.ts';
 import type { Machine } from '../../../src/registry/generated/documents.ts';
+import { testDay } from '../../run-command.ts';
 
 const { registry } = loadRegistry(['profiles']);
 
 function report(id: string, change: (machine: Machine) => Partial<Machine> = () => ({})): ClaimReport {
   const machine = registry.machine.get(id)!;
   const changed = { ...machine, data: { ...machine.data, ...change(machine.data) } };
-  const judged = judgeClaims({ ...registry, machine: new Map([...registry.machine, [id, changed]]) }, id);
+  const judged = judgeClaims({ ...registry, machine: new Map([...registry.machine, [id, changed]]) }, id, {
+    today: testDay,
+  });
   if (!judged.ok) throw new Error(judged.error.message);
   return judged.value;
 }
@@ -162,6 +165,7 @@ describe('laws of judging', () => {
         nozzle: null,
         filament: null,
         nozzleTemperature: null,
+        faults: [],
       }),
     );
   const claimed = fc.double({ min: 1, max: 120, noNaN: true });

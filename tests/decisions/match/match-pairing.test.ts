@@ -6,6 +6,7 @@ import { type Aspect, type PairingMatch, verdicts } from '../../../src/decisions
 import { loadRegistry } from '../../../src/host/load-registry.ts';
 import type { Filament, Machine } from '../../../src/registry/generated/documents.ts';
 import { failure } from '../../../src/result.ts';
+import { testDay } from '../../run-command.ts';
 
 const { registry } = loadRegistry(['profiles']);
 const machines = [...registry.machine.values()];
@@ -23,10 +24,9 @@ function match(
   const machine = registry.machine.get(machineId)!;
   const filament = registry.filament.get(filamentId)!;
   return matchPairing(
-    registry,
     { ...machine, data: { ...machine.data, ...changeMachine(machine.data) } },
     { ...filament, data: { ...filament.data, ...changeFilament(filament.data) } },
-    notReduced,
+    { registry, today: testDay, reduce: notReduced },
   )!;
 }
 

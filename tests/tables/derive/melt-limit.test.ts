@@ -51,7 +51,7 @@ describe('a limit that `check` refuses', () => {
   it('is named in a warning with what its readings give', () => {
     expect(unsupported.warnings).toEqual([
       expect.stringMatching(
-        /^A limit of this table does not stand, and `check` refuses it\. The limit 60 mm3\/s is above what the trial "wren-daisy-pla-215" supports: its readings give 24 mm3\/s/,
+        /^A limit of this table is not supported by its evidence, and `check` refuses it\. The limit 60 mm3\/s is above what the trial "wren-daisy-pla-215" supports: its readings give 24 mm3\/s/,
       ),
     ]);
   });
@@ -67,7 +67,7 @@ describe('a limit that `check` refuses', () => {
       filament: { meltFlow: [{ ...meltLimit(20, 215), evidence: 'wren-daisy-pla-299' }] },
     });
     expect(warnings).toEqual([
-      'A limit of this table does not stand, and `check` refuses it. The melt flow limit of oakhollow/daisy-pla is called measured, but its trial is not in the registry.',
+      'A limit of this table is not supported by its evidence, and `check` refuses it. oakhollow/daisy-pla calls a value measured by the trial "wren-daisy-pla-299", which is not in the registry.',
     ]);
   });
 
@@ -80,7 +80,9 @@ describe('a limit that `check` refuses', () => {
 
 it('warns where the controller software has changed since the trial', () => {
   const { rows, warnings } = tableWith({ machine: { firmware: '2.0.0' } });
-  expect(warnings.join()).toContain('A limit of this table has old evidence. The evidence is stale');
+  expect(warnings.join()).toContain(
+    'A limit of this table rests on old evidence. The trial was run with firmware 1.3.0',
+  );
   expect(rows[0]?.flags).toEqual(['stale']);
 });
 

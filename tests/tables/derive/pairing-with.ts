@@ -6,6 +6,7 @@ import type { Registry } from '../../../src/registry/registry.ts';
 import type { Result } from '../../../src/result.ts';
 import { deriveTables, type TableProblem } from '../../../src/tables/derive/derive-tables.ts';
 import type { SpeedTable } from '../../../src/tables/derive/speed-table.ts';
+import { testDay } from '../../run-command.ts';
 
 const { registry: sample } = loadRegistry([
   fileURLToPath(new URL('../../fixtures/registry', import.meta.url)),
@@ -43,7 +44,7 @@ export function tableWith(figures: PairingFigures = {}): SpeedTable {
 
 /** The same, where it may be that no table can be derived. */
 export function derivedWith(figures: PairingFigures): Result<SpeedTable, TableProblem> {
-  return deriveTables(registryWith(figures), pairing, { reduce: sampleReduction });
+  return deriveTables(registryWith(figures), pairing, { today: testDay, reduce: sampleReduction });
 }
 
 const reductions = new Map<string, ReturnType<typeof reduceTrial>>();

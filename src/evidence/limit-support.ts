@@ -1,0 +1,177 @@
+import { type AdoptableLimit, statedUnit, supportsNothing } from '../bench/adopt/adoptable-limit.ts';
+import { limitsOfProperty, resultFor } from '../bench/adopt/adoptable-limits.ts';
+import { statedRounding } from '../bench/adopt/stated-digits.ts';
+import type { ReducedResult, Reduction } from '../bench/reduction.ts';
+import type { Statement } from '../registry/generated/documents.ts';
+import type { Hit } from '../registry/hit.ts';
+import type { AnyProfile } from '../registry/profile.ts';
+import { isObject, type Path } from '../registry/shape.ts';
+import type { PlacedStatement } from '../registry/statement.ts';
+import type { Range } from '../units/canonical.ts';
+import { formatQuantity, formatRange } from '../units/format-quantity.ts';
+import type { EvidenceContext } from './evidence-context.ts';
+import { propertyOf } from './statement-intervals.ts';
+
+/** What in a measured statement its trial does not support: the value, or only the interval beside it. */
+export interface SupportFault {
+  readonly part: 'value' | 'interval';
+  readonly hit: Hit;
+}
+
+/**
+ * What the readings of its trial say against a measured limit; nothing where no trial can be asked, which has a finding
+ * of its own.
+ */
+export function* supportFaults(
+  profile: AnyProfile,
+  { path, statement }: PlacedStatement<Statement<unknown>>,
+  { registry, reduce }: EvidenceContext,
+): Generator<SupportFault> {
+  const limits = limitsOfProperty(profile.kind, propertyOf(path));
+  if (limits.length === 0 || statement.basis !== 'measured' || statement.evidence === undefined) return;
+  const trial = registry.trial.get(statement.evidence);
+  if (trial === undefined || !registry.filament.has(trial.data.filament)) return;
+  const reduced = reduce(trial.id);
+  const stated = statedLimits(path, statement, limits, trial.id);
+  if (!reduced.ok) yield { part: 'value', hit: noResult(path, trial.id) };
+  else for (const limit of stated) yield* judge(limit, reduced.value, statement.at?.acceleration);
+}
+
+function statedLimits(
+  path: Path,
+  { value, interval }: Statement<unknown>,
+  limits: readonly AdoptableLimit[],
+  trial: string,
+): StatedLimit[] {
+  return limits.flatMap((limit) => {
+    const part = statedValue(value, limit);
+    return part === null ? [] : [{ path, limit, value: part, interval, trial }];
+  });
+}
+
+/** What a statement says of one limit. */
+interface StatedLimit {
+  readonly path: Path;
+  readonly limit: AdoptableLimit;
+  readonly value: number;
+  readonly interval: Range | undefined;
+  readonly trial: string;
+}
+
+/** The stated value, or the end of the stated window, that a limit is about. */
+function statedValue(value: unknown, { end }: AdoptableLimit): number | null {
+  const part = isObject(value) && end !== undefined ? value[end] : value;
+  return typeof part === 'number' ? part : null;
+}
+
+function noResult(path: Path, trial: string): Hit {
+  return {
+    path: [...path, 'evidence'],
+    part: 'value',
+    message: `The trial "${trial}" cannot be reduced, so it supports no limit`,
+    help: 'Fix the trial first; its own findings say what is wrong.',
+  };
+}
+
+function* judge(
+  stated: StatedLimit,
+  reduction: Reduction,
+  acceleration: number | undefined,
+): Generator<SupportFault> {
+  const result = resultFor(reduction, stated.limit.quantity, acceleration);
+  if (result === null) {
+    yield { part: 'value', hit: otherMethod(stated, reduction) };
+    return;
+  }
+  if (supportsNothing(result, stated.limit)) {
+    yield { part: 'value', hit: nothingHeld(stated, reduction) };
+    return;
+  }
+  const { low, high } = result.interval;
+  const recomputed = low === null || high === null ? null : { low, high };
+  if (isUnsafe(stated, result)) yield { part: 'value', hit: unsafe(stated, result, recomputed) };
+  if (stated.interval !== undefined && !agrees(stated.interval, recomputed)) {
+    yield { part: 'interval', hit: otherInterval(stated, stated.interval, result, recomputed) };
+  }
+}
+
+function isUnsafe({ value, limit }: StatedLimit, result: ReducedResult): boolean {
+  return limit.safeSide === 'below'
+    ? value > result.value * (1 + statedRounding)
+    : value < result.value * (1 - statedRounding);
+}
+
+function agrees(stated: Range, recomputed: Range | null): boolean {
+  if (recomputed === null) return false;
+  const near = (a: number, b: number) => Math.abs(a - b) <= statedRounding * Math.max(a, b);
+  return near(stated.low, recomputed.low) && near(stated.high, recomputed.high);
+}
+
+function otherMethod({ path, limit, trial }: StatedLimit, { method }: Reduction): Hit {
+  return {
+    path: [...path, 'evidence'],
+    part: 'value',
+    message: `The trial "${trial}" is a ${method}, which says nothing of ${limit.property} here`,
+    help: 'Name a trial whose method finds it, under the same conditions.',
+  };
+}
+
+function nothingHeld({ path, trial, limit }: StatedLimit, { method }: Reduction): Hit {
+  return {
+    path: [...path, 'evidence'],
+    part: 'value',
+    message:
+      method === 'flowLadder'
+        ? `In the trial "${trial}" the deficit is exceeded at the first step: it supports no limit`
+        : `In the trial "${trial}" no reading lies on the safe side: it supports no ${limit.property}`,
+    help:
+      method === 'flowLadder'
+        ? 'Run a ladder that starts lower, or drop this statement.'
+        : 'Run a wider series, or drop this statement.',
+  };
+}
+
+function unsafe(
+  { path, value, limit, trial }: StatedLimit,
+  result: ReducedResult,
+  interval: Range | null,
+): Hit {
+  const { dimension } = result;
+  const written = formatQuantity(value, dimension, statedUnit(limit));
+  const estimate = formatQuantity(result.value, dimension, { significantDigits: 3, ...statedUnit(limit) });
+  const bound = limit.safeSide === 'below' ? 'a lower bound' : 'an upper bound';
+  const between = interval === null ? `, ${bound}` : ` (95 % interval ${rangeText(interval, result, limit)})`;
+  const below = limit.safeSide === 'below';
+  return {
+    path: [...path, 'value'],
+    part: 'value',
+    message: `The limit ${written} is ${below ? 'above' : 'below'} what the trial "${trial}" supports: its readings give ${estimate}${between}`,
+    found: written,
+    allowed: `${below ? 'up to' : 'from'} ${estimate}`,
+    help: `Write \`${estimate}\` or ${below ? 'less' : 'more'}, or run \`meltbounds reduce ${trial} --adopt\`.`,
+  };
+}
+
+function otherInterval(
+  { path, limit, trial }: StatedLimit,
+  stated: Range,
+  result: ReducedResult,
+  recomputed: Range | null,
+): Hit {
+  const given =
+    recomputed === null
+      ? `none, since the ${limit.quantity === 'meltFlow' ? 'ladder does not reach the deficit' : 'readings do not bracket the limit'}`
+      : rangeText(recomputed, result, limit);
+  return {
+    path: [...path, 'interval'],
+    part: 'value',
+    message: `The interval ${rangeText(stated, result, limit)} is not the one that the readings of the trial "${trial}" give: ${given}`,
+    found: rangeText(stated, result, limit),
+    allowed: given,
+    help: `Run \`meltbounds reduce ${trial} --adopt\`; if the readings were corrected, check them against the bench sheet first.`,
+  };
+}
+
+function rangeText({ low, high }: Range, { dimension }: ReducedResult, limit: AdoptableLimit): string {
+  return formatRange(low, high, dimension, { significantDigits: 3, ...statedUnit(limit) });
+}

@@ -1,0 +1,136 @@
+import { addedPlace, additionsTo } from '../registry/addition.ts';
+import type { Statement } from '../registry/generated/documents.ts';
+import type { Hit } from '../registry/hit.ts';
+import type { AnyProfile, Profile } from '../registry/profile.ts';
+import { asWritten, type Registry } from '../registry/registry.ts';
+import { type Path, toPointer } from '../registry/shape.ts';
+import { type PlacedStatement, statementsOf } from '../registry/statement.ts';
+import { quote } from '../text/quote.ts';
+import { type Acknowledgement, acknowledgementOf } from './acknowledgement.ts';
+import type { EvidenceContext } from './evidence-context.ts';
+import { supportFaults } from './limit-support.ts';
+import { ownIntervalHits } from './own-interval.ts';
+import { otherConditionHits } from './trial-conditions.ts';
+import { otherFirmware } from './trial-firmware.ts';
+
+/** What can be wrong with the evidence of a statement; only `stale` leaves the value as it was shown. */
+export type EvidenceFaultCode = 'missing' | 'unsupported' | 'otherConditions' | 'stale';
+
+/** One thing that is wrong with the evidence of a statement. */
+export interface EvidenceFault {
+  readonly code: EvidenceFaultCode;
+  /** Code of the rule that finds it. */
+  readonly rule: string;
+  /** A sentence without its full stop. */
+  readonly message: string;
+  /** Why and up to which day, YYYY-MM-DD, a reviewer has accepted it; null where `check` reports it. */
+  readonly acknowledged: Pick<Acknowledgement, 'reason' | 'until'> | null;
+}
+
+/** What is known of the evidence of a statement; it is supported where there are no faults. */
+export interface EvidenceStanding {
+  readonly faults: readonly EvidenceFault[];
+  /** Whether the readings of its trial were simulated. */
+  readonly isSimulated: boolean;
+}
+
+type Placed = PlacedStatement<Statement<unknown>>;
+
+interface StatementRule {
+  readonly code: EvidenceFaultCode;
+  readonly hits: (profile: AnyProfile, placed: Placed, context: EvidenceContext) => Iterable<Hit>;
+}
+
+/** The rules about the evidence of a statement: what each finds, and what that makes of the statement. */
+const statementRules = {
+  'evidence/unsupported': { code: 'unsupported', hits: unsupportedHits },
+  'evidence/other-conditions': { code: 'otherConditions', hits: otherConditionHits },
+  'evidence/value-above-interval': { code: 'unsupported', hits: ownIntervalHits },
+} as const satisfies Readonly<Record<string, StatementRule>>;
+
+/** What one of those rules finds in a whole profile. */
+export function* evidenceHits(
+  rule: keyof typeof statementRules,
+  profile: AnyProfile,
+  context: EvidenceContext,
+): Generator<Hit> {
+  for (const placed of statementsOf(profile)) yield* statementRules[rule].hits(profile, placed, context);
+}
+
+/**
+ * Whether a statement of a profile stands: what `check` finds against its trial, its conditions and its interval, with
+ * what a reviewer has acknowledged of that. No other trial than its own is reduced. A filament is to be given as it is
+ * looked up, with what additions add to it.
+ */
+export function standingOf(profile: AnyProfile, placed: Placed, context: EvidenceContext): EvidenceStanding {
+  const trial = context.registry.trial.get(placed.statement.evidence ?? '');
+  const missing = trial === undefined ? missingTrial(profile, placed) : [];
+  const found = Object.entries(statementRules).flatMap(([rule, { code, hits }]) =>
+    [...hits(profile, placed, context)].map(({ path, message }) => ({ code, rule, path, message })),
+  );
+  const faults = [...missing, ...found].map((each) => faultIn(profile, each, context));
+  const ofTrial = trial === undefined ? null : trialStanding(trial, context);
+  return {
+    faults: [...faults, ...(ofTrial?.faults ?? [])],
+    isSimulated: ofTrial?.isSimulated ?? false,
+  };
+}
+
+/** The same for whatever the readings of a trial give, stated in a profile or not. */
+export function trialStanding(trial: Profile<'trial'>, context: EvidenceContext): EvidenceStanding {
+  const hit = otherFirmware(trial, context.registry);
+  const stale = { code: 'stale', rule: 'evidence/stale-firmware' } as const;
+  return {
+    faults: hit === null ? [] : [faultIn(trial, { ...stale, ...hit }, context)],
+    isSimulated: trial.data.origin === 'simulated',
+  };
+}
+
+interface Found extends Pick<EvidenceFault, 'code' | 'rule' | 'message'> {
+  readonly path: Path;
+}
+
+function faultIn(profile: AnyProfile, found: Found, { registry, today }: EvidenceContext): EvidenceFault {
+  const { code, rule, message, path } = found;
+  const place = placeInFile(profile, path, registry);
+  const pointer = toPointer(place.profile.originalPath(place.path));
+  const entry = acknowledgementOf(place.profile, { rule, pointer }, today);
+  const acknowledged = entry === null ? null : { reason: entry.reason, until: entry.until };
+  return { code, rule, message, acknowledged };
+}
+
+/** The file in which a place of a profile stands, and where: what additions add to a filament stands in theirs. */
+function placeInFile(
+  profile: AnyProfile,
+  path: Path,
+  registry: Registry,
+): { readonly profile: AnyProfile; readonly path: Path } {
+  const own = profile.kind === 'filament' ? asWritten(registry, 'filament', profile.id) : undefined;
+  if (own?.kind !== 'filament') return { profile, path };
+  const added = addedPlace(path, own, additionsTo(own.id, registry.addition));
+  return added === null ? { profile, path } : { profile: added.addition, path: added.path };
+}
+
+function unsupportedHits(profile: AnyProfile, placed: Placed, context: EvidenceContext): Hit[] {
+  return [...supportFaults(profile, placed, context)].map(({ hit }) => hit);
+}
+
+/** A value that is called measured, without a trial in the registry that shows it. */
+function missingTrial({ id }: AnyProfile, { path, statement: { basis, evidence } }: Placed): Found[] {
+  if (basis !== 'measured') return [];
+  return [
+    evidence === undefined
+      ? {
+          code: 'missing',
+          rule: 'provenance/missing',
+          path,
+          message: `${id} calls a value measured, but names no trial`,
+        }
+      : {
+          code: 'missing',
+          rule: 'references/dangling',
+          path: [...path, 'evidence'],
+          message: `${id} calls a value measured by the trial "${quote(evidence)}", which is not in the registry`,
+        },
+  ];
+}
