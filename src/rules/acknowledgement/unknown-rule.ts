@@ -10,15 +10,15 @@ export const rule: AcknowledgementRule = {
     kind: 'filament',
     bad: `
 acknowledged:
-  - {rule: evidence/unsuported, at: /density, reason: A second scale shows less deficit, until: 2027-01-31}`,
+  - {rule: evidence/far-bellow, at: /density, reason: The heater is worn, until: 2027-01-31}`,
     good: `
 meltFlow:
-  - value: 24 mm3/s
+  - value: 8 mm3/s
     basis: measured
     evidence: wren-clover-petg-245
     at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}
     date: 2026-02-12
 acknowledged:
-  - {rule: evidence/unsupported, at: /meltFlow/0, reason: A second scale shows less deficit, until: 2027-01-31}`,
+  - {rule: evidence/far-below, at: /meltFlow/0, reason: The heater is worn, until: 2027-01-31}`,
   },
 };

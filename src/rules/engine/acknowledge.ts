@@ -1,9 +1,14 @@
+import {
+  type Acknowledgement,
+  accepts,
+  acknowledgementsOf,
+  canBeAcknowledged,
+} from '../../evidence/acknowledgement.ts';
 import type { Finding } from '../../registry/finding.ts';
 import { groupedBy } from '../../registry/grouped-by.ts';
 import type { Hit } from '../../registry/hit.ts';
 import type { ReadDocument } from '../../registry/profile.ts';
 import { placeHit } from '../../registry/read-profile.ts';
-import { isObject } from '../../registry/shape.ts';
 import type { SourceText } from '../../registry/source-text.ts';
 import { nearestWord } from '../../text/nearest-word.ts';
 import { quote } from '../../text/quote.ts';
@@ -38,7 +43,7 @@ export function acknowledge(
   for (const document of documents) {
     const own = (findingsOf.get(document.source.path) ?? []).map(({ finding }) => finding);
     for (const entry of acknowledgementsOf(document)) {
-      const matching = own.filter((finding) => entry.until >= options.today && accepts(entry, finding));
+      const matching = own.filter((finding) => accepts(entry, finding, options.today));
       for (const finding of matching) accepted.add(finding);
       const fault = matching.length > 0 ? null : faultOf(entry, document, options);
       if (fault !== null) faults.push(fault);
@@ -47,33 +52,16 @@ export function acknowledge(
   return [...found.map(({ finding }) => finding).filter((finding) => !accepted.has(finding)), ...faults];
 }
 
-interface Acknowledged {
-  readonly index: number;
-  readonly rule: string;
-  /** JSON pointer to the place whose findings are accepted, and those below it. */
-  readonly at: string;
-  /** Last day on which they are. */
-  readonly until: string;
-}
-
-/** As written, since the positions in the list are needed; an entry that does not fit the schema accepts nothing. */
-function acknowledgementsOf({ written }: ReadDocument): Acknowledged[] {
-  if (!isObject(written) || !Array.isArray(written.acknowledged)) return [];
-  return written.acknowledged.flatMap((entry: unknown, index) => {
-    if (!isObject(entry)) return [];
-    const { rule, at, until } = entry;
-    const isWhole = typeof rule === 'string' && typeof at === 'string' && typeof until === 'string';
-    return isWhole ? [{ index, rule, at, until }] : [];
-  });
-}
-
-function accepts({ rule, at }: Acknowledged, finding: Finding): boolean {
-  return finding.rule === rule && (finding.pointer === at || finding.pointer.startsWith(`${at}/`));
-}
-
-function faultOf(entry: Acknowledged, document: ReadDocument, options: AcknowledgeOptions): Finding | null {
+function faultOf(
+  entry: Acknowledgement,
+  document: ReadDocument,
+  options: AcknowledgeOptions,
+): Finding | null {
   if (!rules.some(({ code }) => code === entry.rule)) {
     return placed('acknowledgement/unknown-rule', unknownRule(entry), document);
+  }
+  if (!canBeAcknowledged(entry.rule)) {
+    return placed('acknowledgement/not-allowed', notAllowed(entry), document);
   }
   if (entry.until < options.today) return placed('acknowledgement/expired', expired(entry), document);
   return options.misread.has(document.source.path)
@@ -86,7 +74,7 @@ function placed(code: RuleCode, hit: Hit, document: ReadDocument): Finding {
   return placeHit({ source, ...hit }, document.source, document.yaml, code, severity);
 }
 
-function unknownRule({ index, rule }: Acknowledged): Hit {
+function unknownRule({ index, rule }: Acknowledgement): Hit {
   const nearest = nearestWord(
     rule,
     judgingRules.map(({ code }) => code),
@@ -100,7 +88,17 @@ function unknownRule({ index, rule }: Acknowledged): Hit {
   };
 }
 
-function expired({ index, rule, until }: Acknowledged): Hit {
+function notAllowed({ index, rule }: Acknowledgement): Hit {
+  return {
+    path: ['acknowledged', index, 'rule'],
+    part: 'value',
+    message: `"${rule}" cannot be accepted: the readings or the interval of the limit refute it`,
+    found: rule,
+    help: 'Correct the limit to what its readings support, or measure again, and remove this entry.',
+  };
+}
+
+function expired({ index, rule, until }: Acknowledgement): Hit {
   return {
     path: ['acknowledged', index, 'until'],
     part: 'value',
@@ -110,7 +108,7 @@ function expired({ index, rule, until }: Acknowledged): Hit {
   };
 }
 
-function unused({ index, rule, at }: Acknowledged): Hit {
+function unused({ index, rule, at }: Acknowledgement): Hit {
   const hit = { path: ['acknowledged', index], part: 'value', found: quote(rule) } as const;
   if (judgingRules.some(({ code }) => code === rule)) {
     const place = at === '' ? 'anywhere in this profile' : `at ${quote(at)}`;

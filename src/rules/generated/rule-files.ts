@@ -1,5 +1,6 @@
 // Generated from the files of src/rules by `npm run generate`; do not edit.
 import { rule as acknowledgementExpired } from '../acknowledgement/expired.ts';
+import { rule as acknowledgementNotAllowed } from '../acknowledgement/not-allowed.ts';
 import { rule as acknowledgementUnknownRule } from '../acknowledgement/unknown-rule.ts';
 import { rule as acknowledgementUnused } from '../acknowledgement/unused.ts';
 import { rule as consistencyAbrasiveFiller } from '../consistency/abrasive-filler.ts';
@@ -139,6 +140,7 @@ import type { RuleFile } from '../engine/rule.ts';
 /** Every rule by its code. */
 export const ruleFiles = {
   'acknowledgement/expired': acknowledgementExpired,
+  'acknowledgement/not-allowed': acknowledgementNotAllowed,
   'acknowledgement/unknown-rule': acknowledgementUnknownRule,
   'acknowledgement/unused': acknowledgementUnused,
   'consistency/abrasive-filler': consistencyAbrasiveFiller,
