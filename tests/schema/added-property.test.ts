@@ -103,7 +103,7 @@ describe('a measured property that only the schema of machines knows', () => {
   it('is listed by `claims`, untested until a bench says otherwise, and less of it is better', async () => {
     const { judgeClaims } = await import('../../src/decisions/claims/judge-claims.ts');
     const { registry } = await registryWith('0.8 mm');
-    const judged = judgeClaims(registry, 'plumstead/wren');
+    const judged = judgeClaims(registry, 'plumstead/wren', { today: '2026-06-01' });
     const found = judged.ok
       ? judged.value.claims.find(({ claim }) => claim.property === 'drawnBackLength')
       : null;
