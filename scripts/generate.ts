@@ -49,6 +49,8 @@ await keepFolder('rules', rulePages());
 await keepFolder('kinds', kindPages());
 const { templateVariablesPage } = await import('./generate/template-variables-page.ts');
 await keepCurrent(`${docs}template-variables.md`, templateVariablesPage());
+const { renamedRulesPage } = await import('./generate/renamed-rules-page.ts');
+await keepCurrent(`${docs}renamed-rules.md`, renamedRulesPage());
 
 /** Makes a folder of docs/ hold these pages and no other. */
 async function keepFolder(name: string, pages: ReadonlyMap<string, string>): Promise<void> {

@@ -12,6 +12,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { onTestFinished } from 'vitest';
+import { aroundOnly, replacedOnce } from './sample-texts.ts';
 
 const original = fileURLToPath(new URL('./fixtures/registry', import.meta.url));
 
@@ -81,17 +82,4 @@ function placeIn(text: string, stretch: string): { readonly line: number; readon
   const [before] = aroundOnly(text, stretch);
   const lines = before.split('\n');
   return { line: lines.length, column: (lines.at(-1) ?? '').length + 1 };
-}
-
-function replacedOnce(text: string, from: string, to: string): string {
-  return aroundOnly(text, from).join(to);
-}
-
-/** What stands before and after a stretch of a text. */
-function aroundOnly(text: string, stretch: string): readonly [string, string] {
-  const [before, after, ...more] = text.split(stretch);
-  if (before === undefined || after === undefined || more.length > 0) {
-    throw new Error(`"${stretch}" stands ${more.length + (after === undefined ? 0 : 1)} times in the file`);
-  }
-  return [before, after];
 }

@@ -1,4 +1,5 @@
 import { Command } from 'commander';
+import { presentCode } from '../registry/migrations/renamed-rules.ts';
 import { ruleDocument } from '../report/rules/rule-document.ts';
 import { ruleListDocument } from '../report/rules/rule-list-document.ts';
 import { formatRulesAsJson } from '../report/rules/rules-as-json.ts';
@@ -47,10 +48,12 @@ Exit status: 0 printed, 2 there is no such rule.`,
 }
 
 function unknownRule(code = '') {
+  const now = presentCode(code);
   const codes = rules.map((rule) => rule.code);
   const nearest = nearestWord(code, codes) ?? codes.find((known) => known.includes(code)) ?? null;
+  const guess = nearest === null ? '`meltbounds rules` lists them all.' : `Did you mean "${nearest}"?`;
   return {
     message: `There is no rule "${quote(code)}"`,
-    help: nearest === null ? '`meltbounds rules` lists them all.' : `Did you mean "${nearest}"?`,
+    help: now === null ? guess : `It is called "${now}" now.`,
   };
 }

@@ -33,6 +33,7 @@ export function readProfile(file: ReadFile, readAttachment: ReadAttachment): Rea
       rule,
       severity: 'error',
       message,
+      source: 'Format of the registry: one document a file',
       help,
       file: file.path,
     };
@@ -46,6 +47,7 @@ export function readProfile(file: ReadFile, readAttachment: ReadAttachment): Rea
       rule,
       severity: 'error',
       message,
+      source: 'YAML 1.2.2 (yaml.org/spec/1.2.2), the part of it that the registry reads',
       help,
       file: file.source.path,
     }),

@@ -67,6 +67,7 @@ it.each([
   ['units/bare-nubmer', 'Did you mean "units/bare-number"?'],
   ['bare-number', 'Did you mean "units/bare-number"?'],
   ['nonsense', '`meltbounds rules` lists them all.'],
+  ['plausibility/strand-feed', 'It is called "plausibility/filament-feed" now.'],
 ])('cannot explain %s, and says what to do', async (code, help) => {
   expect(await rules(code)).toEqual({ status: 2, out: '', err: `There is no rule "${code}".\n${help}\n` });
 });

@@ -1,6 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { renamedRulesPage } from '../../scripts/generate/renamed-rules-page.ts';
 import { rulePages } from '../../scripts/generate/rule-pages.ts';
+import { renamedRules } from '../../src/registry/migrations/renamed-rules.ts';
 import { rules, rulesByClass } from '../../src/rules/engine/rules.ts';
 
 const docs = new URL('../../docs/', import.meta.url);
@@ -11,6 +13,12 @@ test('docs/rules holds the page of every rule, as the rule itself tells it, and 
     (name) => [name, readFileSync(new URL(name, folder), 'utf8')] as const,
   );
   expect(new Map(present)).toEqual(new Map([...rulePages()].sort(([a], [b]) => (a < b ? -1 : 1))));
+});
+
+test('docs/renamed-rules.md tells every old code', () => {
+  expect(readFileSync(new URL('renamed-rules.md', docs), 'utf8')).toBe(renamedRulesPage());
+  for (const [old, now] of Object.entries(renamedRules))
+    expect(renamedRulesPage()).toContain(`| \`${old}\` | [${now}](rules/${now.replace('/', '-')}.md) |`);
 });
 
 test('the index links to every rule', () => {

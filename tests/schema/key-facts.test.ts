@@ -89,7 +89,7 @@ describe('beside each quantity stands', () => {
       'filament price',
       // plausibility/diameter-tolerance, a share of the diameter.
       'filament diameterTolerance',
-      // plausibility/share-above-whole: anything up to the whole is usual.
+      // plausibility/fraction-above-one: anything up to the whole is usual.
       'filament fan',
       // consistency/settings-above-machine holds them against the machine.
       ...features.flatMap((name) => [`trial settings.${name}.speed`, `trial settings.${name}.acceleration`]),

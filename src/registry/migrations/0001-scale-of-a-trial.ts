@@ -10,8 +10,9 @@ const oldKey = 'scaleResolution';
 export const scaleOfATrial: Migration = {
   number: '0001',
   title: '`scaleResolution` of a trial is now `resolution` under `scale`',
-  kind: 'trial',
-  oldPlace: [oldKey],
+  oldKey: { kind: 'trial', place: [oldKey] },
+  oldPlace: (document, { kind }) =>
+    kind === 'trial' && placeAt(document, [oldKey]) !== null ? [oldKey] : null,
   edits: (document, text) => {
     const range = placeAt(document, [oldKey])?.key?.range;
     if (!range) return [];

@@ -1,8 +1,8 @@
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { sameValue } from '../same-value.ts';
 import { applyEdits } from '../yaml/text-edit.ts';
-import { placeAt, readYaml, type YamlDocument } from '../yaml/yaml-document.ts';
-import type { Migration } from './migration.ts';
+import { readYaml, type YamlDocument } from '../yaml/yaml-document.ts';
+import type { Mapping, Migration } from './migration.ts';
 import { migrations } from './migrations.ts';
 
 /** A text in the present shape of the format. */
@@ -37,23 +37,22 @@ export function migrateText(text: string): Result<MigratedText, MigrationProblem
 function migrateOnce(text: string, migration: Migration): Result<string, MigrationProblem> | null {
   const { document } = readYaml(text);
   const before = document === null ? null : mapping(document);
-  if (document === null || before === null || before.kind !== migration.kind) return null;
-  if (placeAt(document, migration.oldPlace) === null) return null;
+  const oldPlace = document && before && migration.oldPlace(document, before);
+  if (document === null || before === null || oldPlace === null) return null;
   const edited = applyEdits(text, migration.edits(document, text));
   const { document: after, problems } = readYaml(edited);
   const asMeant =
     after !== null && problems.length === 0 && sameValue(after.value, migration.meaning(before));
-  const place = migration.oldPlace.join('.');
   return asMeant
     ? success(edited)
     : refusal(
         'changeByHand',
-        `"${place}" could not be changed without touching more: ${migration.title}`,
+        `"${oldPlace.join('.')}" could not be changed without touching more: ${migration.title}`,
         'Change it by hand, or write it on a line of its own.',
       );
 }
 
-function mapping(document: YamlDocument): Readonly<Record<string, unknown>> | null {
+function mapping(document: YamlDocument): Mapping | null {
   const value = document.value;
   if (typeof value !== 'object' || value === null || Array.isArray(value)) return null;
   return Object.fromEntries(Object.entries(value));

@@ -10,7 +10,7 @@ export const rule: AcknowledgementRule = {
     kind: 'filament',
     bad: `
 acknowledged:
-  - {rule: evidence/far-below, at: /density, reason: The heater is worn, until: 2026-01-31}`,
+  - {rule: evidence/far-below-interval, at: /density, reason: The heater is worn, until: 2026-01-31}`,
     good: `
 meltFlow:
   - value: 8 mm3/s
@@ -19,6 +19,6 @@ meltFlow:
     at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}
     date: 2026-02-12
 acknowledged:
-  - {rule: evidence/far-below, at: /meltFlow/0, reason: The heater is worn, until: 2027-01-31}`,
+  - {rule: evidence/far-below-interval, at: /meltFlow/0, reason: The heater is worn, until: 2027-01-31}`,
   },
 };

@@ -19,6 +19,6 @@ meltFlow:
     at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}
     date: 2026-02-12
 acknowledged:
-  - {rule: evidence/far-below, at: /meltFlow/0, reason: The heater is worn, until: 2027-01-31}`,
+  - {rule: evidence/far-below-interval, at: /meltFlow/0, reason: The heater is worn, until: 2027-01-31}`,
   },
 };

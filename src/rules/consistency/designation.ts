@@ -31,6 +31,9 @@ export const rule: ProfileRule<'filament'> = {
       part: 'value',
       message: `The designation does not fit: ${fault}`,
       found: written,
+      allowed: parsed.ok
+        ? `${profile.data.polymer} with ${listOf(symbolsOf(profile.data))}`
+        : 'the form of ISO 1043: PA6-GF30',
       help: suggestion
         ? `Write \`${suggestion}\`.`
         : 'Correct the designation, or the polymer and the fillers.',
@@ -45,7 +48,7 @@ function mismatch(
   const { polymer, fillers: stated = [] } = filament;
   if (!polymers.some((symbol) => isOfFamily(symbol, polymer) || polymer.split('+').includes(symbol)))
     return `it names ${polymers.join(' and ')}, the profile says ${polymer}`;
-  const symbols = stated.map(({ symbol }) => symbol);
+  const symbols = symbolsOf(filament);
   const named = fillers.map(({ symbol }) => symbol);
   if (named.toSorted().join() !== symbols.toSorted().join())
     return `it names ${listOf(named)}, the profile states ${listOf(symbols)}`;
@@ -59,6 +62,10 @@ function mismatch(
   if (massFraction !== undefined && Math.abs(massFraction - total) > rounding * Math.max(1, stated.length))
     return `it gives ${shown(massFraction, 'ratio')} of fillers, the profile ${shown(total, 'ratio')}`;
   return null;
+}
+
+function symbolsOf({ fillers = [] }: Filament): readonly string[] {
+  return fillers.map(({ symbol }) => symbol);
 }
 
 function listOf(symbols: readonly string[]): string {

@@ -25,6 +25,7 @@ export const rule: ProfileRule<'machine'> = {
       part: 'value',
       message: `The dryer is ${dryer.setting}, so that it has a ${wanted} and no ${other}`,
       found: dryer.setting,
+      allowed: 'fixed with a temperature, or adjustable with a range',
       help: `Write \`${wanted}:\` and leave \`${other}:\` out, or correct the setting.`,
     };
   },

@@ -25,11 +25,13 @@ export const rule: ProfileRule<'machine'> = {
     if (coldest === null) return;
     const fused = fusedAt(coldest.value, profile.data, registry);
     if (fused.length === 0) return;
+    const named = fused.map(({ id, value }) => `${id} softens at ${shown(value, 'temperature')}`);
     yield {
       path: ['dryer', coldest.key],
       part: 'value',
-      message: `The dryer runs at ${shown(coldest.value, 'temperature')} at least and fuses spools that were tried on this machine: ${fused.join('; ')}`,
+      message: `The dryer runs at ${shown(coldest.value, 'temperature')} at least and fuses spools that were tried on this machine: ${named.join('; ')}`,
       found: shown(coldest.value, 'temperature'),
+      allowed: `below ${shown(Math.min(...fused.map(({ value }) => value)), 'temperature')}`,
       help: 'Note on the machine which spools must not go into its dryer, or correct the temperature; then acknowledge the finding. Dryers can ignite: follow the manual, and do not leave one alone.',
     };
   },
@@ -43,11 +45,16 @@ function coldestSetting({ dryer }: Machine): { value: DegreesCelsius; key: 'temp
   return null;
 }
 
-function fusedAt(temperature: DegreesCelsius, machine: Machine, registry: Registry): string[] {
+/** The filaments tried on a machine that soften at a temperature, and where they do. */
+function fusedAt(
+  temperature: DegreesCelsius,
+  machine: Machine,
+  registry: Registry,
+): { readonly id: string; readonly value: DegreesCelsius }[] {
   return filamentsOnMachine(machine, registry).flatMap((filament) => {
     const softening = softeningOf(filament, familiesOf(filament, registry));
     return softening === null || temperature < softening.value
       ? []
-      : [`${filament.id} softens at ${shown(softening.value, 'temperature')}`];
+      : [{ id: filament.id, value: softening.value }];
   });
 }

@@ -31,6 +31,7 @@ nozzleTemperature:
         part: 'value',
         message: `${shown(end.value, 'temperature')} is ${end.text} (allowance ${gradeAllowance} K)`,
         found: shownRange(value, 'temperature'),
+        allowed: `${end.value === value.low ? 'from' : 'up to'} ${shown(end.bound.value, 'temperature')}`,
         source: end.bound.source,
         help: 'Check the window, the limit and the transitions against their sources.',
       };

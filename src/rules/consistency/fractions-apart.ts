@@ -1,5 +1,5 @@
 import { shown } from '../../units/wording.ts';
-import { type FeatureRatio, unfitFeatures } from '../engine/feature-ratios.ts';
+import { type FeatureRatio, fittingText, unfitFeatures } from '../engine/feature-ratios.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** What is seen is not printed faster than what is hidden, and nothing is slower than a fifth of its neighbour. */
@@ -31,15 +31,14 @@ fractions: {firstLayer: 30 %, outerContour: 75 %, innerContour: 90 %, infill: 10
   },
   *check(profile) {
     for (const key of ['fractions', 'accelerationFractions'] as const) {
-      for (const { feature, partner, value, partnerValue } of unfitFeatures(
-        profile.data[key] ?? {},
-        ratios,
-      )) {
+      for (const unfit of unfitFeatures(profile.data[key] ?? {}, ratios)) {
+        const { feature, partner, value, partnerValue } = unfit;
         yield {
           path: [key, feature],
           part: 'value',
           message: `${shown(value, 'ratio')} for ${feature} does not go with ${shown(partnerValue, 'ratio')} for ${partner}`,
           found: shown(value, 'ratio'),
+          allowed: fittingText(unfit, (fraction) => shown(fraction, 'ratio')),
           help: 'Check the digits of both; if the house wants it so, acknowledge the finding.',
         };
       }

@@ -1,6 +1,6 @@
 import type { Job } from '../../registry/generated/documents.ts';
 import { shown } from '../../units/wording.ts';
-import { type Feature, type FeatureRatio, unfitFeatures } from '../engine/feature-ratios.ts';
+import { type Feature, type FeatureRatio, fittingText, unfitFeatures } from '../engine/feature-ratios.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /**
@@ -39,12 +39,14 @@ features:
   innerContour: {pathLength: 13 m, meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
   },
   *check(profile) {
-    for (const { feature, partner, value, partnerValue } of unfitFeatures(lengthsOf(profile.data), ratios)) {
+    for (const unfit of unfitFeatures(lengthsOf(profile.data), ratios)) {
+      const { feature, partner, value, partnerValue } = unfit;
       yield {
         path: ['features', feature, 'pathLength'],
         part: 'value',
         message: `Paths of ${metres(value)} for ${feature} do not go with ${metres(partnerValue)} for ${partner}`,
         found: metres(value),
+        allowed: fittingText(unfit, metres),
         help: 'Check the digits and units of both; if the part is like that, acknowledge the finding.',
       };
     }

@@ -1,6 +1,6 @@
 import type { AnyProfile } from '../../registry/profile.ts';
 import { shown } from '../../units/wording.ts';
-import { type Feature, type FeatureRatio, unfitFeatures } from '../engine/feature-ratios.ts';
+import { type Feature, type FeatureRatio, fittingText, unfitFeatures } from '../engine/feature-ratios.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Contours run beside each other, hatches lie above each other, overhangs are stretches of contours. */
@@ -32,12 +32,14 @@ typicalSegments: {firstLayer: 25 mm, outerContour: 20 mm, innerContour: 20 mm, i
   *check(profile) {
     const segments = segmentsOf(profile);
     if (segments === null) return;
-    for (const { feature, partner, value, partnerValue } of unfitFeatures(segments.lengths, ratios)) {
+    for (const unfit of unfitFeatures(segments.lengths, ratios)) {
+      const { feature, partner, value, partnerValue } = unfit;
       yield {
         path: segments.pathOf(feature),
         part: 'value',
         message: `Segments of ${shown(value, 'length')} for ${feature} do not go with ${shown(partnerValue, 'length')} for ${partner}`,
         found: shown(value, 'length'),
+        allowed: fittingText(unfit, (length) => shown(length, 'length')),
         help: 'Check the digits and units of both.',
       };
     }

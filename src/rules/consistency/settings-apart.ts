@@ -33,13 +33,16 @@ settings:
     if (low <= 0 || high <= largestRatio * low) return;
     // Of the two ends, the one that is farther from the middle has the slip.
     const odd = middle / low >= high / middle ? low : high;
+    const rest = odd === low ? high : low;
+    const bound = shown(odd === low ? high / largestRatio : low * largestRatio, 'acceleration');
     for (const [feature, acceleration] of settings) {
       if (acceleration !== odd) continue;
       yield {
         path: ['settings', feature, 'acceleration'],
         part: 'value',
-        message: `${shown(odd, 'acceleration')} for ${feature} does not go with ${shown(odd === low ? high : low, 'acceleration')} elsewhere in the print`,
+        message: `${shown(odd, 'acceleration')} for ${feature} does not go with ${shown(rest, 'acceleration')} elsewhere in the print`,
         found: shown(odd, 'acceleration'),
+        allowed: `${odd === low ? 'from' : 'up to'} ${bound}`,
         help: 'Check the digits; if the print was set so, acknowledge the finding.',
       };
     }

@@ -90,7 +90,12 @@ function contradict(one: SourcedStatement, other: SourcedStatement): boolean {
   const [lower, upper] = one.range.high <= other.range.low ? [one, other] : [other, one];
   const [end, start] = [lower.range.high, upper.range.low];
   if (one.dimension !== 'temperature') return end > 0 && start > largestFactor * end;
-  return start - end > (one.path.includes('decomposition') ? largestDecompositionGap : largestGap);
+  return start - end > largestGapOf(one);
+}
+
+/** How far apart, in K, sources may state a temperature. */
+function largestGapOf({ path }: SourcedStatement): number {
+  return path.includes('decomposition') ? largestDecompositionGap : largestGap;
 }
 
 function disagreement(one: SourcedStatement, other: SourcedStatement): Hit {
@@ -99,6 +104,7 @@ function disagreement(one: SourcedStatement, other: SourcedStatement): Hit {
     part: 'value',
     message: `${textOf(one)} of ${one.source} is far from ${textOf(other)} of ${other.source}, under the same conditions`,
     found: textOf(one),
+    allowed: `within ${one.dimension === 'temperature' ? `${largestGapOf(one)} K` : `a factor of ${largestFactor}`} of ${textOf(other)}`,
     help: 'Read both sources again: digits, units, conditions. If both are true, say in a `note` why, and acknowledge the finding.',
   };
 }

@@ -31,6 +31,7 @@ export const rule: ProfileRule<'filament'> = {
       part: 'value',
       message: `A spool of ${shown(mass, 'mass')} is too heavy for machines that it was tried on: ${named}`,
       found: shown(mass, 'mass'),
+      allowed: `up to ${shown(Math.min(...weak.map(({ spool }) => spool?.mass ?? 0)), 'mass')}`,
       help: 'Check the digits and units of both; if it ran from a stand beside the machine, acknowledge the finding.',
     };
   },

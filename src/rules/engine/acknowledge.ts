@@ -7,6 +7,7 @@ import {
 import type { Finding } from '../../registry/finding.ts';
 import { groupedBy } from '../../registry/grouped-by.ts';
 import type { Hit } from '../../registry/hit.ts';
+import { presentCode } from '../../registry/migrations/renamed-rules.ts';
 import type { ReadDocument } from '../../registry/profile.ts';
 import { placeHit } from '../../registry/read-profile.ts';
 import type { SourceText } from '../../registry/source-text.ts';
@@ -75,16 +76,19 @@ function placed(code: RuleCode, hit: Hit, document: ReadDocument): Finding {
 }
 
 function unknownRule({ index, rule }: Acknowledgement): Hit {
+  const now = presentCode(rule);
   const nearest = nearestWord(
     rule,
     judgingRules.map(({ code }) => code),
   );
+  const guess = nearest === null ? '`meltbounds rules` lists them.' : `Did you mean "${nearest}"?`;
   return {
     path: ['acknowledged', index, 'rule'],
     part: 'value',
     message: `There is no rule "${quote(rule)}"`,
     found: quote(rule),
-    help: nearest === null ? '`meltbounds rules` lists them.' : `Did you mean "${nearest}"?`,
+    allowed: 'the code of a rule',
+    help: now === null ? guess : `Run \`meltbounds migrate\`: this rule is called "${now}" now.`,
   };
 }
 
@@ -94,6 +98,7 @@ function notAllowed({ index, rule }: Acknowledgement): Hit {
     part: 'value',
     message: `"${rule}" cannot be accepted: the readings or the interval of the limit refute it`,
     found: rule,
+    allowed: 'rules that judge what is unusual',
     help: 'Correct the limit to what its readings support, or measure again, and remove this entry.',
   };
 }
@@ -104,12 +109,18 @@ function expired({ index, rule, until }: Acknowledgement): Hit {
     part: 'value',
     message: `"${quote(rule)}" was accepted here until ${quote(until)}, and is not any longer`,
     found: quote(until),
+    allowed: 'a day that is still to come',
     help: 'Measure again and correct the value, or have a reviewer accept it up to a new date.',
   };
 }
 
 function unused({ index, rule, at }: Acknowledgement): Hit {
-  const hit = { path: ['acknowledged', index], part: 'value', found: quote(rule) } as const;
+  const hit = {
+    path: ['acknowledged', index],
+    part: 'value',
+    found: quote(rule),
+    allowed: 'a rule that finds something here',
+  } as const;
   if (judgingRules.some(({ code }) => code === rule)) {
     const place = at === '' ? 'anywhere in this profile' : `at ${quote(at)}`;
     return {

@@ -1,5 +1,6 @@
 import { compareFindings, type Finding, severities } from '../../registry/finding.ts';
 import { groupedBy } from '../../registry/grouped-by.ts';
+import { ruleOf } from './rules.ts';
 
 /** Nobody fixes more in one go, and a hostile file of 1 MiB holds tens of thousands. */
 export const mostFindingsPerFile = 200;
@@ -32,7 +33,7 @@ function andMore(left: Finding, { line, column, endLine, endColumn }: Finding, c
     pointer: '',
     found: String(count + mostFindingsPerFile),
     allowed: `up to ${mostFindingsPerFile} findings shown for a file`,
-    source: null,
+    source: ruleOf('file/many-findings').source,
     help: 'Fix those that are shown and check again: many of the rest are often the same slip.',
   };
 }

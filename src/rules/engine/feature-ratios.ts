@@ -17,6 +17,15 @@ export interface UnfitFeature {
   readonly partner: Feature;
   readonly value: number;
   readonly partnerValue: number;
+  /** Between which values the figure would fit its partner's. */
+  readonly low: number;
+  readonly high: number;
+}
+
+/** What would fit, in words: `from`, `up to`, or both ends. */
+export function fittingText({ low, high }: UnfitFeature, show: (value: number) => string): string {
+  if (low === 0) return `up to ${show(high)}`;
+  return high === Number.POSITIVE_INFINITY ? `from ${show(low)}` : `${show(low)} to ${show(high)}`;
 }
 
 /**
@@ -34,10 +43,23 @@ export function unfitFeatures(
     const own = unfit.find(({ of, to }) => of === feature || to === feature);
     unfit = unfit.filter(({ of, to }) => of !== feature && to !== feature);
     if (feature === null || own === undefined) break;
-    const partner = own.of === feature ? own.to : own.of;
-    found.push({ feature, partner, value: figures[feature] ?? 0, partnerValue: figures[partner] ?? 0 });
+    found.push(unfitFeature(figures, own, feature));
   }
   return found;
+}
+
+function unfitFeature(
+  figures: Readonly<Partial<Record<Feature, number>>>,
+  { of, to, low = 0, high = Number.POSITIVE_INFINITY }: FeatureRatio,
+  feature: Feature,
+): UnfitFeature {
+  const partner = feature === of ? to : of;
+  const [value, partnerValue] = [figures[feature] ?? 0, figures[partner] ?? 0];
+  const ends =
+    feature === of
+      ? { low: low * partnerValue, high: high * partnerValue }
+      : { low: partnerValue / high, high: partnerValue / low };
+  return { feature, partner, value, partnerValue, ...ends };
 }
 
 const roundOff = 1e-9;

@@ -38,6 +38,8 @@ export const rule: ProfileRule<'trial'> = {
         path: ['observations', 'file'],
         part: 'key',
         message: 'The readings stand here and in a file, so that nobody knows which ones count',
+        found: 'columns and file',
+        allowed: 'columns with rows, or file',
         help: 'Keep either `columns` and `rows`, or `file`.',
       };
     }
@@ -48,6 +50,7 @@ export const rule: ProfileRule<'trial'> = {
         part: 'value',
         message: `The file of readings ${profile.attachment.path}: ${message.charAt(0).toLowerCase()}${message.slice(1)}`,
         ...(file !== undefined && { found: file }),
+        allowed: 'a CSV file that can be read',
         help,
       };
     }

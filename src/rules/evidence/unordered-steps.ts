@@ -51,6 +51,7 @@ observations:
       part: 'value',
       message: `The flow falls back to ${shown(back.flow, 'volumeFlow')} here, which is not the lowest of the ladder`,
       found: shown(back.flow, 'volumeFlow'),
+      allowed: 'a flow not below the one before, or the lowest of the ladder',
       help: 'Check the digits. If the order is true, say so in a field note, and run ascending passes next time.',
     };
   },

@@ -45,6 +45,7 @@ function problemHit(trial: Profile<'trial'>, problem: BenchProblem): Hit {
     part: 'value',
     message: `The readings cannot be reduced: ${problem.message}`,
     ...(problem.found !== undefined && { found: problem.found }),
+    allowed: `readings that the method ${trial.data.method} can reduce`,
     help: problem.help,
     ...(attachment?.ok &&
       problem.row !== undefined && { elsewhere: { source: attachment.source, line: problem.row } }),

@@ -27,6 +27,7 @@ contourSpeed:
         part: 'value',
         message: `The interval ${shownRange(interval, dimension)} spans more than a factor of ${widestFactor}`,
         found: shownRange(interval, dimension),
+        allowed: `ends within a factor of ${widestFactor} of each other`,
         help: 'Check the digits of both ends; else add steps near the limit and reduce again.',
       };
     }

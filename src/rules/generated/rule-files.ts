@@ -7,7 +7,7 @@ import { rule as consistencyAbrasiveFiller } from '../consistency/abrasive-fille
 import { rule as consistencyBeadShape } from '../consistency/bead-shape.ts';
 import { rule as consistencyBeadsApart } from '../consistency/beads-apart.ts';
 import { rule as consistencyBedLimit } from '../consistency/bed-limit.ts';
-import { rule as consistencyChamber } from '../consistency/chamber.ts';
+import { rule as consistencyChamberContradiction } from '../consistency/chamber-contradiction.ts';
 import { rule as consistencyChamberLimit } from '../consistency/chamber-limit.ts';
 import { rule as consistencyClaimBelowTrials } from '../consistency/claim-below-trials.ts';
 import { rule as consistencyClaimedFlow } from '../consistency/claimed-flow.ts';
@@ -17,13 +17,14 @@ import { rule as consistencyDesignation } from '../consistency/designation.ts';
 import { rule as consistencyDryerSetting } from '../consistency/dryer-setting.ts';
 import { rule as consistencyDryerTooHot } from '../consistency/dryer-too-hot.ts';
 import { rule as consistencyFamilyNozzleWindow } from '../consistency/family-nozzle-window.ts';
+import { rule as consistencyFilamentDiameterMismatch } from '../consistency/filament-diameter-mismatch.ts';
 import { rule as consistencyFilamentTemperatures } from '../consistency/filament-temperatures.ts';
 import { rule as consistencyForeignCondition } from '../consistency/foreign-condition.ts';
 import { rule as consistencyFractionsApart } from '../consistency/fractions-apart.ts';
 import { rule as consistencyGaugeAccuracy } from '../consistency/gauge-accuracy.ts';
 import { rule as consistencyHotEndLimit } from '../consistency/hot-end-limit.ts';
 import { rule as consistencyMachineTemperatures } from '../consistency/machine-temperatures.ts';
-import { rule as consistencyName } from '../consistency/name.ts';
+import { rule as consistencyNameMaterial } from '../consistency/name-material.ts';
 import { rule as consistencyNozzleId } from '../consistency/nozzle-id.ts';
 import { rule as consistencyOddRounding } from '../consistency/odd-rounding.ts';
 import { rule as consistencyPathsApart } from '../consistency/paths-apart.ts';
@@ -34,18 +35,17 @@ import { rule as consistencySegmentsApart } from '../consistency/segments-apart.
 import { rule as consistencySettingsAboveMachine } from '../consistency/settings-above-machine.ts';
 import { rule as consistencySettingsApart } from '../consistency/settings-apart.ts';
 import { rule as consistencySourcesDisagree } from '../consistency/sources-disagree.ts';
+import { rule as consistencySpoolFitsNowhere } from '../consistency/spool-fits-nowhere.ts';
 import { rule as consistencySpoolHolder } from '../consistency/spool-holder.ts';
-import { rule as consistencySpoolNowhere } from '../consistency/spool-nowhere.ts';
-import { rule as consistencyStrandMismatch } from '../consistency/strand-mismatch.ts';
 import { rule as consistencyTrialOutsideWindow } from '../consistency/trial-outside-window.ts';
 import { rule as datesCalendar } from '../dates/calendar.ts';
 import { rule as datesFuture } from '../dates/future.ts';
 import { rule as datesSourceOrder } from '../dates/source-order.ts';
-import { rule as evidenceAboveSiblings } from '../evidence/above-siblings.ts';
-import { rule as evidenceBelowSiblings } from '../evidence/below-siblings.ts';
+import { rule as evidenceAboveSimilarTrials } from '../evidence/above-similar-trials.ts';
+import { rule as evidenceBelowSimilarTrials } from '../evidence/below-similar-trials.ts';
 import { rule as evidenceEventOutsideLadder } from '../evidence/event-outside-ladder.ts';
 import { rule as evidenceFallingLimit } from '../evidence/falling-limit.ts';
-import { rule as evidenceFarBelow } from '../evidence/far-below.ts';
+import { rule as evidenceFarBelowInterval } from '../evidence/far-below-interval.ts';
 import { rule as evidenceFewSteps } from '../evidence/few-steps.ts';
 import { rule as evidenceLightSamples } from '../evidence/light-samples.ts';
 import { rule as evidenceMisremembered } from '../evidence/misremembered.ts';
@@ -79,6 +79,9 @@ import { rule as plausibilityDiffusivity } from '../plausibility/diffusivity.ts'
 import { rule as plausibilityDryingNearMelt } from '../plausibility/drying-near-melt.ts';
 import { rule as plausibilityDryingTemperature } from '../plausibility/drying-temperature.ts';
 import { rule as plausibilityDryingTime } from '../plausibility/drying-time.ts';
+import { rule as plausibilityFilamentDiameter } from '../plausibility/filament-diameter.ts';
+import { rule as plausibilityFilamentFeed } from '../plausibility/filament-feed.ts';
+import { rule as plausibilityFractionAboveOne } from '../plausibility/fraction-above-one.ts';
 import { rule as plausibilityHeaterPower } from '../plausibility/heater-power.ts';
 import { rule as plausibilityIdleMeltZone } from '../plausibility/idle-melt-zone.ts';
 import { rule as plausibilityImpossibleFigure } from '../plausibility/impossible-figure.ts';
@@ -89,10 +92,7 @@ import { rule as plausibilityNotPositive } from '../plausibility/not-positive.ts
 import { rule as plausibilityNozzleTemperature } from '../plausibility/nozzle-temperature.ts';
 import { rule as plausibilityPrice } from '../plausibility/price.ts';
 import { rule as plausibilityRunUp } from '../plausibility/run-up.ts';
-import { rule as plausibilityShareAboveWhole } from '../plausibility/share-above-whole.ts';
 import { rule as plausibilitySoftening } from '../plausibility/softening.ts';
-import { rule as plausibilityStrandDiameter } from '../plausibility/strand-diameter.ts';
-import { rule as plausibilityStrandFeed } from '../plausibility/strand-feed.ts';
 import { rule as plausibilityTimeToTopSpeed } from '../plausibility/time-to-top-speed.ts';
 import { rule as plausibilityTransitionRatio } from '../plausibility/transition-ratio.ts';
 import { rule as plausibilityUnusualDensity } from '../plausibility/unusual-density.ts';
@@ -147,7 +147,7 @@ export const ruleFiles = {
   'consistency/bead-shape': consistencyBeadShape,
   'consistency/beads-apart': consistencyBeadsApart,
   'consistency/bed-limit': consistencyBedLimit,
-  'consistency/chamber': consistencyChamber,
+  'consistency/chamber-contradiction': consistencyChamberContradiction,
   'consistency/chamber-limit': consistencyChamberLimit,
   'consistency/claim-below-trials': consistencyClaimBelowTrials,
   'consistency/claimed-flow': consistencyClaimedFlow,
@@ -157,13 +157,14 @@ export const ruleFiles = {
   'consistency/dryer-setting': consistencyDryerSetting,
   'consistency/dryer-too-hot': consistencyDryerTooHot,
   'consistency/family-nozzle-window': consistencyFamilyNozzleWindow,
+  'consistency/filament-diameter-mismatch': consistencyFilamentDiameterMismatch,
   'consistency/filament-temperatures': consistencyFilamentTemperatures,
   'consistency/foreign-condition': consistencyForeignCondition,
   'consistency/fractions-apart': consistencyFractionsApart,
   'consistency/gauge-accuracy': consistencyGaugeAccuracy,
   'consistency/hot-end-limit': consistencyHotEndLimit,
   'consistency/machine-temperatures': consistencyMachineTemperatures,
-  'consistency/name': consistencyName,
+  'consistency/name-material': consistencyNameMaterial,
   'consistency/nozzle-id': consistencyNozzleId,
   'consistency/odd-rounding': consistencyOddRounding,
   'consistency/paths-apart': consistencyPathsApart,
@@ -174,18 +175,17 @@ export const ruleFiles = {
   'consistency/settings-above-machine': consistencySettingsAboveMachine,
   'consistency/settings-apart': consistencySettingsApart,
   'consistency/sources-disagree': consistencySourcesDisagree,
+  'consistency/spool-fits-nowhere': consistencySpoolFitsNowhere,
   'consistency/spool-holder': consistencySpoolHolder,
-  'consistency/spool-nowhere': consistencySpoolNowhere,
-  'consistency/strand-mismatch': consistencyStrandMismatch,
   'consistency/trial-outside-window': consistencyTrialOutsideWindow,
   'dates/calendar': datesCalendar,
   'dates/future': datesFuture,
   'dates/source-order': datesSourceOrder,
-  'evidence/above-siblings': evidenceAboveSiblings,
-  'evidence/below-siblings': evidenceBelowSiblings,
+  'evidence/above-similar-trials': evidenceAboveSimilarTrials,
+  'evidence/below-similar-trials': evidenceBelowSimilarTrials,
   'evidence/event-outside-ladder': evidenceEventOutsideLadder,
   'evidence/falling-limit': evidenceFallingLimit,
-  'evidence/far-below': evidenceFarBelow,
+  'evidence/far-below-interval': evidenceFarBelowInterval,
   'evidence/few-steps': evidenceFewSteps,
   'evidence/light-samples': evidenceLightSamples,
   'evidence/misremembered': evidenceMisremembered,
@@ -219,6 +219,9 @@ export const ruleFiles = {
   'plausibility/drying-near-melt': plausibilityDryingNearMelt,
   'plausibility/drying-temperature': plausibilityDryingTemperature,
   'plausibility/drying-time': plausibilityDryingTime,
+  'plausibility/filament-diameter': plausibilityFilamentDiameter,
+  'plausibility/filament-feed': plausibilityFilamentFeed,
+  'plausibility/fraction-above-one': plausibilityFractionAboveOne,
   'plausibility/heater-power': plausibilityHeaterPower,
   'plausibility/idle-melt-zone': plausibilityIdleMeltZone,
   'plausibility/impossible-figure': plausibilityImpossibleFigure,
@@ -229,10 +232,7 @@ export const ruleFiles = {
   'plausibility/nozzle-temperature': plausibilityNozzleTemperature,
   'plausibility/price': plausibilityPrice,
   'plausibility/run-up': plausibilityRunUp,
-  'plausibility/share-above-whole': plausibilityShareAboveWhole,
   'plausibility/softening': plausibilitySoftening,
-  'plausibility/strand-diameter': plausibilityStrandDiameter,
-  'plausibility/strand-feed': plausibilityStrandFeed,
   'plausibility/time-to-top-speed': plausibilityTimeToTopSpeed,
   'plausibility/transition-ratio': plausibilityTransitionRatio,
   'plausibility/unusual-density': plausibilityUnusualDensity,

@@ -24,6 +24,7 @@ export const rule: DocumentRule = {
       part: 'value',
       message: `The ${document.kind} "${quote(document.id)}" is already described in ${first.source.path}`,
       found: quote(document.id),
+      allowed: `an id that no other ${document.kind} has`,
       help: 'Merge the two, or give this one an id of its own.',
     };
   },

@@ -37,6 +37,7 @@ name: Thistle PETG`,
       part: 'value',
       message: `"${profile.data.name}" has the same figures as "${earlier.data.name}" of the same maker (${earlier.id})`,
       found: profile.data.name,
+      allowed: `a name or a figure that differs from ${earlier.id}`,
       help: 'Merge them if they are one product; else acknowledge the finding.',
     };
   },

@@ -30,6 +30,7 @@ density:
       part: 'value',
       message: `"${profile.data.name}" of ${profile.data.maker} is already described as ${first.id}`,
       found: profile.data.name,
+      allowed: `a name that differs from ${first.id}`,
       help: `Merge the two into ${first.source.relativePath}, or give this one the name that tells it apart.`,
     };
   },

@@ -22,6 +22,7 @@ export const rule: ProfileRule<'filament'> = {
       part: 'value',
       message: `${family.id} must not be used as a feedstock${emissions === '' ? '' : `: it gives off ${emissions}`}`,
       found: family.id,
+      allowed: 'a family that may be used as a feedstock',
       source: `polymers/${family.id}.yaml, feedstock and cautions`,
       help: 'Take the filament out of use, and follow its safety data sheet and local codes. Correct the polymer if it is another one.',
     };

@@ -48,6 +48,8 @@ chamber: {enclosed: false, heated: false, sensed: false}`,
       path: ['chamber', 'enclosed'],
       part: 'value',
       message: `The machine is open and runs what gives off harmful vapours: ${named}`,
+      found: 'false',
+      allowed: 'true, or materials that give off nothing harmful',
       help: 'Extract the air or ventilate the room; follow the safety data sheets and local codes, and ask qualified people where in doubt.',
     };
   },

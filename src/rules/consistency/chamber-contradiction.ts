@@ -1,0 +1,44 @@
+import type { Machine } from '../../registry/generated/documents.ts';
+import type { Hit } from '../../registry/hit.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const rule: ProfileRule<'machine'> = {
+  judges: 'profile',
+  kinds: ['machine'],
+  severity: 'error',
+  statement: 'What a machine says about its chamber and its sensors agrees.',
+  rationale: 'Whoever picks a machine for a hot material goes by these flags.',
+  source: 'Format of the registry: one fact, stated twice, is the same fact.',
+  example: {
+    kind: 'machine',
+    bad: 'chamber: {enclosed: false, heated: true, sensed: true}',
+    good: 'chamber: {enclosed: true, heated: true, sensed: true}',
+  },
+  *check(profile) {
+    yield* contradictions(profile.data);
+  },
+};
+
+function* contradictions({ chamber, sensors }: Machine): Generator<Hit> {
+  if (chamber.heated && !chamber.enclosed) {
+    yield {
+      path: ['chamber', 'heated'],
+      part: 'value',
+      message: 'The chamber is heated, but not enclosed: there is nothing that could be heated',
+      found: 'true',
+      allowed: 'false, or an enclosed chamber',
+      help: 'Correct `enclosed` or `heated`.',
+    };
+  }
+  const listed = sensors?.indexOf('chamberTemperature') ?? -1;
+  if (listed >= 0 && !chamber.sensed) {
+    yield {
+      path: ['chamber', 'sensed'],
+      part: 'value',
+      message: 'The sensors list `chamberTemperature`, and the chamber says that nothing senses it',
+      found: 'false',
+      allowed: 'true',
+      help: 'Correct one of them.',
+    };
+  }
+}

@@ -1,0 +1,70 @@
+import { type FillerMaterial, fillerMaterials, readFillerSymbol } from '../../physics/filler-symbol.ts';
+import { parsePlasticsDesignation } from '../../physics/plastics-designation.ts';
+import type { Filament } from '../../registry/generated/documents.ts';
+import type { Hit } from '../../registry/hit.ts';
+import type { Registry } from '../../registry/registry.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+/** Words in names that promise a filler, and the materials that keep the promise. */
+const promises: readonly { readonly word: RegExp; readonly materials: readonly FillerMaterial[] }[] = [
+  { word: /\bcarbon(?! black)\b|\bCF\d*\b/i, materials: ['C'] },
+  { word: /\bglass[ -]?(?:fib\w+|filled|reinforced)?\b|\bGF\d*\b/i, materials: ['G'] },
+  { word: /\bwood\b/i, materials: ['W', 'L', 'N'] },
+  { word: /\baramid\b/i, materials: ['A'] },
+];
+
+/** Trade writings of polymer symbols, as names use them. */
+const tradeWritings: Readonly<Record<string, string>> = { PETG: 'PET-G', HIPS: 'PS-HI' };
+
+export const rule: ProfileRule<'filament'> = {
+  judges: 'profile',
+  kinds: ['filament'],
+  severity: 'warning',
+  statement: 'A filament whose name speaks of a filler or a polymer states it.',
+  rationale:
+    'A profile that was copied for the next product keeps what nobody has changed: polymer, fillers, density.',
+  source: 'Common practice, no source: names of products name polymer and reinforcement.',
+  example: {
+    kind: 'filament',
+    bad: 'name: Clover PETG Carbon',
+    good: 'name: Clover PETG Carbon Black',
+  },
+  *check(profile, { registry }) {
+    const fault = missingFiller(profile.data) ?? otherPolymer(profile.data, registry);
+    if (fault !== null) yield fault;
+  },
+};
+
+function missingFiller({ name, fillers = [] }: Filament): Hit | null {
+  const held = fillers.map(({ symbol }) => readFillerSymbol(symbol)?.material);
+  const broken = promises.find(
+    ({ word, materials }) => word.test(name) && !materials.some((material) => held.includes(material)),
+  );
+  const [material] = broken?.materials ?? [];
+  if (material === undefined) return null;
+  return {
+    path: ['name'],
+    part: 'value',
+    message: `The name "${name}" speaks of ${fillerMaterials[material]}, and the profile states no such filler`,
+    found: name,
+    allowed: `a name without ${fillerMaterials[material]}, or a profile with it`,
+    help: 'State the filler with its mass fraction under `fillers` and in the designation; acknowledge the finding if the name means a look.',
+  };
+}
+
+function otherPolymer({ name, polymer, designation }: Filament, registry: Registry): Hit | null {
+  const words = name.split(/[^A-Za-z0-9-]+/).map((word) => tradeWritings[word] ?? word);
+  const named = words.filter((word) => registry.polymer.has(word));
+  const parsed = parsePlasticsDesignation(designation);
+  const own = [polymer, ...(parsed.ok ? parsed.value.polymers : [])];
+  const [other] = named;
+  if (other === undefined || named.some((symbol) => own.includes(symbol))) return null;
+  return {
+    path: ['name'],
+    part: 'value',
+    message: `The name "${name}" speaks of ${other}, and the profile states ${polymer}`,
+    found: name,
+    allowed: `a name that speaks of ${polymer}, or of no family`,
+    help: 'Correct the polymer, its designation and the values that go with it, or the name.',
+  };
+}

@@ -1,0 +1,73 @@
+import { hook, house, type NearMiss, type Slip, testCases, wren } from '../edited-sample.ts';
+
+const infill = '  infill: {pathLength: 30 m, meanSegment: 20 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}';
+
+const slips: readonly Slip[] = [
+  {
+    slip: 'a bed limit that lost its decimal point',
+    edits: [{ in: wren, from: 'value: 100 Cel', to: 'value: 1000 Cel' }],
+    found: [
+      `warning consistency/machine-temperatures ${wren} | - {value: »1000 Cel, basis: claimed, source: plumstead-wren-sheet}`,
+      `error plausibility/impossible-figure ${wren} | - {value: »1000 Cel, basis: claimed, source: plumstead-wren-sheet}`,
+    ],
+  },
+  {
+    slip: 'a line narrower than its layer is high',
+    edits: [
+      {
+        in: hook,
+        from: 'meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm',
+        to: 'meanSegment: 12 mm, layerHeight: 0.66 mm, lineWidth: 0.3 mm',
+      },
+    ],
+    found: [
+      `error consistency/bead-shape ${hook} | outerContour: {pathLength: 14 m, meanSegment: 12 mm, layerHeight: 0.66 mm, lineWidth: »0.3 mm}`,
+    ],
+  },
+  {
+    slip: 'segments longer than all paths',
+    edits: [
+      {
+        in: hook,
+        below: infill,
+        add: '  bridge: {pathLength: 3 mm, meanSegment: 25 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}',
+      },
+    ],
+    found: [
+      `error consistency/segment-length ${hook} | bridge: {pathLength: 3 mm, meanSegment: »25 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
+    ],
+  },
+  {
+    slip: 'house rules of lines that do not fill their layer',
+    edits: [{ in: house, from: 'lineWidths: [110 %, 120 %]', to: 'lineWidths: [60 %, 120 %]' }],
+    found: [
+      `error consistency/bead-shape ${house} | lineWidths: [»60 %, 120 %]`,
+      `warning plausibility/unusual-figure ${house} | lineWidths: [»60 %, 120 %]`,
+    ],
+  },
+];
+
+const nearMisses: readonly NearMiss[] = [
+  {
+    nearMiss: 'a line as wide as its layer is high',
+    edits: [
+      {
+        in: hook,
+        from: 'meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm',
+        to: 'meanSegment: 12 mm, layerHeight: 0.66 mm, lineWidth: 0.66 mm',
+      },
+    ],
+  },
+  {
+    nearMiss: 'one segment',
+    edits: [
+      {
+        in: hook,
+        below: infill,
+        add: '  bridge: {pathLength: 25 mm, meanSegment: 25 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}',
+      },
+    ],
+  },
+];
+
+testCases({ slips, nearMisses });

@@ -1,0 +1,49 @@
+import { testCases } from '../edited-sample.ts';
+import { sorrel, sorrelLadder, sorrelWith } from '../second-profiles.ts';
+
+const limit = (at: string) =>
+  sorrelWith(`meltFlow:
+  - value: 25 mm3/s
+    basis: measured
+    evidence: wren-sorrel-pla-230
+${at}`);
+
+testCases({
+  slips: [
+    {
+      slip: 'a trial of another filament',
+      edits: [
+        sorrelWith('meltFlow:\n  - {value: 20 mm3/s, basis: measured, evidence: wren-daisy-pla-215}\n'),
+      ],
+      found: [
+        `error evidence/other-conditions ${sorrel} | - {value: 20 mm3/s, basis: measured, evidence: »wren-daisy-pla-215}`,
+      ],
+    },
+    {
+      slip: 'another nozzle than that of the trial',
+      edits: [
+        limit('    at: {machine: plumstead/wren, nozzle: hs-0.4, nozzleTemperature: 230 Cel}\n'),
+        sorrelLadder(),
+      ],
+      found: [`error evidence/other-conditions ${sorrel} | evidence: »wren-sorrel-pla-230`],
+    },
+    {
+      slip: 'another temperature than that of the trial',
+      edits: [
+        limit('    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 240 Cel}\n'),
+        sorrelLadder(),
+      ],
+      found: [`error evidence/other-conditions ${sorrel} | evidence: »wren-sorrel-pla-230`],
+    },
+  ],
+  nearMisses: [
+    {
+      nearMiss: 'the conditions of the trial',
+      edits: [
+        limit('    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 230 Cel}\n'),
+        sorrelLadder(),
+      ],
+    },
+    { nearMiss: 'no conditions', edits: [limit(''), sorrelLadder()] },
+  ],
+});

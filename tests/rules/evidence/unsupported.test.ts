@@ -1,0 +1,45 @@
+import { testCases } from '../edited-sample.ts';
+import { sorrel, sorrelLadder, sorrelWith } from '../second-profiles.ts';
+
+const limit = (value: string) =>
+  sorrelWith(`meltFlow:
+  - value: ${value}
+    basis: measured
+    evidence: wren-sorrel-pla-230
+    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 230 Cel}
+`);
+
+/** A ladder that ends before the filament slips. */
+const neverReached = sorrelLadder(`  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
+  rows:
+    - [12, 400, 1.197]
+    - [14, 400, 1.196]
+    - [16, 400, 1.197]
+    - [18, 400, 1.196]
+    - [20, 400, 1.195]
+    - [22, 400, 1.194]
+`);
+
+testCases({
+  slips: [
+    {
+      slip: 'a limit above its readings',
+      edits: [limit('31 mm3/s'), sorrelLadder()],
+      found: [`error evidence/unsupported ${sorrel} | - value: »31 mm3/s`],
+    },
+    {
+      slip: 'an interval that was narrowed',
+      edits: [limit('25 mm3/s\n    interval: 27.9..28.0 mm3/s'), sorrelLadder()],
+      found: [`error evidence/unsupported ${sorrel} | interval: »27.9..28.0 mm3/s`],
+    },
+    {
+      slip: 'a limit above what a ladder has reached',
+      edits: [limit('28 mm3/s'), neverReached],
+      found: [`error evidence/unsupported ${sorrel} | - value: »28 mm3/s`],
+    },
+  ],
+  nearMisses: [
+    { nearMiss: 'a limit below its readings', edits: [limit('25 mm3/s'), sorrelLadder()] },
+    { nearMiss: 'a limit below what a ladder has reached', edits: [limit('20 mm3/s'), neverReached] },
+  ],
+});

@@ -1,0 +1,61 @@
+import { daisy, type NearMiss, type Slip, testCases, wren } from '../edited-sample.ts';
+
+const slips: readonly Slip[] = [
+  {
+    slip: 'a heater that cannot melt the claimed flow',
+    edits: [{ in: wren, from: 'value: 50 W', to: 'value: 12 W' }],
+    found: [`error plausibility/heater-power ${wren} | - value: »32 mm3/s`],
+  },
+  {
+    slip: 'a melt zone that leaves the core hard',
+    edits: [{ in: wren, from: 'value: 24 mm,', to: 'value: 3 mm,' }],
+    found: [
+      `warning plausibility/melt-zone ${daisy} | - value: »26 mm3/s`,
+      `warning plausibility/melt-zone ${wren} | - value: »32 mm3/s`,
+    ],
+  },
+  {
+    slip: 'a flow that no drive pushes',
+    edits: [
+      { in: wren, from: 'value: 32 mm3/s', to: 'value: 150 mm3/s' },
+      { in: wren, from: 'value: 50 W', to: 'value: 100 W' },
+      { in: wren, from: 'polymer: PLA, nozzleTemperature', to: 'nozzleTemperature' },
+    ],
+    found: [`warning plausibility/filament-feed ${wren} | - value: »150 mm3/s`],
+  },
+  {
+    slip: 'a speed that the bed is too short for',
+    edits: [{ in: wren, from: 'value: 10000 mm/s2', to: 'value: 700 mm/s2' }],
+    found: [
+      `warning plausibility/run-up ${wren} | - {value: »500 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
+    ],
+  },
+];
+
+const nearMisses: readonly NearMiss[] = [
+  {
+    nearMiss: 'a small heater that is just enough',
+    edits: [{ in: wren, from: 'value: 50 W', to: 'value: 15 W' }],
+  },
+  {
+    nearMiss: 'a short melt zone that softens the core',
+    edits: [{ in: wren, from: 'value: 24 mm,', to: 'value: 5 mm,' }],
+  },
+  {
+    nearMiss: 'a fast strand that drives still push',
+    edits: [
+      { in: wren, from: 'value: 32 mm3/s', to: 'value: 140 mm3/s' },
+      { in: wren, from: 'value: 50 W', to: 'value: 100 W' },
+      { in: wren, from: 'polymer: PLA, nozzleTemperature', to: 'nozzleTemperature' },
+    ],
+  },
+  {
+    nearMiss: 'a run-up as long as the bed',
+    edits: [
+      { in: wren, from: 'value: 10000 mm/s2', to: 'value: 1800 mm/s2' },
+      { in: wren, from: 'x: 220 mm, y: 220 mm', to: 'x: 100 mm, y: 100 mm' },
+    ],
+  },
+];
+
+testCases({ slips, nearMisses });
