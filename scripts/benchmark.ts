@@ -5,7 +5,8 @@
  */
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import { checkRegistry, deriveTables, loadRegistry, reduceTrial } from '../src/index.ts';
+import { checkRegistry, deriveTables, reduceTrial } from '../src/core.ts';
+import { loadFolders } from '../src/host/load-registry.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const rounds = Number(process.argv[2] ?? 5);
@@ -13,7 +14,7 @@ const today = '2026-12-31';
 const trial = 'lantern-stagecraft-pla-230';
 const pairing = { machine: 'brackwater/lantern', filament: 'ashgrove/stagecraft-pla', policy: 'workshop' };
 
-const read = () => loadRegistry(['profiles'], root);
+const read = () => loadFolders(['profiles'], root);
 const loaded = read();
 const { registry } = loaded;
 const reductions = new Map([...registry.trial.keys()].map((id) => [id, reduceTrial(registry, id)]));

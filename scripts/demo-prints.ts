@@ -4,7 +4,7 @@ import { secondsOfPauses, statedPauses } from '../src/bench/reference-print/job-
 import { type JobFeature, jobPlan } from '../src/bench/reference-print/job-plan.ts';
 import { jobFilament } from '../src/decisions/compare/job-filament.ts';
 import { type JobSpeed, jobSpeeds } from '../src/decisions/compare/job-speeds.ts';
-import { loadRegistry } from '../src/host/load-registry.ts';
+import { loadFolders } from '../src/host/load-registry.ts';
 import { conditionsOf, findPairing, type Pairing } from '../src/knowledge/pairing.ts';
 import { randomSource } from '../src/statistics/random.ts';
 import { simulatePrint } from './simulate-print.ts';
@@ -45,7 +45,7 @@ function print(
 }
 
 const profiles = fileURLToPath(new URL('../profiles', import.meta.url));
-const { registry } = loadRegistry([profiles]);
+const { registry } = loadFolders([profiles]);
 
 for (const demo of demoPrints) {
   const pairing = findPairing(registry, { ...demo, filament, policy: 'workshop' });

@@ -12,7 +12,9 @@ const pairing = { machine: 'brackwater/lantern', filament: 'ashgrove/stagecraft-
 process.stdout.on('error', () => process.exit());
 
 const root = fileURLToPath(new URL('..', import.meta.url));
-const loaded = loadRegistry(['profiles'], root);
+const read = loadRegistry(['profiles'], root);
+if (!read.ok) throw new Error(read.error.message);
+const loaded = read.value;
 const today = new Date().toISOString().slice(0, 10);
 const findings = checkRegistry(loaded, { today });
 const errors = findings.filter(({ severity }) => severity === 'error');

@@ -1,7 +1,7 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { loadRegistry } from '../src/host/load-registry.ts';
+import { loadFolders } from '../src/host/load-registry.ts';
 import { copiedRegistry } from './scale/copied-registry.ts';
 
 // Usage: npm run simulate-scale -- FOLDER PROFILES
@@ -13,7 +13,7 @@ if (folder === undefined || !Number.isInteger(count) || count < 1) {
 }
 
 const demo = fileURLToPath(new URL('../profiles', import.meta.url));
-const { registry } = loadRegistry([demo]);
+const { registry } = loadFolders([demo]);
 const texts = new Map(
   readdirSync(demo, { recursive: true, encoding: 'utf8' })
     .map((path) => path.replaceAll('\\', '/'))

@@ -7,12 +7,12 @@ import { describe, expect, it, test } from 'vitest';
 /** From the top to the bottom: a file imports from its own folder and from those above it. */
 const layers = [
   ...['text', 'units', 'physics', 'statistics', 'plots', 'registry', 'knowledge', 'bench', 'evidence'],
-  ...['rules', 'scaffold', 'tables', 'prediction', 'decisions', 'report', 'site', 'host', 'commands'],
+  ...['rules', 'scaffold', 'tables', 'prediction', 'decisions', 'report', 'site', 'api', 'host', 'commands'],
 ];
 
 /** Outside of the layers: one that everybody may import, and those that may import everything. */
 const shared = 'result.ts';
-const entrances = ['index.ts', 'cli.ts'];
+const entrances = ['core.ts', 'index.ts', 'cli.ts'];
 
 const root = fileURLToPath(new URL('../src/', import.meta.url));
 const text = (file: string) => readFileSync(root + file, 'utf8');
@@ -99,15 +99,15 @@ describe('the layers', () => {
   });
 
   test('`host/` is imported by commands and entrances alone', () => {
-    const within = ['host', 'commands'];
+    const within = ['host', 'commands', 'index.ts', 'cli.ts'];
     const strangers = importsWhere(
-      (target, file) => folderOf(target) === 'host' && ![...within, ...entrances].includes(folderOf(file)),
+      (target, file) => folderOf(target) === 'host' && !within.includes(folderOf(file)),
     );
     expect(strangers).toEqual([]);
   });
 
   test('`rules/` is a room to be asked through its engine, by commands and reports', () => {
-    const within = ['rules', 'report', 'commands'];
+    const within = ['rules', 'report', 'api', 'commands'];
     const doors = ['rules/engine', 'rules/generated'];
     const strangers = importsWhere(
       (target, file) =>
@@ -243,19 +243,52 @@ describe('files', () => {
 });
 
 describe('what programs may import', () => {
+  const groups = files.filter((file) => folderOf(file) === 'api');
+  const exported = ['core.ts', 'index.ts', ...groups].flatMap((group) =>
+    [...text(group).matchAll(/export (?:type )?\{([^}]*)\} from '([^']+)'/g)].flatMap(
+      ([, names = '', from = '']) =>
+        names
+          .split(',')
+          .map((name) => name.trim().replace(/^type /, ''))
+          .filter((name) => name !== '')
+          .map((name) => ({ group, name, file: posix.join(posix.dirname(group), from) })),
+    ),
+  );
+
   test('is explained by a comment at its declaration', () => {
-    const exported = [...text('index.ts').matchAll(/export (?:type )?\{([^}]*)\} from '\.\/([^']+)'/g)];
-    const unexplained = exported.flatMap(([, names = '', file = '']) =>
-      names
-        .split(',')
-        .map((name) => name.trim().replace(/^type /, ''))
-        .filter((name) => name !== '' && !isExplained(name, text(file))),
-    );
-    expect(exported.length).toBeGreaterThan(50);
+    const unexplained = exported.filter(({ name, file }) => !isExplained(name, text(file)));
+    expect(exported.length).toBeGreaterThan(150);
     expect(unexplained).toEqual([]);
+  });
+
+  test('stands in the package under the name of its group', () => {
+    const { exports } = JSON.parse(text('../package.json')) as { exports: Record<string, unknown> };
+    const built = (file: string) => ({
+      types: `./dist/${file.replace('.ts', '.d.ts')}`,
+      default: `./dist/${file.replace('.ts', '.js')}`,
+    });
+    expect(exports).toMatchObject({
+      '.': built('index.ts'),
+      './core': built('core.ts'),
+      ...Object.fromEntries(groups.map((file) => [`./${posix.basename(file, '.ts')}`, built(file)])),
+    });
+    expect(Object.values(exports).filter((entry) => typeof entry === 'object')).toHaveLength(
+      groups.length + 2,
+    );
+  });
+
+  test('holds every writer, but for the one that a page of the documentation is made with', () => {
+    const writers = files.flatMap((file) =>
+      [...text(file).matchAll(/^export function (format\w+(?:As|Csv)\w+|(?!ruleIndex)\w+Document)\(/gm)].map(
+        ([, name]) => name,
+      ),
+    );
+    const named = new Set(exported.map(({ name }) => name));
+    expect(writers.length).toBeGreaterThan(10);
+    expect(writers.filter((name) => name !== undefined && !named.has(name))).toEqual([]);
   });
 });
 
 function isExplained(name: string, content: string): boolean {
-  return new RegExp(`\\*/\nexport (?:async )?(?:function|const|interface|type) ${name}\\b`).test(content);
+  return new RegExp(`\\*/\nexport (?:async )?(?:function\\*?|const|interface|type) ${name}\\b`).test(content);
 }

@@ -3,7 +3,6 @@ import { formatClaimsAsJson } from '../decisions/claims/claims-as-json.ts';
 import { claimsDocument } from '../decisions/claims/claims-document.ts';
 import { judgeClaims } from '../decisions/claims/judge-claims.ts';
 import { loadRegistry } from '../host/load-registry.ts';
-import { registryFolders } from '../host/registry-folders.ts';
 import { formatDocument } from '../units/format-document.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
@@ -35,9 +34,9 @@ Examples:
 Exit status: 0 judged, whatever the verdicts, 2 cannot be judged.`,
     )
     .action((machine: string, { format, today, registry: asked }: ClaimsOptions) => {
-      const folders = registryFolders(asked, cli.cwd);
-      if (!folders.ok) return exit.cannotRun(folders.error);
-      const { registry } = loadRegistry(folders.value, cli.cwd);
+      const loaded = loadRegistry(asked, cli.cwd);
+      if (!loaded.ok) return exit.cannotRun(loaded.error);
+      const { registry } = loaded.value;
       const report = judgeClaims(registry, machine, { today: today ?? cli.today() });
       if (!report.ok) return exit.cannotRun(report.error);
       cli.out(

@@ -3,7 +3,6 @@ import { type ComparisonRequest, comparePairings } from '../decisions/compare/co
 import { formatComparisonAsJson } from '../decisions/compare/comparison-as-json.ts';
 import { comparisonDocument } from '../decisions/compare/comparison-document.ts';
 import { loadRegistry } from '../host/load-registry.ts';
-import { registryFolders } from '../host/registry-folders.ts';
 import type { FittedRequest } from '../knowledge/pairing.ts';
 import type { Money } from '../units/canonical.ts';
 import { formatDocument } from '../units/format-document.ts';
@@ -64,9 +63,9 @@ Exit status: 0 compared, 2 cannot be compared.`,
         if (!pairing.ok) return exit.cannotRun(pairing.error);
         asked.push(pairing.value);
       }
-      const folders = registryFolders(options.registry, cli.cwd);
-      if (!folders.ok) return exit.cannotRun(folders.error);
-      const { registry } = loadRegistry(folders.value, cli.cwd);
+      const loaded = loadRegistry(options.registry, cli.cwd);
+      if (!loaded.ok) return exit.cannotRun(loaded.error);
+      const { registry } = loaded.value;
       const compared = comparePairings(registry, { job, pairings: asked, ...chosen(options) });
       if (!compared.ok) return exit.cannotRun(compared.error);
       cli.out(

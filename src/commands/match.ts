@@ -3,7 +3,6 @@ import { formatMatchAsJson } from '../decisions/match/match-as-json.ts';
 import { matchDocument } from '../decisions/match/match-document.ts';
 import { matchRegistry } from '../decisions/match/match-registry.ts';
 import { loadRegistry } from '../host/load-registry.ts';
-import { registryFolders } from '../host/registry-folders.ts';
 import { formatDocument } from '../units/format-document.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
@@ -38,9 +37,9 @@ Examples:
 Exit status: 0 judged, 2 it cannot be judged.`,
     )
     .action((filament: string | undefined, { machine, format, today, registry: asked }: MatchOptions) => {
-      const folders = registryFolders(asked, cli.cwd);
-      if (!folders.ok) return exit.cannotRun(folders.error);
-      const { registry } = loadRegistry(folders.value, cli.cwd);
+      const loaded = loadRegistry(asked, cli.cwd);
+      if (!loaded.ok) return exit.cannotRun(loaded.error);
+      const { registry } = loaded.value;
       const result = matchRegistry(registry, {
         today: today ?? cli.today(),
         ...(filament !== undefined && { filament }),

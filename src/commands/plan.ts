@@ -3,15 +3,14 @@ import { join, resolve } from 'node:path';
 import { Command, Option } from 'commander';
 import { methodNames, usualMethod } from '../bench/methods.ts';
 import type { BenchPlan } from '../decisions/plan/bench-plan.ts';
-import { writePlanCsv } from '../decisions/plan/plan-as-csv.ts';
-import { writePlanJson } from '../decisions/plan/plan-as-json.ts';
-import { writePlanMarkdown } from '../decisions/plan/plan-as-markdown.ts';
-import { writePlanText } from '../decisions/plan/plan-as-text.ts';
-import { writePlanTrial } from '../decisions/plan/plan-as-trial.ts';
+import { formatPlanAsCsv } from '../decisions/plan/plan-as-csv.ts';
+import { formatPlanAsJson } from '../decisions/plan/plan-as-json.ts';
+import { formatPlanAsMarkdown } from '../decisions/plan/plan-as-markdown.ts';
+import { formatPlanAsText } from '../decisions/plan/plan-as-text.ts';
+import { formatPlanAsTrial } from '../decisions/plan/plan-as-trial.ts';
 import type { PlanRequest } from '../decisions/plan/plan-request.ts';
 import { planTrial } from '../decisions/plan/plan-trial.ts';
 import { loadRegistry } from '../host/load-registry.ts';
-import { registryFolders } from '../host/registry-folders.ts';
 import { writeFiles } from '../host/write-files.ts';
 import { type Problem, type Result, refusal, success } from '../result.ts';
 import type { Dimension } from '../units/dimension.ts';
@@ -33,11 +32,11 @@ interface PlanOptions {
 }
 
 const writers = {
-  text: writePlanText,
-  json: writePlanJson,
-  markdown: writePlanMarkdown,
-  csv: writePlanCsv,
-  trial: (plan: BenchPlan) => writePlanTrial(plan, { in: 'trial' }),
+  text: formatPlanAsText,
+  json: formatPlanAsJson,
+  markdown: formatPlanAsMarkdown,
+  csv: formatPlanAsCsv,
+  trial: (plan: BenchPlan) => formatPlanAsTrial(plan, { in: 'trial' }),
 } as const;
 
 export function planCommand(cli: CliContext, exit: Exit): Command {
@@ -92,12 +91,12 @@ async function plan(
   cli: CliContext,
   exit: Exit,
 ): Promise<void> {
-  const folders = registryFolders(options.registry, cli.cwd);
-  if (!folders.ok) return exit.cannotRun(folders.error);
   const today = options.today ?? cli.today();
   const request = requestFrom({ machine, filament, today }, options);
   if (!request.ok) return exit.cannotRun(request.error);
-  const { registry } = loadRegistry(folders.value, cli.cwd);
+  const loaded = loadRegistry(options.registry, cli.cwd);
+  if (!loaded.ok) return exit.cannotRun(loaded.error);
+  const { registry } = loaded.value;
   const planned = planTrial(registry, request.value);
   if (!planned.ok) return exit.cannotRun(planned.error);
   if (options.out === undefined) return cli.out(writers[options.format](planned.value));
@@ -153,8 +152,8 @@ function measure(
 function filesOf(bench: BenchPlan): (readonly [string, string])[] {
   const { id } = bench.trial;
   return [
-    [`${id}.yaml`, writePlanTrial(bench, { in: 'file', name: `${id}.csv` })],
-    [`${id}.csv`, writePlanCsv(bench)],
-    [`${id}.md`, writePlanMarkdown(bench)],
+    [`${id}.yaml`, formatPlanAsTrial(bench, { in: 'file', name: `${id}.csv` })],
+    [`${id}.csv`, formatPlanAsCsv(bench)],
+    [`${id}.md`, formatPlanAsMarkdown(bench)],
   ];
 }

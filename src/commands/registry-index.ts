@@ -3,11 +3,15 @@ import { resolve } from 'node:path';
 import { Command } from 'commander';
 import writeFileAtomic from 'write-file-atomic';
 import { fileErrorCode, unwritable } from '../host/file-error.ts';
-import { loadRegistry } from '../host/load-registry.ts';
+import { loadFolders } from '../host/load-registry.ts';
 import { readRegistryFile, readRegistryFiles } from '../host/registry-files.ts';
 import { registryFolder } from '../host/registry-folders.ts';
-import { readIndexedFiles } from '../registry/mirror/read-registry-index.ts';
-import { formatRegistryIndexAsJson, type IndexedFile, indexOf } from '../registry/mirror/registry-index.ts';
+import { readRegistryIndex } from '../registry/mirror/read-registry-index.ts';
+import {
+  formatRegistryIndexAsJson,
+  type IndexedFile,
+  indexRegistry,
+} from '../registry/mirror/registry-index.ts';
 import { type IndexDifference, verifyIndex } from '../registry/mirror/verify-index.ts';
 import { failure, type Problem, type Result, refusal } from '../result.ts';
 import { printable } from '../text/printable.ts';
@@ -48,7 +52,7 @@ Exit status: 0 written, or nothing differs; 1 something differs, or a profile ha
 }
 
 async function write(folder: string, out: string | undefined, cli: CliContext, exit: Exit): Promise<void> {
-  const loaded = loadRegistry([folder], cli.cwd);
+  const loaded = loadFolders([folder], cli.cwd);
   const broken = new Set(
     loaded.findings.filter(({ severity }) => severity === 'error').map(({ file }) => file),
   );
@@ -57,7 +61,7 @@ async function write(folder: string, out: string | undefined, cli: CliContext, e
     cli.err('No index was written: run `meltbounds check`, and fix what it finds.\n');
     return exit.with(exitStatus.findings);
   }
-  const text = formatRegistryIndexAsJson(indexOf(loaded));
+  const text = formatRegistryIndexAsJson(indexRegistry(loaded));
   if (out === undefined) return cli.out(text);
   try {
     await writeFileAtomic(resolve(cli.cwd, out), text);
@@ -100,7 +104,7 @@ function readIndex(
       'Check the spelling of the path.',
     );
   }
-  const files = readIndexedFiles(text);
+  const files = readRegistryIndex(text);
   if (files.ok) return files;
   return failure({ ...files.error, message: `${printable(path)}: ${files.error.message}` });
 }

@@ -1,18 +1,33 @@
 import { dirname, isAbsolute, relative, resolve } from 'node:path';
 import { type FileWithSiblings, type LoadedRegistry, linkFiles } from '../registry/load-files.ts';
 import type { ReadFile } from '../registry/registry-file.ts';
+import { type Result, success } from '../result.ts';
 import { type RegistryRoot, readRegistryFile, readRegistryFiles } from './registry-files.ts';
+import { type RegistryProblem, registryFolders } from './registry-folders.ts';
+
+/**
+ * Reads the registries in one or several folders or installed packages, with what is wrong in them; later ones add to
+ * earlier ones. With no name it reads those that package.json names, else the one in the folder `base`, from which
+ * relative folders are taken too (by default the working directory). Problems: a place that holds no registry.
+ */
+export function loadRegistry(
+  named: readonly string[] = [],
+  base: string = process.cwd(),
+): Result<LoadedRegistry, RegistryProblem> {
+  const folders = registryFolders(named, base);
+  return folders.ok ? success(loadFolders(folders.value, base)) : folders;
+}
 
 /**
  * Reads the registries in one or several folders; later ones add to earlier ones. Every problem is collected, and
  * one broken file hides no other. Relative folders are taken from `base` (the working directory by default).
  */
-export function loadRegistry(folders: readonly string[], base: string = process.cwd()): LoadedRegistry {
+export function loadFolders(folders: readonly string[], base: string = process.cwd()): LoadedRegistry {
   return linkFiles(folders.flatMap((folder) => filesOfFolder(folder, base)));
 }
 
-/** Like `loadRegistry`, with single files from outside of the folders added. */
-export function loadRegistryWith(
+/** Like `loadFolders`, with single files from outside of the folders added. */
+export function loadFoldersWith(
   folders: readonly string[],
   loose: readonly string[],
   base: string = process.cwd(),

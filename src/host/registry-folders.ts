@@ -7,6 +7,9 @@ import { type ConfigProblem, configuredRegistries, packageFolder } from './confi
 /** Why there is no registry in a place. */
 export type FolderProblem = Problem<'noFolder' | 'noRegistry'>;
 
+/** Why the registries that are asked for cannot be found. */
+export type RegistryProblem = FolderProblem | ConfigProblem;
+
 /** Folder of the registry at a path or in an installed package: the folder itself, or `profiles` below it. */
 export function registryFolder(path: string, cwd: string): Result<string, FolderProblem> {
   const here = resolve(cwd, path);
@@ -34,10 +37,7 @@ export function registryFolder(path: string, cwd: string): Result<string, Folder
  * Folders of the registries that the user named, else of those that package.json names, else of the one in the working
  * directory. Later ones rest on earlier ones; the last is the team's own.
  */
-export function registryFolders(
-  named: readonly string[],
-  cwd: string,
-): Result<string[], FolderProblem | ConfigProblem> {
+export function registryFolders(named: readonly string[], cwd: string): Result<string[], RegistryProblem> {
   const configured = named.length > 0 ? success(named) : configuredRegistries(cwd);
   if (!configured.ok) return configured;
   const folders: string[] = [];

@@ -25,8 +25,10 @@ export const dimensions = [
   'money',
 ] as const;
 
+/** A kind of quantity: what its units can be converted into each other within. */
 export type Dimension = (typeof dimensions)[number];
 
+/** What is to be known of a dimension. */
 export interface DimensionInfo {
   /** What people call it: `volume flow`. */
   readonly description: string;

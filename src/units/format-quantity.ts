@@ -3,6 +3,7 @@ import { type Dimension, dimensionInfo } from './dimension.ts';
 import { isNumber, mostSignificantDigits } from './number-form.ts';
 import { requireUnit, type Unit } from './unit-table.ts';
 
+/** How a quantity is written. */
 export interface QuantityFormat {
   /** UCUM (or ISO 4217) code of the unit to write; the canonical unit when absent. Money has to name it. */
   readonly unit?: string;

@@ -2,6 +2,7 @@ import { quote } from '../text/quote.ts';
 import { type Dimension, dimensionInfo } from './dimension.ts';
 import { unitsOf } from './unit-table.ts';
 
+/** What is wrong with a text that should be a quantity. */
 export type QuantityProblemCode =
   | 'bareNumber'
   | 'wrongDimension'

@@ -4,7 +4,7 @@ import { reduceTrial } from '../../src/bench/reduce-trial.ts';
 import { reducingOnce } from '../../src/bench/reducing-once.ts';
 import { type EvidenceStanding, standingOf, trialStanding } from '../../src/evidence/standing.ts';
 import { standingText } from '../../src/evidence/standing-text.ts';
-import { loadRegistry } from '../../src/host/load-registry.ts';
+import { loadFolders } from '../../src/host/load-registry.ts';
 import { toPointer } from '../../src/registry/shape.ts';
 import { statementsOf } from '../../src/registry/statement.ts';
 import { rules } from '../../src/rules/engine/rules.ts';
@@ -15,14 +15,14 @@ const daisy = 'filaments/oakhollow/daisy-pla.yaml';
 const wren = 'machines/plumstead/wren.yaml';
 const trial = 'trials/2026/wren-daisy-pla-230.yaml';
 
-const sample = loadRegistry([fileURLToPath(new URL('../fixtures/registry', import.meta.url))]).registry;
+const sample = loadFolders([fileURLToPath(new URL('../fixtures/registry', import.meta.url))]).registry;
 
 /** What the readings of the sample trials give, which nothing that is edited here changes. */
 const reduce = reducingOnce(sample, reduceTrial);
 
 /** How the statement at a place of Daisy PLA stands in a registry. */
 function standing({ cwd }: SampleRegistry, pointer = '/meltFlow/1', today = testDay): EvidenceStanding {
-  const { registry } = loadRegistry(['profiles'], cwd);
+  const { registry } = loadFolders(['profiles'], cwd);
   const filament = registry.filament.get('oakhollow/daisy-pla')!;
   const placed = [...statementsOf(filament)].find(({ path }) => toPointer(path) === pointer)!;
   return standingOf(filament, placed, { registry, today, reduce });
@@ -118,7 +118,7 @@ describe('a statement', () => {
 
   it('asks for its own trial only', () => {
     const { cwd } = sampleRegistry();
-    const { registry } = loadRegistry(['profiles'], cwd);
+    const { registry } = loadFolders(['profiles'], cwd);
     const filament = registry.filament.get('oakhollow/daisy-pla')!;
     const asked: string[] = [];
     const counting = (id: string) => {
@@ -199,7 +199,7 @@ acknowledged:
 
 it('whatever a trial gives is as old as the trial', () => {
   const { cwd } = newFirmware();
-  const { registry } = loadRegistry(['profiles'], cwd);
+  const { registry } = loadFolders(['profiles'], cwd);
   const context = { registry, today: testDay, reduce: () => expect.fail('nothing is to be reduced') };
   expect(trialStanding(registry.trial.get('wren-daisy-pla-230')!, context)).toMatchObject({
     faults: [{ code: 'stale', rule: 'evidence/stale-firmware' }],

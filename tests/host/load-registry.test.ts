@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { loadRegistry, loadRegistryWith } from '../../src/host/load-registry.ts';
+import { loadFolders, loadFoldersWith } from '../../src/host/load-registry.ts';
 import { kinds } from '../../src/registry/kind.ts';
 import { checkRegistry } from '../../src/rules/engine/check-registry.ts';
 import { folderOf, goodFiles, goodPaths } from '../registry/folder-of.ts';
@@ -10,14 +10,14 @@ const aboutForm = /^(?:file|syntax|shape|units|identity|references)\//;
 
 /** `FILE RULE` of what is wrong with the form and the links of the registry in a folder. */
 function wrong(folder: string): string[] {
-  return checkRegistry(loadRegistry([folder], folder), { today: '2026-12-31' })
+  return checkRegistry(loadFolders([folder], folder), { today: '2026-12-31' })
     .filter(({ rule }) => aboutForm.test(rule))
     .map(({ file, rule }) => `${file} ${rule}`);
 }
 
 test('a good registry is read whole and has no finding', () => {
   const folder = folderOf(goodFiles);
-  const { registry, files } = loadRegistry([folder], folder);
+  const { registry, files } = loadFolders([folder], folder);
   expect(wrong(folder)).toEqual([]);
   expect(kinds.map((kind) => registry[kind].size)).toEqual(kinds.map(() => 1));
   expect(files).toEqual(Object.keys(goodFiles).toSorted());
@@ -32,7 +32,7 @@ describe('several folders', () => {
       ...Object.fromEntries(Object.entries(first).map(([path, text]) => [`a/${path}`, text])),
       'b/sources/another-sheet.yaml': added,
     });
-    const { registry, findings, files } = loadRegistry(['a', 'b'], folder);
+    const { registry, findings, files } = loadFolders(['a', 'b'], folder);
     expect([...registry.source.keys()]).toEqual(['lantern-sheet', 'another-sheet']);
     expect(findings).toEqual([]);
     expect(files).toEqual([
@@ -47,7 +47,7 @@ describe('several folders', () => {
       [`a/${goodPaths.source}`]: goodTexts.source,
       [`b/${goodPaths.source}`]: changed('source', 'Data sheet, invented', 'Another title'),
     });
-    const loaded = loadRegistry(['a', 'b'], folder);
+    const loaded = loadFolders(['a', 'b'], folder);
     expect(loaded.registry.source.get('lantern-sheet')?.data.title).toBe('Data sheet, invented');
     const [finding] = checkRegistry(loaded, { today: '2026-12-31' });
     expect(finding).toMatchObject({
@@ -56,7 +56,7 @@ describe('several folders', () => {
       line: 2,
       column: 5,
     });
-    expect(loadRegistry(['b', 'a'], folder).registry.source.get('lantern-sheet')?.data.title).toBe(
+    expect(loadFolders(['b', 'a'], folder).registry.source.get('lantern-sheet')?.data.title).toBe(
       'Another title',
     );
   });
@@ -66,13 +66,13 @@ describe('several folders', () => {
       [`a/${goodPaths.source}`]: goodTexts.source,
       'loose/PLA.yaml': goodTexts.polymer,
     });
-    const { registry, files } = loadRegistryWith(['a'], ['loose/PLA.yaml'], folder);
+    const { registry, files } = loadFoldersWith(['a'], ['loose/PLA.yaml'], folder);
     expect(registry.polymer.has('PLA')).toBe(true);
     expect(files).toEqual([`a/${goodPaths.source}`, 'loose/PLA.yaml']);
   });
 
   test('one that is not there holds nothing', () => {
-    expect(loadRegistry(['nowhere'], folderOf({})).files).toEqual([]);
+    expect(loadFolders(['nowhere'], folderOf({})).files).toEqual([]);
   });
 });
 
@@ -84,7 +84,7 @@ describe('a broken file', () => {
   ])('%s hides no other file, and what refers to it does not dangle', (_, text, rule) => {
     const folder = folderOf({ ...goodFiles, [goodPaths.source]: text });
     expect(wrong(folder)).toEqual([`${goodPaths.source} ${rule}`]);
-    expect(loadRegistry([folder]).registry.machine.size).toBe(1);
+    expect(loadFolders([folder]).registry.machine.size).toBe(1);
   });
 
   test('with a statement that cannot be read still shows its dangling references', () => {
@@ -134,7 +134,7 @@ describe('the readings of a trial in a file of their own', () => {
       [goodPaths.trial]: trial('ladder.csv'),
       'trials/2026/ladder.csv': readings,
     });
-    const { registry, texts, files } = loadRegistry([folder], folder);
+    const { registry, texts, files } = loadFolders([folder], folder);
     expect(registry.trial.get('lantern-pla-230')?.attachment).toMatchObject({
       ok: true,
       source: { text: readings },
@@ -145,7 +145,7 @@ describe('the readings of a trial in a file of their own', () => {
 
   test('that are missing are a problem of the trial alone', () => {
     const folder = folderOf({ ...goodFiles, [goodPaths.trial]: trial('ladder.csv') });
-    expect(loadRegistry([folder]).registry.trial.get('lantern-pla-230')?.attachment).toMatchObject({
+    expect(loadFolders([folder]).registry.trial.get('lantern-pla-230')?.attachment).toMatchObject({
       ok: false,
       problem: 'missing',
     });
@@ -159,7 +159,7 @@ describe('the readings of a trial in a file of their own', () => {
       'secret.csv': readings,
       'trials/secret.csv': readings,
     });
-    const { findings, texts } = loadRegistry([folder], folder);
+    const { findings, texts } = loadFolders([folder], folder);
     expect(findings).toMatchObject([{ rule: 'shape/text-form', pointer: '/observations/file' }]);
     expect([...texts.keys()].filter((path) => path.endsWith('.csv'))).toEqual([]);
   });
@@ -174,7 +174,7 @@ describe('the same registry gives the same result', () => {
     'sources/Alpha.yaml': 'kind: source\n',
   };
   const everything = (folder: string) => {
-    const { findings, files: paths, registry } = loadRegistry([folder], folder);
+    const { findings, files: paths, registry } = loadFolders([folder], folder);
     return { findings, paths, digests: registry.documents.map(({ source }) => source.digest) };
   };
 
@@ -192,7 +192,7 @@ describe('the same registry gives the same result', () => {
 
   test('findings come by file, whatever the order of the folders', () => {
     const folder = folderOf({ 'a/sources/x.yaml': '', 'b/sources/x.yaml': '' });
-    const shown = loadRegistry(['b', 'a'], folder).findings.map(({ file }) => file);
+    const shown = loadFolders(['b', 'a'], folder).findings.map(({ file }) => file);
     expect(shown).toEqual(['a/sources/x.yaml', 'b/sources/x.yaml']);
   });
 
@@ -214,26 +214,26 @@ describe('files are shown', () => {
   test('relative to the base, however the folder was given', () => {
     const base = folder();
     for (const given of ['profiles', './profiles/', 'profiles/../profiles', join(base, 'profiles')]) {
-      expect(loadRegistry([given], base).files).toEqual([`profiles/${goodPaths.source}`]);
+      expect(loadFolders([given], base).files).toEqual([`profiles/${goodPaths.source}`]);
     }
-    expect(loadRegistry(['.'], join(base, 'profiles')).files).toEqual([goodPaths.source]);
+    expect(loadFolders(['.'], join(base, 'profiles')).files).toEqual([goodPaths.source]);
   });
 
   test('in full where they are outside of the base', () => {
     const base = folder();
-    expect(loadRegistry(['../profiles'], join(base, 'elsewhere')).files).toEqual([
+    expect(loadFolders(['../profiles'], join(base, 'elsewhere')).files).toEqual([
       join(base, 'profiles', goodPaths.source),
     ]);
   });
 
   test('by a path under which their text is found', () => {
     const base = folder();
-    const { texts, files } = loadRegistry(['profiles'], base);
+    const { texts, files } = loadFolders(['profiles'], base);
     expect(files.map((file) => texts.get(file))).toEqual([goodTexts.source]);
   });
 
   test('but the path from the root of the registry is what their id is held against', () => {
-    const { registry } = loadRegistry(['profiles'], folder());
+    const { registry } = loadFolders(['profiles'], folder());
     expect(registry.source.get('lantern-sheet')?.source.relativePath).toBe(goodPaths.source);
   });
 });

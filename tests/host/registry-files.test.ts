@@ -1,7 +1,7 @@
 import { mkdirSync, symlinkSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { loadRegistry } from '../../src/host/load-registry.ts';
+import { loadFolders } from '../../src/host/load-registry.ts';
 import { readRegistryFile, readRegistryFiles } from '../../src/host/registry-files.ts';
 import { folderOf, goodPaths } from '../registry/folder-of.ts';
 import { changed, essence, goodTexts } from '../registry/good-documents.ts';
@@ -16,7 +16,7 @@ function read(folder: string): [string, string | null][] {
 }
 
 function findings(folder: string): string[] {
-  return loadRegistry([folder], folder).findings.map((finding) => `${finding.file} ${essence(finding)}`);
+  return loadFolders([folder], folder).findings.map((finding) => `${finding.file} ${essence(finding)}`);
 }
 
 test('all YAML files are read, in an order of code units, whatever else is there', () => {
@@ -64,7 +64,7 @@ describe('a symbolic link is refused', () => {
     expect(findings(folder)).toEqual([
       'sources/other.yaml file/link 1:1 This is a symbolic link, which a registry does not follow | Put the file itself here.',
     ]);
-    expect(loadRegistry([folder]).registry.documents).toHaveLength(1);
+    expect(loadFolders([folder]).registry.documents).toHaveLength(1);
   });
 
   test('that stands for a folder, here or elsewhere, or for nothing', () => {

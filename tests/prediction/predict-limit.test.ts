@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { reduceTrial } from '../../src/bench/reduce-trial.ts';
 import type { ReduceById } from '../../src/bench/reducing-once.ts';
-import { loadRegistry } from '../../src/host/load-registry.ts';
+import { loadFolders } from '../../src/host/load-registry.ts';
 import { familiesOf } from '../../src/knowledge/families.ts';
 import { findFittedPairing } from '../../src/knowledge/pairing.ts';
 import { meltCapacity } from '../../src/prediction/melt-capacity.ts';
 import { predictLimit } from '../../src/prediction/predict-limit.ts';
 import type { Trial } from '../../src/registry/generated/documents.ts';
 
-const { registry } = loadRegistry(['profiles']);
+const { registry } = loadFolders(['profiles']);
 const ladders = [...registry.trial.values()].filter(({ data }) => data.method === 'flowLadder');
 const reductions = new Map(ladders.map(({ id }) => [id, reduceTrial(registry, id)]));
 const reduce: ReduceById = (id) => reductions.get(id) ?? reduceTrial(registry, id);

@@ -1,11 +1,11 @@
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
-import { loadRegistry } from '../../src/host/load-registry.ts';
+import { loadFolders } from '../../src/host/load-registry.ts';
 import { affectedPaths } from '../../src/registry/dependants.ts';
 import type { Kind } from '../../src/registry/kind.ts';
 
 const root = fileURLToPath(new URL('../fixtures', import.meta.url));
-const { registry } = loadRegistry(['registry'], root);
+const { registry } = loadFolders(['registry'], root);
 
 function affectedBy(path: string | null, ...identities: { kind: Kind; id: string }[]): string[] {
   const affected = affectedPaths(registry, { isChanged: (file) => file === `registry/${path}`, identities });

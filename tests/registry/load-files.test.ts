@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { loadRegistry } from '../../src/host/load-registry.ts';
+import { loadFolders } from '../../src/host/load-registry.ts';
 import { loadFiles } from '../../src/registry/load-files.ts';
 import { folderOf, goodFiles } from './folder-of.ts';
 import { goodTexts } from './good-documents.ts';
@@ -22,7 +22,7 @@ const messy = {
 };
 
 test('texts make the same registry as files in a folder do', () => {
-  const inFolder = loadRegistry(['p'], folderOf(Object.fromEntries(inside('p', messy))));
+  const inFolder = loadFolders(['p'], folderOf(Object.fromEntries(inside('p', messy))));
   const inMemory = load(messy, 'p');
   expect(inMemory.findings).toEqual(inFolder.findings);
   expect(new Set(inMemory.findings.map(({ rule }) => rule)).size).toBeGreaterThan(3);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { proposedChangeset } from '../../scripts/release/proposed-changeset.ts';
 import { diffRegistries } from '../../src/decisions/diff/diff-registries.ts';
-import { loadRegistry } from '../../src/host/load-registry.ts';
+import { loadFolders } from '../../src/host/load-registry.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
 
 const nothing = { profiles: [], schema: { added: [], breaking: [] }, rules: { added: [], removed: [] } };
@@ -9,9 +9,9 @@ const hook = 'jobs/hook.yaml';
 
 function proposalFor(change: (registry: SampleRegistry) => void): string | null {
   const registry = sampleRegistry();
-  const base = loadRegistry(['profiles'], registry.cwd);
+  const base = loadFolders(['profiles'], registry.cwd);
   change(registry);
-  const { profiles } = diffRegistries(base, loadRegistry(['profiles'], registry.cwd));
+  const { profiles } = diffRegistries(base, loadFolders(['profiles'], registry.cwd));
   return proposedChangeset({ ...nothing, profiles });
 }
 

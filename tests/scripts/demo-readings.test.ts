@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { demoRows, demoSeries } from '../../scripts/demo-method-readings.ts';
 import { demoLadders, demoReadings } from '../../scripts/demo-readings.ts';
-import { loadRegistry } from '../../src/host/load-registry.ts';
+import { loadFolders } from '../../src/host/load-registry.ts';
 
-const { registry } = loadRegistry(['profiles']);
+const { registry } = loadFolders(['profiles']);
 const drawn = [
   ...demoLadders.map((ladder) => [ladder.trial, demoReadings(ladder)] as const),
   ...demoSeries.map((series) => [series.trial, demoRows(series)] as const),

@@ -1,6 +1,5 @@
-import { CsvError, parse } from 'csv-parse/sync';
 import { failure, type Result, success } from '../../result.ts';
-import { quote } from '../../text/quote.ts';
+import { type CsvProblem, readCsv } from '../../text/csv.ts';
 import type { BenchProblem } from '../bench-problem.ts';
 import type { ColumnPlan } from './column-plan.ts';
 import type { Observations } from './observations.ts';
@@ -31,32 +30,22 @@ export function readBenchSheet(
 }
 
 function readRecords(text: string): Result<SheetRow[], readonly BenchProblem[]> {
-  try {
-    const records: unknown[] = parse(text, { bom: true, info: true, relax_column_count: true, trim: true });
-    return success(records.map(sheetRow).filter((row) => row.cells.some((cell) => cell !== '')));
-  } catch (error) {
-    if (!(error instanceof CsvError)) throw error;
-    return failure([malformed(error)]);
-  }
-}
-
-/** With the option `info` a record comes with the number of the line it ends on. */
-function sheetRow(entry: unknown): SheetRow {
-  const { record, info } = entry as { record: string[]; info: { lines: number } }; // the library types the plain form only
-  return { cells: record, row: info.lines };
+  const records = readCsv(text);
+  if (!records.ok) return failure([malformed(records.error)]);
+  const rows = records.value.map(({ cells, line }) => ({ cells, row: line }));
+  return success(rows.filter(({ cells }) => cells.some((cell) => cell !== '')));
 }
 
 function otherDelimiter(cells: readonly string[]): string | undefined {
   return cells.length === 1 ? [';', '\t', '|'].find((sign) => cells[0]?.includes(sign)) : undefined;
 }
 
-function malformed(error: CsvError): BenchProblem {
-  const row = typeof error.lines === 'number' ? { row: error.lines } : {};
+function malformed({ message, line }: CsvProblem): BenchProblem {
   return {
     code: 'malformedSheet',
-    message: `not comma-separated values: ${quote(error.message)}`,
+    message: `not comma-separated values: ${message.charAt(0).toLowerCase()}${message.slice(1)}`,
     help: 'put quotation marks around whole cells only, and close each one; numbers need none',
-    ...row,
+    row: line,
   };
 }
 

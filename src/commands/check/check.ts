@@ -1,7 +1,7 @@
 import { relative } from 'node:path';
 import { Command, Option } from 'commander';
 import { rememberReductions } from '../../bench/reduce-trial.ts';
-import { loadRegistryWith } from '../../host/load-registry.ts';
+import { loadFoldersWith } from '../../host/load-registry.ts';
 import { isAtLeast, type Severity, severities } from '../../registry/finding.ts';
 import type { LoadedRegistry } from '../../registry/load-files.ts';
 import { formatReport, type ReportFormat, reportFormats } from '../../report/findings/findings-formats.ts';
@@ -153,7 +153,7 @@ async function askedFor(
     const target = checkTarget(paths, options, cwd);
     if (!target.ok) return target;
     const { folders, loose } = target.value;
-    return success({ target: target.value, read: () => loadRegistryWith(folders, loose, cwd) });
+    return success({ target: target.value, read: () => loadFoldersWith(folders, loose, cwd) });
   }
   if (paths.length > 1) return usage('- stands alone', 'Check what comes on standard input by itself.');
   if (options.fix) return usage('--fix changes files, and standard input is none', 'Leave it out.');

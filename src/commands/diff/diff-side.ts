@@ -1,5 +1,5 @@
 import { commitOf, type GitCaller, gitText } from '../../host/git.ts';
-import { filesOfFolder, loadRegistry } from '../../host/load-registry.ts';
+import { filesOfFolder, loadFolders } from '../../host/load-registry.ts';
 import { filesAtCommit } from '../../host/registry-at-commit.ts';
 import { registryFolder } from '../../host/registry-folders.ts';
 import { type FileWithSiblings, type LoadedRegistry, linkFiles } from '../../registry/load-files.ts';
@@ -32,7 +32,7 @@ export async function diffSide(
   }
   if (!folders.ok) return folders;
   if (word === undefined) {
-    return success({ name: 'the working tree', loaded: loadRegistry(folders.value, cwd) });
+    return success({ name: 'the working tree', loaded: loadFolders(folders.value, cwd) });
   }
   const own = folders.value.at(-1) ?? cwd;
   const commit = await commitOf(word, own, caller);

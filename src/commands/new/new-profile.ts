@@ -1,7 +1,7 @@
 import { join, relative } from 'node:path';
 import type { MethodName } from '../../bench/method.ts';
 import { benchMethods, methodNames } from '../../bench/methods.ts';
-import { loadRegistry } from '../../host/load-registry.ts';
+import { loadFolders } from '../../host/load-registry.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
 import { readSchemaFiles, schemaPathFrom } from '../../host/schema-files.ts';
 import { expectedPath, type Kind, kinds } from '../../registry/kind.ts';
@@ -62,7 +62,7 @@ export async function startProfile(
   const folders = registryFolders(options.registry, cli.cwd);
   if (!folders.ok) return folders;
   const folder = folders.value.at(-1) ?? cli.cwd;
-  const { registry } = loadRegistry(folders.value, cli.cwd);
+  const { registry } = loadFolders(folders.value, cli.cwd);
   const every = fieldsOf(schemaFileOf(kind), readSchemaFiles());
   const set = options.method === undefined ? options.set : [`method=${options.method}`, ...options.set];
   const flags = answersFromFlags(kind, every, id, set);

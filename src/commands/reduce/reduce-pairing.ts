@@ -1,7 +1,7 @@
 import { Option } from 'commander';
 import { type LimitAnswer, limitAt } from '../../bench/limit-line/limit-line-answers.ts';
 import { type PairingReduction, reducePairing } from '../../bench/limit-line/pairing-reduction.ts';
-import { loadRegistry } from '../../host/load-registry.ts';
+import { loadFolders } from '../../host/load-registry.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
 import { jsonLimitLine } from '../../report/reduction/json-limit-line.ts';
 import { limitLinePlot } from '../../report/reduction/limit-line-plot.ts';
@@ -53,7 +53,7 @@ export async function runPairing(
   if (!temperatures.ok) return exit.cannotRun(temperatures.error);
   const folders = registryFolders(options.registry, cli.cwd);
   if (!folders.ok) return exit.cannotRun(folders.error);
-  const { registry } = loadRegistry(folders.value, cli.cwd);
+  const { registry } = loadFolders(folders.value, cli.cwd);
   const request = { machine, filament, ...(options.nozzle !== undefined && { nozzle: options.nozzle }) };
   const pairing = reducePairing(registry, request);
   if (!pairing.ok) return exit.cannotRun(pairing.error);

@@ -5,7 +5,7 @@ import type { BenchProblem } from '../../bench/bench-problem.ts';
 import { reduceTrial } from '../../bench/reduce-trial.ts';
 import type { Reduction } from '../../bench/reduction.ts';
 import type { RunEvent } from '../../bench/run-event.ts';
-import { loadRegistry } from '../../host/load-registry.ts';
+import { loadFolders } from '../../host/load-registry.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
 import type { Profile } from '../../registry/profile.ts';
 import { idsOf, type Registry } from '../../registry/registry.ts';
@@ -121,7 +121,7 @@ function eventsOf({ halted }: SheetOptions): RunEvent[] {
 async function runTrial(id: string, options: ReduceOptions, cli: CliContext, exit: Exit): Promise<void> {
   const folders = registryFolders(options.registry, cli.cwd);
   if (!folders.ok) return exit.cannotRun(folders.error);
-  const { registry } = loadRegistry(folders.value, cli.cwd);
+  const { registry } = loadFolders(folders.value, cli.cwd);
   const trial = registry.trial.get(id);
   if (trial === undefined) return exit.cannotRun(unknownTrial(registry, id));
   const reduced = reduceTrial(registry, id);

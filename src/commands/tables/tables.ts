@@ -1,6 +1,5 @@
 import { Command, Option } from 'commander';
 import { loadRegistry } from '../../host/load-registry.ts';
-import { registryFolders } from '../../host/registry-folders.ts';
 import type { PairingRequest } from '../../knowledge/pairing.ts';
 import { type Problem, type Result, success } from '../../result.ts';
 import { type TemplateEscape, templateEscapes } from '../../tables/template/template-escape.ts';
@@ -97,9 +96,9 @@ Exit status: 0 table written, 2 it cannot be derived.`,
         if (!template.ok) return exit.cannotRun(template.error);
         const asked = askedPairing(machine, filament, options, command);
         if (!asked.ok) return exit.cannotRun(asked.error);
-        const folders = registryFolders(options.registry, cli.cwd);
-        if (!folders.ok) return exit.cannotRun(folders.error);
-        const { registry } = loadRegistry(folders.value, cli.cwd);
+        const loaded = loadRegistry(options.registry, cli.cwd);
+        if (!loaded.ok) return exit.cannotRun(loaded.error);
+        const { registry } = loaded.value;
         const today = options.today ?? cli.today();
         const way = { ...options, today, template: template.value, cwd: cli.cwd };
         const shown =

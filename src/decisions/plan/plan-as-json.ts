@@ -4,7 +4,7 @@ import { type BenchPlan, plannedReadings } from './bench-plan.ts';
 const planFormat = 'meltbounds-plan/1';
 
 /** A plan for programs. */
-export function writePlanJson(plan: BenchPlan): string {
+export function formatPlanAsJson(plan: BenchPlan): string {
   const document = {
     format: planFormat,
     method: plan.method,

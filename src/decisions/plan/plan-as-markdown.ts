@@ -6,7 +6,7 @@ import { type BenchPlan, planHeading } from './bench-plan.ts';
 const emptyCell = ' '.repeat(10);
 
 /** A plan as a bench sheet to print and fill in by hand. */
-export function writePlanMarkdown(plan: BenchPlan): string {
+export function formatPlanAsMarkdown(plan: BenchPlan): string {
   const parts = [
     `# ${escapeMarkdown(plan.title)}`,
     `Planned ${plan.date} for the trial ${escapeMarkdown(plan.trial.id)}.`,

@@ -2,7 +2,7 @@ import { alignedCells, type GridColumn } from '../../text/text-grid.ts';
 import { type BenchPlan, planHeading } from './bench-plan.ts';
 
 /** A plan for a terminal. */
-export function writePlanText(plan: BenchPlan): string {
+export function formatPlanAsText(plan: BenchPlan): string {
   const sections = plan.sections.flatMap(({ heading, items }) => [
     '',
     heading,

@@ -4,7 +4,7 @@ import { type BenchPlan, plannedReadings } from './bench-plan.ts';
 export type ReadingsPlace = { readonly in: 'trial' } | { readonly in: 'file'; readonly name: string };
 
 /** A trial file for the registry, ready but for what the bench gives. */
-export function writePlanTrial(plan: BenchPlan, place: ReadingsPlace): string {
+export function formatPlanAsTrial(plan: BenchPlan, place: ReadingsPlace): string {
   const { id, lines, afterwards } = plan.trial;
   return `${[
     '# yaml-language-server: $schema=../../../schema/trial.schema.json',

@@ -4,7 +4,7 @@ import { isObject } from '../shape.ts';
 import { type IndexedFile, indexFormat } from './registry-index.ts';
 
 /** Files that an index names, sheets too. The problem says what the text is instead of an index. */
-export function readIndexedFiles(text: string): Result<readonly IndexedFile[], Problem<'noIndex'>> {
+export function readRegistryIndex(text: string): Result<readonly IndexedFile[], Problem<'noIndex'>> {
   const value = parsed(text);
   if (!isObject(value)) return noIndex('it is not a JSON object');
   if (value.format !== indexFormat) {

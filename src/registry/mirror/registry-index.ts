@@ -22,17 +22,19 @@ export interface IndexedProfile extends IndexedFile {
   readonly sheet?: IndexedFile;
 }
 
+/** The profiles of a registry with their digests, by which a copy can be verified. */
 export interface RegistryIndex {
   readonly format: typeof indexFormat;
   readonly profiles: readonly IndexedProfile[];
 }
 
 /** The index of a registry without errors of form, sorted by path; the same registry gives the same bytes. */
-export function indexOf({ registry }: LoadedRegistry): RegistryIndex {
+export function indexRegistry({ registry }: LoadedRegistry): RegistryIndex {
   const profiles = registry.profiles.map(indexedProfile);
   return { format: indexFormat, profiles: profiles.sort((a, b) => compareText(a.path, b.path)) };
 }
 
+/** The index as the file that `index --verify` reads. */
 export function formatRegistryIndexAsJson(index: RegistryIndex): string {
   return `${JSON.stringify(index, null, 2)}\n`;
 }

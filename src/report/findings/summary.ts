@@ -9,6 +9,7 @@ export interface Summary {
   readonly notes: number;
 }
 
+/** Counts the findings of a check over a number of profiles. */
 export function summarise(findings: readonly Finding[], profiles: number): Summary {
   const count = (severity: Severity) => findings.filter((finding) => finding.severity === severity).length;
   return { profiles, errors: count('error'), warnings: count('warning'), notes: count('note') };

@@ -1,4 +1,4 @@
-import { stringify } from 'csv-stringify/sync';
+import { csvCell } from '../../text/csv.ts';
 import { printable } from '../../text/printable.ts';
 import { xmlAttribute } from '../../text/xml-text.ts';
 
@@ -34,10 +34,7 @@ export function escapeValue(target: TemplateEscape, value: unknown): string {
     case 'xml':
       return xmlAttribute(text);
     case 'csv':
-      return stringify([[typeof value === 'number' ? value : text]], {
-        record_delimiter: '',
-        escape_formulas: true,
-      });
+      return csvCell(typeof value === 'number' ? value : text);
     default:
       return target satisfies never;
   }

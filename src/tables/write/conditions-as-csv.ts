@@ -1,5 +1,5 @@
-import { stringify } from 'csv-stringify/sync';
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { formatCsv } from '../../text/csv.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
 import { type ConditionColumn, conditionCell, conditionColumns } from './condition-columns.ts';
 import { jsonInputs, tableTitle } from './table-as-json.ts';
@@ -11,10 +11,7 @@ function headingOf({ key, unit }: ConditionColumn): string {
 /** The conditions of a table as CSV (RFC 4180), one a line; text that a spreadsheet would run is defused. */
 export function formatConditionsAsCsv({ conditions }: SpeedTable): string {
   const rows = conditions.map((row) => conditionColumns.map((column) => conditionCell(row, column)));
-  return stringify([conditionColumns.map(headingOf), ...rows], {
-    record_delimiter: 'windows',
-    escape_formulas: true,
-  });
+  return formatCsv([conditionColumns.map(headingOf), ...rows]);
 }
 
 /** CSV-on-the-Web metadata of the conditions; `csvName` is the name of the CSV file beside it. */

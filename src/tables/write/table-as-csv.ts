@@ -1,4 +1,4 @@
-import { stringify } from 'csv-stringify/sync';
+import { formatCsv } from '../../text/csv.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
 import { inputText } from '../derive/table-inputs.ts';
 import { cellOf, headingOf, tableColumns } from './columns.ts';
@@ -13,5 +13,5 @@ export function formatTableAsCsv(table: SpeedTable): string {
   const header = [...tableColumns.map(headingOf), inputsHeading];
   const inputs = table.inputs.map(inputText).join('; ');
   const rows = table.rows.map((row) => [...tableColumns.map((column) => cellOf(row, column)), inputs]);
-  return stringify([header, ...rows], { record_delimiter: 'windows', escape_formulas: true });
+  return formatCsv([header, ...rows]);
 }

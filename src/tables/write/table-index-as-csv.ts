@@ -1,4 +1,4 @@
-import { stringify } from 'csv-stringify/sync';
+import { formatCsv } from '../../text/csv.ts';
 import type { TableIndex } from './table-index.ts';
 
 const headings = [
@@ -16,5 +16,5 @@ export function formatTableIndexAsCsv({ tabled, omitted }: TableIndex): string {
     ...[policy, machine, nozzle, filament, 'omitted', ''],
     ...['', '', '', reason],
   ]);
-  return stringify([headings, ...made, ...without], { record_delimiter: 'windows', escape_formulas: true });
+  return formatCsv([headings, ...made, ...without]);
 }

@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { bearsOut, type ClaimEvidence, shortfallOf } from '../../../src/decisions/claims/claim-verdict.ts';
 import { type ClaimReport, judgeClaims } from '../../../src/decisions/claims/judge-claims.ts';
-import { loadRegistry } from '../../../src/host/load-registry.ts';
+import { loadFolders } from '../../../src/host/load-registry.ts';
 import type { Machine } from '../../../src/registry/generated/documents.ts';
 import { testDay } from '../../run-command.ts';
 
-const { registry } = loadRegistry(['profiles']);
+const { registry } = loadFolders(['profiles']);
 
 function report(id: string, change: (machine: Machine) => Partial<Machine> = () => ({})): ClaimReport {
   const machine = registry.machine.get(id)!;

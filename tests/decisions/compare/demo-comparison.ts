@@ -1,13 +1,11 @@
 import { fileURLToPath } from 'node:url';
 import { type ComparisonRequest, comparePairings } from '../../../src/decisions/compare/compare-pairings.ts';
 import type { Comparison } from '../../../src/decisions/compare/comparison.ts';
-import { loadRegistry } from '../../../src/host/load-registry.ts';
+import { loadFolders } from '../../../src/host/load-registry.ts';
 import type { Job, Machine } from '../../../src/registry/generated/documents.ts';
 import type { Registry } from '../../../src/registry/registry.ts';
 
-export const { registry: demo } = loadRegistry([
-  fileURLToPath(new URL('../../../profiles', import.meta.url)),
-]);
+export const { registry: demo } = loadFolders([fileURLToPath(new URL('../../../profiles', import.meta.url))]);
 
 const filament = 'ashgrove/stagecraft-pla';
 export const steeple = { machine: 'tollwick/steeple', nozzle: 'hs-0.4', filament };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { diffRegistries } from '../../../src/decisions/diff/diff-registries.ts';
-import { loadRegistry } from '../../../src/host/load-registry.ts';
+import { loadFolders } from '../../../src/host/load-registry.ts';
 import { type SampleRegistry, sampleRegistry } from '../../sample-registry.ts';
 
 const daisy = 'filaments/oakhollow/daisy-pla.yaml';
@@ -14,9 +14,9 @@ type Change = (registry: SampleRegistry) => void;
 function bumpAfter(before: Change, change: Change) {
   const registry = sampleRegistry();
   before(registry);
-  const base = loadRegistry(['profiles'], registry.cwd);
+  const base = loadFolders(['profiles'], registry.cwd);
   change(registry);
-  const { profiles, tables } = diffRegistries(base, loadRegistry(['profiles'], registry.cwd));
+  const { profiles, tables } = diffRegistries(base, loadFolders(['profiles'], registry.cwd));
   return { bump: profiles[0]?.bump ?? null, profiles: profiles.length, tables };
 }
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { diffRegistries, type RegistryDiff } from '../../../src/decisions/diff/diff-registries.ts';
-import { loadRegistry } from '../../../src/host/load-registry.ts';
+import { loadFolders } from '../../../src/host/load-registry.ts';
 import { type SampleRegistry, sampleRegistry } from '../../sample-registry.ts';
 
 const daisy = 'filaments/oakhollow/daisy-pla.yaml';
@@ -15,9 +15,9 @@ const sheet = 'trials/2026/wren-daisy-pla-230.csv';
 /** What a change of the sample registry means. */
 function diffOf(change: (registry: SampleRegistry) => void): RegistryDiff {
   const registry = sampleRegistry();
-  const base = loadRegistry(['profiles'], registry.cwd);
+  const base = loadFolders(['profiles'], registry.cwd);
   change(registry);
-  return diffRegistries(base, loadRegistry(['profiles'], registry.cwd));
+  return diffRegistries(base, loadFolders(['profiles'], registry.cwd));
 }
 
 /** What one edit of one profile means. */
@@ -31,7 +31,7 @@ describe('the difference of a registry with itself', () => {
     for (const folder of ['profiles', 'tests/fixtures/registry']) {
       const tables = { added: [], removed: [], moves: [], settings: [] };
       const empty = { profiles: [], tables, bump: null, findings: [] };
-      expect(diffRegistries(loadRegistry([folder]), loadRegistry([folder]))).toEqual(empty);
+      expect(diffRegistries(loadFolders([folder]), loadFolders([folder]))).toEqual(empty);
     }
   });
 
@@ -74,13 +74,13 @@ describe('the bump that a profile needs', () => {
 
   it('is major for a limit that goes down, minor for one that goes up, by however little', () => {
     const registry = sampleRegistry();
-    const base = loadRegistry(['profiles'], registry.cwd);
+    const base = loadFolders(['profiles'], registry.cwd);
     const text = registry.read(daisy);
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 44_000 }), (thousandths) => {
         const flow = thousandths / 1000;
         registry.write(daisy, text.replace('value: 22 mm3/s', `value: ${flow} mm3/s`));
-        const diff = diffRegistries(base, loadRegistry(['profiles'], registry.cwd));
+        const diff = diffRegistries(base, loadFolders(['profiles'], registry.cwd));
         expect(diff.bump).toBe(flow < 22 ? 'major' : flow > 22 ? 'minor' : null);
       }),
       { numRuns: 25 },
@@ -123,9 +123,9 @@ describe('the bump that a profile needs', () => {
 `;
     const registry = sampleRegistry();
     registry.edit(daisy, 'meltFlow:\n', claim(34));
-    const base = loadRegistry(['profiles'], registry.cwd);
+    const base = loadFolders(['profiles'], registry.cwd);
     registry.edit(daisy, 'value: 34', 'value: 33');
-    const [profile] = diffRegistries(base, loadRegistry(['profiles'], registry.cwd)).profiles;
+    const [profile] = diffRegistries(base, loadFolders(['profiles'], registry.cwd)).profiles;
     expect(profile).toMatchObject({ bump: 'patch', slowsTables: false });
   });
 });
@@ -269,9 +269,9 @@ describe('what cannot be read', () => {
 
   it('is said, and no error, where the change fixes it', () => {
     const registry = sampleRegistry();
-    const whole = loadRegistry(['profiles'], registry.cwd);
+    const whole = loadFolders(['profiles'], registry.cwd);
     registry.edit(daisy, 'value: 22 mm3/s', 'value: 22');
-    const { profiles, findings } = diffRegistries(loadRegistry(['profiles'], registry.cwd), whole);
+    const { profiles, findings } = diffRegistries(loadFolders(['profiles'], registry.cwd), whole);
     expect(profiles).toMatchObject([{ id: 'oakhollow/daisy-pla', status: 'unjudged' }]);
     expect(findings).toEqual([]);
   });

@@ -3,12 +3,12 @@ import { describe, expect, it } from 'vitest';
 import type { ReduceById } from '../../../src/bench/reducing-once.ts';
 import { matchPairing } from '../../../src/decisions/match/match-pairing.ts';
 import { type Aspect, type PairingMatch, verdicts } from '../../../src/decisions/match/match-verdict.ts';
-import { loadRegistry } from '../../../src/host/load-registry.ts';
+import { loadFolders } from '../../../src/host/load-registry.ts';
 import type { Filament, Machine } from '../../../src/registry/generated/documents.ts';
 import { failure } from '../../../src/result.ts';
 import { testDay } from '../../run-command.ts';
 
-const { registry } = loadRegistry(['profiles']);
+const { registry } = loadFolders(['profiles']);
 const machines = [...registry.machine.values()];
 const filaments = [...registry.filament.values()];
 const notReduced: ReduceById = () => failure([]);

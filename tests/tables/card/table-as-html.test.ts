@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { HtmlValidate } from 'html-validate';
 import { describe, expect, it } from 'vitest';
-import { loadRegistry } from '../../../src/host/load-registry.ts';
+import { loadFolders } from '../../../src/host/load-registry.ts';
 import { formatTableAsHtml } from '../../../src/tables/card/table-as-html.ts';
 import { deriveTables } from '../../../src/tables/derive/derive-tables.ts';
 import { everyPairing } from '../../../src/tables/derive/every-pairing.ts';
@@ -57,7 +57,7 @@ function withText(text: string): SpeedTable {
   };
 }
 
-const demo = loadRegistry([fileURLToPath(new URL('../../../profiles', import.meta.url))]).registry;
+const demo = loadFolders([fileURLToPath(new URL('../../../profiles', import.meta.url))]).registry;
 const demoPairings = everyPairing(demo);
 const demoTables = (demoPairings.ok ? demoPairings.value : []).flatMap((request) => {
   const derived = deriveTables(demo, request, { judgesEvidence: false });

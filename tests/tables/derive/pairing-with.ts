@@ -1,6 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { reduceTrial } from '../../../src/bench/reduce-trial.ts';
-import { loadRegistry } from '../../../src/host/load-registry.ts';
+import { loadFolders } from '../../../src/host/load-registry.ts';
 import type { Filament, Machine, Policy } from '../../../src/registry/generated/documents.ts';
 import type { Registry } from '../../../src/registry/registry.ts';
 import type { Result } from '../../../src/result.ts';
@@ -8,7 +8,7 @@ import { deriveTables, type TableProblem } from '../../../src/tables/derive/deri
 import type { SpeedTable } from '../../../src/tables/derive/speed-table.ts';
 import { testDay } from '../../run-command.ts';
 
-const { registry: sample } = loadRegistry([
+const { registry: sample } = loadFolders([
   fileURLToPath(new URL('../../fixtures/registry', import.meta.url)),
 ]);
 

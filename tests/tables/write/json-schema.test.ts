@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { Ajv } from 'ajv';
 import { describe, expect, it } from 'vitest';
-import { loadRegistry } from '../../../src/host/load-registry.ts';
+import { loadFolders } from '../../../src/host/load-registry.ts';
 import { deriveTables } from '../../../src/tables/derive/derive-tables.ts';
 import { formatTableAsJson } from '../../../src/tables/write/table-as-json.ts';
 import { sampleRegistry } from '../../sample-registry.ts';
@@ -17,7 +17,7 @@ function faultsOf(text: string) {
   return validate(JSON.parse(text)) ? [] : validate.errors;
 }
 
-const { registry } = loadRegistry([fileURLToPath(new URL('../../../profiles', import.meta.url))]);
+const { registry } = loadFolders([fileURLToPath(new URL('../../../profiles', import.meta.url))]);
 const pairings = [...registry.machine.keys()].flatMap((machine) =>
   [...registry.filament.keys()].flatMap((filament) =>
     [...registry.policy.keys()].map((policy) => ({ machine, filament, policy })),
@@ -44,7 +44,7 @@ describe('the published schema of the JSON tables', () => {
       'additions/own-daisy.yaml',
       'kind: addition\nid: own-daisy\nversion: 1.0.0\nfilament: oakhollow/daisy-pla\nmeltFlow:\n  - {value: 9 mm3/s, basis: measured, evidence: wren-daisy-pla-215, at: {machine: plumstead/wren, nozzle: hs-0.4, nozzleTemperature: 215 Cel}}\n',
     );
-    const { registry: layered } = loadRegistry(['profiles'], cwd);
+    const { registry: layered } = loadFolders(['profiles'], cwd);
     const table = deriveTables(layered, { ...pairing, nozzle: 'hs-0.4' }, { judgesEvidence: false });
     const text = table.ok ? formatTableAsJson(table.value) : table.error.message;
     expect(faultsOf(text)).toEqual([]);

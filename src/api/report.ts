@@ -1,0 +1,17 @@
+export { formatDiffAsJson } from '../report/diff/diff-as-json.ts';
+export { type DiffLimits, diffDocument } from '../report/diff/diff-document.ts';
+export type { DiffReport } from '../report/diff/diff-report.ts';
+export { formatFindingsAsAnnotations } from '../report/findings/findings-as-annotations.ts';
+export { formatFindingsAsJson } from '../report/findings/findings-as-json.ts';
+export { formatFindingsAsJunit } from '../report/findings/findings-as-junit.ts';
+export { formatFindingsAsSarif } from '../report/findings/findings-as-sarif.ts';
+export { findingsDocument, type TextOf } from '../report/findings/findings-document.ts';
+export { type Summary, summarise } from '../report/findings/summary.ts';
+export { limitLinePlot } from '../report/reduction/limit-line-plot.ts';
+export { reductionPlot } from '../report/reduction/reduction-plot.ts';
+export { ruleDocument } from '../report/rules/rule-document.ts';
+export { ruleListDocument } from '../report/rules/rule-list-document.ts';
+export { formatRulesAsJson } from '../report/rules/rules-as-json.ts';
+export type { Rule } from '../rules/engine/rule.ts';
+export { rules } from '../rules/engine/rules.ts';
+export { formatDocument } from '../units/format-document.ts';

@@ -1,0 +1,85 @@
+import { type Problem, type Result, refusal, success } from '../result.ts';
+
+/** A record of comma-separated values, and the line of the text on which it ends, counted from 1. */
+export interface CsvRecord {
+  readonly cells: readonly string[];
+  readonly line: number;
+}
+
+/** Why a text is no comma-separated values, and on which line. */
+export type CsvProblem = Problem<'quoteInCell' | 'textBesideQuotes' | 'openQuote'> & {
+  readonly line: number;
+};
+
+const blanks = '[^\\S\\r\\n]*';
+const quotedCell = new RegExp(`${blanks}"([^"]*(?:""[^"]*)*)"${blanks}`, 'y');
+const bareCell = /[^",\r\n]*/y;
+const separator = /,|\r\n?|\n|$/y;
+
+/**
+ * Reads comma-separated values (RFC 4180). Besides its rules a byte-order mark, any line end, and blanks around cells are
+ * tolerated; rows may have any number of cells.
+ */
+export function readCsv(text: string): Result<readonly CsvRecord[], CsvProblem> {
+  const records: CsvRecord[] = [];
+  let cells: string[] = [];
+  let line = 1;
+  let at = text.startsWith('\uFEFF') ? 1 : 0;
+  while (at < text.length || cells.length > 0) {
+    const { content, raw } = cellAt(text, at);
+    const end = matchAt(separator, text, at + raw.length)?.[0];
+    if (end === undefined) return misquoted(text, at, line);
+    cells.push(content);
+    line += lineEnds(raw);
+    at += raw.length + end.length;
+    if (end === ',') continue;
+    records.push({ cells, line });
+    cells = [];
+    line += end.length > 0 ? 1 : 0;
+  }
+  return success(records);
+}
+
+function cellAt(text: string, at: number): { readonly content: string; readonly raw: string } {
+  const quoted = matchAt(quotedCell, text, at);
+  if (quoted !== null) return { content: (quoted[1] ?? '').replaceAll('""', '"'), raw: quoted[0] };
+  const raw = matchAt(bareCell, text, at)?.[0] ?? '';
+  return { content: raw.trim(), raw };
+}
+
+function matchAt(pattern: RegExp, text: string, at: number): RegExpExecArray | null {
+  pattern.lastIndex = at;
+  return pattern.exec(text);
+}
+
+function lineEnds(raw: string): number {
+  return raw.match(/\r\n?|\n/g)?.length ?? 0;
+}
+
+/** A cell that is not followed by a comma or the end of its line: what its quotation marks do wrong. */
+function misquoted(text: string, at: number, line: number): { ok: false; error: CsvProblem } {
+  const close = 'Put quotation marks around whole cells only, and close each of them.';
+  const quoted = matchAt(quotedCell, text, at);
+  const { error } =
+    quoted !== null
+      ? refusal('textBesideQuotes', 'Text stands beside a cell in quotation marks', close)
+      : text.slice(at).trimStart().startsWith('"')
+        ? refusal('openQuote', 'A quotation mark is not closed', close)
+        : refusal('quoteInCell', 'A quotation mark stands inside of a cell', close);
+  return { ok: false, error: { ...error, line: line + lineEnds(quoted?.[0] ?? '') } };
+}
+
+/** What a cell may hold; null leaves it empty. */
+export type CsvCell = string | number | null;
+
+/** A cell of comma-separated values (RFC 4180). Text that a spreadsheet would run as a formula is defused by `'`. */
+export function csvCell(cell: CsvCell): string {
+  const text =
+    typeof cell === 'string' ? cell.replace(/^[=+\-@\t\r\uFF1D\uFF0B\uFF0D\uFF20]/, "'$&") : `${cell ?? ''}`;
+  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}
+
+/** Rows as comma-separated values (RFC 4180: lines end with CRLF, quotation marks are doubled). */
+export function formatCsv(rows: readonly (readonly CsvCell[])[]): string {
+  return rows.map((row) => `${row.map(csvCell).join(',')}\r\n`).join('');
+}
