@@ -151,9 +151,9 @@ const breakages: readonly Breakage[] = [
     at: '2062-02-12',
     finding: {
       rule: 'dates/future',
-      message: 'The date 2062-02-12 lies in the future',
+      message: 'The date 2062-02-12 is in the future',
       allowed: 'up to 2026-06-01',
-      help: 'Correct the date; the year is the usual slip.',
+      help: 'Correct the date; usually the year is mistyped.',
     },
   },
 ];

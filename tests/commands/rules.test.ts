@@ -29,16 +29,19 @@ it('lists one class', async () => {
   const { status, out } = await rules('acknowledgement');
   expect({ status, out }).toEqual({
     status: 0,
-    out: `3 rules. One rule in full: \`meltbounds rules CODE\`
+    out: `4 rules. One rule in full: \`meltbounds rules CODE\`
 
 acknowledgement
   rule                          severity  what must hold
-  acknowledgement/expired       warning   An acknowledgement holds up to and
+  acknowledgement/expired       warning   An acknowledgement is valid up to and
                                           including its date.
-  acknowledgement/unknown-rule  error     An acknowledgement names a rule that
-                                          there is.
-  acknowledgement/unused        error     An acknowledgement accepts a finding
-                                          that there is.
+  acknowledgement/not-allowed   error     A limit that its own readings or its
+                                          own interval refute cannot be
+                                          acknowledged.
+  acknowledgement/unknown-rule  error     An acknowledgement names an existing
+                                          rule.
+  acknowledgement/unused        error     An acknowledgement accepts an existing
+                                          finding.
 `,
   });
 });

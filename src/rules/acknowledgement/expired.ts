@@ -3,8 +3,9 @@ import type { AcknowledgementRule } from '../engine/rule.ts';
 export const rule: AcknowledgementRule = {
   judges: 'acknowledgement',
   severity: 'warning',
-  statement: 'An acknowledgement holds up to and including its date.',
-  rationale: 'A value that was accepted for a while is to be measured again; what it hid is found again.',
+  statement: 'An acknowledgement is valid up to and including its date.',
+  rationale:
+    'A value that was accepted for a time has to be measured again; after that day the finding is back.',
   source: 'Format of the registry: `until` is the last day of an acknowledgement.',
   example: {
     kind: 'filament',

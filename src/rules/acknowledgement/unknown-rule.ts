@@ -3,8 +3,8 @@ import type { AcknowledgementRule } from '../engine/rule.ts';
 export const rule: AcknowledgementRule = {
   judges: 'acknowledgement',
   severity: 'error',
-  statement: 'An acknowledgement names a rule that there is.',
-  rationale: 'A misspelled code accepts nothing, and the reader believes that it does.',
+  statement: 'An acknowledgement names an existing rule.',
+  rationale: 'A misspelled code accepts nothing, although it looks as if it did.',
   source: 'Format of the registry: codes of rules never change their meaning.',
   example: {
     kind: 'filament',

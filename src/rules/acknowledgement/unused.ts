@@ -3,8 +3,9 @@ import type { AcknowledgementRule } from '../engine/rule.ts';
 export const rule: AcknowledgementRule = {
   judges: 'acknowledgement',
   severity: 'error',
-  statement: 'An acknowledgement accepts a finding that there is.',
-  rationale: 'What accepts nothing today may hide a fault tomorrow; the list of debts shall only shrink.',
+  statement: 'An acknowledgement accepts an existing finding.',
+  rationale:
+    'An entry that accepts nothing today may hide a mistake tomorrow; the list should only get shorter.',
   source: 'Common practice, no source.',
   example: {
     kind: 'filament',

@@ -13,9 +13,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 export const rule: ProfileRule = {
   judges: 'profile',
   severity: 'warning',
-  statement: 'A filament with hard fillers is tried with a nozzle that is not much softer than they are.',
+  statement: 'A filament with hard fillers is run through a nozzle that is not much softer than the fillers.',
   rationale:
-    'Glass and carbon fibre widen a brass nozzle within a spool: the limit drifts while it is measured.',
+    'Glass and carbon fibre wear out a brass nozzle within one spool, so the limit drifts while it is measured.',
   source:
     'Richardson, Wear 11 (1968) 245-275; Zum Gahr, Microstructure and Wear of Materials (1987); both from memory: abrasion is severe from a hardness ratio of about 1.2.',
   formula: 'H_filler/H_nozzle > 1.2, Vickers hardness',
@@ -37,10 +37,10 @@ fillers:
       yield {
         path,
         part: 'value',
-        message: `${filament.id} holds ${grinding.join(' and ')}, which grinds a nozzle of ${nozzle.material}`,
+        message: `${filament.id} contains ${grinding.join(' and ')}, which wears out a nozzle of ${nozzle.material}`,
         found: nozzle.material,
         allowed: harderThan(nozzle),
-        help: 'Run it with a harder nozzle; measure the bore before and after if it has to be this one.',
+        help: 'Run it with a harder nozzle; if it has to be this one, measure the bore before and after.',
       };
     }
   },

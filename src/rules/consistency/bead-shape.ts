@@ -9,7 +9,7 @@ export const rule: ProfileRule = {
   severity: 'error',
   statement: 'A line is at least as wide as its layer is high.',
   rationale:
-    'A narrower line does not fill its layer: it would be a standing ribbon, and its area has no meaning.',
+    'A narrower line would be a ribbon standing on edge, and its cross-section could not be calculated.',
   source: 'Plane geometry of a rounded rectangle; common practice, no source.',
   formula: 'w >= h, w line width, h layer height',
   example: {
@@ -37,7 +37,7 @@ function* ofJob({ features }: Job): Generator<Hit> {
       message: `The line of ${shown(path.lineWidth, 'length')} is narrower than its layer of ${shown(path.layerHeight, 'length')} is high`,
       found: shown(path.lineWidth, 'length'),
       allowed: `from ${shown(path.layerHeight, 'length')}`,
-      help: 'Check both; they are easily swapped.',
+      help: 'Check both; they may be swapped.',
     };
   }
 }

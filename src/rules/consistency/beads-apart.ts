@@ -12,7 +12,7 @@ export const rule: ProfileRule<'job'> = {
   severity: 'warning',
   statement: 'The features of a job are printed with beads of similar height and width.',
   rationale:
-    'They come out of one nozzle: a height or width that lost a digit changes time and mass of a job.',
+    'They all come out of one nozzle; a height or width that lost a digit changes the time and mass of the job.',
   source: `Common practice, no source: layers within a factor of ${factors.layerHeight}, widths within ${factors.lineWidth} of each other.`,
   formula: `m/${factors.layerHeight} <= h <= ${factors.layerHeight} m; m/${factors.lineWidth} <= w <= ${factors.lineWidth} m, m the median of the other features`,
   example: {
@@ -47,7 +47,7 @@ function* furthest({ features }: Job, part: 'layerHeight' | 'lineWidth'): Genera
   yield {
     path: ['features', worst.feature, part],
     part: 'value',
-    message: `${shown(worst.value, 'length')} for ${worst.feature} is far from what the other features have, ${shown(worst.middle, 'length')}`,
+    message: `${shown(worst.value, 'length')} for ${worst.feature} is far from the other features, ${shown(worst.middle, 'length')}`,
     found: shown(worst.value, 'length'),
     allowed: `${shown(worst.middle / factors[part], 'length')} to ${shown(worst.middle * factors[part], 'length')}`,
     help: 'Check the digits and the unit.',

@@ -12,8 +12,8 @@ export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   kinds: ['trial'],
   severity: 'warning',
-  statement: 'The bed of a machine reaches what the filaments that are tried on it want.',
-  rationale: 'On a bed that is too cold the part comes off before the limit of the hot end matters.',
+  statement: 'The bed of a machine gets as hot as the filaments that are run on it need.',
+  rationale: 'On a bed that is too cold the part comes loose before the limit of the hot end matters.',
   source: 'Machine profile, temperatureLimit of the bed; filament profile, bedTemperature.',
   example: {
     kind: 'machine',
@@ -41,7 +41,7 @@ function settingHit({ data }: Profile<'trial'>, limit: number): Hit | null {
   return {
     path: ['conditions', 'bedTemperature'],
     part: 'value',
-    message: `The bed is set to ${shown(set, 'temperature')}, and that of ${data.machine} goes to ${shown(limit, 'temperature')}`,
+    message: `The bed is set to ${shown(set, 'temperature')}, but the bed of ${data.machine} only reaches ${shown(limit, 'temperature')}`,
     found: shown(set, 'temperature'),
     allowed: `up to ${shown(limit, 'temperature')}`,
     help: 'Check the digits and units of both.',
@@ -59,9 +59,9 @@ function windowHit({ machine, filament }: TrialPairing, limit: number, registry:
   return {
     path: ['filament'],
     part: 'value',
-    message: `The filament wants a bed of ${shown(coldest, 'temperature')} or more, and that of ${machine?.id} goes to ${shown(limit, 'temperature')}`,
+    message: `The filament needs a bed of ${shown(coldest, 'temperature')} or more, but the bed of ${machine?.id} only reaches ${shown(limit, 'temperature')}`,
     found: shown(coldest, 'temperature'),
     allowed: `up to ${shown(limit, 'temperature')}`,
-    help: 'Check both profiles; else say in a field note how the part was held.',
+    help: 'Check both profiles; if both are right, say in a field note how the part was held.',
   };
 }

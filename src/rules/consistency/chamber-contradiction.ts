@@ -6,8 +6,8 @@ export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
   kinds: ['machine'],
   severity: 'error',
-  statement: 'What a machine says about its chamber and its sensors agrees.',
-  rationale: 'Whoever picks a machine for a hot material goes by these flags.',
+  statement: 'The statements of a machine about its chamber and its sensors agree.',
+  rationale: 'People choose a machine for hot materials by these flags.',
   source: 'Format of the registry: one fact, stated twice, is the same fact.',
   example: {
     kind: 'machine',
@@ -24,7 +24,7 @@ function* contradictions({ chamber, sensors }: Machine): Generator<Hit> {
     yield {
       path: ['chamber', 'heated'],
       part: 'value',
-      message: 'The chamber is heated, but not enclosed: there is nothing that could be heated',
+      message: 'The chamber is heated but not enclosed, so there is nothing to heat',
       found: 'true',
       allowed: 'false, or an enclosed chamber',
       help: 'Correct `enclosed` or `heated`.',
@@ -35,7 +35,7 @@ function* contradictions({ chamber, sensors }: Machine): Generator<Hit> {
     yield {
       path: ['chamber', 'sensed'],
       part: 'value',
-      message: 'The sensors list `chamberTemperature`, and the chamber says that nothing senses it',
+      message: 'The sensors list `chamberTemperature`, but the chamber is not `sensed`',
       found: 'false',
       allowed: 'true',
       help: 'Correct one of them.',

@@ -10,8 +10,9 @@ export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   kinds: ['trial'],
   severity: 'warning',
-  statement: 'The chamber of a trial lies between its room and what the chamber of the machine goes to.',
-  rationale: 'A chamber above its limit cooks belts and motors; one below its room has lost a digit.',
+  statement: 'The chamber temperature of a trial lies between room temperature and the limit of the chamber.',
+  rationale:
+    'Above its limit the chamber damages belts and motors; a chamber colder than its room has lost a digit.',
   source: `Machine profile, temperatureLimit of the chamber; nothing in a machine cools below its room; ${sensorAllowance} K for the sensors are common practice, no source.`,
   formula: `T_room - ${sensorAllowance} K <= T_chamber <= T_limit`,
   example: {
@@ -31,7 +32,7 @@ conditions: {nozzleTemperature: 245 Cel, ambientTemperature: 21 Cel, chamberTemp
     if (limit !== null && chamberTemperature > limit) {
       yield {
         ...place,
-        message: `The chamber is at ${found}, and that of ${profile.data.machine} goes to ${shown(limit, 'temperature')}`,
+        message: `The chamber is at ${found}, but the chamber of ${profile.data.machine} only reaches ${shown(limit, 'temperature')}`,
         allowed: `up to ${shown(limit, 'temperature')}`,
         help,
       };

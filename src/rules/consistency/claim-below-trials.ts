@@ -13,7 +13,7 @@ export const rule: ProfileRule<'machine'> = {
   kinds: ['machine'],
   severity: 'warning',
   statement: 'A machine does not claim far less flow than trials on the same nozzle have found.',
-  rationale: 'No sheet sells a machine short: the claim has lost a digit, or its unit is cm3/h for mm3/s.',
+  rationale: 'Data sheets do not understate: the claim has lost a digit, or is in cm3/h instead of mm3/s.',
   source: `Trials of the registry on the same nozzle; a factor of ${factor} is common practice, no source.`,
   formula: `Q_trial <= ${factor} Q_claimed, Q_trial the lower end of the flow limit`,
   example: {
@@ -51,7 +51,7 @@ hotEnds:
         yield {
           path,
           part: 'value',
-          message: `${shown(value, 'volumeFlow')} is claimed, and the trial "${best.id}" on the same nozzle gives ${shown(best.flow, 'volumeFlow')} or more`,
+          message: `${shown(value, 'volumeFlow')} is claimed, but the trial "${best.id}" on the same nozzle gives ${shown(best.flow, 'volumeFlow')} or more`,
           found: shown(value, 'volumeFlow'),
           allowed: `from ${shown(best.flow / factor, 'volumeFlow')}`,
           help: 'Check the claim against the sheet, digits and unit, and the flows of the trial.',

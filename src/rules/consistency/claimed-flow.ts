@@ -12,9 +12,10 @@ export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
   kinds: ['machine'],
   severity: 'note',
-  statement: 'The claimed flow feeds at least half of the claimed top speed for the smallest usual bead.',
+  statement:
+    'The claimed flow is enough for at least half of the claimed top speed with the smallest usual bead.',
   rationale:
-    'Else no printed path of the machine comes anywhere near its top speed; often a digit is off in one of them.',
+    'Otherwise no printed path comes anywhere near the top speed; often one of the two has a wrong digit.',
   source: 'Continuity; the smallest bead is common practice, no source.',
   formula:
     '2 Q >= v [h(w - h) + pi h^2/4] with h = 0.25 d and w = 1.1 d, d smallest nozzle, v top speed, Q claimed flow',
@@ -42,7 +43,7 @@ topSpeed:
       yield {
         path,
         part: 'value',
-        message: `${shown(value, 'speed')} is a speed of travel only: the smallest usual bead would need ${shown(needed, 'volumeFlow')} at it, and ${shown(flow, 'volumeFlow')} is claimed`,
+        message: `${shown(value, 'speed')} can only be reached in travel moves: the smallest usual bead would need ${shown(needed, 'volumeFlow')} at this speed, but ${shown(flow, 'volumeFlow')} is claimed`,
         found: shown(value, 'speed'),
         allowed: `up to ${shown(flow / area, 'speed')} while printing`,
         help: 'Check the digits of both; if the sheet says so, acknowledge it.',

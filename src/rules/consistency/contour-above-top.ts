@@ -7,7 +7,7 @@ export const rule: ProfileRule<'machine'> = {
   kinds: ['machine'],
   severity: 'error',
   statement: 'The contour speed of a machine is at most its top speed.',
-  rationale: 'A contour is a path like others; it cannot be faster than the fastest.',
+  rationale: 'A contour is a path like any other and cannot be faster than the machine.',
   source: 'Definition of the top speed.',
   example: {
     kind: 'machine',

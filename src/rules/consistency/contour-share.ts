@@ -10,7 +10,7 @@ export const rule: ProfileRule<'machine'> = {
   severity: 'warning',
   statement: 'The contour speed of a machine is at least a twentieth of its top speed.',
   rationale:
-    'A contour speed in mm/min, or without its last digit, makes every table slow and looks careful.',
+    'A contour speed in mm/min, or without its last digit, makes every table slow and just looks cautious.',
   source: `Common practice, no source: contours run at a tenth to three quarters of the top speed; ${leastShare * 100} % with some room.`,
   formula: `v_contour >= ${leastShare} v_top`,
   example: {

@@ -12,7 +12,8 @@ export const rule: ProfileRule<'filament'> = {
   kinds: ['filament'],
   severity: 'error',
   statement: 'The designation of a filament names its polymer and its fillers as the profile states them.',
-  rationale: 'Density, abrasion and drying are judged by polymer and fillers; people go by the designation.',
+  rationale:
+    'Density, abrasion and drying are judged by polymer and fillers; people rely on the designation.',
   source:
     'ISO 1043-1:2011, ISO 1043-2:2011 and ISO 11469 (from memory): symbols of polymers and fillers, mass per cent.',
   example: {
@@ -58,7 +59,7 @@ function mismatch(
     return share !== undefined && own !== undefined && Math.abs(share - own) > rounding;
   });
   if (single?.massFraction !== undefined)
-    return `it gives ${shown(single.massFraction, 'ratio')} of ${single.symbol}, the profile another share`;
+    return `it gives ${shown(single.massFraction, 'ratio')} of ${single.symbol}, the profile a different share`;
   if (massFraction !== undefined && Math.abs(massFraction - total) > rounding * Math.max(1, stated.length))
     return `it gives ${shown(massFraction, 'ratio')} of fillers, the profile ${shown(total, 'ratio')}`;
   return null;

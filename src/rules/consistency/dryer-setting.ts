@@ -7,8 +7,9 @@ export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
   kinds: ['machine'],
   severity: 'error',
-  statement: 'A fixed dryer states its temperature, an adjustable one its range, and neither the other.',
-  rationale: 'Without it nobody can tell which spools the dryer fuses.',
+  statement:
+    'A fixed dryer states a temperature and no range; an adjustable one states a range and no temperature.',
+  rationale: 'Without it nobody can tell which spools would fuse in the dryer.',
   source: 'Format of the registry: machine, dryer.',
   example: {
     kind: 'machine',
@@ -23,7 +24,7 @@ export const rule: ProfileRule<'machine'> = {
     yield {
       path: ['dryer', 'setting'],
       part: 'value',
-      message: `The dryer is ${dryer.setting}, so that it has a ${wanted} and no ${other}`,
+      message: `The dryer is ${dryer.setting}, so it needs a ${wanted} and no ${other}`,
       found: dryer.setting,
       allowed: 'fixed with a temperature, or adjustable with a range',
       help: `Write \`${wanted}:\` and leave \`${other}:\` out, or correct the setting.`,

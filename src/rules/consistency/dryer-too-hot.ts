@@ -12,7 +12,7 @@ export const rule: ProfileRule<'machine'> = {
   kinds: ['machine'],
   severity: 'error',
   statement:
-    'The dryer of a machine can run colder than the softening of every filament that was tried on it.',
+    'The dryer of a machine can be set below the softening temperature of every filament that was run on it.',
   rationale: 'A dryer fixed at 65 Cel fuses a spool that softens at 55 Cel into a block.',
   source: 'Softening of the filament, else glass transition or melting of its family in the polymer profile.',
   example: {
@@ -29,7 +29,7 @@ export const rule: ProfileRule<'machine'> = {
     yield {
       path: ['dryer', coldest.key],
       part: 'value',
-      message: `The dryer runs at ${shown(coldest.value, 'temperature')} at least and fuses spools that were tried on this machine: ${named.join('; ')}`,
+      message: `The dryer runs at ${shown(coldest.value, 'temperature')} or hotter and fuses spools that were run on this machine: ${named.join('; ')}`,
       found: shown(coldest.value, 'temperature'),
       allowed: `below ${shown(Math.min(...fused.map(({ value }) => value)), 'temperature')}`,
       help: 'Note on the machine which spools must not go into its dryer, or correct the temperature; then acknowledge the finding. Dryers can ignite: follow the manual, and do not leave one alone.',

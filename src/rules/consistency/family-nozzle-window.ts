@@ -7,8 +7,8 @@ export const rule: ProfileRule<'polymer'> = {
   judges: 'profile',
   kinds: ['polymer'],
   severity: 'error',
-  statement: 'The usual nozzle temperatures of a family lie where its polymer flows and does not decompose.',
-  rationale: 'Every filament of the family is held against this window.',
+  statement: 'At the usual nozzle temperatures of a family its polymer flows and does not decompose.',
+  rationale: 'Every filament of the family is checked against this window.',
   source:
     'Melting and glass transition in the same profile; 80 K above the glass transition is common practice, no source.',
   formula: 'T_m <= T_nozzle (semi-crystalline) or T_g + 80 K <= T_nozzle (amorphous); T_nozzle <= T_limit',

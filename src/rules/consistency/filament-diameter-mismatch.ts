@@ -10,9 +10,9 @@ export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   kinds: ['trial'],
   severity: 'error',
-  statement: 'A trial runs a filament in a hot end that is made for its diameter.',
+  statement: 'A trial runs a filament in a hot end made for its diameter.',
   rationale:
-    'A thicker strand does not go in, a thinner one buckles, and the flow is calculated with the wrong area.',
+    'A thicker filament does not go in, a thinner one buckles, and the flow is calculated from the wrong cross-section.',
   source: 'Continuity: the flow follows the square of the diameter.',
   example: {
     kind: 'filament',
@@ -27,7 +27,7 @@ export const rule: ProfileRule<'trial'> = {
     yield {
       path: ['filament'],
       part: 'value',
-      message: `The filament has ${shown(filament.diameter, 'length')}, and the hot end "${hotEnd.id}" of ${profile.data.machine} takes ${shown(hotEnd.filamentDiameter, 'length')}`,
+      message: `The filament measures ${shown(filament.diameter, 'length')}, but the hot end "${hotEnd.id}" of ${profile.data.machine} takes ${shown(hotEnd.filamentDiameter, 'length')}`,
       found: shown(filament.diameter, 'length'),
       allowed: shown(hotEnd.filamentDiameter, 'length'),
       help: 'Correct the filament, the machine or the nozzle of the trial, or the diameter in one of their profiles.',

@@ -12,9 +12,9 @@ export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
   kinds: ['filament'],
   severity: 'warning',
-  statement: 'The bed and the softening of a filament lie clearly below its coldest nozzle.',
+  statement: 'The bed and softening temperatures of a filament are well below its lowest nozzle temperature.',
   rationale:
-    'A line that leaves the nozzle has to set on the bed; a temperature in °F stands out beside the others.',
+    'A line has to solidify on the bed; a temperature in °F shows when it is compared with the others.',
   source: `Common practice, no source: a bed at least ${gaps.bed} K, a softening at least ${gaps.softening} K below the nozzle window.`,
   formula: `T_bed <= T_nozzle - ${gaps.bed} K; T_softening <= T_nozzle - ${gaps.softening} K, T_nozzle the lower end of the window`,
   example: {
@@ -53,7 +53,7 @@ function* tooNear(
     yield {
       path,
       part: 'value',
-      message: `${what} at ${shown(value, 'temperature')} is too near to the coldest nozzle, ${shown(coldest, 'temperature')}: the line would not set`,
+      message: `${what} at ${shown(value, 'temperature')} is too close to the lowest nozzle temperature, ${shown(coldest, 'temperature')}: the line would not solidify`,
       found: shown(value, 'temperature'),
       allowed: `up to ${shown(bound, 'temperature')}`,
       help: 'Check both against the sheet, and whether one of them is in °F.',

@@ -10,8 +10,9 @@ export const rule: ProfileRule<'machine' | 'filament'> = {
   judges: 'profile',
   kinds: ['machine', 'filament'],
   severity: 'error',
-  statement: 'The statements of a profile hold for it: its own id, and for a hot end one of its own nozzles.',
-  rationale: 'A statement about something else is never chosen, or chosen for the wrong nozzle.',
+  statement:
+    'The statements of a profile are about that profile and, in a hot end, about one of its own nozzles.',
+  rationale: 'A statement about something else is never used, or is used for the wrong nozzle.',
   source: 'Format of the registry: a statement stands with what it is about.',
   example: {
     kind: 'machine',
@@ -55,7 +56,7 @@ hotEnds:
       yield {
         path: [...path, 'at', key],
         part: 'value',
-        message: `The statement holds for the ${key} ${named}, and stands in ${profile.id}`,
+        message: `The statement is about the ${key} ${named}, but it stands in ${profile.id}`,
         found: named,
         allowed: profile.id,
         help: `Leave \`${key}\` out, or move the statement to ${named}.`,

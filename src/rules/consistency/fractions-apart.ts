@@ -18,8 +18,8 @@ export const rule: ProfileRule<'policy'> = {
   kinds: ['policy'],
   severity: 'warning',
   statement:
-    'The fractions of a policy grow from what is seen to what is hidden, and travel is not the slowest.',
-  rationale: 'A fraction that lost a digit makes the hidden lines of every part ten times as slow.',
+    'Speed fractions of a policy are lowest for visible features, higher for hidden ones, and travel is not the slowest.',
+  rationale: 'A fraction that lost a digit makes one feature of every part ten times slower.',
   source:
     'Common practice, no source: outer contours at most as fast as inner ones, those at most twice the infill.',
   example: {
@@ -36,10 +36,10 @@ fractions: {firstLayer: 30 %, outerContour: 75 %, innerContour: 90 %, infill: 10
         yield {
           path: [key, feature],
           part: 'value',
-          message: `${shown(value, 'ratio')} for ${feature} does not go with ${shown(partnerValue, 'ratio')} for ${partner}`,
+          message: `${shown(value, 'ratio')} for ${feature} does not match ${shown(partnerValue, 'ratio')} for ${partner}`,
           found: shown(value, 'ratio'),
           allowed: fittingText(unfit, (fraction) => shown(fraction, 'ratio')),
-          help: 'Check the digits of both; if the house wants it so, acknowledge the finding.',
+          help: 'Check the digits of both; if it is meant, acknowledge the finding.',
         };
       }
     }

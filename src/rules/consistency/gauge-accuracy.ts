@@ -9,7 +9,7 @@ export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   kinds: ['trial'],
   severity: 'warning',
-  statement: 'A gauge is as accurate as some steps of its display.',
+  statement: 'The accuracy of a gauge is within a few steps of its display.',
   rationale:
     'Both go into the interval of every diameter; a lost digit in one of them makes it too narrow or useless.',
   source:
@@ -29,7 +29,7 @@ export const rule: ProfileRule<'trial'> = {
     yield {
       path: ['gauge', 'accuracy'],
       part: 'value',
-      message: `The gauge is said to step by ${shown(resolution, 'length')} and to be accurate to ${shown(accuracy, 'length')}`,
+      message: `The gauge is stated to resolve ${shown(resolution, 'length')} and to be accurate to ${shown(accuracy, 'length')}`,
       found: shown(accuracy, 'length'),
       allowed: shownRange({ low: usual.low * resolution, high: usual.high * resolution }, 'length'),
       help: 'Check both against the certificate or the manual of the gauge.',

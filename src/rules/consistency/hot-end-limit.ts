@@ -14,7 +14,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 export const rule: ProfileRule = {
   judges: 'profile',
   severity: 'error',
-  statement: 'No trial and no statement runs a hot end above the temperature that it may be set to.',
+  statement: 'No trial or statement has a hot end above its temperature limit.',
   rationale:
     'Above the limit the heater block, the sensor or the liner fails; a limit found there is of no use.',
   source: "Machine profile, temperatureLimit of the hot end: a maker's limit is not to be exceeded.",

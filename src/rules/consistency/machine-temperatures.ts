@@ -13,9 +13,9 @@ export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
   kinds: ['machine'],
   severity: 'warning',
-  statement: 'A machine gets colder from hot end to bed to chamber.',
+  statement: 'The temperature limits of a machine get lower from hot end to bed to chamber.',
   rationale:
-    'A limit in °F stands out only beside the others; a bed or chamber that is trusted to it can burn.',
+    'A limit in °F only shows when it is compared with the others; a bed or chamber set by it can burn.',
   source: `Heat flows from hot to cold: a chamber without a heater stays below its bed. ${bedBelowHotEnd} K between bed and hot end, ${chamberAboveBed} K for heated chambers: common practice, no source.`,
   formula: `T_bed <= T_hot end - ${bedBelowHotEnd} K; T_chamber <= T_bed, heated T_bed + ${chamberAboveBed} K; highest temperatures of each`,
   example: {
@@ -58,7 +58,7 @@ function* above(limits: readonly Stated<number>[], bound: DegreesCelsius, why: s
     yield {
       path,
       part: 'value',
-      message: `${why}, here ${shown(bound, 'temperature')}, and ${shown(value, 'temperature')} is stated`,
+      message: `${why}, here ${shown(bound, 'temperature')}, but ${shown(value, 'temperature')} is stated`,
       found: shown(value, 'temperature'),
       allowed: `up to ${shown(bound, 'temperature')}`,
       help: 'Check both against the sheet, and whether one of them is in °F. The manual of the machine counts.',

@@ -20,9 +20,8 @@ export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
   kinds: ['filament'],
   severity: 'warning',
-  statement: 'A filament whose name speaks of a filler or a polymer states it.',
-  rationale:
-    'A profile that was copied for the next product keeps what nobody has changed: polymer, fillers, density.',
+  statement: 'A filament states the filler or the polymer that its name mentions.',
+  rationale: 'A copied profile keeps whatever nobody changed: polymer, fillers, density.',
   source: 'Common practice, no source: names of products name polymer and reinforcement.',
   example: {
     kind: 'filament',
@@ -45,10 +44,10 @@ function missingFiller({ name, fillers = [] }: Filament): Hit | null {
   return {
     path: ['name'],
     part: 'value',
-    message: `The name "${name}" speaks of ${fillerMaterials[material]}, and the profile states no such filler`,
+    message: `The name "${name}" mentions ${fillerMaterials[material]}, but the profile states no such filler`,
     found: name,
     allowed: `a name without ${fillerMaterials[material]}, or a profile with it`,
-    help: 'State the filler with its mass fraction under `fillers` and in the designation; acknowledge the finding if the name means a look.',
+    help: 'State the filler with its mass fraction under `fillers` and in the designation; acknowledge the finding if the name only describes the look.',
   };
 }
 
@@ -62,9 +61,9 @@ function otherPolymer({ name, polymer, designation }: Filament, registry: Regist
   return {
     path: ['name'],
     part: 'value',
-    message: `The name "${name}" speaks of ${other}, and the profile states ${polymer}`,
+    message: `The name "${name}" mentions ${other}, but the profile states ${polymer}`,
     found: name,
-    allowed: `a name that speaks of ${polymer}, or of no family`,
+    allowed: `a name that mentions ${polymer}, or no family`,
     help: 'Correct the polymer, its designation and the values that go with it, or the name.',
   };
 }

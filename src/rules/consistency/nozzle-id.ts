@@ -8,9 +8,8 @@ export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
   kinds: ['machine'],
   severity: 'error',
-  statement: 'Where the id of a nozzle holds a diameter, it is that of the nozzle.',
-  rationale:
-    'Trials name the nozzle by its id; whoever reads `hs-0.6` takes the limit to be one of a 0.6 mm nozzle.',
+  statement: 'A diameter in the id of a nozzle is the diameter of the nozzle.',
+  rationale: 'Trials name the nozzle by its id; people read `hs-0.6` as a 0.6 mm nozzle.',
   source: 'Format of the registry: an id that describes describes truly.',
   example: {
     kind: 'machine',
@@ -37,7 +36,7 @@ hotEnds:
         yield {
           path: ['hotEnds', end, 'nozzles', index, 'diameter'],
           part: 'value',
-          message: `The nozzle "${id}" has a diameter of ${shown(diameter, 'length')}, its id says ${named} mm`,
+          message: `The nozzle "${id}" has a diameter of ${shown(diameter, 'length')}, but its id says ${named} mm`,
           found: shown(diameter, 'length'),
           allowed: `${named} mm`,
           help: 'Correct the diameter, or give the nozzle another id and follow it through the trials.',

@@ -18,7 +18,7 @@ export const rule: ProfileRule<'policy'> = {
   severity: 'warning',
   statement: 'A policy rounds to 1, 2, 2.5 or 5 times a power of ten in the units of the tables.',
   rationale:
-    'Tables give mm/s, mm3/s, mm/s2 and mm: a step in mm/min or cm3/h leaves figures that nobody can type or compare.',
+    'Tables give mm/s, mm3/s, mm/s2 and mm: a step in mm/min or cm3/h gives numbers that are hard to type and to compare.',
   source:
     'ISO 80000-1:2009, Annex B, from memory: rounding to multiples of a rounding range; which ranges are common practice, no source.',
   example: {
@@ -34,7 +34,7 @@ export const rule: ProfileRule<'policy'> = {
       yield {
         path: ['rounding', key],
         part: 'value',
-        message: `Rounding to ${shown(step, dimensionOf[key])} gives no round figures in the tables`,
+        message: `Rounding to ${shown(step, dimensionOf[key])} gives no round numbers in the tables`,
         found: shown(step, dimensionOf[key]),
         allowed: '1, 2, 2.5 or 5 times a power of ten',
         help: 'Check the unit: tables are written in mm/s, mm3/s, mm/s2 and mm.',

@@ -20,9 +20,8 @@ export const rule: ProfileRule<'job'> = {
   kinds: ['job'],
   severity: 'warning',
   statement:
-    'The paths of contours go with each other, with infill and travel, and the top surfaces with the first layer.',
-  rationale:
-    'The time and the mass of a job follow from its paths; a lost digit in one of them changes both.',
+    'Path lengths match: contours with each other, with infill and with travel; top surfaces with the first layer.',
+  rationale: 'Time and mass of a job follow from its paths; a lost digit changes both.',
   source:
     'Plane geometry: what rests on the first layer ends in a top surface; the factors are common practice, no source.',
   formula:
@@ -44,7 +43,7 @@ features:
       yield {
         path: ['features', feature, 'pathLength'],
         part: 'value',
-        message: `Paths of ${metres(value)} for ${feature} do not go with ${metres(partnerValue)} for ${partner}`,
+        message: `Paths of ${metres(value)} for ${feature} do not match ${metres(partnerValue)} for ${partner}`,
         found: metres(value),
         allowed: fittingText(unfit, metres),
         help: 'Check the digits and units of both; if the part is like that, acknowledge the finding.',

@@ -10,8 +10,9 @@ export const rule: ProfileRule<'polymer'> = {
   judges: 'profile',
   kinds: ['polymer'],
   severity: 'error',
-  statement: 'The values of a family stand in their natural order, from glass transition to decomposition.',
-  rationale: 'Filaments are judged by these values: one that is off by a digit lets their slips pass.',
+  statement:
+    'The temperatures of a family are in their natural order, from glass transition to decomposition.',
+  rationale: 'Filaments are judged by these values; a wrong digit here hides mistakes in them.',
   source:
     'Osswald & Menges, Materials Science of Polymers for Engineers (from memory): the order of the thermal transitions; saturated is at least as wet as in equilibrium by definition.',
   formula:
@@ -77,7 +78,7 @@ function* atLeast(
     yield {
       path,
       part: 'value',
-      message: `${found} lies below ${bound.name} (${boundText(bound, dimension)}), and cannot`,
+      message: `${found} is below ${bound.name} (${boundText(bound, dimension)}), which is impossible`,
       found,
       allowed: `${shown(bound[bound.end], dimension)} and more`,
       source: bound.source,

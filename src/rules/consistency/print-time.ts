@@ -9,9 +9,9 @@ export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   kinds: ['trial'],
   severity: 'warning',
-  statement: 'A reference print takes the time that its job and its settings give, within 15 %.',
+  statement: 'A reference print takes the time calculated from its job and its settings, within 15 %.',
   rationale:
-    'Where it does not, the machine does not do what it is set to, or the job, the settings or the stopwatch reading are wrong; `compare` would then promise minutes that nobody saves.',
+    'If not, the machine does not do what it is set to, or the job, the settings or the stopwatch reading are wrong, and `compare` would promise savings that are not there.',
   source:
     'OpenStax, University Physics vol. 1, section 3.4: motion with constant acceleration; the accepted share is common practice, no source.',
   formula:
@@ -61,7 +61,7 @@ observations:
       message: `The print took ${shown(printed, 'time')}, and its job with these settings gives ${shown(modelled, 'time')}, ${share} off`,
       found: shown(printed, 'time'),
       allowed: `within ${100 * acceptedShare} % of ${shown(modelled, 'time')}`,
-      help: 'Check the readings and their unit, the settings, and the paths of the job; state `layerChangeTime` and `travelPause` of the machine if they are missing; else the machine does not reach the acceleration that it is set to.',
+      help: 'Check the readings and their unit, the settings, and the paths of the job; state `layerChangeTime` and `travelPause` of the machine if they are missing; otherwise the machine does not reach the acceleration that it is set to.',
     };
   },
 };

@@ -6,7 +6,7 @@ export const rule: ProfileRule<'job'> = {
   kinds: ['job'],
   severity: 'error',
   statement: 'The mean segment of a feature is not longer than all of its paths.',
-  rationale: 'The time of a job follows from both; swapped or in another unit they give minutes for hours.',
+  rationale: 'The time of a job follows from both; swapped or in a wrong unit they turn hours into minutes.',
   source: 'Definition of a mean.',
   example: {
     kind: 'job',
@@ -23,10 +23,10 @@ features:
       yield {
         path: ['features', feature, 'meanSegment'],
         part: 'value',
-        message: `Segments of ${shown(meanSegment, 'length')} cannot make up paths of ${shown(pathLength, 'length')} in all`,
+        message: `Segments of ${shown(meanSegment, 'length')} are longer than all paths together, ${shown(pathLength, 'length')}`,
         found: shown(meanSegment, 'length'),
         allowed: `up to ${shown(pathLength, 'length')}`,
-        help: 'Check the units of both: paths are mostly metres, segments millimetres.',
+        help: 'Check the units of both: paths are usually in metres, segments in millimetres.',
       };
     }
   },

@@ -19,7 +19,7 @@ export const rule: ProfileRule<'job' | 'policy'> = {
   severity: 'warning',
   statement: 'Features that follow each other in a part have segments of similar length.',
   rationale:
-    'Segments decide what speed a move reaches; a lost digit in one feature changes its time tenfold.',
+    'The segment length decides what speed a move reaches; a lost digit changes the time of a feature tenfold.',
   source:
     'Common practice, no source: inner and outer contours within a factor of 4, hatches of surface, infill and first layer of 5.',
   example: {
@@ -37,7 +37,7 @@ typicalSegments: {firstLayer: 25 mm, outerContour: 20 mm, innerContour: 20 mm, i
       yield {
         path: segments.pathOf(feature),
         part: 'value',
-        message: `Segments of ${shown(value, 'length')} for ${feature} do not go with ${shown(partnerValue, 'length')} for ${partner}`,
+        message: `Segments of ${shown(value, 'length')} for ${feature} do not match ${shown(partnerValue, 'length')} for ${partner}`,
         found: shown(value, 'length'),
         allowed: fittingText(unfit, (length) => shown(length, 'length')),
         help: 'Check the digits and units of both.',

@@ -7,9 +7,9 @@ export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   kinds: ['trial'],
   severity: 'warning',
-  statement: 'A reference print is set to no speed and acceleration above what its machine is said to do.',
+  statement: 'The speeds and accelerations of a reference print are within the stated limits of its machine.',
   rationale:
-    'The controller caps what is set too high: the print then ran slower than the trial says, and the time model is blamed.',
+    'The controller caps settings that are too high: the print ran slower than the trial says, and the time model gets the blame.',
   source: 'Machine profile, topSpeed and acceleration.',
   example: {
     kind: 'trial',
@@ -43,9 +43,9 @@ function* above(
   yield {
     path: ['settings', feature, dimension],
     part: 'value',
-    message: `The print is set to ${shown(value, dimension)} for ${feature}, and ${machine} does ${shown(limit, dimension)}`,
+    message: `The print is set to ${shown(value, dimension)} for ${feature}, but ${machine} is limited to ${shown(limit, dimension)}`,
     found: shown(value, dimension),
     allowed: `up to ${shown(limit, dimension)}`,
-    help: 'Check the digits of the setting, and of what the machine is said to do.',
+    help: 'Check the digits of the setting, and the limit of the machine.',
   };
 }

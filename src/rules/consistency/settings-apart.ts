@@ -9,7 +9,7 @@ export const rule: ProfileRule<'trial'> = {
   kinds: ['trial'],
   severity: 'warning',
   statement: 'The accelerations of a reference print lie within a factor of seven of each other.',
-  rationale: 'A setting that lost a digit makes the time model miss the print, and then the model is blamed.',
+  rationale: 'A setting that lost a digit puts the calculated time off, and the time model gets the blame.',
   source: 'Common practice, no source: the first layer is set to a third or so of the infill.',
   formula: `max(a) <= ${largestRatio} min(a)`,
   example: {
@@ -40,7 +40,7 @@ settings:
       yield {
         path: ['settings', feature, 'acceleration'],
         part: 'value',
-        message: `${shown(odd, 'acceleration')} for ${feature} does not go with ${shown(rest, 'acceleration')} elsewhere in the print`,
+        message: `${shown(odd, 'acceleration')} for ${feature} does not match ${shown(rest, 'acceleration')} elsewhere in the print`,
         found: shown(odd, 'acceleration'),
         allowed: `${odd === low ? 'from' : 'up to'} ${bound}`,
         help: 'Check the digits; if the print was set so, acknowledge the finding.',

@@ -21,8 +21,7 @@ export const rule: ProfileRule = {
   judges: 'profile',
   severity: 'warning',
   statement: 'Two sources of one property under the same conditions do not contradict each other.',
-  rationale:
-    'Sources are compared, never averaged: where they are far apart, one of them was mistyped or misread.',
+  rationale: 'Sources are compared, never averaged; if they are far apart, one was mistyped or misread.',
   source: `Common practice, no source: ranges apart by a factor of ${largestFactor}, temperatures by ${largestGap} K, decomposition by ${largestDecompositionGap} K.`,
   example: {
     kind: 'polymer',

@@ -14,9 +14,9 @@ export const rule: ProfileRule<'filament'> = {
   kinds: ['filament'],
   severity: 'warning',
   statement:
-    'Some machine of the registry takes a spool that is at least half as heavy as that of a filament.',
+    'At least one machine of the registry takes a spool half as heavy as that of the filament, or heavier.',
   rationale:
-    'A spool that fits nowhere is mostly a slip of the decimal point, and spool life follows from it.',
+    'A spool that fits nowhere usually has a misplaced decimal point, and spool life is calculated from it.',
   source: `Machine profiles of the registry, spool; a factor of ${factor} for stands beside the machine is common practice, no source.`,
   formula: `m_spool <= ${factor} max(m_holder) over the machines that take the strand`,
   example: {
@@ -41,7 +41,7 @@ spoolMass: 750 g`,
     yield {
       path: ['spoolMass'],
       part: 'value',
-      message: `A spool of ${shown(mass, 'mass')} fits no machine that takes this strand: the largest holder takes ${shown(largest, 'mass')}`,
+      message: `A spool of ${shown(mass, 'mass')} fits no machine that takes this filament: the largest holder takes ${shown(largest, 'mass')}`,
       found: shown(mass, 'mass'),
       allowed: `up to ${shown(factor * largest, 'mass')}`,
       help: 'Check the digits and the unit; if it runs from a stand beside the machine, acknowledge the finding.',

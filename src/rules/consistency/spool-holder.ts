@@ -6,10 +6,8 @@ export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
   kinds: ['filament'],
   severity: 'warning',
-  statement:
-    'The spool of a filament is not heavier than the holders of the machines that it was tried on take.',
-  rationale:
-    'A spool that is too heavy drags on the drive, and the limits found with it are those of the holder.',
+  statement: 'The spool of a filament is not too heavy for the holders of the machines it was run on.',
+  rationale: 'A spool that is too heavy drags on the drive, so the limit found is that of the holder.',
   source: 'Format of the registry: the machine states the largest spool that its holder takes.',
   example: {
     kind: 'machine',
@@ -29,7 +27,7 @@ export const rule: ProfileRule<'filament'> = {
     yield {
       path: ['spoolMass'],
       part: 'value',
-      message: `A spool of ${shown(mass, 'mass')} is too heavy for machines that it was tried on: ${named}`,
+      message: `A spool of ${shown(mass, 'mass')} is too heavy for machines it was run on: ${named}`,
       found: shown(mass, 'mass'),
       allowed: `up to ${shown(Math.min(...weak.map(({ spool }) => spool?.mass ?? 0)), 'mass')}`,
       help: 'Check the digits and units of both; if it ran from a stand beside the machine, acknowledge the finding.',

@@ -21,9 +21,9 @@ export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   kinds: ['trial'],
   severity: 'warning',
-  statement: 'A trial is run within the temperatures and the share of the fan that its filament is made for.',
+  statement: 'A trial is run within the temperature and fan range of its filament.',
   rationale:
-    'Tables use limits inside of the window only; a temperature far from it is often a slip or the wrong spool.',
+    'Tables only use limits inside that range; a temperature far outside is often a typing mistake or the wrong spool.',
   source: `Filament profile, nozzleTemperature, bedTemperature, chamberTemperature; ${usualAllowance} K of allowance are common practice, no source.`,
   example: {
     kind: 'filament',
@@ -58,10 +58,10 @@ function* outside(
   yield {
     path: ['conditions', name],
     part: 'value',
-    message: `The trial runs at ${shown(value, 'temperature')}, and ${filament.id} is made for ${shownRange(window, 'temperature')}`,
+    message: `The trial runs at ${shown(value, 'temperature')}, but ${filament.id} is made for ${shownRange(window, 'temperature')}`,
     found: shown(value, 'temperature'),
     allowed: shownRange(sane, 'temperature'),
-    help: 'Check the temperature and the spool; a ladder outside of the window says so in its notes.',
+    help: 'Check the temperature and the spool; if the ladder was run outside on purpose, say so in its notes.',
   };
 }
 
@@ -74,10 +74,10 @@ function* fanOutside(fan: number | undefined, window: Range | null, { id }: Fila
   yield {
     path: ['conditions', 'fan'],
     part: 'value',
-    message: `The trial runs the fan at ${shown(fan, 'ratio')}, and ${id} is made for ${shownRange(window, 'ratio')}`,
+    message: `The trial runs the fan at ${shown(fan, 'ratio')}, but ${id} is made for ${shownRange(window, 'ratio')}`,
     found: shown(fan, 'ratio'),
     allowed: shownRange(window, 'ratio'),
-    help: 'Check the share of the fan and the spool; a trial outside of the window says so in its notes.',
+    help: 'Check the fan and the spool; if the trial was run outside on purpose, say so in its notes.',
   };
 }
 

@@ -5,8 +5,8 @@ export const rule: ProfileRule<'source'> = {
   judges: 'profile',
   kinds: ['source'],
   severity: 'error',
-  statement: 'The dates of a source are days, months or years of the calendar.',
-  rationale: 'A thirteenth month is mostly a day and a month that are swapped.',
+  statement: 'The dates of a source exist in the calendar.',
+  rationale: 'A thirteenth month usually means that day and month are swapped.',
   source: 'CSL-JSON, date-parts: year, month, day; ISO 8601, Gregorian calendar.',
   example: {
     kind: 'source',
@@ -19,7 +19,7 @@ export const rule: ProfileRule<'source'> = {
       yield {
         path,
         part: 'value',
-        message: `${isoText(parts)} is no date of the calendar`,
+        message: `${isoText(parts)} is not a date of the calendar`,
         found: isoText(parts),
         allowed: 'year, month from 1 to 12, day of that month',
         help: 'Write year, month, day in this order; leave out what is not known.',

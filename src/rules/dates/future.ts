@@ -5,8 +5,8 @@ import type { DocumentRule } from '../engine/rule.ts';
 export const rule: DocumentRule = {
   judges: 'document',
   severity: 'error',
-  statement: 'Nothing has been measured, read or noted after today.',
-  rationale: 'The newest statement counts; a date with a mistyped year would outrank all that come after it.',
+  statement: 'No date of a measurement, a visit or a note is in the future.',
+  rationale: 'The newest statement counts; one with a mistyped year would outrank all later ones.',
   source: 'ISO 8601 calendar dates compare as text.',
   example: {
     kind: 'filament',
@@ -21,10 +21,10 @@ export const rule: DocumentRule = {
       yield {
         path,
         part: 'value',
-        message: `The date ${value} lies in the future`,
+        message: `The date ${value} is in the future`,
         found: value,
         allowed: `up to ${today}`,
-        help: 'Correct the date; the year is the usual slip.',
+        help: 'Correct the date; usually the year is mistyped.',
       };
     }
   },

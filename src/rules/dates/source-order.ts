@@ -28,10 +28,10 @@ function futureHit({ name, path, parts }: SourceDate, today: string): Hit | null
   return {
     path,
     part: 'value',
-    message: `The source was ${name} on ${text}, which lies in the future`,
+    message: `The source was ${name} on ${text}, which is in the future`,
     found: text,
     allowed: `up to ${today}`,
-    help: 'Correct the date; the year is the usual slip.',
+    help: 'Correct the date; usually the year is mistyped.',
   };
 }
 

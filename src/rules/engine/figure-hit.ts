@@ -15,6 +15,6 @@ export function figureHit(
     found: shown(value, dimension),
     allowed,
     source: band.source,
-    help: 'Check the decimal point and the unit against the source; both are the usual slips.',
+    help: 'Check the decimal point and the unit against the source; these are the usual mistakes.',
   };
 }

@@ -12,7 +12,7 @@ export const rule: ProfileRule<'trial'> = {
   severity: 'warning',
   statement: 'The limit of a trial is not far above the others of the same nozzle and polymer family.',
   rationale:
-    'The hot end sets the limit more than the grade: one that is far above is a slip or another setup.',
+    'The hot end matters more than the grade; a limit far above the others is a mistake or a different setup.',
   source:
     'Mackay et al., J. Rheology 61 (2017) 229-236: feed limits of all polymers fall on one curve; the factor is common practice, no source.',
   formula: `Q > ${largestFactor} median(Q of the others), Q flow limits`,
@@ -48,7 +48,7 @@ events:
       message: `The readings give ${shown(own.value, 'volumeFlow')}, ${times} times what other trials of this family on ${profile.data.nozzle} of ${profile.data.machine} give (${shown(middle, 'volumeFlow')})`,
       found: shown(own.value, 'volumeFlow'),
       allowed: `up to ${shown(largestFactor * middle, 'volumeFlow')}`,
-      help: 'Check flows and units, machine and nozzle; if it is true, repeat the ladder and note what was different.',
+      help: 'Check flows and units, machine and nozzle; if it is right, repeat the ladder and note what was different.',
     };
   },
 };

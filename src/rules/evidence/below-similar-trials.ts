@@ -15,7 +15,7 @@ export const rule: ProfileRule<'trial'> = {
   statement:
     'The limit of a trial is not far below two or more others of the same nozzle and polymer family.',
   rationale:
-    'A ladder in cm3/h, or a half-blocked nozzle, gives a limit so low that nobody doubts it, and slows every table.',
+    'A ladder in cm3/h, or a half-blocked nozzle, gives a limit so low that nobody questions it, and every table gets slow.',
   source:
     'Mackay et al., J. Rheology 61 (2017) 229-236: feed limits of all polymers fall on one curve; the factor is common practice, no source.',
   formula: `${largestFactor} Q < median(Q of the others), Q flow limits`,
@@ -53,10 +53,10 @@ conditions: {nozzleTemperature: 210 Cel}`,
     yield {
       path: ['observations'],
       part: 'key',
-      message: `The readings give ${shown(own.value, 'volumeFlow')}, and other trials of this family on ${profile.data.nozzle} of ${profile.data.machine} give ${times} times that (${shown(middle, 'volumeFlow')})`,
+      message: `The readings give ${shown(own.value, 'volumeFlow')}, and other trials of this family on ${profile.data.nozzle} of ${profile.data.machine} give ${times} times as much (${shown(middle, 'volumeFlow')})`,
       found: shown(own.value, 'volumeFlow'),
       allowed: `from ${shown(middle / largestFactor, 'volumeFlow')}`,
-      help: 'Check flows and units, machine and nozzle; a nozzle that is half blocked gives the same picture.',
+      help: 'Check flows and units, machine and nozzle; a half-blocked nozzle looks the same.',
     };
   },
 };

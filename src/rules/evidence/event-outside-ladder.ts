@@ -11,9 +11,8 @@ export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   kinds: ['trial'],
   severity: 'warning',
-  statement: 'A halt or a slip of the drive happened at a flow of the ladder or near its end.',
-  rationale:
-    'Readings from the flow of an event on do not count: a mistyped one drops good readings or keeps bad ones.',
+  statement: 'A halt or a drive slip is noted at a flow of the ladder or just above.',
+  rationale: 'Readings from that flow on do not count; a mistyped one drops good readings or keeps bad ones.',
   source: 'Common practice, no source: the steps of a ladder grow by less than a factor of two.',
   example: {
     kind: 'trial',
@@ -33,7 +32,7 @@ events:
       yield {
         path: ['events', index, 'commandedFlow'],
         part: 'value',
-        message: `Something happened at ${shown(commandedFlow, 'volumeFlow')}, far from the flows of the ladder, ${shown(lowest, 'volumeFlow')} to ${shown(Math.max(...flows), 'volumeFlow')}`,
+        message: `An event is noted at ${shown(commandedFlow, 'volumeFlow')}, far from the flows of the ladder, ${shown(lowest, 'volumeFlow')} to ${shown(Math.max(...flows), 'volumeFlow')}`,
         found: shown(commandedFlow, 'volumeFlow'),
         allowed: `${shown(lowest, 'volumeFlow')} to ${shown(furthest, 'volumeFlow')}`,
         help: 'Check the digits and the unit of the flow.',

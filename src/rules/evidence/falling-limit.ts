@@ -11,7 +11,7 @@ export const rule: ProfileRule<'trial'> = {
   severity: 'warning',
   statement: 'The flow limit of a filament on one nozzle does not fall when the nozzle gets hotter.',
   rationale:
-    'More heat melts faster; where the limit falls beyond its interval, two trials differ in something else.',
+    'More heat melts faster; if the limit falls by more than its interval, the two trials differ in something else.',
   source:
     'Mackay et al., J. Rheology 61 (2017) 229-236: the highest feed velocity rises with the set temperature.',
   formula: 'Q_high(hotter) >= Q_low(colder), ends of the 95 % coverage intervals of the flow limits',

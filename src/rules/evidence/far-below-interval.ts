@@ -14,8 +14,9 @@ const smallestShare = 0.5;
 export const rule: ProfileRule = {
   judges: 'profile',
   severity: 'warning',
-  statement: 'A value is not below half of what its interval or its trial supports.',
-  rationale: 'A limit far below what its readings support is a slip of a digit, and makes every table slow.',
+  statement: 'A value is at least half of what its interval or its trial supports.',
+  rationale:
+    'A limit far below what its readings support usually has a wrong digit, and makes every table slow.',
   source: 'Common practice, no source.',
   example: {
     kind: 'machine',
@@ -35,7 +36,7 @@ contourSpeed:
         message: `${shown(value, dimension)} is less than half of what ${text} supports`,
         found: shown(value, dimension),
         allowed: `from ${shown(smallestShare * low, dimension)}`,
-        help: 'Check the digits; a margin belongs into the policy, not into the limit.',
+        help: 'Check the digits; a margin belongs in the policy, not in the limit.',
       };
     }
   },

@@ -46,7 +46,7 @@ observations:
       message: `The ladder has only ${steps} different flows`,
       found: String(steps),
       allowed: `${enough} and more`,
-      help: 'Add flows between those that deliver in full and those that do not.',
+      help: 'Add flows between the highest with full delivery and the lowest without.',
     };
   },
 };

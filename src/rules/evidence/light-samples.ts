@@ -8,7 +8,7 @@ export const rule: ProfileRule<'trial'> = {
   kinds: ['trial'],
   severity: 'warning',
   statement: 'Samples are heavy enough for the scale: its step is at most 0.5 % of what is weighed.',
-  rationale: 'A deficit of 5 % is to be seen; a scale that rounds by 1 % blurs the limit.',
+  rationale: 'A deficit of 5 % has to be seen; a scale that rounds by 1 % blurs the limit.',
   source:
     'JCGM 100:2008 (GUM), 4.3.7 and F.2.2.1: the step of a display as an uncertainty; the 0.5 % are common practice, no source.',
   formula: 'd/m <= 0.005, d step of the display, m mass',
@@ -31,10 +31,10 @@ export const rule: ProfileRule<'trial'> = {
     yield {
       ...place,
       part: 'value',
-      message: `The scale steps by ${shown(resolution, 'mass')}, which is ${shownNumber(Number(((100 * resolution) / lightest.mass).toPrecision(2)))} % of the lightest piece, ${shown(lightest.mass, 'mass')}; ${light.length} readings are too light for it`,
+      message: `The scale steps by ${shown(resolution, 'mass')}, which is ${shownNumber(Number(((100 * resolution) / lightest.mass).toPrecision(2)))} % of the lightest sample, ${shown(lightest.mass, 'mass')}; ${light.length} readings are too light for this scale`,
       found: shown(resolution, 'mass'),
       allowed: `up to ${shown(largestScaleShare * lightest.mass, 'mass')}`,
-      help: 'Feed longer pieces or use a finer scale next time; check the unit of the resolution.',
+      help: 'Feed a longer piece of filament or use a finer scale next time; check the unit of the resolution.',
     };
   },
 };

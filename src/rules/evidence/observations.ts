@@ -5,9 +5,8 @@ export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   kinds: ['trial'],
   severity: 'error',
-  statement:
-    'The readings of a trial stand in the trial or in a CSV file beside it, not in both, not in neither.',
-  rationale: 'A limit can only be recomputed from readings that are there and that are the only ones.',
+  statement: 'The readings of a trial are either in the trial or in a CSV file beside it.',
+  rationale: 'A limit can only be recalculated from one set of readings.',
   source: 'Format of the registry: raw readings accompany every measured limit.',
   example: {
     kind: 'trial',
@@ -37,7 +36,7 @@ export const rule: ProfileRule<'trial'> = {
       yield {
         path: ['observations', 'file'],
         part: 'key',
-        message: 'The readings stand here and in a file, so that nobody knows which ones count',
+        message: 'The readings are here and in a file, so it is not clear which ones count',
         found: 'columns and file',
         allowed: 'columns with rows, or file',
         help: 'Keep either `columns` and `rows`, or `file`.',

@@ -5,7 +5,7 @@ export const rule: ProfileRule = {
   judges: 'profile',
   severity: 'warning',
   statement: 'A measured value has the date of its trial.',
-  rationale: 'The newest statement counts: with another date than its readings it counts when it should not.',
+  rationale: 'The newest statement counts; with a wrong date it may count when it should not.',
   source: 'Format of the registry: date is the day on which the value was measured.',
   example: {
     kind: 'machine',
@@ -32,7 +32,7 @@ acceleration:
       yield {
         path: [...path, 'date'],
         part: 'value',
-        message: `The value is dated ${date}, and its trial "${trial.id}" was run on ${trial.data.date}`,
+        message: `The value is dated ${date}, but its trial "${trial.id}" was run on ${trial.data.date}`,
         found: date,
         allowed: trial.data.date,
         help: `Write \`date: ${trial.data.date}\`, or name the trial of that day.`,

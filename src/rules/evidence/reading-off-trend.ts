@@ -19,9 +19,8 @@ export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   kinds: ['trial'],
   severity: 'warning',
-  statement: 'Every piece of a ladder weighs what its repeats and the steps beside it let expect.',
-  rationale:
-    'A digit misread on the scale shifts the limit or hides it: the deficit that decides is a few percent.',
+  statement: 'Every sample of a ladder weighs what its repeats and the neighbouring steps suggest.',
+  rationale: 'The deficit that decides is a few per cent, so one misread digit shifts the limit or hides it.',
   source: `JCGM 100:2008 (GUM), 4.2.6 and G.3: a deviation far beyond what repeats spread; ${standardDeviations} standard deviations and ${leastDeviation * 100} % are common practice, no source.`,
   formula: `|ln(m/m') | > max(${leastDeviation}, ${standardDeviations} s), m' expected from the falling trend of m per fed length without this piece, s spread of the others about it`,
   example: {
@@ -57,10 +56,10 @@ observations:
       yield {
         ...placeOfReading(profile, reading),
         part: 'value',
-        message: `${shown(reading.mass, 'mass')} at ${shown(reading.flow, 'volumeFlow')} is ${share} % ${deviation > 0 ? 'more' : 'less'} than its repeats and the steps beside it let expect, ${shown(expected, 'mass')}; the other pieces spread by ${shownNumber(Number((100 * spread).toPrecision(2)))} %`,
+        message: `${shown(reading.mass, 'mass')} at ${shown(reading.flow, 'volumeFlow')} is ${share} % ${deviation > 0 ? 'more' : 'less'} than its repeats and the neighbouring steps suggest, ${shown(expected, 'mass')}; the other samples spread by ${shownNumber(Number((100 * spread).toPrecision(2)))} %`,
         found: shown(reading.mass, 'mass'),
         allowed: `about ${shown(expected, 'mass')}`,
-        help: 'Read the digits again, or weigh a new piece. If the drive slipped or the feed halted, note it under `events`; readings from there on do not count.',
+        help: 'Read the digits again, or weigh a new sample. If the drive slipped or the feed halted, note it under `events`; readings from there on do not count.',
       };
     }
   },

@@ -11,7 +11,7 @@ export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   kinds: ['trial'],
   severity: 'warning',
-  statement: 'Masses have the last digit that the step of the scale gives them.',
+  statement: 'Masses are written to the last digit that the scale shows.',
   rationale: 'A step that is stated ten times too fine makes the interval of the limit narrower than it is.',
   source:
     'JCGM 100:2008 (GUM), F.2.2.1: the step of a display sets what a reading can tell. Six last digits are all 0 by chance once in a million.',
@@ -30,7 +30,7 @@ export const rule: ProfileRule<'trial'> = {
     yield {
       path: ['scale', 'resolution'],
       part: 'value',
-      message: `The scale is said to step by ${shown(resolution, 'mass')}, and no reading shows a digit finer than ${shown(10 * resolution, 'mass')}`,
+      message: `The scale is stated to resolve ${shown(resolution, 'mass')}, but no reading shows a digit finer than ${shown(10 * resolution, 'mass')}`,
       found: shown(resolution, 'mass'),
       allowed: `from ${shown(10 * resolution, 'mass')}`,
       help: 'Check the step of the scale, or write the readings with all digits that it showed.',

@@ -16,7 +16,8 @@ export const rule: ProfileRule<'trial'> = {
   kinds: ['trial'],
   severity: 'warning',
   statement: 'A trial reaches at least a third of what the machine claims for that polymer and nozzle.',
-  rationale: 'A ladder written in cm3/h for mm3/s, or one that ended far too early, looks like a bold claim.',
+  rationale:
+    'A ladder in cm3/h instead of mm3/s, or one that stopped far too early, makes the claim look exaggerated.',
   source: `Machine profile, meltFlow by claim; ${leastShare * 100} % are common practice, no source.`,
   formula: `Q_trial >= ${leastShare} Q_claimed, the same polymer, a nozzle at least as wide`,
   example: {
@@ -56,7 +57,7 @@ hotEnds:
       message: `The readings give ${shown(limit.value, 'volumeFlow')}${limit.high === Number.POSITIVE_INFINITY ? ' or more' : ''}, far short of the ${shown(claim, 'volumeFlow')} that ${profile.data.machine} claims for this polymer and nozzle`,
       found: shown(limit.value, 'volumeFlow'),
       allowed: `from ${shown(leastShare * claim, 'volumeFlow')}`,
-      help: 'Check the unit of the flows and the claim. A ladder that ended early goes on from its highest flow.',
+      help: 'Check the unit of the flows and the claim. If the ladder stopped early, continue it from its highest flow.',
     };
   },
 };

@@ -5,8 +5,8 @@ export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   kinds: ['trial'],
   severity: 'warning',
-  statement: 'A trial was run with the controller software that the machine has now, but for patches.',
-  rationale: 'New software moves, heats and feeds in another way: what held before may hold no more.',
+  statement: 'A trial was run with the present controller software of the machine, apart from patches.',
+  rationale: 'New software may move, heat and feed differently, so an old limit may no longer be right.',
   source: 'Semantic Versioning 2.0.0, clauses 6 to 8: only a patch leaves the behaviour as it was.',
   example: {
     kind: 'trial',

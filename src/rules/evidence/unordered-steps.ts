@@ -10,7 +10,7 @@ export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   kinds: ['trial'],
   severity: 'warning',
-  statement: 'The flows of a ladder ascend; a new pass begins at the lowest again.',
+  statement: 'The flows of a ladder go up; a new pass starts again at the lowest.',
   rationale:
     'A hot end that has starved takes a while to recover: a low flow after a high one reads too little.',
   source: 'Common practice, no source.',
@@ -52,7 +52,7 @@ observations:
       message: `The flow falls back to ${shown(back.flow, 'volumeFlow')} here, which is not the lowest of the ladder`,
       found: shown(back.flow, 'volumeFlow'),
       allowed: 'a flow not below the one before, or the lowest of the ladder',
-      help: 'Check the digits. If the order is true, say so in a field note, and run ascending passes next time.',
+      help: 'Check the digits. If the order is right, say so in a field note, and run the flows upwards next time.',
     };
   },
 };

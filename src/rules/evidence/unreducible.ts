@@ -8,9 +8,9 @@ export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   kinds: ['trial'],
   severity: 'error',
-  statement: 'The readings of a trial can be reduced by its method.',
+  statement: 'The result of a trial can be calculated from its readings.',
   rationale:
-    'Readings from which nothing follows cannot back a limit; usually a unit, a column or a digit is off.',
+    'Readings that give no result cannot support a limit; usually a unit, a column or a digit is wrong.',
   source: 'JCGM 101:2008, clause 5: the inputs of a propagation must be known.',
   example: {
     kind: 'trial',

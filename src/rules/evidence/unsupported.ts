@@ -5,9 +5,9 @@ export const rule: ProfileRule = {
   judges: 'profile',
   severity: 'error',
   statement:
-    'A measured limit is on the safe side of what the readings of its trial give, and its interval is theirs.',
+    'A measured limit is on the safe side of the result of its trial, and its interval is that of the trial.',
   rationale:
-    'Tables are printed by this number: beyond what the bench has shown, the hot end starves or jams, or the part fails.',
+    'Tables are made from this number: beyond what was measured the hot end starves or jams, or the part fails.',
   source:
     'JCGM 101:2008, clause 7: estimate and coverage interval, recomputed from the readings of the trial.',
   example: {

@@ -4,8 +4,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 export const rule: ProfileRule = {
   judges: 'profile',
   severity: 'error',
-  statement:
-    'A value is not above the interval that it is stated with; a time that must pass and a sound level are not below it.',
+  statement: 'A value is not above its interval; a minimum time and a sound level are not below it.',
   rationale:
     'The adopted value may be lower than its interval, on the safe side; above it, nothing supports it.',
   source: 'JCGM 101:2008, clause 7: the coverage interval belongs to the estimate.',

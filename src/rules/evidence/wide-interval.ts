@@ -8,7 +8,7 @@ export const rule: ProfileRule = {
   judges: 'profile',
   severity: 'warning',
   statement: 'The ends of an interval differ by less than a factor of two.',
-  rationale: 'A limit that may be twice as high has not been found; one end is often mistyped.',
+  rationale: 'A limit that may be twice as high was not really found; often one end is mistyped.',
   source: 'Common practice, no source.',
   example: {
     kind: 'machine',
@@ -28,7 +28,7 @@ contourSpeed:
         message: `The interval ${shownRange(interval, dimension)} spans more than a factor of ${widestFactor}`,
         found: shownRange(interval, dimension),
         allowed: `ends within a factor of ${widestFactor} of each other`,
-        help: 'Check the digits of both ends; else add steps near the limit and reduce again.',
+        help: 'Check the digits of both ends; if they are right, add steps near the limit and reduce again.',
       };
     }
   },

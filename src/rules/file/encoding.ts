@@ -4,6 +4,6 @@ export const rule: FormRule = {
   judges: 'form',
   severity: 'error',
   statement: 'A file is UTF-8 text.',
-  rationale: 'In another encoding signs such as ° and µ turn into others.',
+  rationale: 'In another encoding characters such as ° and µ turn into others.',
   source: 'YAML 1.2.2, section 5.2; RFC 3629.',
 };

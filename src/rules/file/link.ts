@@ -4,6 +4,6 @@ export const rule: FormRule = {
   judges: 'form',
   severity: 'error',
   statement: 'No profile is a symbolic link.',
-  rationale: 'A link may lead out of the registry, and what it shows is not under review.',
+  rationale: 'A link may lead out of the registry, to a file that nobody has reviewed.',
   source: 'Format of the registry: one document a file. CWE-59: improper link resolution before file access.',
 };

@@ -4,6 +4,6 @@ export const rule: FormRule = {
   judges: 'form',
   severity: 'error',
   statement: 'A file is not larger than 1 MiB.',
-  rationale: 'The largest honest profile has a tenth of that; more is a wrong file or an attack.',
+  rationale: 'The largest real profile has a tenth of that; more is the wrong file or an attack.',
   source: 'Format of the registry. CWE-400: uncontrolled resource consumption.',
 };

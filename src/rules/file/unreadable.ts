@@ -4,6 +4,6 @@ export const rule: FormRule = {
   judges: 'form',
   severity: 'error',
   statement: 'Every profile is a plain file that can be read.',
-  rationale: 'A file that is passed over in silence would look like one that is sound.',
+  rationale: 'A file that is silently skipped would look like one without problems.',
   source: 'Format of the registry: one document a file.',
 };

@@ -8,7 +8,7 @@ export const rule: DocumentRule = {
   judges: 'document',
   severity: 'error',
   statement: 'An id stands for one document of its kind.',
-  rationale: 'Where two documents share an id, a reference to it may mean either, and a table the wrong one.',
+  rationale: 'If two documents share an id, a reference may mean either, and a table may use the wrong one.',
   source: 'Format of the registry: the id names the document.',
   example: {
     kind: 'trial',
@@ -25,7 +25,7 @@ export const rule: DocumentRule = {
       message: `The ${document.kind} "${quote(document.id)}" is already described in ${first.source.path}`,
       found: quote(document.id),
       allowed: `an id that no other ${document.kind} has`,
-      help: 'Merge the two, or give this one an id of its own.',
+      help: 'Merge the two, or give this one its own id.',
     };
   },
 };

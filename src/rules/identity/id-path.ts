@@ -9,8 +9,8 @@ import type { DocumentRule } from '../engine/rule.ts';
 export const rule: DocumentRule = {
   judges: 'document',
   severity: 'error',
-  statement: 'The path of a file follows from its kind and id.',
-  rationale: 'Others find a profile by its id; where path and id differ, one of them is a slip of copying.',
+  statement: 'The path of a file is made from its kind and id.',
+  rationale: 'Profiles are found by their id; if path and id differ, one was copied and not changed.',
   source: 'Format of the registry: one document a file, at the path of its id.',
   example: {
     kind: 'job',
@@ -45,7 +45,7 @@ function otherYear({ source }: ReadDocument, year: string, wanted: string): Hit 
   return {
     path: ['date'],
     part: 'value',
-    message: `The date lies in ${quote(year)}, but the file stands under ${folder}/`,
+    message: `The date is in ${quote(year)}, but the file is under ${folder}/`,
     found: quote(year),
     allowed: folder.split('/').at(-1) ?? '',
     help: `Correct the date, or move the file to ${quote(wanted)}.`,

@@ -16,7 +16,7 @@ export const rule: ProfileRule<'machine' | 'filament'> = {
   kinds: ['machine', 'filament'],
   severity: 'warning',
   statement: 'Two products of one maker with nearly the same name differ in at least one figure.',
-  rationale: 'They are mostly one product, entered twice with its name spelt in two ways.',
+  rationale: 'They are usually one product, entered twice with different spellings.',
   source: 'Common practice, no source.',
   example: {
     kind: 'filament',
@@ -38,7 +38,7 @@ name: Thistle PETG`,
       message: `"${profile.data.name}" has the same figures as "${earlier.data.name}" of the same maker (${earlier.id})`,
       found: profile.data.name,
       allowed: `a name or a figure that differs from ${earlier.id}`,
-      help: 'Merge them if they are one product; else acknowledge the finding.',
+      help: 'Merge them if they are one product; otherwise acknowledge the finding.',
     };
   },
 };

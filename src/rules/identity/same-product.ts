@@ -9,7 +9,7 @@ export const rule: ProfileRule<'machine' | 'filament'> = {
   judges: 'profile',
   kinds: ['machine', 'filament'],
   severity: 'error',
-  statement: 'A product of a maker is described once.',
+  statement: 'A product is described only once.',
   rationale: 'Of two profiles of one product, one gets the new limits and the other stays in the tables.',
   source: 'Format of the registry: one document a product.',
   example: {
@@ -31,7 +31,7 @@ density:
       message: `"${profile.data.name}" of ${profile.data.maker} is already described as ${first.id}`,
       found: profile.data.name,
       allowed: `a name that differs from ${first.id}`,
-      help: `Merge the two into ${first.source.relativePath}, or give this one the name that tells it apart.`,
+      help: `Merge the two into ${first.source.relativePath}, or give this one a different name.`,
     };
   },
 };

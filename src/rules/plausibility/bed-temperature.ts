@@ -9,8 +9,9 @@ export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
   kinds: ['filament'],
   severity: 'error',
-  statement: 'The bed stays below what melts the part: 30 K above softening if amorphous, the melting else.',
-  rationale: 'On a hotter bed the lowest layers flow away, and the part lifts or sinks.',
+  statement:
+    'The bed is not so hot that the part melts: 30 K above softening if amorphous, otherwise the melting point.',
+  rationale: 'On a hotter bed the lowest layers melt, and the part comes loose or sinks.',
   source: `Polymer profile of the family, glassTransition and melting; the ${aboveSoftening} K are common practice, no source.`,
   formula: `T_bed <= T_softening + ${aboveSoftening} K (amorphous) or T_bed <= T_m (semi-crystalline)`,
   example: {
@@ -30,7 +31,7 @@ bedTemperature:
       yield {
         path,
         part: 'value',
-        message: `A bed at ${shown(value.high, 'temperature')} melts the part away: it lies above ${bound.text}`,
+        message: `A bed at ${shown(value.high, 'temperature')} melts the part: it is above ${bound.text}`,
         found: shown(value.high, 'temperature'),
         allowed: `up to ${shown(bound.value, 'temperature')}`,
         source: bound.source,

@@ -9,7 +9,7 @@ export const rule: ProfileRule<'filament'> = {
   kinds: ['filament'],
   severity: 'error',
   statement: 'The chamber stays below the temperature at which the filament softens.',
-  rationale: 'In a hotter chamber the part sags, and the strand buckles in the drive and jams the hot end.',
+  rationale: 'In a hotter chamber the part sags, and the filament buckles in the drive and jams the hot end.',
   source:
     'Polymer profile of the family, glassTransition and melting; softening of the filament as its sheet states it.',
   example: {
@@ -29,11 +29,11 @@ chamberTemperature:
       yield {
         path,
         part: 'value',
-        message: `A chamber at ${shown(value.high, 'temperature')} softens strand and part: it lies above ${softening.text}`,
+        message: `A chamber at ${shown(value.high, 'temperature')} softens filament and part: it is above ${softening.text}`,
         found: shown(value.high, 'temperature'),
         allowed: `up to ${shown(softening.value, 'temperature')}`,
         source: softening.source,
-        help: 'Check the digits and the unit; the window of the bed is sometimes copied here.',
+        help: 'Check the digits and the unit; sometimes the bed temperatures were copied here.',
       };
     }
   },

@@ -8,7 +8,7 @@ export const rule: ProfileRule<'filament'> = {
   kinds: ['filament'],
   severity: 'error',
   statement: 'The density of a filament is one that its polymer and fillers can have.',
-  rationale: 'Flow ladders weigh what comes out: a wrong density turns every mass into a wrong volume.',
+  rationale: 'Flow ladders weigh the plastic; a wrong density turns every mass into a wrong volume.',
   source:
     'Polymer profile of the family; fillers by the mixing rule, Osswald & Menges, Materials Science of Polymers for Engineers (from memory).',
   formula:

@@ -9,8 +9,9 @@ export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
   kinds: ['filament'],
   severity: 'warning',
-  statement: 'The tolerance of a strand is between 0.3 % and 6 % of its diameter.',
-  rationale: 'The flow follows the square of the diameter; a strand that varies by more jams in the drive.',
+  statement: 'The tolerance of a filament is between 0.3 % and 6 % of its diameter.',
+  rationale:
+    'The flow goes with the square of the diameter, and a filament that varies more jams in the drive.',
   source: 'Common practice, no source: strands are sold with 0.02 mm to 0.1 mm on 1.75 mm.',
   example: {
     kind: 'filament',
@@ -25,7 +26,7 @@ export const rule: ProfileRule<'filament'> = {
     yield {
       path: ['diameterTolerance'],
       part: 'value',
-      message: `A tolerance of ${shown(tolerance, 'length')} on ${shown(diameter, 'length')} is ${tolerance < sane.low ? 'finer than strands can be drawn' : 'coarser than a drive can feed'}`,
+      message: `A tolerance of ${shown(tolerance, 'length')} on ${shown(diameter, 'length')} is ${tolerance < sane.low ? 'finer than filament can be made' : 'coarser than a drive can feed'}`,
       found: shown(tolerance, 'length'),
       allowed: shownRange(sane, 'length'),
       help: 'Check the decimal point; the tolerance is the deviation to either side.',

@@ -11,7 +11,7 @@ export const rule: ProfileRule<'polymer'> = {
   statement:
     'Conductivity, density and specific heat of a family give a diffusivity that unfilled plastics have.',
   rationale:
-    'The three are measured apart; their quotient shows which of them is off when each looks sane alone.',
+    'The three are measured separately; together they show a wrong one although each looks right alone.',
   source:
     'Crawford, Plastics Engineering (1998), Table 1.8: 0.6e-7 m2/s to 1.7e-7 m2/s, though not every row there follows from its own figures.',
   formula:

@@ -11,7 +11,8 @@ export const rule: ProfileRule<'polymer'> = {
   kinds: ['polymer'],
   severity: 'warning',
   statement: 'A family is dried at least 60 K below the temperatures at which it is extruded.',
-  rationale: 'Hotter, strands stick to each other and age; a dryer set by such a number can start a fire.',
+  rationale:
+    'Hotter, the turns stick to each other and the plastic ages; a dryer set by such a number can start a fire.',
   source: `Common practice, no source: moulders' tables dry every family 70 K and more below its melt; ${nearest} K with some room.`,
   formula: `T_dry <= T_nozzle - ${nearest} K, upper end of drying, lower end of the nozzle window`,
   example: {
@@ -40,7 +41,7 @@ dryingTemperature:
       yield {
         path,
         part: 'value',
-        message: `Drying at ${shownRange(value, 'temperature')} is too near to the nozzle window, ${shownRange(window, 'temperature')}`,
+        message: `Drying at ${shownRange(value, 'temperature')} is too close to the nozzle temperatures, ${shownRange(window, 'temperature')}`,
         found: shownRange(value, 'temperature'),
         allowed: `up to ${shown(window.low - nearest, 'temperature')}`,
         source: window.source,

@@ -8,8 +8,8 @@ export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
   kinds: ['filament'],
   severity: 'error',
-  statement: 'A spool is dried below the temperature at which its strand softens.',
-  rationale: 'Above it the turns fuse into one block on the reel, and the spool may sag into the dryer.',
+  statement: 'A spool is dried below the softening temperature of its filament.',
+  rationale: 'Above it the turns fuse into one block, and the spool may sag into the dryer.',
   source:
     'Glass transition or melting of the family in its polymer profile; amorphous strands soften at the glass transition: Osswald & Menges, Materials Science of Polymers for Engineers (from memory).',
   example: {
@@ -29,7 +29,7 @@ dryingTemperature:
       yield {
         path,
         part: 'value',
-        message: `Drying at ${shown(value, 'temperature')} fuses the spool: it lies above ${softening.text}`,
+        message: `Drying at ${shown(value, 'temperature')} fuses the spool: it is above ${softening.text}`,
         found: shown(value, 'temperature'),
         allowed: `up to ${shown(softening.value, 'temperature')}`,
         source: softening.source,

@@ -11,7 +11,7 @@ export const rule: ProfileRule<'filament'> = {
   kinds: ['filament'],
   severity: 'warning',
   statement: 'A filament is dried about as long as its family is.',
-  rationale: 'Much shorter it stays wet, much longer it ages; both are often slips of a digit or a unit.',
+  rationale: 'Much shorter and it stays wet, much longer and it ages; often a digit or a unit is wrong.',
   source: `Polymer profile of the family, dryingTime; a factor of ${factor} beyond it is common practice, no source.`,
   formula: `t_low/${factor} <= t <= ${factor} t_high, t_low and t_high of the family`,
   example: {

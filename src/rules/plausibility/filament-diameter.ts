@@ -12,9 +12,8 @@ const allowance: Millimetres = 0.1;
 export const rule: ProfileRule = {
   judges: 'profile',
   severity: 'warning',
-  statement: 'Strands and the hot ends for them are made for 1.75 mm, 2.85 mm or 3.00 mm.',
-  rationale:
-    'A diameter between them is mostly a reading of one place on one strand, where the nominal one is wanted.',
+  statement: 'Filaments and hot ends have a nominal diameter of 1.75 mm, 2.85 mm or 3.00 mm.',
+  rationale: 'A diameter in between is usually a reading at one place; the nominal one belongs here.',
   source: 'Common practice, no source: the nominal diameters that filament is sold in.',
   example: {
     kind: 'filament',
@@ -28,10 +27,10 @@ export const rule: ProfileRule = {
       yield {
         path,
         part: 'value',
-        message: `${shown(diameter, 'length')} is no diameter that filament is sold in`,
+        message: `${shown(diameter, 'length')} is not a diameter that filament is sold in`,
         found: shown(diameter, 'length'),
         allowed: nominalDiameters.map((nominal) => shown(nominal, 'length')).join(', '),
-        help: 'Write the nominal diameter; readings of the strand belong into a trial.',
+        help: 'Write the nominal diameter; readings belong into a trial.',
       };
     }
   },

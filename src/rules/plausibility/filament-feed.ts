@@ -8,8 +8,8 @@ export const rule: ProfileRule<'machine' | 'filament'> = {
   judges: 'profile',
   kinds: ['machine', 'filament'],
   severity: 'warning',
-  statement: 'A stated flow feeds the strand no faster than drives push it, about 60 mm/s.',
-  rationale: 'Beyond it the teeth of the drive shave the strand; such a flow was calculated, not extruded.',
+  statement: 'A stated flow feeds the filament no faster than drives can push, about 60 mm/s.',
+  rationale: 'Faster, the drive grinds the filament; such a flow was calculated, not extruded.',
   source:
     'Go & Hart, Additive Manufacturing 18 (2017) 276-284 (from memory): 78 mm3/s, which is 33 mm/s in 1.75 mm; twice that is common practice, no source.',
   formula: 'v = 4Q/(pi d^2), Q flow, d diameter of the strand; v <= 60 mm/s',
@@ -45,10 +45,10 @@ hotEnds:
       yield {
         path,
         part: 'value',
-        message: `${shown(value, 'volumeFlow')} feeds the ${shown(diameter, 'length')} strand at ${shown(feedOfFlow(value, diameter), 'speed')}, faster than drives push it`,
+        message: `${shown(value, 'volumeFlow')} feeds the ${shown(diameter, 'length')} filament at ${shown(feedOfFlow(value, diameter), 'speed')}, faster than drives can push`,
         found: shown(value, 'volumeFlow'),
         allowed: `up to ${shown(flowOfFeed(fastestFeed, diameter), 'volumeFlow')}, ${fastestFeed} mm/s`,
-        help: 'Check the digits and the unit of the flow and the diameter of the strand.',
+        help: 'Check the digits and the unit of the flow and the diameter of the filament.',
       };
     }
   },

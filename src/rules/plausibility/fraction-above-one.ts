@@ -8,8 +8,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 export const rule: ProfileRule = {
   judges: 'profile',
   severity: 'error',
-  statement: 'A share of a whole is at most 100 %.',
-  rationale: 'A fan cannot run at more than full speed, and no filler makes up more than the filament.',
+  statement: 'A fraction of a whole is at most 100 %.',
+  rationale: 'A fan cannot run faster than full speed, and a filler cannot be more than the whole filament.',
   source: 'Definition of a share.',
   example: {
     kind: 'filament',
@@ -27,7 +27,7 @@ fan:
       yield {
         path,
         part: 'value',
-        message: `${shown(share, 'ratio')} is more than the whole`,
+        message: `${shown(share, 'ratio')} is more than 100 %`,
         found: shown(share, 'ratio'),
         allowed: 'up to 100 %',
         help: 'Check the digits: 0.5 is 50 %, not 0.5 %.',

@@ -9,7 +9,7 @@ export const rule: ProfileRule<'machine' | 'filament'> = {
   kinds: ['machine', 'filament'],
   severity: 'error',
   statement: 'The heater of a hot end has the power to melt the flow that is claimed or measured for it.',
-  rationale: 'A flow that takes more heat than the heater gives cools the hot end until the drive slips.',
+  rationale: 'A flow that needs more heat than the heater gives cools the hot end until the drive slips.',
   source:
     'Steady energy balance, Incropera et al., Fundamentals of Heat and Mass Transfer, section 1.3; specific heats from the polymer profile.',
   formula:
@@ -51,11 +51,11 @@ hotEnds:
       yield {
         path: limit.path,
         part: 'value',
-        message: `${shown(limit.value, 'volumeFlow')} takes at least ${shown(perVolume * limit.value, 'power')} to melt, and the heater has ${shown(power, 'power')} (assumed: ${assumptions})`,
+        message: `${shown(limit.value, 'volumeFlow')} needs at least ${shown(perVolume * limit.value, 'power')} to melt, but the heater has ${shown(power, 'power')} (assumed: ${assumptions})`,
         found: shown(limit.value, 'volumeFlow'),
         allowed: `up to ${shown(power / perVolume, 'volumeFlow')}`,
         ...(source !== null && { source }),
-        help: `Check the flow and the heater power of hot end "${limit.hotEnd.id}" in machines/${limit.machine.id}.yaml: one of them is off by a digit or a unit.`,
+        help: `Check the flow and the heater power of hot end "${limit.hotEnd.id}" in machines/${limit.machine.id}.yaml: one of them has a wrong digit or unit.`,
       };
     }
   },

@@ -27,9 +27,9 @@ export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   kinds: ['trial'],
   severity: 'warning',
-  statement: 'A hot end reaches its limit while its melt zone still has work to do.',
+  statement: 'A hot end reaches its flow limit before the melt zone has heated the filament through.',
   rationale:
-    'A strand that is hot through and through has not reached the limit of the heat: flows or units are off, or something blocks.',
+    'If the filament is hot right through, heat is not the limit: flows or units are wrong, or something is blocked.',
   source:
     'Conduction in a cylinder: Incropera et al., Fundamentals of Heat and Mass Transfer, section 5.6; Mackay et al., J. Rheology 61 (2017) 229-236. Limits in use lie at 0.2 to 0.5 (common practice, no source).',
   formula: `Fo = pi a L/Q <= ${largestFourier}, a diffusivity from the middles of the family's ranges, L melt zone, Q limit; rigid unfilled polymers, nozzles from ${finestNozzle} mm`,
@@ -67,10 +67,10 @@ nozzle: hs-0.4`,
     yield {
       path: ['observations'],
       part: 'key',
-      message: `At ${shown(limit.value, 'volumeFlow')} the strand leaves a melt zone of ${shown(zone.length, 'length')} hot to its core (Fourier number ${shownNumber(Number(fourier.toPrecision(2)))}, assumed: diffusivity ${shownNumber(Number(zone.diffusivity.toPrecision(2)))} mm2/s), and yet this is the limit`,
+      message: `At ${shown(limit.value, 'volumeFlow')} the filament leaves a melt zone of ${shown(zone.length, 'length')} hot to its core (Fourier number ${shownNumber(Number(fourier.toPrecision(2)))}, assumed: diffusivity ${shownNumber(Number(zone.diffusivity.toPrecision(2)))} mm2/s), and yet this is the limit`,
       found: shown(limit.value, 'volumeFlow'),
       allowed: `from ${shown(expected, 'volumeFlow')}`,
-      help: 'Check the unit of the flows and the length of the melt zone; else look for a blocked nozzle or a slipping drive.',
+      help: 'Check the unit of the flows and the length of the melt zone; if they are right, look for a blocked nozzle or a slipping drive.',
     };
   },
 };

@@ -5,9 +5,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 export const rule: ProfileRule = {
   judges: 'profile',
   severity: 'error',
-  statement: 'No figure lies outside of what such a thing can have at all.',
-  rationale:
-    'A figure that is off by a power of ten or in another unit spoils every table that is derived from it.',
+  statement: 'No figure is physically impossible for such a product.',
+  rationale: 'A figure with a misplaced decimal point or a wrong unit spoils every table made from it.',
   source: 'Common practice, no source; single bands name theirs.',
   example: {
     kind: 'machine',

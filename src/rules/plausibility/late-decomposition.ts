@@ -10,8 +10,9 @@ export const rule: ProfileRule<'polymer'> = {
   judges: 'profile',
   kinds: ['polymer'],
   severity: 'warning',
-  statement: 'A family decomposes not much more than 200 K above the hottest nozzle that it may see.',
-  rationale: 'A decomposition in °F looks like a heat-resistant polymer, and hides that filaments burn.',
+  statement: 'A family decomposes at most about 200 K above its nozzle temperature limit.',
+  rationale:
+    'A decomposition temperature in °F makes the polymer look heat-resistant and hides that it burns.',
   source: `Common practice, no source: onset of loss of mass and limit of processing lie 0 K to 150 K apart; ${furthest} K with some room.`,
   formula: `T_decomposition - T_limit <= ${furthest} K, lower end of the decomposition`,
   example: {

@@ -15,9 +15,9 @@ export const rule: ProfileRule<'machine' | 'filament'> = {
   judges: 'profile',
   kinds: ['machine', 'filament'],
   severity: 'warning',
-  statement: 'The melt zone is long enough to soften the core of the strand at the flow stated.',
+  statement: 'The melt zone is long enough to soften the core of the filament at the stated flow.',
   rationale:
-    'A strand that leaves a plain tube with a hard core blocks the nozzle; only a split core melts faster.',
+    'A hard core blocks the nozzle; only a melt zone that splits the flow melts faster than a plain tube.',
   source:
     'Conduction in a cylinder: Incropera et al., Fundamentals of Heat and Mass Transfer, section 5.6; an amorphous polymer softens at its glass transition: Osswald et al., Additive Manufacturing 22 (2018) 51-59.',
   formula: `Q = ${generousFactor} pi a L/Fo(theta), a diffusivity, L melt zone, theta = (T_softening - T_nozzle)/(T_room - T_nozzle)`,
@@ -58,10 +58,10 @@ hotEnds:
       yield {
         path: limit.path,
         part: 'value',
-        message: `${shown(limit.value, 'volumeFlow')} leaves the core of the strand below ${shown(bound.softening, 'temperature')}: a plain tube of ${shown(length, 'length')} softens up to ${shown(bound.flow, 'volumeFlow')} (assumed: diffusivity ${shownNumber(bound.diffusivity)} mm2/s, factor ${generousFactor})`,
+        message: `${shown(limit.value, 'volumeFlow')} leaves the core of the filament below ${shown(bound.softening, 'temperature')}: a plain tube of ${shown(length, 'length')} softens up to ${shown(bound.flow, 'volumeFlow')} (assumed: diffusivity ${shownNumber(bound.diffusivity)} mm2/s, factor ${generousFactor})`,
         found: shown(limit.value, 'volumeFlow'),
         allowed: `up to ${shown(bound.flow, 'volumeFlow')}`,
-        help: 'Check the flow and the length of the melt zone. If the core of the melt zone is split, so that heat has a shorter way, acknowledge the finding with that reason.',
+        help: 'Check the flow and the length of the melt zone. If the melt zone splits the flow, so that heat has a shorter way, acknowledge the finding with that reason.',
       };
     }
   },

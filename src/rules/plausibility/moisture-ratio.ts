@@ -10,9 +10,8 @@ export const rule: ProfileRule<'polymer'> = {
   judges: 'profile',
   kinds: ['polymer'],
   severity: 'warning',
-  statement: 'Air of 50 % humidity wets a polymer to a tenth of its saturation, or more.',
-  rationale:
-    'Both figures tell how urgent drying is; one that lost a digit makes a thirsty polymer look dry.',
+  statement: 'In air of 50 % humidity a polymer takes up at least a tenth of its saturation.',
+  rationale: 'Both figures tell how urgent drying is; a lost digit makes a polymer look dry that is not.',
   source:
     'Crank & Park (ed.), Diffusion in Polymers (1968), from memory: sorption of water rises about in proportion to the humidity, in polar polymers faster; the tenth is common practice, no source.',
   formula: `w_equilibrium >= ${leastShare} w_saturated, upper ends`,

@@ -11,7 +11,7 @@ export const rule: ProfileRule = {
   severity: 'error',
   statement:
     'Lengths, masses, times, speeds, flows, powers and prices are above zero; shares are not negative.',
-  rationale: 'A zero stands for "unknown" in many sheets; here what is unknown is left out.',
+  rationale: 'In many data sheets zero means "unknown"; here unknown values are left out.',
   source: 'Definition of the quantities: only temperatures, differences, levels and angles have a sign.',
   example: {
     kind: 'filament',
@@ -27,7 +27,7 @@ export const rule: ProfileRule = {
         yield {
           path: leaf.path,
           part: 'value',
-          message: `${text} is not above zero, as every ${dimensionInfo[dimension].description} is that exists`,
+          message: `${text} is not above zero, as every ${dimensionInfo[dimension].description} must be`,
           ...(dimension !== 'money' && { found: text }),
           allowed: dimension === 'ratio' ? '0 % and more' : 'above 0',
           help: 'Write the value; leave the line out if it is not known.',

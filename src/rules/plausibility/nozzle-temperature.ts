@@ -13,10 +13,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 export const rule: ProfileRule = {
   judges: 'profile',
   severity: 'error',
-  statement:
-    'A nozzle temperature lies between where the polymer begins to flow and where it decomposes in practice.',
+  statement: 'At a stated nozzle temperature the polymer flows and does not decompose.',
   rationale:
-    'Too cold, the drive grinds the strand; too hot, the melt chars, gives off fumes and blocks the hot end. A reading in degrees Fahrenheit is the usual slip.',
+    'Too cold, the drive grinds the filament; too hot, the melt chars, gives off fumes and blocks the hot end. The usual mistake is a value in degrees Fahrenheit.',
   source:
     'Polymer profile of the family: melting, glass transition, nozzle temperature limit; the allowances are common practice, no source.',
   formula: `T_m - ${gradeAllowance} K (semi-crystalline) or T_g + 80 K - ${gradeAllowance} K (amorphous) <= T_nozzle <= T_limit + ${gradeAllowance} K`,

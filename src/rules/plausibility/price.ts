@@ -14,8 +14,9 @@ const usual = {
 export const rule: ProfileRule = {
   judges: 'profile',
   severity: 'warning',
-  statement: 'A machine costs what machines cost, and a spool what spools cost.',
-  rationale: 'What a saved hour costs follows from prices; a digit too many makes a machine look absurd.',
+  statement: 'The price of a machine or a spool is in the usual range.',
+  rationale:
+    'The cost of a saved hour is calculated from prices; one digit too many makes a machine look absurdly dear.',
   source: `Common practice, no source: machines ${usual.machine.low} to ${usual.machine.high}, spools ${usual.filament.low} to ${usual.filament.high}, in ${judged.join(', ')}.`,
   example: {
     kind: 'machine',
@@ -43,7 +44,7 @@ function* outside(
     yield {
       path,
       part: 'value',
-      message: `${amount} ${currency} is no usual price of a ${kind === 'machine' ? 'machine' : 'spool'}`,
+      message: `${amount} ${currency} is an unusual price for a ${kind === 'machine' ? 'machine' : 'spool'}`,
       found: `${amount} ${currency}`,
       allowed: `${low}..${high} ${currency}`,
       help: 'Check the digits, and the decimal point; if it costs that, acknowledge the finding.',

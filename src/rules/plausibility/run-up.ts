@@ -8,7 +8,7 @@ export const rule: ProfileRule<'machine'> = {
   kinds: ['machine'],
   severity: 'warning',
   statement: 'A machine can reach its top speed within its build envelope.',
-  rationale: 'A speed that needs a longer way than the machine has was not measured on it.',
+  rationale: 'A speed that needs a longer way than the machine has cannot have been measured on it.',
   source: 'OpenStax, University Physics vol. 1, section 3.4: motion with constant acceleration.',
   formula:
     'L = v^2/a, v top speed, a acceleration, L way to reach it and stop again; L <= diagonal of the bed',
@@ -31,10 +31,10 @@ acceleration:
       yield {
         path,
         part: 'value',
-        message: `${shown(value, 'speed')} cannot be reached: at ${shown(acceleration, 'acceleration')} it takes ${shown(needed, 'length')} to run up and stop, and the diagonal of the bed is ${shown(diagonal, 'length')}`,
+        message: `${shown(value, 'speed')} cannot be reached: at ${shown(acceleration, 'acceleration')} it needs ${shown(needed, 'length')} to reach it and stop, but the diagonal of the bed is ${shown(diagonal, 'length')}`,
         found: shown(value, 'speed'),
         allowed: `up to ${shown(peakSpeedOfMove(diagonal, acceleration), 'speed')}`,
-        help: 'Check speed, acceleration and envelope; one of them is off by a digit or a unit.',
+        help: 'Check speed, acceleration and envelope; one of them has a wrong digit or unit.',
       };
     }
   },

@@ -12,8 +12,9 @@ export const rule: ProfileRule<'filament'> = {
   kinds: ['filament'],
   severity: 'warning',
   statement:
-    'A filament softens near the glass transition of its family, or below its melting if it crystallises.',
-  rationale: 'Drying, bed and chamber are held against the softening: if it is wrong, they pass unseen.',
+    'A filament softens near the glass transition of its family or, if it crystallises, below its melting point.',
+  rationale:
+    'Drying, bed and chamber temperatures are checked against it; if it is wrong, their mistakes are missed.',
   source: `Polymer profile of the family, glassTransition and melting; ${allowance} K of allowance are common practice, no source.`,
   example: {
     kind: 'filament',

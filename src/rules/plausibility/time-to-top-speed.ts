@@ -11,9 +11,9 @@ export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
   kinds: ['machine'],
   severity: 'warning',
-  statement: 'A machine runs up to its top speed in some hundredths of a second.',
+  statement: 'A machine reaches its top speed within some hundredths of a second.',
   rationale:
-    'Speed and acceleration are made for each other; where they are not, one of them lost or won a digit.',
+    'Top speed and acceleration of a machine go together; if not, one of them lost or gained a digit.',
   source:
     'OpenStax, University Physics vol. 1, section 3.4: t = v/a; the ends are common practice, no source.',
   formula: `${usual.low} s <= v/a <= ${usual.high} s, v top speed, a acceleration`,

@@ -13,9 +13,10 @@ export const rule: ProfileRule<'polymer'> = {
   judges: 'profile',
   kinds: ['polymer'],
   severity: 'warning',
-  statement: 'Glass transition over melting, both in kelvin, is near two thirds, as of all polymers.',
+  statement:
+    'The glass transition is about two thirds of the melting point, both in kelvin, as in most polymers.',
   rationale:
-    'The two rise together with the stiffness of the chain: a pair that does not fit holds a slip, often °F.',
+    'Both rise with the stiffness of the chain; in a pair that does not fit, one value is wrong, often in °F.',
   source:
     'Van Krevelen & te Nijenhuis, Properties of Polymers, 4th ed. (2009), chapter 6 (Boyer-Beaman rule), from memory: 0.5 to 0.8 for most polymers.',
   formula: `${ratios.low} <= T_g/T_m <= ${ratios.high}, middles of the ranges, in kelvin`,

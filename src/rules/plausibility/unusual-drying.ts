@@ -12,7 +12,7 @@ export const rule: ProfileRule<'filament'> = {
   kinds: ['filament'],
   severity: 'warning',
   statement: 'A filament is dried near the temperatures at which its family is dried.',
-  rationale: 'Much colder it stays wet, much hotter it yellows or sticks; both are often slips of a unit.',
+  rationale: 'Much colder and it stays wet, much hotter and it yellows or sticks; often the unit is wrong.',
   source: `Polymer profile of the family, dryingTemperature; ${allowance.below} K below and ${allowance.above} K above it are common practice, no source.`,
   example: {
     kind: 'filament',

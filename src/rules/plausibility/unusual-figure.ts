@@ -5,8 +5,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 export const rule: ProfileRule = {
   judges: 'profile',
   severity: 'warning',
-  statement: 'A figure lies in the band that machines, filaments, polymers and house rules have.',
-  rationale: 'Most figures outside of their band are slips of a digit or a unit; the rest deserve a reason.',
+  statement: 'A figure is in the usual range for machines, filaments, polymers and policies.',
+  rationale: 'Most figures outside that range have a wrong digit or unit; the others need a reason.',
   source: 'Common practice, no source; single bands name theirs.',
   example: {
     kind: 'filament',

@@ -12,9 +12,9 @@ import type { ProfileRule } from '../engine/rule.ts';
 export const rule: ProfileRule = {
   judges: 'profile',
   severity: 'warning',
-  statement: 'A nozzle temperature lies near the usual ones of the polymer family.',
+  statement: 'A nozzle temperature is close to the usual ones of the polymer family.',
   rationale:
-    'Settings far from the usual ones are either slips or belong to a special grade, which is worth a note.',
+    'A temperature far from the usual ones is a mistake, or belongs to a special grade, which is worth a note.',
   source: `Polymer profile of the family, nozzleTemperature; ${usualAllowance} K of allowance, ${fillerAllowance} K more for fillers: common practice, no source.`,
   example: {
     kind: 'filament',
@@ -39,7 +39,7 @@ nozzleTemperature:
         found: shown(value, 'temperature'),
         allowed: shownRange(sane, 'temperature'),
         source: envelope.usual.source,
-        help: 'Check it against the sheet; if the grade really wants it, acknowledge the finding with the reason.',
+        help: 'Check it against the sheet; if the grade really needs it, acknowledge the finding with the reason.',
       };
     }
   },

@@ -13,9 +13,8 @@ export const rule: ProfileRule<'polymer' | 'filament'> = {
   judges: 'profile',
   kinds: ['polymer', 'filament'],
   severity: 'warning',
-  statement: 'The ends of one stated range are not further apart than one family or product spans.',
-  rationale:
-    'Where one end has lost a digit the other is sane, and the range lets every slip of a filament pass.',
+  statement: 'A range is not wider than one family or product can be.',
+  rationale: 'If one end has lost a digit, the range is so wide that mistakes in filaments are missed.',
   source:
     'Common practice, no source: wider than any range of the families in Crawford, Plastics Engineering (1998), Table 1.8.',
   example: {
@@ -41,7 +40,7 @@ specificHeatSolid:
       yield {
         path,
         part: 'value',
-        message: `The ends of ${range} are further apart than one ${profile.kind === 'polymer' ? 'family' : 'product'} spans (${spanText(span)})`,
+        message: `${range} is wider than one ${profile.kind === 'polymer' ? 'family' : 'product'} can be (${spanText(span)})`,
         found: range,
         allowed: spanText(span),
         help: 'Check both ends against the source: a lost digit, a decimal point, the unit of one of them.',

@@ -22,7 +22,7 @@ export const rule: DocumentRule = {
   severity: 'error',
   statement:
     'A measured value names its trial, a published or claimed one its source, a derived or assumed one its reason.',
-  rationale: 'A number whose origin nobody knows can neither be checked nor be trusted more than a guess.',
+  rationale: 'A number of unknown origin cannot be checked, and is worth no more than a guess.',
   source: 'JCGM 200 (VIM) 2.9: a measurement result carries what is needed to use it; here, its provenance.',
   example: {
     kind: 'filament',

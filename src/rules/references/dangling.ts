@@ -22,7 +22,7 @@ export const rule: DocumentRule = {
   judges: 'document',
   severity: 'error',
   statement: 'Everything that a document refers to is in the registry.',
-  rationale: 'A limit whose trial or source cannot be found cannot be checked by anybody.',
+  rationale: 'If the trial or the source of a limit cannot be found, nobody can check it.',
   source: 'Format of the registry: references are ids of documents.',
   example: {
     kind: 'filament',

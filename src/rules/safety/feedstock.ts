@@ -4,8 +4,8 @@ export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
   kinds: ['filament'],
   severity: 'error',
-  statement: 'No filament is made of a polymer that is not to be extruded.',
-  rationale: 'Hot PVC gives off hydrogen chloride: it poisons people and eats the machine.',
+  statement: 'No filament is made of a polymer that must not be extruded.',
+  rationale: 'Hot PVC gives off hydrogen chloride, which poisons people and corrodes the machine.',
   source:
     'Polymer profile of the family, feedstock; Hilado, Flammability Handbook for Plastics (1998), pp. 41-44: PVC gives off HCl from 200 Cel.',
   example: {

@@ -5,8 +5,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 export const rule: ProfileRule = {
   judges: 'profile',
   severity: 'warning',
-  statement: 'A hot end with a polymer liner keeps its distance from what the liner bears, 250 Cel.',
-  rationale: 'Thermometers in hot ends are off by some kelvin, and the liner ages faster the hotter it is.',
+  statement: 'A hot end with a polymer liner stays clear of the limit of the liner, at or below 250 Cel.',
+  rationale: 'Temperature sensors in hot ends are off by a few kelvin, and a hot liner ages faster.',
   source:
     'Common practice, no source, from memory: 240 Cel to 260 Cel as the limit of PTFE in a heated filament path.',
   example: {

@@ -8,7 +8,7 @@ export const rule: ProfileRule<'machine'> = {
   kinds: ['machine'],
   severity: 'warning',
   statement: 'A machine stays below the sound level at which employers have to act, 80 dB(A).',
-  rationale: 'Whoever works a day beside it must be told of the risk and offered hearing protection.',
+  rationale: 'People who work beside it all day must be told of the risk and offered hearing protection.',
   source: 'Directive 2003/10/EC, article 3(1)(c): lower exposure action value, L_EX,8h = 80 dB(A).',
   example: {
     kind: 'machine',

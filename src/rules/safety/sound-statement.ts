@@ -7,8 +7,8 @@ export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
   kinds: ['machine'],
   severity: 'note',
-  statement: 'A machine above 70 dB(A) has instructions that state its sound level.',
-  rationale: 'Above it the maker has to state the level; a claim without it should be asked for.',
+  statement: 'The instructions of a machine above 70 dB(A) state its sound level.',
+  rationale: 'Above this level the maker has to state it; if it is missing, ask for it.',
   source: 'Directive 2006/42/EC, annex I, 1.7.4.2(u): emission sound pressure level above 70 dB(A).',
   example: {
     kind: 'machine',

@@ -6,7 +6,7 @@ import { highestStated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-/** Temperatures from which a machine is meant for materials that want a warm chamber (common practice, no source). */
+/** Temperatures from which a machine is meant for materials that need a warm chamber (common practice, no source). */
 const hotEndLimit = 300;
 const bedLimit = 120;
 const chamberLimit = 60;
@@ -16,9 +16,9 @@ export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
   kinds: ['machine'],
   severity: 'warning',
-  statement: 'An enclosed machine for hot materials senses the temperature of its chamber.',
+  statement: 'An enclosed machine for hot materials has a chamber temperature sensor.',
   rationale:
-    'Without a sensor nobody knows whether the chamber is warm enough for the part, or too hot for motors, electronics and the strand.',
+    'Without a sensor nobody knows whether the chamber is warm enough for the part, or too hot for motors, electronics and filament.',
   source:
     'Common practice, no source: hot end from 300 Cel, bed from 120 Cel, chamber from 60 Cel, or materials with a glass transition from 90 Cel.',
   example: {
@@ -42,7 +42,7 @@ chamber: {enclosed: true, heated: false, sensed: true}`,
     yield {
       path: ['chamber', 'sensed'],
       part: 'value',
-      message: `The machine is enclosed and meant for hot materials (${reason}), and nothing senses the temperature of its chamber`,
+      message: `The machine is enclosed and meant for hot materials (${reason}), but has no chamber temperature sensor`,
       found: 'false',
       allowed: 'true',
       help: 'Fit a sensor, or measure the chamber by hand and write it into each trial; correct `sensed` if there is one. Follow the manual of the machine, and stay with it while it is hot.',

@@ -6,8 +6,9 @@ export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
   kinds: ['machine'],
   severity: 'note',
-  statement: 'What gives off harmful vapours is not printed on an open machine without thought for the air.',
-  rationale: 'An open machine gives everything that the melt gives off to the room.',
+  statement:
+    'Materials that give off harmful vapours are printed on an enclosed machine, or in a ventilated place.',
+  rationale: 'On an open machine everything that the melt gives off goes into the room.',
   source:
     'Azimi et al., Environ. Sci. Technol. 50 (2016) 1260-1268: styrene about 10 ug/min to 110 ug/min, caprolactam about 2 ug/min to 180 ug/min.',
   example: {
@@ -47,10 +48,10 @@ chamber: {enclosed: false, heated: false, sensed: false}`,
     yield {
       path: ['chamber', 'enclosed'],
       part: 'value',
-      message: `The machine is open and runs what gives off harmful vapours: ${named}`,
+      message: `The machine is open and runs materials that give off harmful vapours: ${named}`,
       found: 'false',
-      allowed: 'true, or materials that give off nothing harmful',
-      help: 'Extract the air or ventilate the room; follow the safety data sheets and local codes, and ask qualified people where in doubt.',
+      allowed: 'true, or only materials that give off nothing harmful',
+      help: 'Extract the air or ventilate the room; follow the safety data sheets and local codes, and ask qualified people if in doubt.',
     };
   },
 };

@@ -3,7 +3,7 @@ import type { FormRule } from '../engine/rule.ts';
 export const rule: FormRule = {
   judges: 'form',
   severity: 'error',
-  statement: 'A date is a day of the calendar, written YYYY-MM-DD.',
+  statement: 'A date exists in the calendar and is written YYYY-MM-DD.',
   rationale: 'The order of day and month differs between countries, and the newest statement counts.',
   source: 'ISO 8601-1:2019, 5.2.2.1: calendar date, extended format.',
   example: {

@@ -3,8 +3,8 @@ import type { FormRule } from '../engine/rule.ts';
 export const rule: FormRule = {
   judges: 'form',
   severity: 'error',
-  statement: 'Every key that the schema of the kind requires is there.',
-  rationale: 'Without it the document cannot be used for what it is for.',
+  statement: 'Every required key is present.',
+  rationale: 'Without it the document cannot be used.',
   source: 'JSON Schema draft-07, schema/*.schema.json',
   example: {
     kind: 'machine',

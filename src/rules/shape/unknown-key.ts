@@ -3,8 +3,8 @@ import type { FormRule } from '../engine/rule.ts';
 export const rule: FormRule = {
   judges: 'form',
   severity: 'error',
-  statement: 'Every key is one that the schema of the kind knows.',
-  rationale: 'A misspelled key would be passed over, and its value be missing in every table.',
+  statement: 'Every key is known to the schema of the kind.',
+  rationale: 'A misspelled key would be ignored, and its value would be missing from every table.',
   source: 'JSON Schema draft-07, schema/*.schema.json',
   example: {
     kind: 'machine',

@@ -3,8 +3,8 @@ import type { FormRule } from '../engine/rule.ts';
 export const rule: FormRule = {
   judges: 'form',
   severity: 'error',
-  statement: 'Text, numbers, lists and mappings stand where the schema wants them.',
-  rationale: 'Statements of one quantity form a list, since several sources may state it.',
+  statement: 'Every value has the type that the schema asks for: text, number, list or mapping.',
+  rationale: 'The statements about a quantity are a list, because several sources may state it.',
   source: 'JSON Schema draft-07, schema/*.schema.json',
   example: {
     kind: 'machine',

@@ -5,8 +5,8 @@ import type { DocumentRule } from '../engine/rule.ts';
 export const rule: DocumentRule = {
   judges: 'document',
   severity: 'note',
-  statement: 'The keys of a profile stand in the order of its schema.',
-  rationale: 'In one order two profiles can be read side by side, and a change shows as what it is.',
+  statement: 'The keys of a profile are in the order of its schema.',
+  rationale: 'In the same order, two profiles can be compared side by side, and diffs stay small.',
   source: 'Format of the registry: schema/*.schema.json list the keys in their order.',
   example: {
     kind: 'machine',

@@ -5,9 +5,8 @@ import type { DocumentRule } from '../engine/rule.ts';
 export const rule: DocumentRule = {
   judges: 'document',
   severity: 'note',
-  statement: 'A quantity is spelled as a number, one space and a UCUM code.',
-  rationale:
-    'One spelling for each unit makes profiles easy to search and to compare, by people and programs.',
+  statement: 'A quantity is written as a number, one space and a UCUM code.',
+  rationale: 'One spelling per unit makes profiles easy to search and to compare.',
   source: 'The Unified Code for Units of Measure (UCUM), case-sensitive codes.',
   example: {
     kind: 'machine',
@@ -21,7 +20,7 @@ export const rule: DocumentRule = {
       yield {
         path,
         part: 'value',
-        message: `"${quote(written)}" is understood, but is not the spelling that profiles use`,
+        message: `"${quote(written)}" is understood, but profiles spell it differently`,
         found: quote(written),
         allowed: canonical,
         help: `Write \`${canonical}\`, or run \`meltbounds check --fix\`.`,

@@ -4,7 +4,7 @@ export const rule: FormRule = {
   judges: 'form',
   severity: 'error',
   statement: 'A quantity begins with a number.',
-  rationale: 'Words such as "fast" or "n/a" are no values; what is not known is left out.',
+  rationale: 'Words such as "fast" or "n/a" are not values; leave out what is not known.',
   source: 'Format of the registry: a quantity is a number, a space and a unit; schema/quantity.schema.json',
   example: {
     kind: 'machine',

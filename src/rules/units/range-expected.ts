@@ -3,8 +3,8 @@ import type { FormRule } from '../engine/rule.ts';
 export const rule: FormRule = {
   judges: 'form',
   severity: 'error',
-  statement: 'Where a range belongs, both of its ends are written, joined by two points.',
-  rationale: 'A hyphen between numbers is also a minus sign, and a single value is no window.',
+  statement: 'A range is written with both of its ends, joined by two dots.',
+  rationale: 'A hyphen could be a minus sign, and a single value is not a range.',
   source: 'Format of the registry: a quantity is a number, a space and a unit; schema/quantity.schema.json',
   example: {
     kind: 'filament',

@@ -3,8 +3,8 @@ import type { FormRule } from '../engine/rule.ts';
 export const rule: FormRule = {
   judges: 'form',
   severity: 'error',
-  statement: 'A unit measures what the key stands for.',
-  rationale: 'A flow in the place of a speed is a value in the wrong line.',
+  statement: 'A unit fits the quantity that the key stands for.',
+  rationale: 'A flow in place of a speed is a value in the wrong line.',
   source: 'The Unified Code for Units of Measure (UCUM), case-sensitive codes',
   example: {
     kind: 'machine',

@@ -91,10 +91,10 @@ describe('the report as SARIF', () => {
                     "id": "units/bare-number",
                     "helpUri": "https://meltbounds.example/docs/rules/units-bare-number.md",
                     "shortDescription": {
-                      "text": "A quantity carries its unit."
+                      "text": "A quantity has a unit."
                     },
                     "fullDescription": {
-                      "text": "A quantity carries its unit. Nobody can tell whether 500 was meant in mm/s or mm/min, and the machine runs either."
+                      "text": "A quantity has a unit. Nobody can tell whether 500 was meant in mm/s or mm/min, and the machine runs either."
                     },
                     "help": {
                       "text": "Nobody can tell whether 500 was meant in mm/s or mm/min, and the machine runs either. Source: The Unified Code for Units of Measure (UCUM), case-sensitive codes; BIPM, The International System of Units, 9th edition, 2.1: value = number times unit"

@@ -22,7 +22,7 @@ const slips: readonly Slip[] = [
     ],
   },
   {
-    slip: 'a filament that wants a hotter bed than there is',
+    slip: 'a filament that needs a hotter bed than there is',
     edits: [{ in: wren, from: 'value: 100 Cel', to: 'value: 60 Cel' }],
     found: [`warning consistency/bed-limit ${cloverTrial} | filament: »oakhollow/clover-petg`],
   },

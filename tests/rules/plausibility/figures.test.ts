@@ -173,7 +173,7 @@ const nearMisses: readonly NearMiss[] = [
     ],
   },
   {
-    nearMiss: 'a first layer that wants a cold bed',
+    nearMiss: 'a first layer that needs a cold bed',
     edits: [{ in: clover, from: '70..80 Cel', to: '15..80 Cel' }],
   },
   {
