@@ -134,3 +134,11 @@ test('policies, jobs and trials list the same paths of a part in the same order'
   for (const group of [fractions, accelerationFractions, typicalSegments, paths, settings])
     expect(Object.keys(group?.properties ?? {})).toEqual(features);
 });
+
+test.each(['tables', 'comparison', 'diff'])('so does the schema of the output of %s', (output) => {
+  const lists = [...nodesOf(readSchemaFile(`output/${output}`))].flatMap(({ schema }) =>
+    Array.isArray(schema.enum) && schema.enum.includes('outerContour') ? [schema.enum] : [],
+  );
+  expect(lists.length).toBeGreaterThan(0);
+  for (const list of lists) expect(list).toEqual(features);
+});
