@@ -1,6 +1,7 @@
 import { type AdoptableLimit, statedUnit, supportsNothing } from '../bench/adopt/adoptable-limit.ts';
 import { limitsOfProperty, resultFor } from '../bench/adopt/adoptable-limits.ts';
 import { statedRounding } from '../bench/adopt/stated-digits.ts';
+import { methodOf } from '../bench/methods.ts';
 import type { ReducedResult, Reduction } from '../bench/reduction.ts';
 import type { Statement } from '../registry/generated/documents.ts';
 import type { Hit } from '../registry/hit.ts';
@@ -91,7 +92,10 @@ function* judge(
   const recomputed = low === null || high === null ? null : { low, high };
   if (isUnsafe(stated, result)) yield { part: 'value', hit: unsafe(stated, result, recomputed) };
   if (stated.interval !== undefined && !agrees(stated.interval, recomputed)) {
-    yield { part: 'interval', hit: otherInterval(stated, stated.interval, result, recomputed) };
+    yield {
+      part: 'interval',
+      hit: otherInterval(stated, stated.interval, result, givenText(stated, reduction, result)),
+    };
   }
 }
 
@@ -117,17 +121,12 @@ function otherMethod({ path, limit, trial }: StatedLimit, { method }: Reduction)
 }
 
 function nothingHeld({ path, trial, limit }: StatedLimit, { method }: Reduction): Hit {
+  const { noSupport, help } = methodOf(method).openWords;
   return {
     path: [...path, 'evidence'],
     part: 'value',
-    message:
-      method === 'flowLadder'
-        ? `In the trial "${trial}" the deficit is exceeded at the first step: it supports no limit`
-        : `In the trial "${trial}" no reading lies on the safe side: it supports no ${limit.property}`,
-    help:
-      method === 'flowLadder'
-        ? 'Run a ladder that starts lower, or drop this statement.'
-        : 'Run a wider series, or drop this statement.',
+    message: `In the trial "${trial}" ${noSupport}: it supports no ${limit.property}`,
+    help: `${help}, or drop this statement.`,
   };
 }
 
@@ -156,12 +155,8 @@ function otherInterval(
   { path, limit, trial }: StatedLimit,
   stated: Range,
   result: ReducedResult,
-  recomputed: Range | null,
+  given: string,
 ): Hit {
-  const given =
-    recomputed === null
-      ? `none, since the ${limit.quantity === 'meltFlow' ? 'ladder does not reach the deficit' : 'readings do not bracket the limit'}`
-      : rangeText(recomputed, result, limit);
   return {
     path: [...path, 'interval'],
     part: 'value',
@@ -170,6 +165,14 @@ function otherInterval(
     allowed: given,
     help: `Run \`meltbounds reduce ${trial} --adopt\`; if the readings were corrected, check them against the bench sheet first.`,
   };
+}
+
+/** The interval that the readings give, or why they give none. */
+function givenText({ limit }: StatedLimit, { method }: Reduction, result: ReducedResult): string {
+  const { low, high } = result.interval;
+  return low === null || high === null
+    ? `none, since ${methodOf(method).openWords.noInterval}`
+    : rangeText({ low, high }, result, limit);
 }
 
 function rangeText({ low, high }: Range, { dimension }: ReducedResult, limit: AdoptableLimit): string {

@@ -1,4 +1,4 @@
-import { resultOf } from '../bench/methods.ts';
+import { finds, resultOf } from '../bench/methods.ts';
 import type { Profile } from '../registry/profile.ts';
 import type { CubicMillimetresPerSecond } from '../units/canonical.ts';
 import type { EvidenceContext } from './evidence-context.ts';
@@ -10,8 +10,9 @@ export interface TrialLimit {
   readonly high: CubicMillimetresPerSecond;
 }
 
-/** The flow limit that the readings of a trial give; null where they cannot be reduced. */
-export function trialLimit({ id }: Profile<'trial'>, { reduce }: EvidenceContext): TrialLimit | null {
+/** The flow limit that the readings of a trial give; null where they tell none. */
+export function trialLimit({ id, data }: Profile<'trial'>, { reduce }: EvidenceContext): TrialLimit | null {
+  if (!finds(data.method, 'meltFlow')) return null;
   const reduced = reduce(id);
   const result = reduced.ok ? resultOf(reduced.value, 'meltFlow') : undefined;
   if (result === undefined) return null;

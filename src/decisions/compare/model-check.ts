@@ -1,3 +1,4 @@
+import { resultOf } from '../../bench/methods.ts';
 import { reduceTrial } from '../../bench/reduce-trial.ts';
 import { modelledPrintTime } from '../../bench/reference-print/modelled-print.ts';
 import type { Registry } from '../../registry/registry.ts';
@@ -11,9 +12,7 @@ export function modelCheckOf(registry: Registry, machine: string): ModelCheck | 
     const modelled = modelledPrintTime(registry, data);
     if (modelled === null) continue;
     const reduced = reduceTrial(registry, id);
-    const printed = reduced.ok
-      ? reduced.value.results.find(({ quantity }) => quantity === 'printTime')
-      : undefined;
+    const printed = reduced.ok ? resultOf(reduced.value, 'printTime') : undefined;
     if (printed !== undefined) errors.push(Math.abs(modelled / printed.value - 1));
   }
   return errors.length === 0 ? null : { prints: errors.length, largestError: Math.max(...errors) };

@@ -1,3 +1,4 @@
+import { resultOf } from '../../bench/methods.ts';
 import type { ReduceById } from '../../bench/reducing-once.ts';
 import type { EvidenceContext } from '../../evidence/evidence-context.ts';
 import { standingOf } from '../../evidence/standing.ts';
@@ -54,10 +55,7 @@ function bestMeasured(pairing: FittedPairing): Statement<number> | undefined {
 
 function endedEarly(trial: string, reduce: ReduceById): boolean {
   const reduced = reduce(trial);
-  return (
-    reduced.ok &&
-    reduced.value.results.some(({ quantity, censored }) => quantity === 'meltFlow' && censored === 'above')
-  );
+  return reduced.ok && resultOf(reduced.value, 'meltFlow')?.censored === 'above';
 }
 
 function measuredOf({ filament, hotEnd, machine, nozzle }: FittedPairing): Statement<number>[] {

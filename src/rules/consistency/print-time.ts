@@ -1,3 +1,4 @@
+import { resultOf } from '../../bench/methods.ts';
 import { modelledPrintTime } from '../../bench/reference-print/modelled-print.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
@@ -50,9 +51,7 @@ observations:
     const modelled = modelledPrintTime(registry, profile.data);
     if (modelled === null) return;
     const reduced = reduce(profile.id);
-    const printed = reduced.ok
-      ? reduced.value.results.find(({ quantity }) => quantity === 'printTime')?.value
-      : undefined;
+    const printed = reduced.ok ? resultOf(reduced.value, 'printTime')?.value : undefined;
     if (printed === undefined || Math.abs(modelled / printed - 1) <= acceptedShare) return;
     const share = `${Math.round(100 * (modelled / printed - 1))} %`;
     yield {
