@@ -40,9 +40,8 @@ export type { MatchFlow, MatchReason, PairingMatch, Verdict } from './decisions/
 export type { BenchPlan, TrialDraft } from './decisions/plan/bench-plan.ts';
 export { formatPlanAsCsv } from './decisions/plan/plan-as-csv.ts';
 export { formatPlanAsJson } from './decisions/plan/plan-as-json.ts';
-export { formatPlanAsMarkdown } from './decisions/plan/plan-as-markdown.ts';
-export { formatPlanAsText } from './decisions/plan/plan-as-text.ts';
 export { formatPlanAsTrial, type ReadingsPlace } from './decisions/plan/plan-as-trial.ts';
+export { planDocument, planSheetDocument } from './decisions/plan/plan-document.ts';
 export type { PlanRequest } from './decisions/plan/plan-request.ts';
 export { planTrial } from './decisions/plan/plan-trial.ts';
 export type { PairingProblem, PairingRequest } from './knowledge/pairing.ts';

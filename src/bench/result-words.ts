@@ -1,7 +1,7 @@
 /** How people read one quantity that a method finds. */
 export interface ResultWords {
-  /** Whether it bounds what may be set; other results describe. */
-  readonly isLimit: boolean;
+  /** What people call it, where that is not its name in words. */
+  readonly name?: string;
   /** Unit in which people read it, where that is not the canonical one. */
   readonly unit?: string;
   /** Digits that a reading of it is worth; 3 unless given. */

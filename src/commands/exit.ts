@@ -1,5 +1,6 @@
 import type { Problem } from '../result.ts';
 import { problemText } from '../text/problem-text.ts';
+import { inPrint } from '../units/in-print.ts';
 import { type CliContext, type ExitStatus, exitStatus } from './cli-context.ts';
 
 /** How a command ends: with a status, and in words where it could not run. */
@@ -16,7 +17,7 @@ export function rememberExit(cli: CliContext): { exit: Exit; status: () => ExitS
       status = given;
     },
     cannotRun: (problem) => {
-      cli.err(`${problemText(problem)}\n`);
+      cli.err(`${inPrint(problemText(problem))}\n`);
       status = exitStatus.cannotRun;
     },
   };

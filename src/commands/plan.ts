@@ -5,15 +5,15 @@ import { methodNames, usualMethod } from '../bench/methods.ts';
 import type { BenchPlan } from '../decisions/plan/bench-plan.ts';
 import { formatPlanAsCsv } from '../decisions/plan/plan-as-csv.ts';
 import { formatPlanAsJson } from '../decisions/plan/plan-as-json.ts';
-import { formatPlanAsMarkdown } from '../decisions/plan/plan-as-markdown.ts';
-import { formatPlanAsText } from '../decisions/plan/plan-as-text.ts';
 import { formatPlanAsTrial } from '../decisions/plan/plan-as-trial.ts';
+import { planDocument, planSheetDocument } from '../decisions/plan/plan-document.ts';
 import type { PlanRequest } from '../decisions/plan/plan-request.ts';
 import { planTrial } from '../decisions/plan/plan-trial.ts';
 import { loadRegistry } from '../host/load-registry.ts';
 import { writeFiles } from '../host/write-files.ts';
 import { type Problem, type Result, refusal, success } from '../result.ts';
 import type { Dimension } from '../units/dimension.ts';
+import { formatDocument } from '../units/format-document.ts';
 import { parseQuantity } from '../units/parse-quantity.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
@@ -25,19 +25,23 @@ interface PlanOptions {
   readonly method?: string;
   readonly temperature?: string;
   readonly resolution?: string;
-  readonly format: keyof typeof writers;
+  readonly format: keyof typeof forms;
   readonly out?: string;
   readonly registry: readonly string[];
   readonly today?: string;
 }
 
-const writers = {
-  text: formatPlanAsText,
+const forms = {
+  text: (plan: BenchPlan, cli: CliContext) => formatDocument(planDocument(plan), 'text', cli),
   json: formatPlanAsJson,
-  markdown: formatPlanAsMarkdown,
+  markdown: sheetOf,
   csv: formatPlanAsCsv,
   trial: (plan: BenchPlan) => formatPlanAsTrial(plan, { in: 'trial' }),
 } as const;
+
+function sheetOf(plan: BenchPlan): string {
+  return formatDocument(planSheetDocument(plan), 'markdown');
+}
 
 export function planCommand(cli: CliContext, exit: Exit): Command {
   return new Command('plan')
@@ -62,7 +66,7 @@ export function planCommand(cli: CliContext, exit: Exit): Command {
         '--format <format>',
         'form of the plan: text, a Markdown sheet to fill in by hand, the CSV sheet that reduce reads, the trial file',
       )
-        .choices(Object.keys(writers))
+        .choices(Object.keys(forms))
         .default('text'),
     )
     .option('--out <folder>', 'write bench sheet, CSV sheet and trial file there instead')
@@ -99,7 +103,7 @@ async function plan(
   const { registry } = loaded.value;
   const planned = planTrial(registry, request.value);
   if (!planned.ok) return exit.cannotRun(planned.error);
-  if (options.out === undefined) return cli.out(writers[options.format](planned.value));
+  if (options.out === undefined) return cli.out(forms[options.format](planned.value, cli));
   const folder = resolve(cli.cwd, options.out);
   const files = filesOf(planned.value);
   const there = files.map(([name]) => name).filter((name) => existsSync(join(folder, name)));
@@ -154,6 +158,6 @@ function filesOf(bench: BenchPlan): (readonly [string, string])[] {
   return [
     [`${id}.yaml`, formatPlanAsTrial(bench, { in: 'file', name: `${id}.csv` })],
     [`${id}.csv`, formatPlanAsCsv(bench)],
-    [`${id}.md`, formatPlanAsMarkdown(bench)],
+    [`${id}.md`, sheetOf(bench)],
   ];
 }

@@ -1,6 +1,5 @@
 import stringWidth from 'string-width';
 import type { Cell, Column, Table } from './document.ts';
-import { oneLine } from './one-line.ts';
 import { columnWidths } from './text-grid.ts';
 import { type TextPrinter, textLine, textLines } from './text-lines.ts';
 
@@ -14,18 +13,19 @@ const narrowest = 12;
 type Row = readonly (readonly string[])[];
 
 /**
- * A table in columns that line up. Where it is too wide, columns that may wrap become narrower, and headings that are
- * wider than their cells are numbered above the table.
+ * A table in columns that line up. Where it is too wide, headings and the columns that may wrap take more lines, and
+ * headings that are still wider than their cells are numbered above the table.
  */
 export function tableLines(table: Table, printer: TextPrinter): string[] {
   const { headings, legend } = shownHeadings(table, printer);
   const widths = fittingWidths(table, headings, printer);
   const lines = (row: Row) => rowLines(row, table.columns, widths);
+  const cells = (row: readonly Cell[]) =>
+    row.map((cell, index) => cellLines(cell, widths[index] ?? 0, printer));
   const groups = table.groups.map(({ heading, rows }) => {
     const [first = '', ...others] = headings;
-    const head = lines([heading ?? first, ...others].map((text) => [text])).map(printer.styles.strong);
-    const cells = rows.map((row) => row.map((cell, index) => cellLines(cell, widths[index] ?? 0, printer)));
-    return [...(headings.every((text) => text === '') ? [] : head), ...cells.flatMap(lines)];
+    const head = lines(cells([heading ?? first, ...others])).map(printer.styles.strong);
+    return [...(headings.every((text) => text === '') ? [] : head), ...rows.map(cells).flatMap(lines)];
   });
   return [...legend, ...groups.flatMap((group, index) => (index === 0 ? group : ['', ...group]))];
 }
@@ -33,37 +33,34 @@ export function tableLines(table: Table, printer: TextPrinter): string[] {
 /** The headings, or numbers for those that alone make the table too wide, with what they stand for. */
 function shownHeadings(table: Table, printer: TextPrinter): { headings: string[]; legend: string[] } {
   const headings = table.columns.map(headingText);
-  const cells = cellTexts(table, printer);
-  const rooms = columnWidths(cells);
+  if (totalWidth(leastWidths(table, headings, printer)) <= printer.width) return { headings, legend: [] };
+  const rooms = columnWidths(cellTexts(table, printer));
   const isWider = headings.map((text, index) => index > 0 && stringWidth(text) > (rooms[index] ?? 0) + 1);
-  if (totalWidth(columnWidths([headings, ...cells])) <= printer.width) return { headings, legend: [] };
   const numbered = headings.map((text, index) => (isWider[index] ? String(index) : text));
-  if (totalWidth(columnWidths([numbered, ...cells])) > printer.width) return { headings, legend: [] };
+  if (totalWidth(leastWidths(table, numbered, printer)) > printer.width) return { headings, legend: [] };
   const legend = headings.flatMap((text, index) => (isWider[index] ? [`${index}  ${text}`] : []));
   return { headings: numbered, legend: [...legend, ''] };
 }
 
 /** Heading of a column with its unit: `flow [mm³/s]`. */
-export function headingText({ heading, unit }: Column): string {
-  return oneLine(unit === undefined ? heading : `${heading} [${unit}]`);
+function headingText({ heading, unit }: Column): string {
+  return unit === undefined ? heading : `${heading} [${unit}]`;
 }
 
 function cellTexts({ groups }: Table, printer: TextPrinter): string[][] {
   return groups.flatMap(({ heading, rows }) => [
     [heading ?? ''],
-    ...rows.map((row) =>
-      row.map((cell) => textLine(typeof cell === 'number' ? String(cell) : cell, printer)),
-    ),
+    ...rows.map((row) => row.map((cell) => textLine(textOf(cell), printer))),
   ]);
 }
 
+/** The width of each column: what its cells take, or less where the table would be too wide. */
 function fittingWidths(table: Table, headings: readonly string[], printer: TextPrinter): number[] {
   const widths = columnWidths([headings, ...cellTexts(table, printer)]);
   const least = leastWidths(table, headings, printer);
   for (let excess = totalWidth(widths) - printer.width; excess > 0; excess--) {
-    const widest = table.columns.reduce<number | null>((best, { wraps }, index) => {
-      const [width = 0, floor = 0] = [widths[index], least[index]];
-      if (!wraps || width <= floor) return best;
+    const widest = widths.reduce<number | null>((best, width, index) => {
+      if (width <= (least[index] ?? 0)) return best;
       return best === null || width > (widths[best] ?? 0) ? index : best;
     }, null);
     if (widest === null) break;
@@ -72,21 +69,41 @@ function fittingWidths(table: Table, headings: readonly string[], printer: TextP
   return widths;
 }
 
-/** The width of each column that its longest word takes. */
-function leastWidths(table: Table, headings: readonly string[], printer: TextPrinter): number[] {
-  const words = (cell: Cell) => Math.max(...cellLines(cell, 1, printer).map((line) => stringWidth(line)));
-  const cells = table.groups.flatMap(({ rows }) => rows);
-  return headings.map((heading, index) =>
-    Math.max(narrowest, words(heading), ...cells.map((row) => words(row[index] ?? ''))),
-  );
+/** The width that each column needs at least: its cells, or their longest word where they may wrap, and that of its heading. */
+function leastWidths(
+  { columns, groups }: Table,
+  headings: readonly string[],
+  printer: TextPrinter,
+): number[] {
+  const longestWord = (cell: Cell) => widestOf(cellLines(cell, 1, printer));
+  const whole = (cell: Cell) => stringWidth(textLine(textOf(cell), printer));
+  return columns.map(({ wraps }, index) => {
+    const cells = groups.flatMap(({ rows }) => rows.map((row) => row[index] ?? ''));
+    const titles = index === 0 ? groups.flatMap(({ heading }) => heading ?? []) : [];
+    const least = cells.map(wraps ? longestWord : whole);
+    return Math.max(
+      wraps ? narrowest : 0,
+      longestWord(headings[index] ?? ''),
+      ...titles.map(whole),
+      ...least,
+    );
+  });
+}
+
+function widestOf(lines: readonly string[]): number {
+  return Math.max(0, ...lines.map((line) => stringWidth(line)));
 }
 
 function totalWidth(widths: readonly number[]): number {
   return widths.reduce((sum, width) => sum + width, 0) + gap.length * Math.max(0, widths.length - 1);
 }
 
+function textOf(cell: Cell): Exclude<Cell, number> {
+  return typeof cell === 'number' ? String(cell) : cell;
+}
+
 function cellLines(cell: Cell, width: number, printer: TextPrinter): string[] {
-  return textLines(typeof cell === 'number' ? String(cell) : cell, { ...printer, width });
+  return textLines(textOf(cell), { ...printer, width });
 }
 
 function rowLines(row: Row, columns: readonly Column[], widths: readonly number[]): string[] {

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { MethodName } from '../../src/bench/method.ts';
-import { checked, runCommand } from '../run-command.ts';
+import { checked, runCommand, unwrapped } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
 
 interface SimulatedRun {
@@ -78,10 +78,11 @@ describe.each(Object.entries(runs))('the plan of a %s', (method, run) => {
   it('is a sheet with its settings, how to run it, what to have at hand, and the cautions', async () => {
     const { status, out, err } = await plan(sampleRegistry(), method);
     expect({ status, err }).toEqual({ status: 0, err: '' });
+    expect(out).toMatch(/^(?:[A-Z][a-z ]+ .* in|In) \d+ rows, each read \w+\.\n\n/);
     expect(out).toMatch(/\nSettings\n {2}- .+/);
     expect(out).toMatch(/\nHow to\n {2}- .+/);
     expect(out).toMatch(/\nWhat you need\n {2}- .+/);
-    expect(out).toContain('never a licence to exceed a limit of the maker');
+    expect(unwrapped(out)).toContain('never a licence to exceed a limit of the maker');
   });
 
   it('has a trial that lacks nothing but its readings, on a sheet or in its own rows', async () => {

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { runCommand } from '../run-command.ts';
+import { runCommand, unwrapped } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
 
 // The sample registry has ladders of this pairing at 215 and 230 Cel.
@@ -35,11 +35,11 @@ describe('a machine and a filament', () => {
     const { status, out, err } = await reduce(sampleRegistry());
     expect({ status, err }).toEqual({ status: 0, err: '' });
     expect(out).toContain('oakhollow/daisy-pla on plumstead/wren, nozzle hs-0.6');
-    expect(out).toMatch(/limit {5}215 Cel: 2[\d.]+ mm3\/s, 95 % interval .* wren-daisy-pla-215\n/);
-    expect(out).toMatch(/limit {5}230 Cel: 2[\d.]+ mm3\/s, 95 % interval .* wren-daisy-pla-230\n/);
-    expect(out).toContain('tested    215 Cel to 230 Cel');
-    expect(out).toContain('a third temperature would test it');
-    expect(out).toMatch(/\nCaution: .*\n$/);
+    expect(out).toMatch(/\n +215 °C +2[\d.]+ mm³\/s +2[\d.]+–2[\d.]+ mm³\/s {2}wren-daisy-pla-215\n/);
+    expect(out).toMatch(/\n +230 °C +2[\d.]+ mm³\/s +2[\d.]+–2[\d.]+ mm³\/s {2}wren-daisy-pla-230\n/);
+    expect(out).toContain('tested    215–230 °C');
+    expect(unwrapped(out)).toContain('a third temperature would test it');
+    expect(out).toMatch(/\nCaution: [^\n]*\n[^\n]+\n[^\n]+\n$/);
   });
 
   it('answer at a temperature between the tested ones', async () => {
@@ -60,9 +60,9 @@ describe('a machine and a filament', () => {
   it('give nothing outside of the tested temperatures', async () => {
     const { status, out, err } = await reduce(sampleRegistry(), '--at', '240 Cel');
     expect(status).toBe(1);
-    expect(out).not.toContain('240 Cel');
+    expect(out).not.toMatch(/240 (?:Cel|°C)/);
     expect(err).toBe(
-      'No limit at 240 Cel: the ladders ran from 215 Cel to 230 Cel. Run a ladder at 240 Cel. Or add --extrapolate for a guess.\n',
+      'No limit at 240 °C: the ladders ran from 215 °C to 230 °C. Run a ladder at 240 °C. Or add --extrapolate for a guess.\n',
     );
   });
 
@@ -70,7 +70,7 @@ describe('a machine and a filament', () => {
     const registry = sampleRegistry();
     const { status, out } = await reduce(registry, '--at', '240 Cel', '--extrapolate');
     expect(status).toBe(0);
-    expect(out).toMatch(/at {8}240 Cel: .* EXTRAPOLATED/);
+    expect(out).toMatch(/^At 240 °C the limit is .* EXTRAPOLATED\n/);
     const { at } = await json(registry, '--at', '240 Cel', '--extrapolate');
     expect(at[0].extrapolated).toBe(true);
   });
@@ -81,7 +81,7 @@ describe('a machine and a filament', () => {
     const { temperatures, line } = await json(registry);
     expect(temperatures.map(({ trials }: { trials: number }) => trials)).toEqual([2, 1]);
     expect(line.residualDegreesOfFreedom).toBe(1);
-    expect((await reduce(registry)).out).toMatch(/combined {2}215 Cel: .* 2 trials\n/);
+    expect((await reduce(registry)).out).toMatch(/\n +215 °C .* {2}2 trials combined\n/);
   });
 
   it('with one temperature say that a line needs two', async () => {
@@ -89,7 +89,9 @@ describe('a machine and a filament', () => {
     registry.remove('trials/2026/wren-daisy-pla-230.yaml');
     const { status, out, err } = await reduce(registry, '--at', '215 Cel');
     expect(status).toBe(1);
-    expect(out).toContain('A line needs limits at two nozzle temperatures at least, and there is one');
+    expect(unwrapped(out)).toContain(
+      'A line needs limits at two nozzle temperatures at least, and there is one',
+    );
     expect(err).toContain('there is no line to read it off');
     expect((await json(registry)).line).toBeNull();
   });
@@ -108,9 +110,7 @@ describe('a machine and a filament', () => {
     ]);
     expect(line.tested.high).toBe(230);
     expect(warnings.join(' ')).toContain('cannot enter a least-squares fit');
-    expect((await reduce(registry)).out).toMatch(
-      /bound {5}240 Cel: at least \d+ mm3\/s {2}wren-daisy-pla-240\n/,
-    );
+    expect((await reduce(registry)).out).toMatch(/\n +240 °C +at least \d+ mm³\/s +wren-daisy-pla-240\n/);
   });
 
   it('leave out a ladder that accepts another deficit, and say so', async () => {

@@ -34,7 +34,9 @@ describe('a bare CSV sheet', () => {
   it('is reduced with the options that a trial would hold', async () => {
     const { status, out, err } = await reduceSheet(withSheet());
     expect({ status, err }).toEqual({ status: 0, err: '' });
-    expect(out).toMatch(/^ladder\.csv {2}flowLadder\n {2}limit {5}meltFlow 2[\d.]+ mm3\/s, 95 % interval /);
+    expect(out).toMatch(
+      /^Melt flow limit 2[\d.]+ mm³\/s, 95 % interval [\d.]+–[\d.]+ mm³\/s\.\n\nladder\.csv: flow ladder\n/,
+    );
   });
 
   it('may stand anywhere, whatever its ending', async () => {
@@ -85,7 +87,7 @@ describe('a bare CSV sheet', () => {
 
   it('leaves out what came at and after a halt', async () => {
     const { out } = await reduceSheet(withSheet(), '--halted', '30 mm3/s');
-    expect(out).toContain('The run was halted at 30 mm3/s');
+    expect(out).toContain('The run was halted at 30 mm³/s');
   });
 
   it.each<[string, string[], string, string]>([
@@ -154,7 +156,7 @@ describe('a bare CSV sheet', () => {
     ['22,400,1.173', '22,400,n/a', 5, 'extrudedMass `n/a` is not a number'],
     ['22,400,1.173', '22,400,', 5, 'extrudedMass has no value here'],
     ['22,400,1.173', '22,400', 5, 'the row has 2 cells, the header 3'],
-    ['22,400,1.173', '22,400,1.913', 5, '1.913 g at 22 mm3/s is off by a factor of'],
+    ['22,400,1.173', '22,400,1.913', 5, '1.913 g at 22 mm³/s is off by a factor of'],
     [
       'extrudedMass [g]',
       'extrudedMass',

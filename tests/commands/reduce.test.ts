@@ -10,9 +10,11 @@ describe('a trial of the registry', () => {
   it('gives a limit with its interval, with the pairing it holds for', async () => {
     const { status, out, err } = await reduce(sampleRegistry().cwd, 'wren-daisy-pla-230');
     expect({ status, err }).toEqual({ status: 0, err: '' });
-    expect(out).toContain('oakhollow/daisy-pla on plumstead/wren, nozzle hs-0.6, 230 Cel');
-    expect(out).toMatch(/limit {5}meltFlow 2[\d.]+ mm3\/s, 95 % interval 2[\d.]+ mm3\/s to 2[\d.]+ mm3\/s\n/);
-    expect(out).toMatch(/\nCaution: .*\n$/);
+    expect(out).toContain('oakhollow/daisy-pla on plumstead/wren, nozzle hs-0.6, 230 °C');
+    expect(out).toMatch(
+      /^Melt flow limit 2[\d.]+ mm³\/s, 95 % interval 2[\d.]+–2[\d.]+ mm³\/s \(simulated readings\)\.\n/,
+    );
+    expect(out).toMatch(/\nCaution: [^\n]*\n[^\n]+\n[^\n]+\n$/);
   });
 
   it('gives the true limit of the drawn readings inside of its interval', async () => {
@@ -32,7 +34,7 @@ describe('a trial of the registry', () => {
 
   it('that was halted says so', async () => {
     const { out } = await reduce(sampleRegistry().cwd, 'wren-clover-petg-245');
-    expect(out).toContain('warning   The run was halted at 28 mm3/s');
+    expect(out).toContain('Warning: The run was halted at 28 mm³/s');
   });
 
   it('with bad readings in a CSV file names the lines of that file', async () => {

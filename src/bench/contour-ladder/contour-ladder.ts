@@ -15,7 +15,7 @@ export const contourLadder = {
   facts: contourLadderFacts,
   requiredFacts: [],
   reduce: reduceContourLadder,
-  results: { contourSpeed: { isLimit: true } },
+  results: { contourSpeed: { name: 'contour speed limit' } },
   openWords: usualOpenWords,
   adoptable: [
     adoptableAt('filament', 'contourSpeed', {

@@ -15,7 +15,7 @@ export const dryingCurve = {
   facts: dryingCurveFacts,
   requiredFacts: ['residualMoisture'],
   reduce: reduceDryingCurve,
-  results: { dryingTime: { isLimit: true, unit: 'h' }, dryMass: { isLimit: false, digits: 6 } },
+  results: { dryingTime: { unit: 'h' }, dryMass: { digits: 6 } },
   openWords: usualOpenWords,
   adoptable: [
     adoptableAt('filament', 'dryingTime', { quantity: 'dryingTime', holdsFor: [], note: dryingNote }),

@@ -13,7 +13,7 @@ export const flowLadder = {
   facts: flowLadderFacts,
   requiredFacts: ['filamentDiameter', 'density'],
   reduce: (observations, run) => reduceFlowLadder(observations, flowLadderSettings(run)),
-  results: { meltFlow: { isLimit: true } },
+  results: { meltFlow: { name: 'melt flow limit' } },
   openWords: {
     above: 'the ladder ended before the accepted deficit',
     below: 'the first step exceeds the accepted deficit',

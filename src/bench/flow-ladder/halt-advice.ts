@@ -5,7 +5,7 @@ import { shown } from '../../units/wording.ts';
 export function haltItems({ id, sensors }: Machine, exampleFlow: number): string[] {
   return [
     detectionText(id, sensors),
-    `if it stops, do not go on: write the commanded flow under events of the trial, as {event: halted, commandedFlow: ${shown(exampleFlow, 'volumeFlow')}, note: Clog detection}, or event: stripped if the drive stripped the filament. Readings at that flow and above do not count`,
+    `if it stops, do not go on: write the commanded flow under events of the trial, as \`{event: halted, commandedFlow: ${shown(exampleFlow, 'volumeFlow')}, note: Clog detection}\`, or \`event: stripped\` if the drive stripped the filament. Readings at that flow and above do not count`,
     'a ladder that ends before the onset still gives a result: a lower bound',
   ];
 }

@@ -12,7 +12,7 @@ export const layerTime = {
   facts: layerTimeFacts,
   requiredFacts: [],
   reduce: reduceLayerTime,
-  results: { shortestLayerTime: { isLimit: true } },
+  results: { shortestLayerTime: {} },
   openWords: usualOpenWords,
   adoptable: [
     adoptableAt('filament', 'shortestLayerTime', { quantity: 'shortestLayerTime', holdsFor: ['machine'] }),

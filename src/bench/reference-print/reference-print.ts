@@ -13,8 +13,8 @@ export const referencePrint = {
   requiredFacts: [],
   reduce: reduceReferencePrint,
   results: {
-    printTime: { isLimit: false, unit: 'min', digits: 4 },
-    printMass: { isLimit: false, digits: 5 },
+    printTime: { unit: 'min', digits: 4 },
+    printMass: { digits: 5 },
   },
   openWords: usualOpenWords,
   adoptable: [],

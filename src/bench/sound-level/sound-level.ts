@@ -16,7 +16,7 @@ export const soundLevel = {
   facts: soundLevelFacts,
   requiredFacts: [],
   reduce: reduceSoundLevel,
-  results: { soundLevel: { isLimit: false }, soundPower: { isLimit: false, inOtherWords: levelText } },
+  results: { soundLevel: {}, soundPower: { inOtherWords: levelText } },
   openWords: usualOpenWords,
   adoptable: [adoptableAt('machine', 'soundLevel', { quantity: 'soundLevel', holdsFor: [] })],
 } as const satisfies Method<typeof soundLevelFacts>;

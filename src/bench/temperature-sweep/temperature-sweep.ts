@@ -14,7 +14,7 @@ export const temperatureSweep = {
   facts: temperatureSweepFacts,
   requiredFacts: [],
   reduce: reduceTemperatureSweep,
-  results: { lowestNozzleTemperature: { isLimit: true }, highestNozzleTemperature: { isLimit: true } },
+  results: { lowestNozzleTemperature: {}, highestNozzleTemperature: {} },
   openWords: usualOpenWords,
   adoptable: [
     adoptableAt('filament', 'nozzleTemperature', {

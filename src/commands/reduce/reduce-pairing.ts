@@ -3,12 +3,14 @@ import { type LimitAnswer, limitAt } from '../../bench/limit-line/limit-line-ans
 import { type PairingReduction, reducePairing } from '../../bench/limit-line/pairing-reduction.ts';
 import { loadFolders } from '../../host/load-registry.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
-import { jsonLimitLine } from '../../report/reduction/json-limit-line.ts';
+import { formatLimitLineAsJson } from '../../report/reduction/limit-line-as-json.ts';
+import { limitLineDocument } from '../../report/reduction/limit-line-document.ts';
 import { limitLinePlot } from '../../report/reduction/limit-line-plot.ts';
-import { textLimitLine } from '../../report/reduction/text-limit-line.ts';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { problemLine } from '../../text/problem-text.ts';
+import { formatDocument } from '../../units/format-document.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
+import { inPrint } from '../../units/in-print.ts';
 import { parseQuantity } from '../../units/parse-quantity.ts';
 import { type CliContext, exitStatus } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
@@ -60,10 +62,10 @@ export async function runPairing(
   const { answers, refused } = answersOf(pairing.value, temperatures.value, options.extrapolate ?? false);
   cli.out(
     options.format === 'json'
-      ? jsonLimitLine(pairing.value, answers)
-      : textLimitLine(pairing.value, answers, cli.colour),
+      ? formatLimitLineAsJson(pairing.value, answers)
+      : formatDocument(limitLineDocument(pairing.value, answers), options.format, cli),
   );
-  for (const sentence of refused) cli.err(`${sentence}\n`);
+  for (const sentence of refused) cli.err(`${inPrint(sentence)}\n`);
   if (pairing.value.line === null || refused.length > 0) exit.with(exitStatus.findings);
   const shown = await showPlot(limitLinePlot(pairing.value, answers), options, cli);
   if (!shown.ok) exit.cannotRun(shown.error);

@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { Command, Option } from 'commander';
+import { Command } from 'commander';
 import type { BenchProblem } from '../../bench/bench-problem.ts';
 import { reduceTrial } from '../../bench/reduce-trial.ts';
 import type { Reduction } from '../../bench/reduction.ts';
@@ -9,16 +9,18 @@ import { loadFolders } from '../../host/load-registry.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
 import type { Profile } from '../../registry/profile.ts';
 import { idsOf, type Registry } from '../../registry/registry.ts';
-import { jsonReduction } from '../../report/reduction/json-reduction.ts';
+import { formatReductionAsJson } from '../../report/reduction/reduction-as-json.ts';
+import { type ReductionHeading, reductionDocument } from '../../report/reduction/reduction-document.ts';
 import { reductionPlot } from '../../report/reduction/reduction-plot.ts';
-import { type ReductionHeading, textReduction } from '../../report/reduction/text-reduction.ts';
 import type { Problem, Result } from '../../result.ts';
 import { quote } from '../../text/quote.ts';
 import { wordHint } from '../../text/unknown-word.ts';
+import { formatDocument } from '../../units/format-document.ts';
+import { inPrint } from '../../units/in-print.ts';
 import { parseQuantity } from '../../units/parse-quantity.ts';
 import { type CliContext, exitStatus } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
-import { registryOption } from '../shared-options.ts';
+import { formatOption, registryOption } from '../shared-options.ts';
 import { usage } from '../usage.ts';
 import { adopt } from './adopt.ts';
 import { type PairingOptions, pairingOptions, runPairing, wantsPairing } from './reduce-pairing.ts';
@@ -36,9 +38,7 @@ export function reduceCommand(cli: CliContext, exit: Exit): Command {
     .usage('[options] <trial or sheet.csv>\n       meltbounds reduce [options] <machine> <filament>')
     .argument('<trial>', 'id of a trial of the registry, path of a CSV bench sheet, or id of a machine')
     .argument('[filament]', 'with a machine: id of the filament')
-    .addOption(
-      new Option('--format <format>', 'form of the result').choices(['text', 'json']).default('text'),
-    )
+    .addOption(formatOption('form of the result'))
     .option('--adopt', 'write the limit into the profile of the filament, or of the machine for its sound')
     .addOption(registryOption());
   for (const option of [...plotOptions(), ...pairingOptions(), ...sheetOptions()]) command.addOption(option);
@@ -172,8 +172,8 @@ async function report(
   if (reduced.ok) {
     cli.out(
       options.format === 'json'
-        ? jsonReduction(reduced.value)
-        : textReduction(reduced.value, heading, cli.colour),
+        ? formatReductionAsJson(reduced.value)
+        : formatDocument(reductionDocument(reduced.value, heading), options.format, cli),
     );
     const plot = reductionPlot(reduced.value, heading.title, heading.events);
     const shown = await showPlot(plot, options, cli);
@@ -182,7 +182,7 @@ async function report(
   }
   for (const { message, help, row } of reduced.error) {
     const place = row === undefined ? heading.title : heading.place(row);
-    cli.err(`${place}: ${message}; ${help}\n`);
+    cli.err(`${inPrint(`${place}: ${message}; ${help}`)}\n`);
   }
   exit.with(exitStatus.findings);
 }

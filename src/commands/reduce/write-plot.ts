@@ -9,6 +9,7 @@ import type { Plot } from '../../plots/plot.ts';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { printable } from '../../text/printable.ts';
 import type { CliContext } from '../cli-context.ts';
+import type { AnswerFormat } from '../shared-options.ts';
 import { usage } from '../usage.ts';
 
 /** What `--plot` says: a file, `-` for characters, `--no-plot` for nothing; absent where the terminal decides. */
@@ -28,7 +29,7 @@ export function plotOptions(): Option[] {
 /** What the user asks of a plot. */
 export interface PlotRequest {
   readonly plot?: PlotChoice;
-  readonly format: 'text' | 'json';
+  readonly format: AnswerFormat;
 }
 
 /** Looks at the request before any work is done. Problems say what would do. */
@@ -37,7 +38,10 @@ export function checkPlotRequest({ plot, format }: PlotRequest, cwd: string): Re
   if (plot === '-') {
     return format === 'text'
       ? success(null)
-      : usage('--plot - prints characters, which have no place in JSON', 'Name a file, such as ladder.svg.');
+      : usage(
+          `--plot - prints characters, which have no place in ${format === 'json' ? 'JSON' : 'Markdown'}`,
+          'Name a file, such as ladder.svg.',
+        );
   }
   const shown = printable(plot);
   if (!/\.svg$/i.test(plot)) {

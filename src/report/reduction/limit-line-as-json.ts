@@ -9,7 +9,7 @@ import { limitLineWarnings } from './limit-line-warnings.ts';
 const limitLineFormat = 'meltbounds-limit-line/1';
 
 /** What the flow ladders of a pairing say of the limit against the nozzle temperature, for programs. */
-export function jsonLimitLine(pairing: PairingReduction, answers: readonly LimitAnswer[]): string {
+export function formatLimitLineAsJson(pairing: PairingReduction, answers: readonly LimitAnswer[]): string {
   const { machine, filament, nozzle, otherNozzles, origin, acceptedDeficit } = pairing;
   const document = {
     format: limitLineFormat,

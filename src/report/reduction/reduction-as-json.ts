@@ -6,7 +6,7 @@ import { dimensionInfo } from '../../units/dimension.ts';
 const reductionFormat = 'meltbounds-reduction/1';
 
 /** What a reduction found, for programs: quantities in the canonical unit of their dimension. */
-export function jsonReduction({ method, results, warnings }: Reduction): string {
+export function formatReductionAsJson({ method, results, warnings }: Reduction): string {
   const content = {
     format: reductionFormat,
     method,
