@@ -64,9 +64,10 @@ const cells = shown.map((row) =>
 for (const line of alignedCells(columns, cells)) console.log(`  ${line.join('  ').trimEnd()}`);
 
 const out = join(root, 'out');
-const files = await writeFiles(tableFiles(table.value), out);
+const written = await writeFiles(tableFiles(table.value), out, 'out');
+if (!written.ok) throw new Error(written.error.message);
 console.log(`\nThe full table (${table.value.rows.length} rows):`);
-for (const file of files) console.log(`  out/${file}`);
+for (const file of written.value) console.log(`  out/${file}`);
 console.log(
   '\nStarting points for supervised trials: follow the manual of the machine, local codes and qualified people.',
 );

@@ -11,6 +11,7 @@ const allowed: readonly RegExp[] = [
   /^templates\/registry\/(?:[a-zA-Z0-9_-]+\/)*[a-zA-Z0-9_-]+(?:\.(?:yaml|yml|json|md|example))?$/,
   /^examples\/templates\/[a-z-]+\.(?:ini|txt|xml)$/,
   /^dist\/(?:[a-z0-9-]+\/)*[a-z0-9-]+\.(?:js|d\.ts)$/,
+  /^dist\/program-digest\.txt$/,
 ];
 
 /** What it must hold to work. */
@@ -22,6 +23,7 @@ const needed: readonly string[] = [
   'dist/cli.js',
   'dist/index.js',
   'dist/index.d.ts',
+  'dist/program-digest.txt',
   'dist/registry/generated/validators.js',
   'schema/filament.schema.json',
 ];
@@ -29,7 +31,7 @@ const needed: readonly string[] = [
 /** Sentences about files of a package that should not be there, or should; `sources` are paths below `src/`. */
 export function contentFaults(files: readonly string[], sources: ReadonlySet<string>): string[] {
   const strange = files.filter((file) => !allowed.some((pattern) => pattern.test(file)));
-  const stale = files.filter((file) => file.startsWith('dist/') && !hasSource(file, sources));
+  const stale = files.filter((file) => /\.(?:js|d\.ts)$/.test(file) && !hasSource(file, sources));
   const missing = needed.filter((file) => !files.includes(file));
   return [
     ...strange.map((file) => `${file} does not belong into the package.`),

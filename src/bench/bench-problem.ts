@@ -1,12 +1,42 @@
+import type { Problem } from '../result.ts';
+
+/** What is wrong with readings, or with what is known of their run. */
+export type BenchProblemCode =
+  | 'backgroundTooLoud'
+  | 'badGrade'
+  | 'badSetting'
+  | 'decimalComma'
+  | 'emptyCell'
+  | 'emptySheet'
+  | 'implausibleRatio'
+  | 'implausibleReading'
+  | 'louderBackground'
+  | 'malformedHeader'
+  | 'malformedSheet'
+  | 'massRises'
+  | 'missingColumn'
+  | 'missingFact'
+  | 'missingKey'
+  | 'negative'
+  | 'notANumber'
+  | 'notPositive'
+  | 'nothingPasses'
+  | 'raggedRow'
+  | 'readingOutOfLine'
+  | 'repeatedColumn'
+  | 'repeatedTable'
+  | 'sheetTooLarge'
+  | 'tooFewSteps'
+  | 'tooManyReadings'
+  | 'tooManyValues'
+  | 'unknownColumn'
+  | 'unknownFilament'
+  | 'unknownTrial'
+  | 'wrongUnit';
+
 /** Why readings cannot be reduced: something that whoever wrote them can put right. */
-export interface BenchProblem {
-  /** Stable name of the kind of problem, such as `missingColumn` or `tooFewSteps`. */
-  readonly code: string;
-  /** What is wrong, with what was found. */
-  readonly message: string;
+export interface BenchProblem extends Problem<BenchProblemCode> {
   readonly found?: string;
-  /** What to do. */
-  readonly help: string;
   /** The line of the file, or the place in an inline list counted from 1. */
   readonly row?: number;
 }

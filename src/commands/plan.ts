@@ -114,8 +114,9 @@ async function plan(
       help: 'Move the files away, or name another folder.',
     });
   }
-  const paths = await writeFiles(files, folder);
-  for (const path of paths) cli.out(`${join(options.out, path)}\n`);
+  const written = await writeFiles(files, folder, options.out);
+  if (!written.ok) return exit.cannotRun(written.error);
+  for (const path of written.value) cli.out(`${join(options.out, path)}\n`);
 }
 
 function requestFrom(

@@ -1,11 +1,9 @@
-import { readFileSync } from 'node:fs';
-import { resolve } from 'node:path';
 import { Command } from 'commander';
-import writeFileAtomic from 'write-file-atomic';
-import { fileErrorCode, unwritable } from '../host/file-error.ts';
 import { loadFolders } from '../host/load-registry.ts';
+import { type ReadProblem, readText } from '../host/read-text.ts';
 import { readRegistryFile, readRegistryFiles } from '../host/registry-files.ts';
 import { registryFolder } from '../host/registry-folders.ts';
+import { writeFile } from '../host/write-files.ts';
 import { readRegistryIndex } from '../registry/mirror/read-registry-index.ts';
 import {
   formatRegistryIndexAsJson,
@@ -13,7 +11,7 @@ import {
   indexRegistry,
 } from '../registry/mirror/registry-index.ts';
 import { type IndexDifference, verifyIndex } from '../registry/mirror/verify-index.ts';
-import { failure, type Problem, type Result, refusal } from '../result.ts';
+import { failure, type Problem, type Result } from '../result.ts';
 import { printable } from '../text/printable.ts';
 import { counted } from '../text/words.ts';
 import { type CliContext, exitStatus } from './cli-context.ts';
@@ -63,11 +61,8 @@ async function write(folder: string, out: string | undefined, cli: CliContext, e
   }
   const text = formatRegistryIndexAsJson(indexRegistry(loaded));
   if (out === undefined) return cli.out(text);
-  try {
-    await writeFileAtomic(resolve(cli.cwd, out), text);
-  } catch (error) {
-    return exit.cannotRun(unwritable(out, error).error);
-  }
+  const written = await writeFile(out, text, cli.cwd);
+  if (!written.ok) return exit.cannotRun(written.error);
   cli.out(`${out}\n`);
 }
 
@@ -90,21 +85,16 @@ function verify(folder: string, indexPath: string, cli: CliContext, exit: Exit):
   exit.with(differences.length === 0 ? exitStatus.clean : exitStatus.findings);
 }
 
+/** An index has some 150 bytes a profile. */
+const indexKind = { name: 'index', mostBytes: 1 << 26 } as const;
+
 function readIndex(
   path: string,
   cwd: string,
-): Result<readonly IndexedFile[], Problem<'unreadable' | 'noIndex'>> {
-  let text: string;
-  try {
-    text = readFileSync(resolve(cwd, path), 'utf8');
-  } catch (error) {
-    return refusal(
-      'unreadable',
-      `${printable(path)} cannot be read (${fileErrorCode(error)})`,
-      'Check the spelling of the path.',
-    );
-  }
-  const files = readRegistryIndex(text);
+): Result<readonly IndexedFile[], ReadProblem | Problem<'noIndex'>> {
+  const text = readText(path, cwd, indexKind);
+  if (!text.ok) return text;
+  const files = readRegistryIndex(text.value);
   if (files.ok) return files;
   return failure({ ...files.error, message: `${printable(path)}: ${files.error.message}` });
 }

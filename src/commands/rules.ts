@@ -4,8 +4,8 @@ import { ruleDocument } from '../report/rules/rule-document.ts';
 import { ruleListDocument } from '../report/rules/rule-list-document.ts';
 import { formatRulesAsJson } from '../report/rules/rules-as-json.ts';
 import { rules, rulesByClass } from '../rules/engine/rules.ts';
-import { nearestWord } from '../text/nearest-word.ts';
 import { quote } from '../text/quote.ts';
+import { wordHint } from '../text/unknown-word.ts';
 import { formatDocument } from '../units/format-document.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
@@ -50,8 +50,9 @@ Exit status: 0 printed, 2 there is no such rule.`,
 function unknownRule(code = '') {
   const now = presentCode(code);
   const codes = rules.map((rule) => rule.code);
-  const nearest = nearestWord(code, codes) ?? codes.find((known) => known.includes(code)) ?? null;
-  const guess = nearest === null ? '`meltbounds rules` lists them all.' : `Did you mean "${nearest}"?`;
+  const alike = codes.find((known) => known.includes(code));
+  const otherwise = alike === undefined ? '`meltbounds rules` lists them all.' : `Did you mean "${alike}"?`;
+  const guess = wordHint(code, codes, otherwise);
   return {
     message: `There is no rule "${quote(code)}"`,
     help: now === null ? guess : `It is called "${now}" now.`,

@@ -1,28 +1,37 @@
 import { mkdirSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import writeFileAtomic from 'write-file-atomic';
 import { type Problem, type Result, refusal, success } from '../result.ts';
 import { printable } from '../text/printable.ts';
-import { fileErrorCode } from './file-error.ts';
+import { fileErrorCode, unwritable } from './file-error.ts';
 
-/** Writes files, each a name and its text, into a folder that is made if it is not there; returns the names. */
-export async function writeFiles(
-  files: readonly (readonly [string, string])[],
-  folder: string,
-): Promise<string[]> {
-  mkdirSync(folder, { recursive: true });
-  for (const [file, text] of files) await writeFileAtomic(join(folder, file), text);
-  return files.map(([file]) => file);
+/** Writes a file, whole or not at all, over one that is there already. `path` is what the user calls it. */
+export async function writeFile(
+  path: string,
+  text: string,
+  cwd: string,
+): Promise<Result<null, Problem<'unwritable'>>> {
+  try {
+    await writeFileAtomic(resolve(cwd, path), text);
+    return success(null);
+  } catch (error) {
+    return unwritable(path, error);
+  }
 }
 
-/** The same; where the folder or a file cannot be written, the problem says so, with the folder as the user named it. */
-export async function tryWriteFiles(
+/**
+ * Writes files, each a name and its text, into a folder that is made if it is not there; returns the names. `named` is
+ * what the user calls the folder.
+ */
+export async function writeFiles(
   files: readonly (readonly [string, string])[],
   folder: string,
   named: string,
 ): Promise<Result<string[], Problem<'unwritable'>>> {
   try {
-    return success(await writeFiles(files, folder));
+    mkdirSync(folder, { recursive: true });
+    for (const [file, text] of files) await writeFileAtomic(join(folder, file), text);
+    return success(files.map(([file]) => file));
   } catch (error) {
     return refusal(
       'unwritable',

@@ -1,6 +1,6 @@
 import { failure, type Result, success } from '../result.ts';
 import type { Fraction } from '../units/canonical.ts';
-import type { DesignationFault } from './designation-fault.ts';
+import { type DesignationProblem, designationProblem } from './designation-problem.ts';
 import { type FillerSymbol, readFillerSymbol } from './filler-symbol.ts';
 
 /** A filler of a designation; the mass fraction is `undefined` where the designation does not tell it. */
@@ -19,7 +19,7 @@ export interface DesignatedFillers {
  * Numbers are mass per cent, above 0 and below 100, and so is their sum.
  * Source: ISO 1043-2:2011 and ISO 11469 (from memory).
  */
-export function readDesignatedFillers(text: string): Result<DesignatedFillers, DesignationFault> {
+export function readDesignatedFillers(text: string): Result<DesignatedFillers, DesignationProblem> {
   const [, group, groupPercent] = /^\((.+)\)(\d+)?$/.exec(text) ?? [];
   const fillers: DesignatedFiller[] = [];
   for (const part of (group ?? text).split('+')) {
@@ -32,15 +32,16 @@ export function readDesignatedFillers(text: string): Result<DesignatedFillers, D
   return withTotal(text, fillers, groupPercent);
 }
 
-function readFiller(text: string): Result<DesignatedFiller, DesignationFault> {
+function readFiller(text: string): Result<DesignatedFiller, DesignationProblem> {
   const [, symbolText = '', percent] = /^(\D+?)(\d+)?$/.exec(text) ?? [];
   const symbol = readFillerSymbol(symbolText);
   if (symbol === undefined) {
-    return failure({
-      kind: 'fillerSymbol',
-      message: `"${text}" is neither a filler symbol of ISO 1043-2 (material letter, form letter, mass per cent, like GF30) nor a known characteristic of ISO 1043-1`,
-      suggestions: [],
-    });
+    return failure(
+      designationProblem(
+        'fillerSymbol',
+        `"${text}" is neither a filler symbol of ISO 1043-2 (material letter, form letter, mass per cent, like GF30) nor a known characteristic of ISO 1043-1`,
+      ),
+    );
   }
   return success({ ...symbol, massFraction: percent === undefined ? undefined : Number(percent) / 100 });
 }
@@ -49,22 +50,22 @@ function withTotal(
   text: string,
   fillers: readonly DesignatedFiller[],
   groupPercent: string | undefined,
-): Result<DesignatedFillers, DesignationFault> {
+): Result<DesignatedFillers, DesignationProblem> {
   const told = fillers.flatMap((filler) => filler.massFraction ?? []);
   if (groupPercent !== undefined && told.length > 0) {
-    return massFractionFault(
+    return massFractionProblem(
       `"${text}" gives mass per cent inside and after the parentheses; give one of them`,
     );
   }
   const fractions = groupPercent === undefined ? told : [Number(groupPercent) / 100];
   const percent = fractions.reduce((total, fraction) => total + Math.round(fraction * 100), 0);
   if (fractions.some((fraction) => fraction <= 0) || percent >= 100) {
-    return massFractionFault(`"${text}": fillers make up more than 0 % and less than 100 % of the mass`);
+    return massFractionProblem(`"${text}": fillers make up more than 0 % and less than 100 % of the mass`);
   }
   const complete = groupPercent !== undefined || told.length === fillers.length;
   return success({ fillers, massFraction: complete ? percent / 100 : undefined });
 }
 
-function massFractionFault(message: string): Result<never, DesignationFault> {
-  return failure({ kind: 'massFraction', message, suggestions: [] });
+function massFractionProblem(message: string): Result<never, DesignationProblem> {
+  return failure(designationProblem('massFraction', message));
 }

@@ -1,6 +1,6 @@
 import { failure, type Result, success } from '../result.ts';
 import { type DesignatedFillers, readDesignatedFillers } from './designated-filler.ts';
-import type { DesignationFault } from './designation-fault.ts';
+import { type DesignationProblem, designationProblem } from './designation-problem.ts';
 import { isCharacteristic } from './plastics-characteristic.ts';
 
 /** A plastic by its standard designation: `PA66-GF30` is PA66 with 30 per cent by mass of glass fibre. */
@@ -25,17 +25,17 @@ const tradeWritings: Readonly<Record<string, string>> = { PETG: 'PET-G', HIPS: '
  * `(PC+ABS)-GF20`, `PP-(GF25+MD15)`, `PP-(GF+MD)40`). Notes on recyclate and flame retardants are refused.
  * Source: ISO 1043-1:2011, ISO 1043-2:2011 and ISO 11469 (from memory).
  */
-export function parsePlasticsDesignation(text: string): Result<PlasticsDesignation, DesignationFault> {
-  const fault = faultOfCharacters(text);
-  if (fault !== undefined) {
-    return failure(fault);
+export function parsePlasticsDesignation(text: string): Result<PlasticsDesignation, DesignationProblem> {
+  const problem = problemOfCharacters(text);
+  if (problem !== undefined) {
+    return failure(problem);
   }
   const [, group, groupTail] = /^\(([^()]+)\)(?:-(.+))?$/.exec(text) ?? [];
   const components: Component[] = [];
   for (const part of group === undefined ? splitOutsideParentheses(text) : group.split('+')) {
     const previous = components.at(-1);
     if (previous !== undefined && previous.fillerParts.length > 0) {
-      return failure(mixtureFault(text));
+      return failure(mixtureProblem(text));
     }
     const component = readComponent(part, text);
     if (!component.ok) {
@@ -46,35 +46,33 @@ export function parsePlasticsDesignation(text: string): Result<PlasticsDesignati
   return withFillers(text, components, groupTail);
 }
 
-function faultOfCharacters(text: string): DesignationFault | undefined {
+function problemOfCharacters(text: string): DesignationProblem | undefined {
   if (text.trim() === '') {
-    return { kind: 'empty', message: 'a plastics designation is missing', suggestions: [] };
+    return designationProblem('empty', 'a plastics designation is missing');
   }
   if (/\s/.test(text)) {
-    return {
-      kind: 'spaces',
-      message: `"${text}" contains spaces; a designation has none`,
-      suggestions: [text.replaceAll(/\s/g, '')],
-    };
+    return designationProblem('spaces', `"${text}" contains spaces; a designation has none`, [
+      text.replaceAll(/\s/g, ''),
+    ]);
   }
   const withoutMetals = text.replaceAll(/(ME[A-Z]{1,2})\([A-Za-z]+\)/g, '$1');
   if (/[a-z]/.test(withoutMetals)) {
-    return {
-      kind: 'lowerCase',
-      message: `"${text}" has lower-case letters; symbols of polymers and fillers are capitals`,
-      suggestions: [text.toUpperCase()],
-    };
+    return designationProblem(
+      'lowerCase',
+      `"${text}" has lower-case letters; symbols of polymers and fillers are capitals`,
+      [text.toUpperCase()],
+    );
   }
   return /^[A-Z0-9/+()-]+$/.test(withoutMetals)
     ? undefined
-    : { kind: 'characters', message: `"${text}" has characters that no designation has`, suggestions: [] };
+    : designationProblem('characters', `"${text}" has characters that no designation has`);
 }
 
-function readComponent(part: string, text: string): Result<Component, DesignationFault> {
+function readComponent(part: string, text: string): Result<Component, DesignationProblem> {
   const [symbol = '', ...parts] = part.split('-');
-  const fault = faultOfPolymer(symbol, text);
-  if (fault !== undefined) {
-    return failure(fault);
+  const problem = problemOfPolymer(symbol, text);
+  if (problem !== undefined) {
+    return failure(problem);
   }
   const firstFiller = parts.findIndex((candidate) => !isCharacteristic(symbol, candidate));
   const count = firstFiller === -1 ? parts.length : firstFiller;
@@ -84,37 +82,36 @@ function readComponent(part: string, text: string): Result<Component, Designatio
   });
 }
 
-function faultOfPolymer(symbol: string, text: string): DesignationFault | undefined {
+function problemOfPolymer(symbol: string, text: string): DesignationProblem | undefined {
   const meanings = Object.hasOwn(ambiguousPolymers, symbol) ? ambiguousPolymers[symbol] : undefined;
   if (meanings !== undefined) {
-    return {
-      kind: 'ambiguousPolymer',
-      message: `"${symbol}" may mean ${meanings.join(' or ')}; write which`,
-      suggestions: meanings.map((meaning) => text.replace(symbol, meaning)),
-    };
+    return designationProblem(
+      'ambiguousPolymer',
+      `"${symbol}" may mean ${meanings.join(' or ')}; write which`,
+      meanings.map((meaning) => text.replace(symbol, meaning)),
+    );
   }
   const standard = Object.hasOwn(tradeWritings, symbol) ? tradeWritings[symbol] : undefined;
   if (standard !== undefined) {
-    return {
-      kind: 'tradeWriting',
-      message: `"${symbol}" is a trade writing; the standard symbol is ${standard}`,
-      suggestions: [text.replace(symbol, standard)],
-    };
+    return designationProblem(
+      'tradeWriting',
+      `"${symbol}" is a trade writing; the standard symbol is ${standard}`,
+      [text.replace(symbol, standard)],
+    );
   }
   return /^[A-Z][A-Z0-9]*(\/[A-Z0-9]+)*$/.test(symbol)
     ? undefined
-    : {
-        kind: 'polymerSymbol',
-        message: `"${symbol}" in "${text}" is no polymer symbol of ISO 1043-1 (capitals and digits, like PA66)`,
-        suggestions: [],
-      };
+    : designationProblem(
+        'polymerSymbol',
+        `"${symbol}" in "${text}" is no polymer symbol of ISO 1043-1 (capitals and digits, like PA66)`,
+      );
 }
 
 function withFillers(
   text: string,
   components: readonly Component[],
   groupTail: string | undefined,
-): Result<PlasticsDesignation, DesignationFault> {
+): Result<PlasticsDesignation, DesignationProblem> {
   const polymers = components.map((component) => component.polymer);
   const own = components.at(-1)?.fillerParts ?? [];
   const parts = groupTail === undefined ? own : [...own, ...groupTail.split('-')];
@@ -123,20 +120,20 @@ function withFillers(
     return success({ polymers, ...NO_FILLERS });
   }
   if (others.length > 0 || /^[^(]*\+/.test(part)) {
-    return failure(mixtureFault(text));
+    return failure(mixtureProblem(text));
   }
   const fillers = readDesignatedFillers(part);
   return fillers.ok ? success({ polymers, ...fillers.value }) : fillers;
 }
 
-function mixtureFault(text: string): DesignationFault {
+function mixtureProblem(text: string): DesignationProblem {
   const [, polymer, fillers] = /^([^()]+?)-([A-Z]{2,4}\d*(?:[+-][A-Z]{2,4}\d*)+)$/.exec(text) ?? [];
   const suggestion = fillers === undefined ? [] : [`${polymer}-(${fillers.replaceAll('-', '+')})`];
-  return {
-    kind: 'fillerMixture',
-    message: `"${text}": several fillers stand in parentheses after the polymers, like PA6-(GF30+MD10)`,
-    suggestions: suggestion.filter((designation) => parsePlasticsDesignation(designation).ok),
-  };
+  return designationProblem(
+    'fillerMixture',
+    `"${text}": several fillers stand in parentheses after the polymers, like PA6-(GF30+MD10)`,
+    suggestion.filter((designation) => parsePlasticsDesignation(designation).ok),
+  );
 }
 
 /** Splits at every `+` that is not inside parentheses. */

@@ -83,9 +83,9 @@ describe('parsePlasticsDesignation refuses', () => {
     ['PA6-GF30+PA66', 'fillerMixture', []],
     ['(PC+ABS)-GF10+MD5', 'fillerMixture', []],
     ['(PC+ABS-GF10)-MD5', 'fillerMixture', []],
-  ])('"%s" as %s', (text, kind, suggestions) => {
+  ])('"%s" as %s', (text, code, suggestions) => {
     const result = parsePlasticsDesignation(text);
-    expect(result.ok ? undefined : result.error).toMatchObject({ kind, suggestions });
+    expect(result.ok ? undefined : result.error).toMatchObject({ code, suggestions });
   });
 
   it('without ever throwing', () => {

@@ -4,7 +4,13 @@ import { contentFaults, packedFiles } from '../../scripts/release/package-conten
 
 const whole = [
   ...['package.json', 'README.md', 'LICENSES/MIT.txt', 'LICENSES/CC0-1.0.txt', 'schema/filament.schema.json'],
-  ...['dist/cli.js', 'dist/index.js', 'dist/index.d.ts', 'dist/registry/generated/validators.js'],
+  ...[
+    'dist/cli.js',
+    'dist/index.js',
+    'dist/index.d.ts',
+    'dist/program-digest.txt',
+    'dist/registry/generated/validators.js',
+  ],
 ];
 const sources = new Set(['cli.ts', 'index.ts', 'registry/generated/validators.js']);
 

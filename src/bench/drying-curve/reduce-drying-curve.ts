@@ -66,7 +66,7 @@ function checkAsked({ residualMoisture, reelMass, masses }: DryingData): BenchPr
       ? []
       : [
           {
-            code: 'badSetting',
+            code: 'badSetting' as const,
             message: `residualMoisture cannot be ${residualMoisture}`,
             found: String(residualMoisture),
             help: 'give a share of the dry mass above 0 and below 20 %, such as 0.02 %',
@@ -76,7 +76,7 @@ function checkAsked({ residualMoisture, reelMass, masses }: DryingData): BenchPr
       ? []
       : [
           {
-            code: 'badSetting',
+            code: 'badSetting' as const,
             message: `the reel mass of ${reelMass} g is more than the lightest reading of reel and filament`,
             found: String(reelMass),
             help: 'check the mass of the empty reel; leave it out if the readings do not include it',

@@ -1,8 +1,7 @@
 import { statSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import { Option } from 'commander';
-import writeFileAtomic from 'write-file-atomic';
-import { fileErrorCode } from '../../host/file-error.ts';
+import { writeFile } from '../../host/write-files.ts';
 import { drawPlot } from '../../plots/draw-plot.ts';
 import { drawTextPlot } from '../../plots/draw-text-plot.ts';
 import type { Plot } from '../../plots/plot.ts';
@@ -78,18 +77,9 @@ export async function showPlot(
 }
 
 async function writePlot(plot: Plot, file: string, { cwd, err }: CliContext): Promise<Result<null, Problem>> {
-  const shown = printable(file);
-  try {
-    await writeFileAtomic(resolve(cwd, file), drawPlot(plot));
-    err(`Wrote ${shown}.\n`);
-    return success(null);
-  } catch (error) {
-    return refusal(
-      'unwritable',
-      `--plot ${shown}: the file cannot be written (${fileErrorCode(error)})`,
-      'Check the folder and its permissions.',
-    );
-  }
+  const written = await writeFile(file, drawPlot(plot), cwd);
+  if (written.ok) err(`Wrote ${printable(file)}.\n`);
+  return written;
 }
 
 /** Width that a plot of characters needs and the most that it takes, columns. */

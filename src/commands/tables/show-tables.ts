@@ -1,5 +1,5 @@
 import { join, resolve } from 'node:path';
-import { tryWriteFiles } from '../../host/write-files.ts';
+import { writeFiles } from '../../host/write-files.ts';
 import type { PairingRequest } from '../../knowledge/pairing.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { type Problem, type Result, success } from '../../result.ts';
@@ -61,6 +61,6 @@ async function writeOut(
   const filled = template === null ? null : filledFile(template, table);
   if (filled !== null && !filled.ok) return filled;
   const files = filled === null ? tableFiles(table) : [filled.value];
-  const names = await tryWriteFiles(files, resolve(cwd, out), out);
+  const names = await writeFiles(files, resolve(cwd, out), out);
   return names.ok ? success(names.value.map((name) => `${join(out, name)}\n`).join('')) : names;
 }

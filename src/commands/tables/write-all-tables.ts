@@ -1,6 +1,6 @@
 import { join, resolve } from 'node:path';
 import type { Progress } from '../../host/progress.ts';
-import { tryWriteFiles } from '../../host/write-files.ts';
+import { writeFiles } from '../../host/write-files.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { deriveEach, everyPairing, type FullRequest } from '../../tables/derive/every-pairing.ts';
@@ -45,7 +45,7 @@ export async function writeAllTables(
   progress('');
   if (!index.ok) return index;
   if (index.value.tabled.length === 0) return nothing(index.value);
-  const written = await tryWriteFiles(indexFiles(index.value), root, request.out);
+  const written = await writeFiles(indexFiles(index.value), root, request.out);
   return written.ok ? success(summary(index.value, request.out)) : written;
 }
 
@@ -68,7 +68,7 @@ async function writeEach(
     if (!files.ok) return files;
     const names = files.value.map(([name]) => name);
     const entry = tabledPairing(request, table.value, names);
-    const written = await tryWriteFiles(files.value, join(root, entry.folder), out);
+    const written = await writeFiles(files.value, join(root, entry.folder), out);
     if (!written.ok) return written;
     tabled.push(entry);
   }

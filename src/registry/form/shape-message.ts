@@ -1,5 +1,5 @@
-import { nearestWord } from '../../text/nearest-word.ts';
 import { quote } from '../../text/quote.ts';
+import { wordHint } from '../../text/unknown-word.ts';
 import { counted } from '../../text/words.ts';
 import type { Hit } from '../hit.ts';
 import { fromPointer, type Path } from '../shape.ts';
@@ -59,7 +59,6 @@ function exampleText(schema: SchemaPart | undefined): string | null {
 function unknownKey(error: ShapeError, path: Path): ShapeHit {
   const key = String(error.params.additionalProperty);
   const keys = Object.keys(error.parentSchema.properties ?? {});
-  const nearest = nearestWord(key, keys);
   return {
     rule: 'shape/unknown-key',
     path: [...path, key],
@@ -67,10 +66,7 @@ function unknownKey(error: ShapeError, path: Path): ShapeHit {
     message: `"${quote(key)}" is not a key that ${path.length === 0 ? 'this kind of document' : placeName(path)} knows`,
     found: quote(key),
     allowed: keys.join(', '),
-    help:
-      nearest === null
-        ? 'Remove the key, or put its content under one that is known.'
-        : `Did you mean "${nearest}"?`,
+    help: wordHint(key, keys, 'Remove the key, or put its content under one that is known.'),
   };
 }
 
@@ -91,7 +87,7 @@ function missingKey(key: string, schema: SchemaPart, path: Path): ShapeHit {
 function notAChoice(error: ShapeError, path: Path): ShapeHit {
   const choices = error.keyword === 'const' ? [error.params.allowedValue] : (error.parentSchema.enum ?? []);
   const words = choices.map(String);
-  const nearest = typeof error.data === 'string' ? nearestWord(error.data, words) : null;
+  const written = typeof error.data === 'string' ? error.data : '';
   return {
     rule: 'shape/not-a-choice',
     path,
@@ -99,7 +95,7 @@ function notAChoice(error: ShapeError, path: Path): ShapeHit {
     message: `${capital(placeName(path))} is "${quote(error.data)}", which is none of its choices`,
     found: quote(error.data),
     allowed: words.join(', '),
-    help: nearest === null ? `Write one of: ${words.join(', ')}.` : `Did you mean "${nearest}"?`,
+    help: wordHint(written, words, `Write one of: ${words.join(', ')}.`),
   };
 }
 

@@ -11,8 +11,8 @@ import { presentCode } from '../../registry/migrations/renamed-rules.ts';
 import type { ReadDocument } from '../../registry/profile.ts';
 import { placeHit } from '../../registry/read-profile.ts';
 import type { SourceText } from '../../registry/source-text.ts';
-import { nearestWord } from '../../text/nearest-word.ts';
 import { quote } from '../../text/quote.ts';
+import { wordHint } from '../../text/unknown-word.ts';
 import type { RuleCode } from '../generated/rule-files.ts';
 import { judgingRules, ruleOf, rules } from './rules.ts';
 
@@ -77,11 +77,8 @@ function placed(code: RuleCode, hit: Hit, document: ReadDocument): Finding {
 
 function unknownRule({ index, rule }: Acknowledgement): Hit {
   const now = presentCode(rule);
-  const nearest = nearestWord(
-    rule,
-    judgingRules.map(({ code }) => code),
-  );
-  const guess = nearest === null ? '`meltbounds rules` lists them.' : `Did you mean "${nearest}"?`;
+  const codes = judgingRules.map(({ code }) => code);
+  const guess = wordHint(rule, codes, '`meltbounds rules` lists them.');
   return {
     path: ['acknowledged', index, 'rule'],
     part: 'value',
