@@ -214,6 +214,6 @@ describe('limits outside of the ladder', () => {
       value: 40,
       interval: { low: null, high: null, coverage: 0.95 },
     });
-    expect(warnings[0]).toContain('lowest step already starves');
+    expect(warnings[0]).toContain('lowest step already delivers too little');
   });
 });
