@@ -19,21 +19,6 @@ export function escapeMarkdown(text: string): string {
     .replace(/\b(www)\./gi, '$1&#46;');
 }
 
-/** One bullet an item; whatever the items say is shown as text. */
-export function markdownList(items: readonly string[]): string {
-  return items.map((item) => `- ${escapeMarkdown(item)}`).join('\n');
-}
-
-/**
- * A table that also lines up as plain text. Whatever its cells say is shown as text; headings are taken as they are.
- */
-export function markdownTable(columns: readonly GridColumn[], rows: readonly (readonly string[])[]): string {
-  return alignedTable(
-    columns,
-    rows.map((row) => row.map(escapeMarkdown)),
-  );
-}
-
 /** A table of cells that are Markdown already, and that also lines up as plain text. */
 export function alignedTable(columns: readonly GridColumn[], rows: readonly (readonly string[])[]): string {
   const [head = [], ...body] = alignedCells(columns, rows);

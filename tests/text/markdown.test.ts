@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { escapeMarkdown, markdownTable } from '../../src/text/markdown.ts';
+import { escapeMarkdown } from '../../src/text/markdown.ts';
 
 describe('escapeMarkdown', () => {
   it.each([
@@ -23,13 +23,5 @@ describe('escapeMarkdown', () => {
   it('leaves ids, numbers and units as they are', () => {
     const text = 'oakhollow/daisy-pla on plumstead/wren, hs-0.6: 26.5 mm³/s at 230 °C (95 %)';
     expect(escapeMarkdown(text)).toBe(text);
-  });
-});
-
-describe('markdownTable', () => {
-  it('keeps a cell with a bar in its column', () => {
-    expect(markdownTable([{ heading: 'name', align: 'left' }], [['a|b']])).toBe(
-      ['| name |', '| ---- |', '| a\\|b |'].join('\n'),
-    );
   });
 });

@@ -1,4 +1,5 @@
 import { isCollection, isMap, isPair, isScalar } from 'yaml';
+import { lineEnd } from '../../text/line-end.ts';
 import type { YamlDocument } from '../yaml/yaml-document.ts';
 
 /** The lines of one key at the root of a text: the comments above it, the key, its value. */
@@ -90,10 +91,4 @@ function isIndented(line: string): boolean {
 /** Lines that stay at the top: blank ones, `---`, directives, and comments addressed to programs. */
 function endsHeader(line: string): boolean {
   return /^\s*$|^---|^%|^#\s*(?:yaml-language-server:|SPDX-)/.test(line);
-}
-
-function lineEnd(text: string, offset: number): number {
-  if (offset > 0 && text[offset - 1] === '\n') return offset;
-  const end = text.indexOf('\n', offset);
-  return end === -1 ? text.length : end + 1;
 }

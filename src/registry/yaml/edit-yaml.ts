@@ -1,5 +1,6 @@
 import { isCollection, isScalar, isSeq, stringify } from 'yaml';
 import { failure, type Result, success } from '../../result.ts';
+import { lineEnd } from '../../text/line-end.ts';
 import type { Path } from '../shape.ts';
 import { placeAt, readYaml } from './yaml-document.ts';
 
@@ -85,11 +86,4 @@ function insertLines(text: string, offset: number, block: string, newline: strin
 
 function lineStart(text: string, offset: number): number {
   return text.lastIndexOf('\n', offset - 1) + 1;
-}
-
-/** Offset behind the line on which an item ends; a block item's range may end at the start of the next line. */
-function lineEnd(text: string, offset: number): number {
-  if (offset > 0 && text[offset - 1] === '\n') return offset;
-  const end = text.indexOf('\n', offset);
-  return end === -1 ? text.length : end + 1;
 }
