@@ -54,5 +54,5 @@ it('does not read what a registry brings', () => {
   const { cwd } = sampleRegistry();
   const { status, err } = check(cwd, join(cwd, 'profiles', 'cache'));
   expect(status).toBe(2);
-  expect(err).toMatch(/lies inside of the registry .*profiles.*MELTBOUNDS_CACHE.*--no-remember/);
+  expect(err).toMatch(/lies inside of the registry .*profiles.*MELTBOUNDS_CACHE.*--no-remember/s);
 });

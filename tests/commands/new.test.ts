@@ -61,7 +61,7 @@ describe('new', () => {
     const file = join(cwd, 'profiles/trials/2026', `${id}.yaml`);
     writeFileSync(file, uncommented(readFileSync(file, 'utf8'), isMandatory));
     expect((await checked(cwd, file)).findings).toEqual([]);
-    expect((await runCommand(cwd, ['reduce', id])).out).toContain('limit     meltFlow 44');
+    expect((await runCommand(cwd, ['reduce', id])).out).toContain('Melt flow limit 44');
   });
 
   it('trial can hold the readings itself', async () => {

@@ -19,7 +19,8 @@ export function risingCrossing(
   const share = (level - low) / (high - low);
   // The root of bow·u² - (1 + bow)·u + share = 0 in 0..1, in the form that holds for a bow of 0.
   const root = (2 * share) / (1 + bow + Math.sqrt((1 + bow) ** 2 - 4 * bow * share));
-  return start + (end - start) * root;
+  // Rounding must not carry a root of 1 beyond its step.
+  return Math.min(start + (end - start) * root, end);
 }
 
 /** As `risingCrossing`, for values that never rise: where they fall to the level. */
