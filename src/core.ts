@@ -44,6 +44,7 @@ export { formatPlanAsTrial, type ReadingsPlace } from './decisions/plan/plan-as-
 export { planDocument, planSheetDocument } from './decisions/plan/plan-document.ts';
 export type { PlanRequest } from './decisions/plan/plan-request.ts';
 export { planTrial } from './decisions/plan/plan-trial.ts';
+export type { EvidenceFault, EvidenceFaultCode } from './evidence/standing.ts';
 export type { PairingProblem, PairingRequest } from './knowledge/pairing.ts';
 export { findProfile, type UnknownProfile } from './registry/find-profile.ts';
 export type { Finding, Severity } from './registry/finding.ts';
@@ -82,7 +83,7 @@ export type { SchemaFiles } from './scaffold/schema-part.ts';
 export { formatTableAsHtml } from './tables/card/table-as-html.ts';
 export type { Calculation, Term } from './tables/derive/calculation.ts';
 export type { ConditionRow } from './tables/derive/condition-row.ts';
-export { type DeriveOptions, deriveTables, type TableProblem } from './tables/derive/derive-tables.ts';
+export { type DeriveOptions, deriveTables, type JudgingOptions, type TableProblem } from './tables/derive/derive-tables.ts';
 export {
   type DerivedPairing,
   deriveEach,

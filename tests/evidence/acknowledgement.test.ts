@@ -6,16 +6,17 @@ import {
   acknowledgementsOf,
   canBeAcknowledged,
 } from '../../src/evidence/acknowledgement.ts';
+import { rules } from '../../src/rules/engine/rules.ts';
 import { goodTexts, readText } from '../registry/good-documents.ts';
 
 const entry: Acknowledgement = {
   index: 0,
-  rule: 'evidence/far-below-interval',
+  rule: 'evidence/far-below-interval-interval',
   at: '/meltFlow/1',
   reason: 'The heater is worn',
   until: '2026-12-31',
 };
-const finding = { rule: 'evidence/far-below-interval', pointer: '/meltFlow/1/value' };
+const finding = { rule: 'evidence/far-below-interval-interval', pointer: '/meltFlow/1/value' };
 const day = '2026-06-01';
 
 function documentWith(list: string) {
@@ -27,16 +28,16 @@ function documentWith(list: string) {
 describe('the acknowledgements of a document', () => {
   it('are read with their positions', () => {
     const written =
-      '  - {rule: evidence/far-below-interval, at: /meltFlow/1, reason: The heater is worn, until: 2026-12-31}\n';
+      '  - {rule: evidence/far-below-interval-interval, at: /meltFlow/1, reason: The heater is worn, until: 2026-12-31}\n';
     expect(acknowledgementsOf(documentWith(written + written))).toEqual([entry, { ...entry, index: 1 }]);
   });
 
   it('leave out what does not fit the schema', () => {
     const list = [
       'text',
-      '{rule: evidence/far-below-interval, at: /meltFlow/1, until: 2026-12-31}',
-      '{rule: evidence/far-below-interval, at: 1, reason: Worn, until: 2026-12-31}',
-      '{rule: evidence/far-below-interval, at: /meltFlow/1, reason: Worn}',
+      '{rule: evidence/far-below-interval-interval, at: /meltFlow/1, until: 2026-12-31}',
+      '{rule: evidence/far-below-interval-interval, at: 1, reason: Worn, until: 2026-12-31}',
+      '{rule: evidence/far-below-interval-interval, at: /meltFlow/1, reason: Worn}',
     ];
     expect(acknowledgementsOf(documentWith(list.map((item) => `  - ${item}\n`).join('')))).toEqual([]);
     expect(acknowledgementsOf(documentWith('  text\n'))).toEqual([]);
@@ -57,6 +58,7 @@ describe('an acknowledgement accepts', () => {
   });
 
   it.each(['evidence/unsupported', 'evidence/value-above-interval'])('nothing that %s finds', (rule) => {
+    expect(rules.map(({ code }) => code)).toContain(rule);
     expect(canBeAcknowledged(rule)).toBe(false);
     expect(accepts({ ...entry, rule }, { ...finding, rule }, day)).toBe(false);
   });
@@ -65,10 +67,10 @@ describe('an acknowledgement accepts', () => {
 it('the first acknowledgement that accepts a finding is the one that counts', () => {
   const document = documentWith(
     [
-      '{rule: evidence/far-below-interval, at: /meltFlow/0, reason: Elsewhere, until: 2026-12-31}',
-      '{rule: evidence/far-below-interval, at: /meltFlow, reason: Past, until: 2026-01-31}',
-      '{rule: evidence/far-below-interval, at: /meltFlow, reason: First, until: 2026-12-31}',
-      '{rule: evidence/far-below-interval, at: /meltFlow/1, reason: Second, until: 2027-12-31}',
+      '{rule: evidence/far-below-interval-interval, at: /meltFlow/0, reason: Elsewhere, until: 2026-12-31}',
+      '{rule: evidence/far-below-interval-interval, at: /meltFlow, reason: Past, until: 2026-01-31}',
+      '{rule: evidence/far-below-interval-interval, at: /meltFlow, reason: First, until: 2026-12-31}',
+      '{rule: evidence/far-below-interval-interval, at: /meltFlow/1, reason: Second, until: 2027-12-31}',
     ]
       .map((item) => `  - ${item}\n`)
       .join(''),
