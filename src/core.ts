@@ -83,7 +83,12 @@ export type { SchemaFiles } from './scaffold/schema-part.ts';
 export { formatTableAsHtml } from './tables/card/table-as-html.ts';
 export type { Calculation, Term } from './tables/derive/calculation.ts';
 export type { ConditionRow } from './tables/derive/condition-row.ts';
-export { type DeriveOptions, deriveTables, type JudgingOptions, type TableProblem } from './tables/derive/derive-tables.ts';
+export {
+  type DeriveOptions,
+  deriveTables,
+  type JudgingOptions,
+  type TableProblem,
+} from './tables/derive/derive-tables.ts';
 export {
   type DerivedPairing,
   deriveEach,
