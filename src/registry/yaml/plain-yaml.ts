@@ -7,14 +7,18 @@ export interface PlainYaml {
 
 /**
  * What sends a text to the full reader: tags, anchors and aliases; directives, document marks, empty keys and keys with
- * `? `; merge keys, keys that mean something to JavaScript and endless numbers; tabs, line ends and invisible characters
- * that readers take differently.
+ * `? `; merge keys, keys that mean something to JavaScript and endless numbers; lists without an indentation of their own;
+ * tabs, line ends and invisible characters that readers take differently.
  */
 const unusual = [
   /(?:^|[\s[\]{},:?-])[&*!](?=\S)/m,
   /^(?:%|---|\.\.\.)/m,
   /(?:^|[\s[{,-])[?:](?:[\s[\]{},"']|$)/m,
   /<<|__proto__|\d[eE][-+]?\d{3}/,
+  // Lists that are indented as their key is: what stands behind an item on its line is read as the next key.
+  /^( *)(?![ #-])[^\n]*:[ \t]*(?:#[^\n]*)?\n(?:[ \t]*(?:#[^\n]*)?\n)*\1- /m,
+  /^( *)- [^\n]*:[ \t]*(?:#[^\n]*)?\n(?:[ \t]*(?:#[^\n]*)?\n)*\1 {2}- /m,
+  /^ *- +- /m,
   /\r(?!\n)|[^\n\r\x20-\x7e\u00a1-\u1fff\u2030-\u205e\u2070-\u20cf\u2100-\u218f]/u,
 ];
 

@@ -50,6 +50,9 @@ test.each([
   ['a key that stands twice', 'a: 1\na: 2\n'],
   ['a key that JavaScript would take for more', '__proto__: {a: 1}\n'],
   ['a key that looks like a number', '0x10: a\n'],
+  ['a list that is indented as its key', 'a:\n- {b: 1}c: 2\n'],
+  ['such a list within another one', '- a:\n  - {b: 1}c: 2\n'],
+  ['a list that begins in a list', '- - {b: 1}\n'],
   ['a tab', 'a:\n\tb: 1\n'],
   ['nesting deeper than asked', `a: ${'['.repeat(25)}${']'.repeat(25)}\n`],
 ])('leaves %s to the full reader', (_, text) => {
