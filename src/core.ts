@@ -38,9 +38,8 @@ export {
 } from './decisions/match/match-registry.ts';
 export type { MatchFlow, MatchReason, PairingMatch, Verdict } from './decisions/match/match-verdict.ts';
 export type { BenchPlan, TrialDraft } from './decisions/plan/bench-plan.ts';
-export { formatPlanAsCsv } from './decisions/plan/plan-as-csv.ts';
 export { formatPlanAsJson } from './decisions/plan/plan-as-json.ts';
-export { formatPlanAsTrial, type ReadingsPlace } from './decisions/plan/plan-as-trial.ts';
+export { formatPlanAsCsv, formatPlanAsTrial, type ReadingsPlace } from './decisions/plan/plan-as-trial.ts';
 export { planDocument, planSheetDocument } from './decisions/plan/plan-document.ts';
 export type { PlanRequest } from './decisions/plan/plan-request.ts';
 export { planTrial } from './decisions/plan/plan-trial.ts';

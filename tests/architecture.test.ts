@@ -230,6 +230,18 @@ describe('files', () => {
     expect(written.filter((file) => text(file).split('\n').length > 301)).toEqual([]);
   });
 
+  test('of fewer than 15 lines serve two others at least, but for rules and entrances', () => {
+    const few = written.filter((file) => text(file).split('\n').length <= 15);
+    const own = few.filter((file) => !isEntrance(file) && folderOf(file) !== 'rules');
+    expect(own.filter((file) => importersOf(file).length < 2)).toEqual([]);
+  });
+
+  test('export only what another file, a script or a test imports', () => {
+    // Of the types of canonical numbers, one per dimension, the schemas need those of their keys.
+    const judged = written.filter((file) => !isEntrance(file) && file !== 'units/canonical.ts');
+    expect(judged.flatMap(unusedExports)).toEqual([]);
+  });
+
   test('are named after a concept, in kebab-case', () => {
     const names = written.map((file) => posix.basename(file));
     expect(names.filter((name) => !/^[a-z0-9]+(?:-[a-z0-9]+)*\.ts$/.test(name))).toEqual([]);
@@ -243,6 +255,45 @@ describe('files', () => {
     expect(missing).toEqual([]);
   });
 });
+
+function isEntrance(file: string): boolean {
+  return entrances.includes(file) || folderOf(file) === 'api';
+}
+
+/** The files that import one, but for those through which programs reach it. */
+function importersOf(file: string): string[] {
+  return [...importsOf].flatMap(([importer, targets]) =>
+    targets.includes(file) && !isEntrance(importer) ? [importer] : [],
+  );
+}
+
+/** What files of the project, its scripts and its tests take from a file: `FILE NAME`, or `FILE *` where it may be all. */
+const taken = new Set(
+  ['src', 'scripts', 'tests'].flatMap((folder) =>
+    readdirSync(`${root}../${folder}`, { recursive: true, encoding: 'utf8' })
+      .filter((file) => file.endsWith('.ts'))
+      .flatMap((file) => namesTakenBy(posix.join('..', folder, file.replaceAll('\\', '/')))),
+  ),
+);
+
+function namesTakenBy(file: string): string[] {
+  return [...text(file).matchAll(importPattern)].flatMap(([statement, statically, dynamically = '']) => {
+    const target = posix
+      .join('../src', posix.dirname(file), statically ?? dynamically)
+      .replace('../src/', '');
+    return statically === undefined
+      ? [`${target} *`]
+      : (statement.match(/\w+/g) ?? []).map((name) => `${target} ${name}`);
+  });
+}
+
+/** Names that a file exports and that nobody takes. */
+function unusedExports(file: string): string[] {
+  const names = text(file).matchAll(/^export (?:async )?(?:function\*?|const|interface|type|class) (\w+)/gm);
+  return [...names].flatMap(([, name]) =>
+    taken.has(`${file} ${name}`) || taken.has(`${file} *`) ? [] : [`${file}: ${name}`],
+  );
+}
 
 describe('what programs may import', () => {
   const groups = files.filter((file) => folderOf(file) === 'api');

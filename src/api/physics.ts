@@ -6,7 +6,6 @@ export {
   cylinderMeanTheta,
   fourierForCentreTheta,
 } from '../physics/cylinder-conduction.ts';
-export { speedAtLayerTime } from '../physics/layer-time.ts';
 export { type Heating, heatPerVolume, meltPower } from '../physics/melt-power.ts';
 export {
   coreTemperatureAtFlow,
@@ -21,7 +20,13 @@ export {
   fillerMassFractionAtDensity,
   type MixturePart,
 } from '../physics/mixture.ts';
-export { lengthToTouchSpeed, moveDuration, peakSpeedOfMove, runUpLength } from '../physics/motion.ts';
+export {
+  lengthToTouchSpeed,
+  moveDuration,
+  peakSpeedOfMove,
+  runUpLength,
+  speedAtLayerTime,
+} from '../physics/motion.ts';
 export {
   bucklingPressure,
   channelPressureDrop,

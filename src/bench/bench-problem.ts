@@ -1,7 +1,7 @@
 import type { Problem } from '../result.ts';
 
 /** What is wrong with readings, or with what is known of their run. */
-export type BenchProblemCode =
+type BenchProblemCode =
   | 'backgroundTooLoud'
   | 'badGrade'
   | 'badSetting'

@@ -19,7 +19,7 @@ export interface ReducedResult {
 }
 
 /** One axis of a plot. */
-export interface CurveAxis {
+interface CurveAxis {
   /** Name of the quantity, such as `commandedFlow`. */
   readonly quantity: string;
   readonly dimension: Dimension;

@@ -3,7 +3,7 @@ import type { Progress } from '../host/progress.ts';
 import type { ResultStore } from '../registry/result-store.ts';
 
 /** Results of earlier runs. */
-export interface KeptResults {
+interface KeptResults {
   /** Absolute path. */
   readonly folder: string;
   readonly store: ResultStore;

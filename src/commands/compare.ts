@@ -4,13 +4,15 @@ import { formatComparisonAsJson } from '../decisions/compare/comparison-as-json.
 import { comparisonDocument } from '../decisions/compare/comparison-document.ts';
 import { loadRegistry } from '../host/load-registry.ts';
 import type { FittedRequest } from '../knowledge/pairing.ts';
+import { type Problem, type Result, success } from '../result.ts';
+import { quote } from '../text/quote.ts';
 import type { Money } from '../units/canonical.ts';
 import { formatDocument } from '../units/format-document.ts';
 import { parseMoney } from '../units/parse-quantity.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
-import { readPairing } from './pairing-argument.ts';
 import { type AnswerFormat, formatOption, registryOption } from './shared-options.ts';
+import { usage } from './usage.ts';
 
 interface CompareOptions {
   readonly policy?: string;
@@ -100,4 +102,16 @@ function readJobs(written: string): number {
     throw new InvalidArgumentError('write a whole number from 1 to 999999999, for instance 2000.');
   }
   return Number(written);
+}
+
+/** Reads `MACHINE:NOZZLE+FILAMENT` or `MACHINE+FILAMENT`, such as `brackwater/lantern:hs-0.6+ashgrove/stagecraft-pla`. */
+function readPairing(written: string): Result<FittedRequest, Problem<'usage'>> {
+  const [, machine, nozzle, filament] = /^([^:+\s]+)(?::([^:+\s]+))?\+([^:+\s]+)$/.exec(written) ?? [];
+  if (machine === undefined || filament === undefined) {
+    return usage(
+      `"${quote(written)}" is not a pairing`,
+      'Write MACHINE:NOZZLE+FILAMENT, for instance brackwater/lantern:hs-0.6+ashgrove/stagecraft-pla; the nozzle may be left out.',
+    );
+  }
+  return success({ machine, filament, ...(nozzle !== undefined && { nozzle }) });
 }

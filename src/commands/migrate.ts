@@ -10,7 +10,6 @@ import { type MigratedText, migrateText } from '../registry/migrations/migrate-t
 import { migrations } from '../registry/migrations/migrations.ts';
 import type { ReadFile } from '../registry/registry-file.ts';
 import type { SourceText } from '../registry/source-text.ts';
-import { changedLines } from '../report/diff/changed-lines.ts';
 import { type Problem, type Result, success } from '../result.ts';
 import { printable } from '../text/printable.ts';
 import { problemLine } from '../text/problem-text.ts';
@@ -112,4 +111,19 @@ function filesOf(absolute: string, cwd: string): ReadFile[] {
   return statSync(absolute).isDirectory()
     ? readRegistryFiles(rootOf(absolute, cwd))
     : [readRegistryFile(rootOf(dirname(absolute), cwd), basename(absolute))];
+}
+
+/** What differs between two texts: the lines from the first that differs to the last, `-` as before, `+` as after. */
+function changedLines(before: string, after: string): string[] {
+  const old = before.split(/\r?\n/);
+  const now = after.split(/\r?\n/);
+  const shorter = Math.min(old.length, now.length);
+  let start = 0;
+  while (start < shorter && old[start] === now[start]) start++;
+  let end = 0;
+  while (end < shorter - start && old.at(-1 - end) === now.at(-1 - end)) end++;
+  return [
+    ...old.slice(start, old.length - end).map((line) => `-${line}`),
+    ...now.slice(start, now.length - end).map((line) => `+${line}`),
+  ];
 }

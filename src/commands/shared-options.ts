@@ -25,7 +25,7 @@ export function todayOption(): Option {
 }
 
 /** The forms of an answer: those that people read, and JSON for programs. */
-export const answerFormats = ['text', 'json', 'markdown'] as const;
+const answerFormats = ['text', 'json', 'markdown'] as const;
 
 export type AnswerFormat = (typeof answerFormats)[number];
 

@@ -14,7 +14,7 @@ import type { EvidenceContext } from './evidence-context.ts';
 import { propertyOf } from './statement-intervals.ts';
 
 /** What in a measured statement its trial does not support: the value, or only the interval beside it. */
-export interface SupportFault {
+interface SupportFault {
   readonly part: 'value' | 'interval';
   readonly hit: Hit;
 }

@@ -7,7 +7,7 @@ import type { Range } from '../units/canonical.ts';
 import type { Dimension } from '../units/dimension.ts';
 
 /** A single value that is stated with its 95 % coverage interval. */
-export interface IntervalStatement {
+interface IntervalStatement {
   readonly path: Path;
   readonly value: number;
   readonly interval: Range;

@@ -4,7 +4,7 @@ import type { CubicMillimetresPerSecond } from '../units/canonical.ts';
 import type { EvidenceContext } from './evidence-context.ts';
 
 /** What the readings of a ladder leave possible for the flow limit; open where the ladder does not bracket it. */
-export interface TrialLimit {
+interface TrialLimit {
   readonly value: CubicMillimetresPerSecond;
   readonly low: CubicMillimetresPerSecond;
   readonly high: CubicMillimetresPerSecond;

@@ -1,7 +1,7 @@
 /** An answer: text, `null` where the user leaves the place open, or `stopped` where they want no more of it. */
 export type Answer = { readonly text: string | null } | 'stopped';
 
-export interface TextQuestion {
+interface TextQuestion {
   readonly message: string;
   readonly example: string;
   /** Offered as the answer, to be taken over or changed; empty for none. */
@@ -10,7 +10,7 @@ export interface TextQuestion {
   readonly problem: (text: string) => string | null;
 }
 
-export interface ChoiceQuestion {
+interface ChoiceQuestion {
   readonly message: string;
   readonly choices: readonly string[];
   /** What an open answer is called in the list; null where one of the choices must be taken. */

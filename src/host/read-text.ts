@@ -5,7 +5,7 @@ import { printable } from '../text/printable.ts';
 import { fileErrorCode } from './file-error.ts';
 
 /** What a file is read as. */
-export interface TextKind {
+interface TextKind {
   /** `bench sheet`, for a message. */
   readonly name: string;
   readonly mostBytes: number;

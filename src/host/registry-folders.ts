@@ -5,7 +5,7 @@ import { type Problem, type Result, refusal, success } from '../result.ts';
 import { type ConfigProblem, configuredRegistries, packageFolder } from './configured-registries.ts';
 
 /** Why there is no registry in a place. */
-export type FolderProblem = Problem<'noFolder' | 'noRegistry'>;
+type FolderProblem = Problem<'noFolder' | 'noRegistry'>;
 
 /** Why the registries that are asked for cannot be found. */
 export type RegistryProblem = FolderProblem | ConfigProblem;

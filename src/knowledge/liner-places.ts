@@ -17,7 +17,7 @@ export const linerLimits: { readonly low: DegreesCelsius; readonly high: Degrees
 };
 
 /** A temperature that the liner of a hot end meets. */
-export interface LinerTemperature {
+interface LinerTemperature {
   readonly path: Path;
   readonly value: DegreesCelsius;
   readonly hotEnd: HotEnd;

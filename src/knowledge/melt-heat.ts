@@ -19,7 +19,7 @@ const filledFactor = 2;
 export const unfilledSolids = { low: 0.07, high: 0.17 };
 
 /** The least heat that a flow limit needs, and what was assumed for it. */
-export interface LeastHeat {
+interface LeastHeat {
   /** J/mm³ */
   readonly perVolume: number;
   readonly assumptions: string;

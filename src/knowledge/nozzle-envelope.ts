@@ -13,7 +13,7 @@ export const usualAllowance = 15;
 export const fillerAllowance = 15;
 
 /** A bound of nozzle temperatures and where it comes from. */
-export interface NozzleBound {
+interface NozzleBound {
   readonly value: DegreesCelsius;
   /** `250 Cel, which PLA is not to exceed`. */
   readonly text: string;
@@ -21,7 +21,7 @@ export interface NozzleBound {
 }
 
 /** The nozzle temperatures that a family can be extruded at. */
-export interface NozzleEnvelope {
+interface NozzleEnvelope {
   /** Below it nothing flows. */
   readonly lowest: NozzleBound | null;
   /** Not to be exceeded. */
@@ -30,7 +30,7 @@ export interface NozzleEnvelope {
 }
 
 /** A nozzle temperature that cannot be: too cold to flow, or hotter than the polymer bears. */
-export interface ImpossibleEnd {
+interface ImpossibleEnd {
   readonly value: DegreesCelsius;
   readonly bound: NozzleBound;
   /** `too hot: it lies above 250 Cel, which PLA is not to exceed`. */

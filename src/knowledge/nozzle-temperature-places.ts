@@ -10,7 +10,7 @@ import { isNozzleTemperature } from './nozzle-temperature-figure.ts';
 import { restsOnTrial } from './rests-on-trial.ts';
 
 /** A nozzle temperature, or a window of them, that is stated for a known material. */
-export interface NozzleTemperaturePlace {
+interface NozzleTemperaturePlace {
   readonly path: Path;
   readonly range: Range;
   readonly families: readonly Polymer[];

@@ -9,7 +9,7 @@ import { bracketedRoot } from './bracketed-root.ts';
  */
 
 /** One term C exp(-z^2 Fo) J0(z r/R) of the series. */
-export interface ConductionMode {
+interface ConductionMode {
   /** z, a root of z J1(z) = Bi J0(z). */
   readonly root: number;
   /** C = (2/z) J1(z)/(J0(z)^2 + J1(z)^2). */

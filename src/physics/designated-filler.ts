@@ -4,7 +4,7 @@ import { type DesignationProblem, designationProblem } from './designation-probl
 import { type FillerSymbol, readFillerSymbol } from './filler-symbol.ts';
 
 /** A filler of a designation; the mass fraction is `undefined` where the designation does not tell it. */
-export interface DesignatedFiller extends FillerSymbol {
+interface DesignatedFiller extends FillerSymbol {
   readonly massFraction: Fraction | undefined;
 }
 

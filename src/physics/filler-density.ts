@@ -2,7 +2,7 @@ import type { GramsPerCubicMillimetre } from '../units/canonical.ts';
 import type { FillerMaterial, FillerSymbol } from './filler-symbol.ts';
 
 /** The densities that a filler material is known by. */
-export interface FillerDensity {
+interface FillerDensity {
   readonly low: GramsPerCubicMillimetre;
   readonly high: GramsPerCubicMillimetre;
   readonly source: string;

@@ -50,7 +50,7 @@ const fillerForms = {
 } as const;
 
 /** Letter of a filler's form, as the keys of `fillerForms`. */
-export type FillerForm = keyof typeof fillerForms;
+type FillerForm = keyof typeof fillerForms;
 
 /** A filler symbol taken apart: `GF` is glass fibre, `GCM` glass chopped-strand mat, `MED(Al)` aluminium powder. */
 export interface FillerSymbol {

@@ -8,7 +8,7 @@ import type {
 import { strandArea } from './strand.ts';
 
 /** Dynamic viscosity in MPa s: 1000 Pa s is 0.001 MPa s. */
-export type MegapascalSeconds = number;
+type MegapascalSeconds = number;
 
 /**
  * Pressure drop, in MPa, of a Newtonian melt through a round channel: 8 eta L Q/(pi R^4).

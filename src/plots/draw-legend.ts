@@ -8,7 +8,7 @@ const sample = 34;
 const gap = 22;
 
 /** The names of the marks with a sample of each, in rows below `top`; `height` is what they take, px. */
-export interface Legend {
+interface Legend {
   readonly height: number;
   readonly elements: readonly string[];
 }

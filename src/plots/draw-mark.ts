@@ -1,12 +1,12 @@
 import { area, curveLinear, curveStepAfter, line } from 'd3-shape';
 import { drawMarker } from './draw-marker.ts';
-import { strokeOf } from './line-style.ts';
 import type {
   BandMark,
   BoundsMark,
   IntervalsMark,
   LevelMark,
   LineMark,
+  LineStyle,
   PlotMark,
   PlotPoint,
 } from './plot.ts';
@@ -17,6 +17,13 @@ import { svgElement } from './svg-element.ts';
 const cap = 5;
 /** Length of the arrow of a bound, px. */
 const arrow = 26;
+
+const dashes: Readonly<Record<LineStyle, string | undefined>> = {
+  solid: undefined,
+  dashed: '9 5',
+  dotted: '2 4',
+  dashDotted: '11 4 2 4',
+};
 
 /** The lines, areas and markers of a mark, inside of the frame; its texts are placed separately. */
 export function drawMark(mark: PlotMark, frame: PlotFrame): string[] {
@@ -110,4 +117,9 @@ function drawLevel({ axis, at, style = 'dashed' }: LevelMark, { x, y, width, hei
   const ends =
     axis === 'x' ? { x1: x(at), x2: x(at), y1: 0, y2: height } : { x1: 0, x2: width, y1: y(at), y2: y(at) };
   return svgElement('line', { ...ends, ...strokeOf(style, 1.2) });
+}
+
+/** Stroke of a line in black, as attributes. */
+function strokeOf(style: LineStyle, width: number) {
+  return { fill: 'none', stroke: '#000', 'stroke-width': width, 'stroke-dasharray': dashes[style] };
 }

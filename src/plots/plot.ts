@@ -38,7 +38,7 @@ export interface BandMark {
   readonly points: readonly { readonly x: number; readonly low: number; readonly high: number }[];
 }
 
-export interface PointsMark {
+interface PointsMark {
   readonly kind: 'points';
   readonly label?: string;
   readonly points: readonly PlotPoint[];

@@ -1,7 +1,7 @@
 import { xmlAttribute, xmlContent } from '../text/xml-text.ts';
 
 /** Attributes of an element; those that are undefined are left out. */
-export type SvgAttributes = Readonly<Record<string, string | number | undefined>>;
+type SvgAttributes = Readonly<Record<string, string | number | undefined>>;
 
 /** An element with attributes and, after them, finished elements. Coordinates are rounded to a hundredth. */
 export function svgElement(

@@ -30,7 +30,7 @@ const patterns: Readonly<Record<LineStyle, readonly boolean[]>> = {
 };
 
 /** Where a text plot is drawn. */
-export interface TextFrame {
+interface TextFrame {
   readonly canvas: BrailleCanvas;
   readonly columns: number;
   readonly rows: number;

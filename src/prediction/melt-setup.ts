@@ -12,7 +12,7 @@ export interface MeltSetup extends FittedNozzle {
 }
 
 /** A factor with the doubt that comes with it: the truth is thought to lie within `spread` times and a `spread`th. */
-export interface Scaling {
+interface Scaling {
   readonly factor: number;
   readonly spread: number;
 }

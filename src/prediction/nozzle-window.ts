@@ -9,7 +9,7 @@ import { shown, shownRange } from '../units/wording.ts';
 import type { MeltSetup } from './melt-setup.ts';
 
 /** One of the bounds that a nozzle temperature stays within. */
-export interface WindowBound {
+interface WindowBound {
   readonly low: DegreesCelsius | null;
   readonly high: DegreesCelsius;
   /** `200..240 Cel: the window of ashgrove/stagecraft-pla (claimed)`. */
@@ -17,7 +17,7 @@ export interface WindowBound {
 }
 
 /** The nozzle temperatures that filament, polymer, hot end and liner allow together. */
-export interface NozzleWindow extends Range {
+interface NozzleWindow extends Range {
   readonly bounds: readonly WindowBound[];
 }
 

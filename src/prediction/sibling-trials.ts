@@ -14,7 +14,7 @@ import { type MeltSetup, scaling } from './melt-setup.ts';
 /** How near a trial is to a pairing, the nearest first. */
 const kinships = ['samePairing', 'otherNozzle', 'otherGrade', 'otherMachine', 'distant'] as const;
 
-export type Kinship = (typeof kinships)[number];
+type Kinship = (typeof kinships)[number];
 
 /** What a kinship means, in words. */
 export const kinshipText: Readonly<Record<Kinship, string>> = {

@@ -5,8 +5,6 @@ import type { Path } from './shape.ts';
 /** What an addition may hold: limits that benches find, and nothing that safety rests on. */
 export const addedKeys = ['shortestLayerTime', 'meltFlow', 'contourSpeed'] as const;
 
-export type AddedKey = (typeof addedKeys)[number];
-
 type Additions = ReadonlyMap<string, Profile<'addition'>>;
 
 const byFilament = new WeakMap<Additions, ReadonlyMap<string, readonly Profile<'addition'>[]>>();
@@ -32,7 +30,7 @@ export function extended(
 }
 
 /** A place in an addition. */
-export interface PlaceInAddition {
+interface PlaceInAddition {
   readonly addition: Profile<'addition'>;
   readonly path: Path;
 }

@@ -5,7 +5,7 @@ import { brokenKey, type Registry } from './registry.ts';
 import { leavesOf } from './shape.ts';
 
 /** What has changed in a registry. */
-export interface Change {
+interface Change {
   /** Whether the file at a path, as sources name it, has changed. */
   readonly isChanged: (path: string) => boolean;
   /** What the changed files stand for by their paths: deleted ones are known by nothing else. */

@@ -15,7 +15,7 @@ import type { SourceText } from './source-text.ts';
 import type { YamlDocument } from './yaml/yaml-document.ts';
 
 /** Type of the normalised document of each kind. */
-export interface DocumentOfKind {
+interface DocumentOfKind {
   readonly machine: Machine;
   readonly filament: Filament;
   readonly polymer: Polymer;

@@ -20,7 +20,7 @@ export interface ReadProfile {
 }
 
 /** Reads the trial data file that a document names. */
-export type ReadAttachment = (name: string) => ReadFile;
+type ReadAttachment = (name: string) => ReadFile;
 
 /** Parses one file, holds it against its schema and turns its quantities into canonical units. */
 export function readProfile(file: ReadFile, readAttachment: ReadAttachment): ReadProfile {

@@ -2,7 +2,7 @@ import { sha256Of } from '../text/sha256.ts';
 import type { ResultStore } from './result-store.ts';
 
 /** A result that was asked for: what it is a result of, and all that it depends on. */
-export interface Question<Value> {
+interface Question<Value> {
   /** What kind of result it is, `reduction` for instance. */
   readonly kind: string;
   /** How a message calls it, such as the id of a trial. */

@@ -1,7 +1,7 @@
 import { type FieldSchema, followReference, type SchemaFiles } from './schema-part.ts';
 
 /** What is written at a place: one scalar, keys of their own, a list of such, a list of scalars, or statements. */
-export type FieldForm = 'text' | 'number' | 'truth' | 'group' | 'groups' | 'list' | 'statements';
+type FieldForm = 'text' | 'number' | 'truth' | 'group' | 'groups' | 'list' | 'statements';
 
 /** One key of a kind of document, as its schema describes it. */
 export interface Field {

@@ -11,7 +11,7 @@ export interface Question {
 }
 
 /** Questions that belong together; a large group is asked about only if the user wants to. */
-export interface QuestionGroup {
+interface QuestionGroup {
   /** The field that a large group stands for; null for what is asked in any case. */
   readonly offer: Field | null;
   readonly questions: readonly Question[];

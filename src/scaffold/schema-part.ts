@@ -20,7 +20,7 @@ export interface FieldSchema {
 export type SchemaFiles = Readonly<Record<string, FieldSchema>>;
 
 /** A schema with its reference followed: what stands beside the reference wins over what it points at. */
-export interface FollowedSchema {
+interface FollowedSchema {
   readonly own: FieldSchema;
   /** The definition pointed at, with the reference that led there; null where there is no reference. */
   readonly target: FieldSchema | null;

@@ -1,5 +1,5 @@
 /** A matrix with at least as many rows as columns as Q times an upper triangle. */
-export interface QrDecomposition {
+interface QrDecomposition {
   /** The square upper triangle R. */
   readonly upper: readonly (readonly number[])[];
   /** The smallest part of a column, relative to its length, that the columns before it do not explain; 0 to 1. */

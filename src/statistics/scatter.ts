@@ -5,7 +5,7 @@ import { studentTQuantile } from './student-t.ts';
 export const normalFactor = 1.959963984540054;
 
 /** How far values scatter about a fit, against the standard uncertainties that their weights stand for. */
-export interface Scatter {
+interface Scatter {
   /** Scatter over what the uncertainties explain; null where the fit takes every degree of freedom. */
   readonly birgeRatio: number | null;
   /** Factor on the uncertainties that follow from the weights alone, at least 1. */

@@ -10,7 +10,7 @@ export interface CandidateModel {
 }
 
 /** A draw from the joint posterior of model and coordinates. */
-export interface PosteriorDraw {
+interface PosteriorDraw {
   /** Index of the candidate model. */
   readonly model: number;
   readonly point: readonly number[];
@@ -24,7 +24,7 @@ interface Particle {
 }
 
 /** How many draws to carry along and how hard to mix them. */
-export interface SamplerEffort {
+interface SamplerEffort {
   /** Draws from the prior to begin with; more than particles, since most of them land where nothing was read. */
   readonly startingDraws: number;
   readonly particles: number;

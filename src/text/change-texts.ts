@@ -2,7 +2,7 @@ import type { Block, Cell, Column, Document, ListItem, Table } from './document.
 import type { Text } from './inline.ts';
 
 /** What becomes of the texts of a document. */
-export interface TextChange {
+interface TextChange {
   /** Of a sentence or a part of one, with its code between backticks. */
   readonly text: (text: string) => string;
   /** Of the unit of a column. */

@@ -1,7 +1,7 @@
 import { type Problem, type Result, refusal, success } from '../result.ts';
 
 /** A record of comma-separated values, and the line of the text on which it ends, counted from 1. */
-export interface CsvRecord {
+interface CsvRecord {
   readonly cells: readonly string[];
   readonly line: number;
 }

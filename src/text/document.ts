@@ -22,7 +22,7 @@ export interface Section {
 }
 
 /** One or more sentences. */
-export interface Paragraph {
+interface Paragraph {
   readonly kind: 'paragraph';
   readonly text: Text;
 }
@@ -38,7 +38,7 @@ export interface List {
 export type ListItem = Text | { readonly mark: Mark; readonly text: Text };
 
 /** One sign, such as `+`, and the word that it stands for. */
-export interface Mark {
+interface Mark {
   readonly sign: string;
   readonly word: string;
 }
@@ -76,7 +76,7 @@ export interface Table {
 }
 
 /** Names with what is known of them. */
-export interface Facts {
+interface Facts {
   readonly kind: 'facts';
   readonly facts: readonly Fact[];
 }
@@ -92,7 +92,7 @@ export interface Cautions {
 }
 
 /** Lines to be shown as they are. */
-export interface CodeBlock {
+interface CodeBlock {
   readonly kind: 'code';
   readonly text: string;
   /** Language for highlighting; empty for none. */

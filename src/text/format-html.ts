@@ -33,7 +33,7 @@ export function formatHtml({ title, answer, blocks }: Document): Markup[] {
 }
 
 /** A block of a document as HTML; `level` is that of headings in it. */
-export function formatHtmlBlock(block: Block, level: number): Markup {
+function formatHtmlBlock(block: Block, level: number): Markup {
   switch (block.kind) {
     case 'section':
       return sectionMarkup(block, level);

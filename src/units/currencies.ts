@@ -1,5 +1,5 @@
 /** A currency: its ISO 4217:2015 alphabetic code and the symbols that belong to it alone. */
-export interface Currency {
+interface Currency {
   readonly code: string;
   readonly symbols: readonly string[];
 }

@@ -4,7 +4,7 @@ import { formatText, type TextFormat } from '../text/format-text.ts';
 import { documentInPrint } from './in-print.ts';
 
 /** The forms in which people read a document. */
-export const documentForms = ['text', 'markdown'] as const;
+const documentForms = ['text', 'markdown'] as const;
 
 /** A form in which people read a document. */
 export type DocumentForm = (typeof documentForms)[number];

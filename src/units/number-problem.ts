@@ -18,7 +18,7 @@ export function looseNumber(text: string): string {
 }
 
 /** What surrounds a number where it stands in a range: `190..` before it, or `..235 Cel` after it. */
-export interface Surroundings {
+interface Surroundings {
   readonly before?: string;
   readonly after?: string;
 }

@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { lengthToTouchSpeed, moveDuration, peakSpeedOfMove, runUpLength } from '../../src/physics/motion.ts';
+import {
+  lengthToTouchSpeed,
+  moveDuration,
+  peakSpeedOfMove,
+  runUpLength,
+  speedAtLayerTime,
+} from '../../src/physics/motion.ts';
 
 const length = fc.double({ min: 0.01, max: 500, noNaN: true });
 const speed = fc.double({ min: 1, max: 1500, noNaN: true });
@@ -60,5 +66,11 @@ describe('moveDuration', () => {
 
   it('takes an end speed above the commanded one as the commanded one', () => {
     expect(moveDuration(30, 60, 1000, 90)).toBeCloseTo(0.5, 12);
+  });
+});
+
+describe('speedAtLayerTime', () => {
+  it('spreads the path of a layer over its shortest time', () => {
+    expect(speedAtLayerTime(600, 8)).toBe(75);
   });
 });

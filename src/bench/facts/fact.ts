@@ -7,10 +7,7 @@ import type { Dimension } from '../../units/dimension.ts';
 export type FactValue = number | string;
 
 /** How a fact is written. */
-export type FactForm =
-  | { readonly dimension: Dimension }
-  | { readonly choices: readonly string[] }
-  | 'wholeNumber';
+type FactForm = { readonly dimension: Dimension } | { readonly choices: readonly string[] } | 'wholeNumber';
 
 /** Something known of a bench run besides its readings, with every place where it can be stated. */
 export interface Fact<Value extends FactValue = FactValue> {

@@ -6,7 +6,7 @@ import type { FlowLadderSettings } from './flow-ladder-settings.ts';
 import type { LadderStep, WeighedPiece } from './flow-ladder-steps.ts';
 
 /** A reduced ladder as the warnings see it. */
-export interface JudgedLadder {
+interface JudgedLadder {
   /** As written. */
   readonly readings: readonly WeighedPiece[];
   /** The ones that count. */

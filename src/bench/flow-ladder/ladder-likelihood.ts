@@ -2,7 +2,7 @@ import type { LadderStep } from './flow-ladder-steps.ts';
 import type { OnsetCurve } from './onset-families.ts';
 
 /** How well a curve explains a ladder, and what it leaves open about the plateau before the onset. */
-export interface LadderLikelihood {
+interface LadderLikelihood {
   readonly logLikelihood: number;
   /** Logarithm of the ratio at the lowest step, were nothing missing there. */
   readonly plateau: number;

@@ -2,7 +2,7 @@ import { shown } from '../../units/wording.ts';
 import type { PlannedTemperature } from './layout-request.ts';
 
 /** The nozzle temperature of a run, as a line of its trial and in words. */
-export interface NozzleCondition {
+interface NozzleCondition {
   readonly line: string;
   readonly setting: string;
 }

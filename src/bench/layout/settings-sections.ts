@@ -1,7 +1,7 @@
 import type { PlanSection } from './run-layout.ts';
 
 /** What a plan says besides its rows, for most methods. */
-export interface SettingsWords {
+interface SettingsWords {
   readonly settings: readonly string[];
   readonly howTo: readonly string[];
   readonly atHand: readonly string[];

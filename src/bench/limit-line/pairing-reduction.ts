@@ -19,7 +19,7 @@ export interface PairingTrialsRequest {
 }
 
 /** The limit of a trial of the pairing. */
-export interface TrialLimit extends LimitPoint {
+interface TrialLimit extends LimitPoint {
   readonly trial: string;
 }
 

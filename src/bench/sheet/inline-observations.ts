@@ -6,7 +6,7 @@ import type { Observations } from './observations.ts';
 import { matchColumns } from './sheet-columns.ts';
 
 /** Observations as a trial holds them: columns with their units in the order of the cells, and rows of numbers. */
-export interface InlineObservations {
+interface InlineObservations {
   readonly columns: Readonly<Record<string, string>>;
   readonly rows: readonly (readonly number[])[];
 }

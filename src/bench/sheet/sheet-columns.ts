@@ -31,7 +31,7 @@ export function readColumnHeads(
 }
 
 /** A column as its author named it, with the unit as text. */
-export interface NamedUnit {
+interface NamedUnit {
   readonly name: string;
   readonly unit: string;
 }

@@ -39,7 +39,7 @@ export function fallingCrossing(
 }
 
 /** Values that rise to a peak and fall beyond it. */
-export interface PeakedFit {
+interface PeakedFit {
   readonly values: readonly number[];
   /** Position of the peak. */
   readonly peak: number;

@@ -6,7 +6,7 @@ import { peakedFit } from './step-crossing.ts';
 import { drawnMeans, type SeriesNoise, type SeriesStep } from './step-series.ts';
 
 /** How the readings go with the setting. */
-export type Course = 'rising' | 'falling' | 'peaked';
+type Course = 'rising' | 'falling' | 'peaked';
 
 /** One course that the readings leave possible. */
 export interface CourseDraw {

@@ -8,7 +8,7 @@ import { type Problem, type Result, success } from '../../result.ts';
 import type { CheckTarget } from './check-target.ts';
 
 /** Which of the files that were read the user wants to hear about. */
-export interface CheckScope {
+interface CheckScope {
   readonly wantsFile: (file: string) => boolean;
   readonly wantsFinding: (finding: Finding) => boolean;
 }

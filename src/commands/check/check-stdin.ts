@@ -11,7 +11,7 @@ import { usage } from '../usage.ts';
 import type { CheckTarget } from './check-target.ts';
 
 /** What was asked for, and how it is read. */
-export interface StdinCheck {
+interface StdinCheck {
   readonly target: CheckTarget;
   readonly read: () => LoadedRegistry;
 }

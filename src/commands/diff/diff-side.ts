@@ -8,7 +8,7 @@ import { sourceText } from '../../registry/source-text.ts';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 
 /** One side of a comparison, and what the user calls it. */
-export interface DiffSide {
+interface DiffSide {
   readonly name: string;
   readonly loaded: LoadedRegistry;
 }

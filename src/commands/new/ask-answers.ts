@@ -10,7 +10,7 @@ import { type Question, questionsOf } from '../../scaffold/questions.ts';
 import { problemLine } from '../../text/problem-text.ts';
 
 /** The document that questions are asked for. */
-export interface Asked {
+interface Asked {
   readonly kind: Kind;
   readonly fields: readonly Field[];
   readonly registry: Registry;

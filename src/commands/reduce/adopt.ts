@@ -13,7 +13,7 @@ import { sourceText } from '../../registry/source-text.ts';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 
 /** Where limits may be written: the team's own registry, the last of those that were read. */
-export interface OwnRegistry {
+interface OwnRegistry {
   /** Absolute path. */
   readonly folder: string;
   readonly cwd: string;

@@ -12,7 +12,7 @@ import type { AnswerFormat } from '../shared-options.ts';
 import { usage } from '../usage.ts';
 
 /** What `--plot` says: a file, `-` for characters, `--no-plot` for nothing; absent where the terminal decides. */
-export type PlotChoice = string | boolean | undefined;
+type PlotChoice = string | boolean | undefined;
 
 /** `--plot FILE.svg`, `--plot -`, `--no-plot`. */
 export function plotOptions(): Option[] {

@@ -23,7 +23,7 @@ export const tableWriters = {
 } as const;
 
 /** How the tables of one pairing are shown. */
-export interface TableShow {
+interface TableShow {
   readonly format: keyof typeof tableWriters;
   /** Row whose arithmetic is shown instead. */
   readonly explain?: string;

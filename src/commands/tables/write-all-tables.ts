@@ -20,7 +20,7 @@ import { alignedCells } from '../../text/text-grid.ts';
 import type { CliContext } from '../cli-context.ts';
 import { filledFile, type TemplateFile } from './read-template-file.ts';
 
-export interface AllTablesRequest {
+interface AllTablesRequest {
   /** Folder for the files, as the user wrote it. */
   readonly out: string;
   readonly policy?: string;

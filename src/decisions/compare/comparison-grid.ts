@@ -8,7 +8,7 @@ import { holderWords } from './holder-words.ts';
 import type { Known } from './job-estimate.ts';
 
 /** A block of a comparison: a heading, and a row a figure with one cell a pairing. */
-export interface ComparisonBlock {
+interface ComparisonBlock {
   readonly heading: string;
   readonly rows: readonly (readonly [label: string, ...cells: string[]])[];
 }

@@ -7,7 +7,7 @@ import type { CubicMillimetres, Grams, Money } from '../../units/canonical.ts';
 import type { Known } from './job-estimate.ts';
 
 /** Filament that a job takes, and what it costs; null where density or price are not known. */
-export interface JobFilament {
+interface JobFilament {
   readonly mass: Known<Grams> | null;
   readonly cost: Known<Money> | null;
 }

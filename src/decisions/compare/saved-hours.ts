@@ -5,7 +5,7 @@ import type { JobEstimate } from './job-estimate.ts';
 const SECONDS_PER_HOUR = 3600;
 
 /** What a saving in time is compared with; null where it was not given. */
-export interface SavingTerms {
+interface SavingTerms {
   /** Number of such jobs over which a difference of price is spread. */
   readonly jobs: Count | null;
   /** What an hour is worth. */

@@ -5,7 +5,7 @@ import type { TimeHolder } from './job-estimate.ts';
 import type { JobSpeed } from './job-speeds.ts';
 
 /** What a time is spent under. */
-export type HeldTime = ReadonlyMap<TimeHolder, Seconds>;
+type HeldTime = ReadonlyMap<TimeHolder, Seconds>;
 
 /**
  * What the time of a path is spent under: at the commanded speed the bound that holds it, below it motion, and

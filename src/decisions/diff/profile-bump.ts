@@ -4,7 +4,7 @@ import semver from 'semver';
  * Version bumps of a profile from the gravest. Major: tables made by the old profile are no longer safe. Minor: they
  * are, but new ones allow more or hold more. Patch: no number that a table uses.
  */
-export const bumps = ['major', 'minor', 'patch'] as const;
+const bumps = ['major', 'minor', 'patch'] as const;
 
 export type Bump = (typeof bumps)[number];
 

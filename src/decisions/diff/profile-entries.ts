@@ -14,7 +14,7 @@ export interface ProfileEntry {
   readonly content: EntryContent;
 }
 
-export type EntryContent =
+type EntryContent =
   | {
       readonly type: 'statements';
       readonly statements: readonly Statement<unknown>[];

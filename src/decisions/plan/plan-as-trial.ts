@@ -1,4 +1,5 @@
-import { type BenchPlan, plannedReadings } from './bench-plan.ts';
+import { formatCsv } from '../../text/csv.ts';
+import { type BenchPlan, planHeading, plannedReadings } from './bench-plan.ts';
 
 /** Where the readings of a planned trial go: into the trial itself, or into a CSV file beside it. */
 export type ReadingsPlace = { readonly in: 'trial' } | { readonly in: 'file'; readonly name: string };
@@ -42,4 +43,11 @@ function inlineRows(plan: BenchPlan): string[] {
 /** Units with brackets or braces would be read as lists and maps. */
 function yamlText(unit: string): string {
   return /[[\]{}]/.test(unit) ? `'${unit}'` : unit;
+}
+
+/** The bench sheet (RFC 4180) that `reduce` reads once the empty cells hold readings; one row a reading. */
+export function formatPlanAsCsv(plan: BenchPlan): string {
+  const header = [...plan.given, ...plan.read].map(planHeading);
+  const rows = plannedReadings(plan).map((given) => [...given, ...plan.read.map(() => '')]);
+  return formatCsv([header, ...rows]);
 }

@@ -5,7 +5,7 @@ import { readYaml, type YamlDocument } from '../yaml/yaml-document.ts';
 import { type KeyBlock, keyBlocks } from './key-blocks.ts';
 
 /** A document whose keys stand in another order than in its schema, and its text in the right one. */
-export interface Reordering {
+interface Reordering {
   /** The first key that stands too late, and one before it that belongs after it. */
   readonly key: string;
   readonly after: string;

@@ -7,7 +7,7 @@ import { placeAt, type YamlDocument } from '../yaml/yaml-document.ts';
 import { canonicalSpelling, type Spelling } from './canonical-spelling.ts';
 
 /** A quantity that is spelled otherwise than in UCUM codes and canonical numbers, and the edit that fixes it. */
-export interface Respelling extends Spelling {
+interface Respelling extends Spelling {
   readonly path: Path;
   readonly written: string;
   readonly edit: TextEdit;

@@ -9,7 +9,7 @@ export interface KeyBlock {
 }
 
 /** A text cut into the keys at its root; header, blocks and footer together are the text. */
-export interface KeyLayout {
+interface KeyLayout {
   /** What stands above the first key and not directly on top of it, and lines addressed to programs. */
   readonly header: string;
   readonly blocks: readonly KeyBlock[];

@@ -11,9 +11,9 @@ import { quantityHit, type UnitsRule } from './quantity-rule.ts';
 import { type ShapeHit, type ShapeRule, shapeMessage } from './shape-message.ts';
 import type { ShapeError } from './shape-validator.ts';
 
-export type ShapeStageHit = Hit & { readonly rule: ShapeRule | UnitsRule };
+type ShapeStageHit = Hit & { readonly rule: ShapeRule | UnitsRule };
 
-export interface CheckedShape {
+interface CheckedShape {
   readonly hits: readonly ShapeStageHit[];
   /** What could be read, quantities in canonical units; null when nothing of the document can be used. */
   readonly data: unknown;

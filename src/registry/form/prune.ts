@@ -1,7 +1,7 @@
 import { fromPointer, isObject, type Path } from '../shape.ts';
 
 /** What is left of a document, and where each place of it stood. */
-export interface Pruned {
+interface Pruned {
   readonly rest: unknown;
   /** The path in the whole document of a path in the rest: list items before it may have gone. */
   readonly originalPath: (path: Path) => Path;

@@ -13,7 +13,7 @@ export interface IndexedFile {
   readonly sha256: string;
 }
 
-export interface IndexedProfile extends IndexedFile {
+interface IndexedProfile extends IndexedFile {
   readonly kind: string;
   readonly id: string;
   /** Absent for records. */

@@ -1,7 +1,7 @@
 import { load } from 'js-yaml';
 
 /** A value that the fast reader vouches for. */
-export interface PlainYaml {
+interface PlainYaml {
   readonly value: unknown;
 }
 

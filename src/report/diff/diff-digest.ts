@@ -11,7 +11,7 @@ export interface Shortened<Item> {
   readonly hidden: number;
 }
 
-export function shorten<Item>(items: readonly Item[], most: number): Shortened<Item> {
+function shorten<Item>(items: readonly Item[], most: number): Shortened<Item> {
   return { shown: items.slice(0, most), hidden: Math.max(0, items.length - most) };
 }
 

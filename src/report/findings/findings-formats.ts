@@ -8,7 +8,7 @@ import { findingsDocument, type TextOf } from './findings-document.ts';
 import type { Summary } from './summary.ts';
 
 /** What a check has found, and what the forms of its report need besides. */
-export interface CheckReport {
+interface CheckReport {
   readonly findings: readonly Finding[];
   readonly summary: Summary;
   /** Paths of all files that were checked, those without findings too. */

@@ -13,7 +13,7 @@ import { counted } from '../../text/words.ts';
 import { rulePageName } from './rule-address.ts';
 
 /** Rules by their class. */
-export type RulesByClass = ReadonlyMap<string, readonly Rule[]>;
+type RulesByClass = ReadonlyMap<string, readonly Rule[]>;
 
 /** Rules for people: a section a class, then code, severity and statement in columns. */
 export function ruleListDocument(classes: RulesByClass): Document {

@@ -22,7 +22,7 @@ export interface JudgedFinding {
   readonly finding: Finding;
 }
 
-export interface AcknowledgeOptions {
+interface AcknowledgeOptions {
   /** Today's date, YYYY-MM-DD. */
   readonly today: string;
   /** Paths of files with errors of form: rules may have found nothing where nothing could be read. */

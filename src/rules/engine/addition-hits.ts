@@ -4,7 +4,7 @@ import type { Profile } from '../../registry/profile.ts';
 import type { ProfileRule, RuleContext } from './rule.ts';
 
 /** A hit at the place in an addition that it is about. */
-export interface AdditionHit {
+interface AdditionHit {
   readonly addition: Profile<'addition'>;
   readonly hit: Hit;
 }

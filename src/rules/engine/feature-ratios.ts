@@ -12,7 +12,7 @@ export interface FeatureRatio {
 }
 
 /** A feature whose figure does not fit that of another one. */
-export interface UnfitFeature {
+interface UnfitFeature {
   readonly feature: Feature;
   readonly partner: Feature;
   readonly value: number;

@@ -23,7 +23,7 @@ export interface RuleExample {
 }
 
 /** What the documentation of a rule shows. */
-export interface RuleText {
+interface RuleText {
   readonly severity: Severity;
   /** What must hold, in one line. */
   readonly statement: string;

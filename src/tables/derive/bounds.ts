@@ -1,8 +1,7 @@
 import { type Feature, isPrinted } from '../../knowledge/feature.ts';
 import type { Pairing } from '../../knowledge/pairing.ts';
 import { speedAtFlow } from '../../physics/bead.ts';
-import { speedAtLayerTime } from '../../physics/layer-time.ts';
-import { peakSpeedOfMove } from '../../physics/motion.ts';
+import { peakSpeedOfMove, speedAtLayerTime } from '../../physics/motion.ts';
 import { labelAt } from '../../registry/facts-of-key.ts';
 import type { Basis } from '../../registry/statement.ts';
 import type { Millimetres } from '../../units/canonical.ts';

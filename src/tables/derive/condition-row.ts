@@ -2,7 +2,7 @@ import type { CubicMillimetresPerSecond } from '../../units/canonical.ts';
 import type { RowFlag } from './row-flag.ts';
 import type { SourcedValue } from './sourced-value.ts';
 
-export const conditionNames = [
+const conditionNames = [
   'nozzleTemperature',
   'firstLayerNozzleTemperature',
   'bedTemperature',

@@ -39,7 +39,7 @@ function withoutMotion({ layerHeight: _, acceleration: __, ...rest }: Conditions
 }
 
 /** The contour limit that counts for a row. */
-export interface ChosenContour {
+interface ChosenContour {
   readonly limit: ContourLimit;
   /** Whether it was found at the layer height of the row and at no less than its acceleration. */
   readonly isTested: boolean;

@@ -19,7 +19,7 @@ export interface MeltLimit extends UsableLimit {
 }
 
 /** Melt limits, from the coolest nozzle temperature to the hottest, and what was left out. */
-export interface MeltLimits {
+interface MeltLimits {
   readonly limits: readonly MeltLimit[];
   readonly warnings: readonly string[];
 }

@@ -2,7 +2,7 @@ import type { TemplateSpans } from 'mustache';
 import type { TemplateValue, TemplateView } from './template-view.ts';
 
 /** Items that a variable may be looked for in: of the innermost list first, the whole view last. */
-export type TemplateLevels = readonly (readonly TemplateView[])[];
+type TemplateLevels = readonly (readonly TemplateView[])[];
 
 /** Characters that an escape makes of one, at most: `\\u{10ffff}`. */
 const widest = 10;

@@ -1,7 +1,7 @@
 import type { SpeedRow } from '../derive/speed-table.ts';
 
 /** What a cell of the speed table may hold. */
-export type CellKey =
+type CellKey =
   | 'feature'
   | 'layerHeight'
   | 'lineWidth'
@@ -15,7 +15,7 @@ export type CellKey =
   | 'flags';
 
 /** A column of the speed table: its unit, if it holds a quantity, and how its values are written. */
-export interface TableColumn {
+interface TableColumn {
   readonly key: CellKey;
   /** UCUM code, or null for a word. */
   readonly unit: string | null;

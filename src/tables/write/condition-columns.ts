@@ -66,7 +66,7 @@ function basisOf({ sourcedValues }: ConditionRow): string | null {
 }
 
 /** `trial ID`, `source ID`, or the reason of an assumption, each once. */
-export function restsOn({ sourcedValues }: ConditionRow): string[] {
+function restsOn({ sourcedValues }: ConditionRow): string[] {
   const all = sourcedValues.flatMap(({ evidence, source, reason }) => {
     if (evidence !== null) return [`trial ${evidence}`];
     if (source !== null) return [`source ${source}`];
