@@ -79,7 +79,7 @@ export type { Answers } from './scaffold/answers.ts';
 export { type Field, fieldsOf } from './scaffold/field.ts';
 export { type ScaffoldRequest, scaffold } from './scaffold/scaffold.ts';
 export type { SchemaFiles } from './scaffold/schema-part.ts';
-export { formatTableAsHtml } from './tables/card/table-as-html.ts';
+export { formatTableAsHtml, tableCardDocument } from './tables/card/table-as-html.ts';
 export type { Calculation, Term } from './tables/derive/calculation.ts';
 export type { ConditionRow } from './tables/derive/condition-row.ts';
 export {
@@ -106,7 +106,6 @@ export {
   type Template,
   type TemplateProblem,
 } from './tables/template/fill-template.ts';
-export { type TemplateEscape, templateEscapes } from './tables/template/template-escape.ts';
 export { formatConditionsAsCsv, formatConditionsCsvMetadata } from './tables/write/conditions-as-csv.ts';
 export { formatTableAsCsv } from './tables/write/table-as-csv.ts';
 export { formatTableAsJson } from './tables/write/table-as-json.ts';
@@ -120,7 +119,8 @@ export {
   tabledPairing,
 } from './tables/write/table-index.ts';
 export { formatTableIndexAsCsv } from './tables/write/table-index-as-csv.ts';
-export { formatTableIndexAsHtml } from './tables/write/table-index-as-html.ts';
+export { formatTableIndexAsHtml, tableIndexDocument } from './tables/write/table-index-as-html.ts';
 export { formatTableIndexAsJson } from './tables/write/table-index-as-json.ts';
 export type { Block, Document } from './text/document.ts';
+export { type ValueEscape, valueEscapes } from './text/escape.ts';
 export { type DocumentForm, formatDocument } from './units/format-document.ts';

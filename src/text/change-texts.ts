@@ -35,6 +35,8 @@ function changedBlock(block: Block, change: TextChange): Block {
       return changedTable(block, change);
     case 'facts':
       return { ...block, facts: block.facts.map(([name, value]) => [change.text(name), text(value)]) };
+    case 'terms':
+      return { ...block, terms: block.terms.map(([name, value]) => [change.text(name), text(value)]) };
     case 'cautions':
       return { ...block, items: block.items.map(text) };
     case 'code':
@@ -72,6 +74,7 @@ function changedColumn(column: Column, { text, unit }: TextChange): Column {
   return {
     ...column,
     heading: text(column.heading),
+    ...(column.group !== undefined && { group: text(column.group) }),
     ...(column.unit !== undefined && { unit: unit(column.unit) }),
   };
 }

@@ -10,7 +10,7 @@ export interface Document {
 }
 
 /** A part of a document. */
-export type Block = Section | Paragraph | List | Table | Facts | Cautions | CodeBlock | Picture;
+export type Block = Section | Paragraph | List | Table | Facts | Terms | Cautions | CodeBlock | Picture;
 
 /** Blocks under a heading. */
 export interface Section {
@@ -19,6 +19,8 @@ export interface Section {
   readonly blocks: readonly Block[];
   /** Name of the section in a page; no two sections of a document share one. */
   readonly id?: string;
+  /** Class of the section in a page. */
+  readonly name?: string;
 }
 
 /** One or more sentences. */
@@ -46,6 +48,8 @@ interface Mark {
 /** A column of a table. */
 export interface Column {
   readonly heading: string;
+  /** What it has in common with its neighbours; pages show it once above their headings. */
+  readonly group?: string;
   /** Unit code of all its cells. */
   readonly unit?: string;
   readonly align: 'left' | 'right';
@@ -53,6 +57,8 @@ export interface Column {
   readonly wraps?: boolean;
   /** Whether its cells name their rows. */
   readonly namesRow?: boolean;
+  /** Whether it is the first and its cells name groups of rows; pages show equal neighbours as one cell. */
+  readonly namesGroup?: boolean;
 }
 
 /** What stands in a cell of a table. */
@@ -84,6 +90,12 @@ interface Facts {
 /** A name with its value. */
 export type Fact = readonly [name: string, value: Text];
 
+/** Words with what they mean. */
+interface Terms {
+  readonly kind: 'terms';
+  readonly terms: readonly Fact[];
+}
+
 /** What to mind, each item under its label. */
 export interface Cautions {
   readonly kind: 'cautions';
@@ -111,9 +123,15 @@ export interface Picture {
   readonly caption: Text;
 }
 
-/** Blocks under a heading. */
-export function section(heading: Text, blocks: readonly Block[], id?: string): Section {
-  return { kind: 'section', heading, blocks, ...(id !== undefined && { id }) };
+/** Blocks under a heading; a page knows the section by its `id`, and its class by its `name`. */
+export function section(heading: Text, blocks: readonly Block[], id?: string, name?: string): Section {
+  return {
+    kind: 'section',
+    heading,
+    blocks,
+    ...(id !== undefined && { id }),
+    ...(name !== undefined && { name }),
+  };
 }
 
 /** One or more sentences. */
@@ -152,14 +170,29 @@ export function groupedTable(
   return { kind: 'table', columns, groups, ...texts };
 }
 
+/** The heading of a column where it stands alone: `layer 0.2 mm, line 0.4 mm`. */
+export function wholeHeading({ group, heading }: Column): string {
+  return group === undefined ? heading : `${group}, ${heading}`;
+}
+
 /** Columns of words. */
 export function leftColumns(...headings: readonly string[]): Column[] {
   return headings.map((heading) => ({ heading, align: 'left' }));
 }
 
+/** Columns of words that name their rows. */
+export function rowNames(...headings: readonly string[]): Column[] {
+  return headings.map((heading) => ({ heading, align: 'left', namesRow: true }));
+}
+
 /** Names with what is known of them. */
 export function facts(...known: readonly Fact[]): Facts {
   return { kind: 'facts', facts: known };
+}
+
+/** Words with what they mean. */
+export function terms(meanings: readonly Fact[]): Terms {
+  return { kind: 'terms', terms: meanings };
 }
 
 /** What could hurt somebody or something. */

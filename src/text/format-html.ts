@@ -3,7 +3,9 @@ import type {
   Block,
   Cautions,
   Cell,
+  Column,
   Document,
+  Fact,
   ListItem,
   Picture,
   RowGroup,
@@ -45,6 +47,8 @@ function formatHtmlBlock(block: Block, level: number): Markup {
       return tableMarkup(block);
     case 'facts':
       return element('dl', { class: 'facts' }, block.facts.map(factMarkup));
+    case 'terms':
+      return element('dl', { class: 'terms' }, block.terms.flatMap(definitionMarkup));
     case 'cautions':
       return cautionMarkup(block);
     case 'code':
@@ -56,8 +60,8 @@ function formatHtmlBlock(block: Block, level: number): Markup {
   }
 }
 
-function sectionMarkup({ heading, blocks, id }: Section, level: number): Markup {
-  return element('section', id === undefined ? {} : { 'aria-labelledby': id }, [
+function sectionMarkup({ heading, blocks, id, name }: Section, level: number): Markup {
+  return element('section', { class: name, 'aria-labelledby': id }, [
     element(`h${Math.min(level, 6)}`, { id }, inline(heading)),
     ...blocks.map((block) => formatHtmlBlock(block, level + 1)),
   ]);
@@ -67,8 +71,12 @@ function itemMarkup(item: ListItem): Markup {
   return element('li', {}, isMarked(item) ? [`${item.mark.word}: `, ...inline(item.text)] : inline(item));
 }
 
-function factMarkup([name, value]: readonly [string, Text]): Markup {
-  return element('div', {}, [element('dt', {}, [name]), element('dd', {}, inline(value))]);
+function factMarkup(fact: Fact): Markup {
+  return element('div', {}, definitionMarkup(fact));
+}
+
+function definitionMarkup([name, value]: Fact): Markup[] {
+  return [element('dt', {}, [name]), element('dd', {}, inline(value))];
 }
 
 function cautionMarkup({ label, items }: Cautions): Markup {
@@ -94,49 +102,86 @@ function tableMarkup(table: Table): Markup {
   const { caption, name, groups } = table;
   const markup = element('table', { class: name }, [
     ...(caption === undefined ? [] : [element('caption', {}, [caption])]),
-    element('thead', {}, [element('tr', {}, headCells(table))]),
-    ...groups.map((group) => bodyMarkup(table, group)),
+    element('thead', {}, headRows(table)),
+    ...groups.flatMap((group) => bodiesMarkup(table, group)),
   ]);
   if (caption === undefined) return element('div', { class: 'scroll' }, [markup]);
   return element('section', { class: 'scroll', tabindex: 0, 'aria-label': caption }, [markup]);
 }
 
-/** A unit stands below its heading. */
-function headCells({ columns }: Table): Markup[] {
-  return columns.map(({ heading, unit, align }) =>
-    element(
-      heading === '' ? 'td' : 'th',
-      { ...(heading !== '' && { scope: 'col' }), class: numberClass(align) },
-      [heading, ...(unit === undefined ? [] : [' ', element('span', { class: 'unit' }, [unit])])],
-    ),
-  );
+/** One row of headings, or two where columns stand under a heading in common. */
+function headRows({ columns }: Table): Markup[] {
+  const cells = (shown: readonly Column[]) => shown.map((column) => headCell(column));
+  if (columns.every(({ group }) => group === undefined)) return [element('tr', {}, cells(columns))];
+  const groups = neighbours(columns, ({ group }) => group).map((inGroup) => {
+    const [{ group }] = inGroup;
+    return group === undefined
+      ? inGroup.map((column) => headCell(column, 2))
+      : [element('th', { scope: 'colgroup', colspan: inGroup.length }, [group])];
+  });
+  const grouped = columns.filter(({ group }) => group !== undefined);
+  return [element('tr', {}, groups.flat()), element('tr', {}, cells(grouped))];
 }
 
-function bodyMarkup({ columns }: Table, { heading, rows }: RowGroup): Markup {
-  return element('tbody', {}, [
-    ...(heading === null
-      ? []
-      : [element('tr', {}, [element('th', { scope: 'rowgroup', colspan: columns.length }, [heading])])]),
-    ...rows.map((row) =>
-      element(
-        'tr',
-        {},
-        row.map((cell, index) => cellMarkup(cell, columns[index]?.namesRow ?? false, columns[index]?.align)),
-      ),
-    ),
+/** A unit stands below its heading. */
+function headCell({ heading, unit, align }: Column, rows?: number): Markup {
+  const attributes = { ...(heading !== '' && { scope: 'col' }), rowspan: rows, class: numberClass(align) };
+  return element(heading === '' ? 'td' : 'th', attributes, [
+    heading,
+    ...(unit === undefined ? [] : [' ', element('span', { class: 'unit' }, [unit])]),
   ]);
 }
 
-function cellMarkup(cell: Cell, namesRow: boolean, align: 'left' | 'right' | undefined): Markup {
-  const attributes: HtmlAttributes = { ...(namesRow && { scope: 'row' }), class: numberClass(align) };
-  return element(
-    namesRow ? 'th' : 'td',
-    attributes,
-    typeof cell === 'number' ? [String(cell)] : inline(cell),
-  );
+/** Neighbours that are alike, together. */
+function neighbours<Item>(items: readonly Item[], likeness: (item: Item) => unknown): [Item, ...Item[]][] {
+  const runs: [Item, ...Item[]][] = [];
+  for (const item of items) {
+    const last = runs.at(-1);
+    if (last !== undefined && likeness(last[0]) === likeness(item)) last.push(item);
+    else runs.push([item]);
+  }
+  return runs;
 }
 
-function numberClass(align: 'left' | 'right' | undefined): string | undefined {
+function bodiesMarkup({ columns }: Table, { heading, rows }: RowGroup): Markup[] {
+  const head =
+    heading === null
+      ? []
+      : [element('tr', {}, [element('th', { scope: 'rowgroup', colspan: columns.length }, [heading])])];
+  if (columns[0]?.namesGroup !== true) {
+    return [
+      element('tbody', {}, [...head, ...rows.map((row) => element('tr', {}, cellsMarkup(row, columns)))]),
+    ];
+  }
+  return neighbours(rows, ([name]) => name).map((named) => namedRows(named, columns));
+}
+
+/** Rows behind one cell that names them. */
+function namedRows(rows: readonly (readonly Cell[])[], [, ...columns]: readonly Column[]): Markup {
+  const lines = rows.map(([name = '', ...others], index) => {
+    const attributes = { scope: 'rowgroup', rowspan: rows.length };
+    const first = index === 0 ? [element('th', attributes, cellContent(name))] : [];
+    return element('tr', {}, [...first, ...cellsMarkup(others, columns)]);
+  });
+  return element('tbody', {}, lines);
+}
+
+function cellsMarkup(row: readonly Cell[], columns: readonly Column[]): Markup[] {
+  return row.map((cell, index) => {
+    const { namesRow = false, align = 'left' } = columns[index] ?? {};
+    const attributes: HtmlAttributes = {
+      ...(namesRow && { scope: 'row' }),
+      class: cell === '' ? undefined : numberClass(align),
+    };
+    return element(namesRow ? 'th' : 'td', attributes, cellContent(cell));
+  });
+}
+
+function cellContent(cell: Cell): (string | Markup)[] {
+  return typeof cell === 'number' ? [String(cell)] : inline(cell);
+}
+
+function numberClass(align: Column['align']): string | undefined {
   return align === 'right' ? 'number' : undefined;
 }
 

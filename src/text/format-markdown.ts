@@ -1,15 +1,17 @@
 import { isMarked } from './change-texts.ts';
-import type {
-  Block,
-  Cell,
-  Column,
-  Document,
-  List,
-  ListItem,
-  Picture,
-  RowGroup,
-  Section,
-  Table,
+import {
+  type Block,
+  type Cell,
+  type Column,
+  type Document,
+  type Fact,
+  type List,
+  type ListItem,
+  type Picture,
+  type RowGroup,
+  type Section,
+  type Table,
+  wholeHeading,
 } from './document.ts';
 import { type Piece, piecesOf, type Text } from './inline.ts';
 import { alignedTable, compactTable, escapeMarkdown } from './markdown.ts';
@@ -50,7 +52,9 @@ export function formatMarkdownBlock(block: Block, format: Required<MarkdownForma
     case 'table':
       return tableText(block, format.aligned);
     case 'facts':
-      return listText({ items: block.facts.map(([name, value]) => [`${name}: `, ...partsOf(value)]) });
+      return factsText(block.facts);
+    case 'terms':
+      return factsText(block.terms);
     case 'cautions':
       return listText({
         items: block.items.map((item) => [
@@ -76,6 +80,10 @@ function sectionText({ heading, blocks }: Section, format: Required<MarkdownForm
 /** Markdown knows headings down to the sixth level (CommonMark 0.31, 4.2). */
 function headingLine(text: Text, level: number): string {
   return `${'#'.repeat(Math.min(level, 6))} ${inline(text)}`;
+}
+
+function factsText(facts: readonly Fact[]): string {
+  return listText({ items: facts.map(([name, value]) => [`${name}: `, ...partsOf(value)]) });
 }
 
 function listText({ items, isOrdered = false }: Pick<List, 'items'> & { isOrdered?: boolean }): string {
@@ -106,8 +114,9 @@ function groupText({ columns }: Table, { heading, rows }: RowGroup, aligned: boo
   return aligned ? alignedTable(shown, cells) : compactTable(shown, cells);
 }
 
-function headingText({ heading, unit }: Column): string {
-  return unit === undefined ? plain(heading) : `${plain(heading)} [${unit}]`;
+function headingText(column: Column): string {
+  const heading = plain(wholeHeading(column));
+  return column.unit === undefined ? heading : `${heading} [${column.unit}]`;
 }
 
 function plain(text: string): string {

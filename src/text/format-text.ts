@@ -57,6 +57,8 @@ function blockLines(block: Block, printer: TextPrinter): string[] {
       return tableLines(block, printer);
     case 'facts':
       return factLines(block.facts, printer);
+    case 'terms':
+      return factLines(block.terms, printer);
     case 'cautions':
       return cautionLines(block, printer);
     case 'code':

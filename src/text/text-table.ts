@@ -1,5 +1,5 @@
 import stringWidth from 'string-width';
-import type { Cell, Column, Table } from './document.ts';
+import { type Cell, type Column, type Table, wholeHeading } from './document.ts';
 import { columnWidths } from './text-grid.ts';
 import { type TextPrinter, textLine, textLines } from './text-lines.ts';
 
@@ -43,8 +43,9 @@ function shownHeadings(table: Table, printer: TextPrinter): { headings: string[]
 }
 
 /** Heading of a column with its unit: `flow [mm³/s]`. */
-function headingText({ heading, unit }: Column): string {
-  return unit === undefined ? heading : `${heading} [${unit}]`;
+function headingText(column: Column): string {
+  const heading = wholeHeading(column);
+  return column.unit === undefined ? heading : `${heading} [${column.unit}]`;
 }
 
 function cellTexts({ groups }: Table, printer: TextPrinter): string[][] {

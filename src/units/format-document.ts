@@ -1,13 +1,11 @@
 import type { Document } from '../text/document.ts';
+import { formatHtml } from '../text/format-html.ts';
 import { formatMarkdown, type MarkdownFormat } from '../text/format-markdown.ts';
 import { formatText, type TextFormat } from '../text/format-text.ts';
 import { documentInPrint } from './in-print.ts';
 
-/** The forms in which people read a document. */
-const documentForms = ['text', 'markdown'] as const;
-
-/** A form in which people read a document. */
-export type DocumentForm = (typeof documentForms)[number];
+/** A form in which people read a document; HTML is the body of a page. */
+export type DocumentForm = 'text' | 'markdown' | 'html';
 
 /** A document in the form that is asked for, with its quantities as print writes them. */
 export function formatDocument(
@@ -16,5 +14,16 @@ export function formatDocument(
   format: TextFormat & MarkdownFormat = {},
 ): string {
   const printed = documentInPrint(document);
-  return form === 'markdown' ? formatMarkdown(printed, format) : formatText(printed, format);
+  switch (form) {
+    case 'text':
+      return formatText(printed, format);
+    case 'markdown':
+      return formatMarkdown(printed, format);
+    case 'html':
+      return `${formatHtml(printed)
+        .map(({ markup }) => markup)
+        .join('\n')}\n`;
+    default:
+      return form satisfies never;
+  }
 }

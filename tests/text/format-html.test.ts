@@ -29,15 +29,26 @@ describe('formatHtml', () => {
 
   it.each([
     ['the title and the answer', '<h1>Flow of Lantern</h1>\n<p class="answer">Lantern feeds 42.7 mm³/s.</p>'],
-    ['a section with its name', '<section aria-labelledby="reasons">\n<h2 id="reasons">Reasons</h2>'],
+    [
+      'a section with its names',
+      '<section class="boxed" aria-labelledby="reasons">\n<h2 id="reasons">Reasons</h2>',
+    ],
     ['a unit below its heading', '<th scope="col" class="number">flow <span class="unit">mm³/s</span></th>'],
     ['a cell that names its row', '<th scope="row">hs-0.4</th>\n<td class="number">30.4</td>'],
     ['a group of rows', '<tr><th scope="rowgroup" colspan="2">peak</th></tr>'],
+    ['a heading in common', '<th scope="colgroup" colspan="2">layer 0.2 mm</th>'],
+    ['the headings below it', '<tr>\n<th scope="col">line 0.4 mm</th>\n<th scope="col" class="number">'],
+    ['the heading beside it', '<th scope="col" rowspan="2">feature</th>'],
+    [
+      'a name of rows once',
+      '<th scope="rowgroup" rowspan="2">infill</th>\n<td>slow</td>\n<td class="number">10</td>\n</tr>\n<tr>\n<td>fast</td>\n<td></td>',
+    ],
     ['code', 'run <code>meltbounds reduce</code> again'],
     ['lines of code', '<pre><code>a: 1\n  b: 2</code></pre>'],
     ['a link', '<a href="how to.md">as shown</a>'],
     ['a marked item', '<li>suits: the bed goes to 110 °C</li>'],
     ['a fact', '<dt>pairing</dt>\n<dd>Lantern</dd>'],
+    ['a term', '<dl class="terms">\n<dt>melt</dt>\n<dd>the hot end melts no more</dd>'],
     ['a picture', '<svg role="img" aria-label="a line"></svg>\n<figcaption>How the flow falls.</figcaption>'],
     ['a caution', '<ul class="caution"><li><strong>Caution:</strong> Hot ends burn.</li></ul>'],
   ])('shows %s', (_, markup) => {

@@ -27,10 +27,18 @@ Measured at **230 °C**; run \`meltbounds reduce\` again, [as shown](how%20to.md
 - pairing: Lantern
 - on: Monday
 
+- melt: the hot end melts no more
+
 \`\`\`yaml
 a: 1
   b: 2
 \`\`\`
+
+| feature | layer 0.2 mm, line 0.4 mm | layer 0.2 mm, line 0.5 mm |
+| ------- | ------------------------- | ------------------------: |
+| infill  | slow                      |                        10 |
+| infill  | fast                      |                           |
+| bridge  | slow                      |                         5 |
 
 | time | 1      |
 | ---- | ------ |

@@ -23,8 +23,14 @@ Reasons
   2. second
   pairing  Lantern
   on       Monday
+  melt  the hot end melts no more
     a: 1
       b: 2
+
+feature  layer 0.2 mm, line 0.4 mm  layer 0.2 mm, line 0.5 mm
+infill   slow                                              10
+infill   fast
+bridge   slow                                               5
 
 time    1
 all     10 min

@@ -9,6 +9,7 @@ import {
   paragraph,
   section,
   table,
+  terms,
   warnings,
 } from '../../src/text/document.ts';
 import { link, quiet, strong } from '../../src/text/inline.ts';
@@ -41,9 +42,23 @@ export const sampleDocument: Document = {
         list(['plain', { mark: { sign: '+', word: 'suits' }, text: 'the bed goes to 110 °C' }]),
         numberedList(['first', 'second']),
         facts(['pairing', 'Lantern'], ['on', [quiet('Monday')]]),
+        terms([['melt', 'the hot end melts no more']]),
         code('a: 1\n  b: 2\n', 'yaml'),
       ],
       'reasons',
+      'boxed',
+    ),
+    table(
+      [
+        { heading: 'feature', align: 'left', namesGroup: true },
+        { heading: 'line 0.4 mm', group: 'layer 0.2 mm', align: 'left' },
+        { heading: 'line 0.5 mm', group: 'layer 0.2 mm', align: 'right' },
+      ],
+      [
+        ['infill', 'slow', 10],
+        ['infill', 'fast', ''],
+        ['bridge', 'slow', 5],
+      ],
     ),
     groupedTable(
       [

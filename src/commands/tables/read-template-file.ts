@@ -3,20 +3,22 @@ import { type ReadProblem, readText } from '../../host/read-text.ts';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 import type { SpeedTable } from '../../tables/derive/speed-table.ts';
 import {
+  escapeOfName,
+  extensionOf,
   fillTemplate,
   readTemplate,
   type Template,
   type TemplateProblem,
 } from '../../tables/template/fill-template.ts';
-import { escapeOfName, extensionOf, type TemplateEscape } from '../../tables/template/template-escape.ts';
 import { type NamedText, tableFileName } from '../../tables/write/table-files.ts';
+import type { ValueEscape } from '../../text/escape.ts';
 import { printable } from '../../text/printable.ts';
 import { problemLine } from '../../text/problem-text.ts';
 
 /** A template of the user with what its values are escaped for. */
 export interface TemplateFile {
   readonly template: Template;
-  readonly target: TemplateEscape;
+  readonly target: ValueEscape;
   /** The name of the file without its folder. */
   readonly name: string;
 }
@@ -30,7 +32,7 @@ const mostProblems = 10;
 export function readTemplateFile(
   path: string,
   cwd: string,
-  target?: TemplateEscape,
+  target?: ValueEscape,
 ): Result<TemplateFile, ReadProblem | Problem<'wrongTemplate'>> {
   const text = readText(path, cwd, templateKind);
   if (!text.ok) return text;

@@ -2,7 +2,7 @@ import { Command, Option } from 'commander';
 import { loadRegistry } from '../../host/load-registry.ts';
 import type { PairingRequest } from '../../knowledge/pairing.ts';
 import { type Problem, type Result, success } from '../../result.ts';
-import { type TemplateEscape, templateEscapes } from '../../tables/template/template-escape.ts';
+import { type ValueEscape, valueEscapes } from '../../text/escape.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
 import { registryOption, todayOption } from '../shared-options.ts';
@@ -19,7 +19,7 @@ interface TablesOptions {
   readonly explain?: string;
   readonly all?: true;
   readonly template?: string;
-  readonly escape?: TemplateEscape;
+  readonly escape?: ValueEscape;
   readonly today?: string;
   readonly registry: readonly string[];
 }
@@ -62,7 +62,7 @@ export function tablesCommand(cli: CliContext, exit: Exit): Command {
       new Option(
         '--escape <target>',
         'what the values in the template must be safe for (default: by its name, such as xml for sheet.xml)',
-      ).choices([...templateEscapes]),
+      ).choices([...valueEscapes]),
     )
     .addOption(
       new Option(

@@ -1,4 +1,5 @@
 import type { Finding, Severity } from '../../registry/finding.ts';
+import { escapeCommandMessage, escapeCommandProperty } from '../../text/escape.ts';
 import { printable } from '../../text/printable.ts';
 import { counted } from '../../text/words.ts';
 import { type Summary, summaryText } from './summary.ts';
@@ -20,7 +21,7 @@ export function formatFindingsAsAnnotations(findings: readonly Finding[], summar
   const lines = [
     ...[...errors, ...warnings].map(annotation),
     // It counts as a notice, of which ten are shown as well, so it must not come last.
-    ...(rest === null ? [] : [`::notice title=meltbounds::${message(rest)}`]),
+    ...(rest === null ? [] : [`::notice title=meltbounds::${escapeCommandMessage(rest)}`]),
     ...notes.map(annotation),
     summaryText(summary),
   ];
@@ -31,10 +32,10 @@ function annotation(finding: Finding): string {
   const { file, line, column, endLine, endColumn, severity, rule, help } = finding;
   const columns = endLine === line ? { col: column, endColumn: Math.max(endColumn, column) } : {};
   const properties = Object.entries({ file, line, endLine, ...columns, title: rule })
-    .map(([name, value]) => `${name}=${property(String(value))}`)
+    .map(([name, value]) => `${name}=${escapeCommandProperty(String(value))}`)
     .join(',');
   const text = [finding.message, ...(help === null ? [] : [help])].map(printable).join('\n');
-  return `::${commands[severity]} ${properties}::${message(text)}`;
+  return `::${commands[severity]} ${properties}::${escapeCommandMessage(text)}`;
 }
 
 function restText([errors = 0, warnings = 0, notes = 0]: readonly number[]): string | null {
@@ -45,12 +46,4 @@ function restText([errors = 0, warnings = 0, notes = 0]: readonly number[]): str
   ] as const;
   const parts = counts.filter(([count]) => count > 0).map(([count, word]) => counted(count, word));
   return parts.length === 0 ? null : `Not shown here, but in the log of this step: ${parts.join(', ')}.`;
-}
-
-function message(text: string): string {
-  return text.replaceAll('%', '%25').replaceAll('\r', '%0D').replaceAll('\n', '%0A');
-}
-
-function property(text: string): string {
-  return message(text).replaceAll(':', '%3A').replaceAll(',', '%2C');
 }

@@ -1,11 +1,14 @@
-import { element, type Markup } from '../../text/html-element.ts';
+import type { Document } from '../../text/document.ts';
+import { formatHtml } from '../../text/format-html.ts';
+import { element } from '../../text/html-element.ts';
+import { documentInPrint } from '../../units/in-print.ts';
 import { htmlStyle } from './html-style.ts';
 
 /** Nothing may be loaded or run, whatever a text of a registry tries (W3C, Content Security Policy Level 3). */
 const policy = "default-src 'none'; style-src 'unsafe-inline'";
 
-/** A whole page that stands on its own, in English. */
-export function htmlPage(title: string, body: readonly Markup[]): string {
+/** A document as a whole page that stands on its own, in English. */
+export function htmlPage(title: string, document: Document): string {
   const head = element('head', {}, [
     element('meta', { charset: 'utf-8' }),
     element('meta', { 'http-equiv': 'Content-Security-Policy', content: policy }),
@@ -13,6 +16,9 @@ export function htmlPage(title: string, body: readonly Markup[]): string {
     element('title', {}, [title]),
     { markup: `<style>${htmlStyle}</style>` },
   ]);
-  const page = element('html', { lang: 'en' }, [head, element('body', {}, body)]);
+  const page = element('html', { lang: 'en' }, [
+    head,
+    element('body', {}, formatHtml(documentInPrint(document))),
+  ]);
   return `<!DOCTYPE html>\n${page.markup}\n`;
 }

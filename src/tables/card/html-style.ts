@@ -24,7 +24,6 @@ thead th { border-bottom: 2px solid #000; vertical-align: bottom; line-height: 1
 tbody { border-bottom: 2px solid #000; }
 .number { text-align: right; white-space: nowrap; }
 thead .number { white-space: normal; }
-.short { white-space: nowrap; }
 .unit { font-weight: normal; white-space: nowrap; }
 .glance th, .glance td { border: 1px solid #000; padding: .25rem .4rem; }
 .glance { table-layout: fixed; min-width: 42rem; }
@@ -32,19 +31,19 @@ thead .number { white-space: normal; }
 .glance th[rowspan] { width: 15%; text-align: left; }
 .glance thead tr + tr th { font-weight: normal; }
 .glance strong { display: block; font-size: 1.35rem; line-height: 1.15; }
-.glance .held, .glance em { font-size: .8em; }
+.glance .quiet, .glance em { font-size: .8em; }
 .full { font-size: .85rem; }
 .full th, .full td { padding: .12rem .4rem; }
+.full td:last-child { white-space: nowrap; }
 .full tbody th { font-weight: normal; }
 .full tbody th[scope="rowgroup"] { font-weight: bold; vertical-align: top; }
 .conditions, .listing { font-size: .9rem; }
 .listing tbody th { font-weight: normal; }
 .conditions .number { font-weight: bold; }
-.digest { font-family: "Liberation Mono", "Courier New", monospace; font-size: .75rem; overflow-wrap: anywhere; }
+.inputs code { font-family: "Liberation Mono", "Courier New", monospace; font-size: .75rem; overflow-wrap: anywhere; }
 .terms { display: grid; grid-template-columns: max-content 1fr; gap: .15rem 1rem; }
 .terms dt { font-weight: bold; }
 .terms dd { margin: 0; }
-.files { display: flex; flex-wrap: wrap; gap: 0 .6rem; margin: 0; padding: 0; list-style: none; font-size: .9em; }
 figure { margin: 1.2rem 0; }
 figure svg { display: block; width: 100%; height: auto; max-width: 45rem; }
 figcaption { max-width: 45rem; font-size: .9rem; }

@@ -1,8 +1,8 @@
 import mustache, { type TemplateSpans } from 'mustache';
 import { failure, type Problem, type Result, refusal, success } from '../../result.ts';
+import { escapeValue, type ValueEscape } from '../../text/escape.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
 import { type TagProblem, templateProblems } from './check-template.ts';
-import { escapeValue, type TemplateEscape } from './template-escape.ts';
 import { mostOutput } from './template-size.ts';
 import { templateView } from './template-view.ts';
 
@@ -46,7 +46,7 @@ export function readTemplate(text: string): Result<Template, readonly TemplatePr
 export function fillTemplate(
   { text }: Template,
   table: SpeedTable,
-  target: TemplateEscape,
+  target: ValueEscape,
 ): Result<string, Problem<'tooMuchOutput'>> {
   const view = templateView(table);
   const size = mostOutput(mustache.parse(text), [[view]]);
@@ -77,4 +77,17 @@ function syntaxProblem(text: string, error: unknown): TemplateProblem {
 function placeOf(text: string, at: number): { readonly line: number; readonly column: number } {
   const lines = text.slice(0, at).split('\n');
   return { line: lines.length, column: (lines.at(-1) ?? '').length + 1 };
+}
+
+/** The escape that the name of a template asks for: `sheet.xml` and `sheet.xml.mustache` that of XML. */
+export function escapeOfName(fileName: string): ValueEscape {
+  const extension = extensionOf(fileName);
+  if (extension === 'html' || extension === 'htm') return 'html';
+  return extension === 'xml' || extension === 'csv' ? extension : 'none';
+}
+
+/** What a filled template is called at its end: `ini` for `sheet.ini` and for `sheet.ini.mustache`, else `txt`. */
+export function extensionOf(fileName: string): string {
+  const [, extension] = /\.([a-z0-9]{1,12})$/i.exec(fileName.replace(/\.mustache$/i, '')) ?? [];
+  return extension?.toLowerCase() ?? 'txt';
 }

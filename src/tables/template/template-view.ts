@@ -3,7 +3,7 @@ import { isPrinted } from '../../knowledge/feature.ts';
 import { alignedCells } from '../../text/text-grid.ts';
 import { wordsOf } from '../../text/words.ts';
 import { clean } from '../../units/round-to-step.ts';
-import { settingText } from '../card/html-conditions.ts';
+import { settingText } from '../card/conditions-block.ts';
 import type { ConditionRow } from '../derive/condition-row.ts';
 import { rowAddress } from '../derive/row-address.ts';
 import type { SpeedRow, SpeedTable } from '../derive/speed-table.ts';

@@ -1,86 +1,78 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
-import { element, type Markup } from '../../text/html-element.ts';
-import { inPrint } from '../../units/in-print.ts';
+import {
+  type Column,
+  type Document,
+  leftColumns,
+  list,
+  paragraph,
+  rowNames,
+  section,
+  type Table,
+  table,
+} from '../../text/document.ts';
+import { link, type Text } from '../../text/inline.ts';
 import { htmlPage } from '../card/html-page.ts';
-import { captionedTable, cell, headingRow, rowHeading } from '../card/html-table.ts';
 import type { OmittedPairing, TabledPairing, TableIndex } from './table-index.ts';
 
+const title = 'Tables of the registry';
+
 /** The index as an HTML page that links every file of every table, and says why other pairings have none. */
-export function formatTableIndexAsHtml({ tabled, omitted }: TableIndex): string {
+export function formatTableIndexAsHtml(index: TableIndex): string {
+  return htmlPage(title, tableIndexDocument(index));
+}
+
+/** Which pairings have tables, with links to their files, and why the others have none. */
+export function tableIndexDocument({ tabled, omitted }: TableIndex): Document {
   const policies = [...new Set(tabled.map(({ policy }) => policy))];
-  return htmlPage('Tables of the registry', [
-    element('header', {}, [element('h1', {}, ['Tables of the registry'])]),
-    element('main', {}, [
-      element('section', { class: 'caution', 'aria-labelledby': 'cautions' }, [
-        element('h2', { id: 'cautions' }, ['Before you print']),
-        element(
-          'ul',
-          {},
-          tableCautions.map((caution) => element('li', {}, [caution])),
-        ),
-      ]),
-      ...policies.map((policy, index) =>
-        section(`policy-${index + 1}`, `House rules: ${policy}`, [
-          tabledTable(
-            policy,
-            tabled.filter((entry) => entry.policy === policy),
-          ),
-        ]),
+  return {
+    title,
+    blocks: [
+      section('Before you print', [list(tableCautions)], 'cautions', 'caution'),
+      ...policies.map((policy, index) => {
+        const entries = tabled.filter((entry) => entry.policy === policy);
+        return section(`House rules: ${policy}`, [tabledTable(policy, entries)], `policy-${index + 1}`);
+      }),
+      section(
+        'Without a table',
+        [omitted.length === 0 ? paragraph('Every pairing has a table.') : omittedTable(omitted)],
+        'omitted',
       ),
-      section('omitted', 'Without a table', [
-        omitted.length === 0 ? element('p', {}, ['Every pairing has a table.']) : omittedTable(omitted),
-      ]),
-    ]),
+    ],
+  };
+}
+
+const pairingColumns = rowNames('Machine', 'Nozzle', 'Filament');
+
+const tabledColumns: readonly Column[] = [
+  ...pairingColumns,
+  { heading: 'Largest flow', unit: 'mm3/s', align: 'right' },
+  { heading: 'Weakest number', align: 'left' },
+  { heading: 'Warnings', align: 'right' },
+  { heading: 'Files', align: 'left' },
+];
+
+function tabledTable(policy: string, entries: readonly TabledPairing[]): Table {
+  const rows = entries.map((entry) => [
+    entry.machine,
+    entry.nozzle,
+    entry.filament,
+    entry.largestFlow,
+    entry.weakestBasis,
+    entry.warnings,
+    fileLinks(entry),
   ]);
-}
-
-function section(id: string, heading: string, content: readonly Markup[]): Markup {
-  return element('section', { 'aria-labelledby': id }, [element('h2', { id }, [heading]), ...content]);
-}
-
-function tabledTable(policy: string, entries: readonly TabledPairing[]): Markup {
-  const columns = [
-    { heading: 'Machine', unit: null, isNumber: false },
-    { heading: 'Nozzle', unit: null, isNumber: false },
-    { heading: 'Filament', unit: null, isNumber: false },
-    { heading: 'Largest flow', unit: 'mm3/s', isNumber: true },
-    { heading: 'Weakest number', unit: null, isNumber: false },
-    { heading: 'Warnings', unit: null, isNumber: true },
-    { heading: 'Files', unit: null, isNumber: false },
-  ];
-  const rows = entries.map((entry) =>
-    element('tr', {}, [
-      ...[entry.machine, entry.nozzle, entry.filament].map(rowHeading),
-      cell(entry.largestFlow),
-      cell(entry.weakestBasis),
-      cell(entry.warnings),
-      element('td', {}, [fileLinks(entry)]),
-    ]),
-  );
-  return captionedTable(
-    `Tables by the house rules ${policy}`,
-    'listing',
-    [headingRow(columns)],
-    [element('tbody', {}, rows)],
-  );
+  return table(tabledColumns, rows, { caption: `Tables by the house rules ${policy}`, name: 'listing' });
 }
 
 /** Links to the files that people open, the page first; programs find the metadata beside its CSV file. */
-function fileLinks({ folder, files }: TabledPairing): Markup {
-  return element(
-    'ul',
-    { class: 'files' },
-    files
-      .filter((file) => !file.endsWith('-metadata.json'))
-      .toSorted((one, other) => rankOf(one) - rankOf(other))
-      .map((file) =>
-        element('li', {}, [
-          element('a', { href: [...folder.split('/'), file].map(encodeURIComponent).join('/') }, [
-            endingOf(file),
-          ]),
-        ]),
-      ),
-  );
+function fileLinks({ folder, files }: TabledPairing): Text {
+  return files
+    .filter((file) => !file.endsWith('-metadata.json'))
+    .toSorted((one, other) => rankOf(one) - rankOf(other))
+    .flatMap((file, index) => {
+      const address = [...folder.split('/'), file].map(encodeURIComponent).join('/');
+      return [...(index === 0 ? [] : [', ']), link(endingOf(file), address)];
+    });
 }
 
 /** The place of a file among the links. */
@@ -95,21 +87,18 @@ function endingOf(file: string): string {
   return /^conditions\./.test(last) ? last : ending;
 }
 
-function omittedTable(entries: readonly OmittedPairing[]): Markup {
-  const headings = ['Machine', 'Nozzle', 'Filament', 'House rules', 'Why'];
-  const rows = casesOf(entries).map(({ entry, policies }) =>
-    element('tr', {}, [
-      ...[entry.machine, entry.nozzle, entry.filament].map(rowHeading),
-      cell(policies.join(', ')),
-      cell(inPrint(entry.reason)),
-    ]),
-  );
-  return captionedTable(
-    'Pairings that were left out',
-    'listing',
-    [headingRow(headings.map((heading) => ({ heading, unit: null, isNumber: false })))],
-    [element('tbody', {}, rows)],
-  );
+function omittedTable(entries: readonly OmittedPairing[]): Table {
+  const rows = casesOf(entries).map(({ entry: { machine, nozzle, filament, reason }, policies }) => [
+    machine,
+    nozzle,
+    filament,
+    policies.join(', '),
+    reason,
+  ]);
+  return table([...pairingColumns, ...leftColumns('House rules', 'Why')], rows, {
+    caption: 'Pairings that were left out',
+    name: 'listing',
+  });
 }
 
 interface OmittedCase {

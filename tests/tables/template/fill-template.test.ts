@@ -1,15 +1,19 @@
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
 import type { SpeedTable } from '../../../src/tables/derive/speed-table.ts';
-import { fillTemplate, readTemplate } from '../../../src/tables/template/fill-template.ts';
-import type { TemplateEscape } from '../../../src/tables/template/template-escape.ts';
-import { escapeOfName, extensionOf } from '../../../src/tables/template/template-escape.ts';
+import {
+  escapeOfName,
+  extensionOf,
+  fillTemplate,
+  readTemplate,
+} from '../../../src/tables/template/fill-template.ts';
+import type { ValueEscape } from '../../../src/text/escape.ts';
 import { problemLine } from '../../../src/text/problem-text.ts';
 import { tableWith } from '../derive/pairing-with.ts';
 
 const table = tableWith();
 
-function filled(template: string, target: TemplateEscape = 'none', of: SpeedTable = table): string {
+function filled(template: string, target: ValueEscape = 'none', of: SpeedTable = table): string {
   const read = readTemplate(template);
   if (!read.ok) throw new Error(problems(template).join('\n'));
   const text = fillTemplate(read.value, of, target);

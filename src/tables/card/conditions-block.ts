@@ -1,37 +1,28 @@
-import { element, type Markup } from '../../text/html-element.ts';
+import { type Column, type Table, table } from '../../text/document.ts';
 import { headingWords, wordsOf } from '../../text/words.ts';
-import { inPrint } from '../../units/in-print.ts';
 import type { ConditionRow } from '../derive/condition-row.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
 import { conditionCell, conditionColumns } from '../write/condition-columns.ts';
 import { withUnit } from '../write/words.ts';
-import { captionedTable, cell, type HtmlColumn, headingRow, rowHeading } from './html-table.ts';
 
-const columns: readonly HtmlColumn[] = [
-  { heading: 'What', unit: null, isNumber: false },
-  { heading: 'Setting', unit: null, isNumber: true },
-  { heading: 'At a flow of', unit: 'mm3/s', isNumber: true },
-  { heading: 'Rests on', unit: null, isNumber: false },
-  { heading: 'To mind', unit: null, isNumber: false },
+const columns: readonly Column[] = [
+  { heading: 'What', align: 'left', namesRow: true },
+  { heading: 'Setting', align: 'right' },
+  { heading: 'At a flow of', unit: 'mm3/s', align: 'right' },
+  { heading: 'Rests on', align: 'left' },
+  { heading: 'To mind', align: 'left' },
 ];
 
 /** Temperatures, cooling, drying and spool life, a row each. */
-export function conditionsTable({ conditions }: SpeedTable): Markup {
-  const rows = conditions.map((row) =>
-    element('tr', {}, [
-      rowHeading(headingWords(row.name)),
-      element('td', { class: 'number' }, [settingText(row)]),
-      cell(row.flow ?? ''),
-      cell(restsOnText(row)),
-      cell(inPrint(row.note)),
-    ]),
-  );
-  return captionedTable(
-    'What to set besides the speeds',
-    'conditions',
-    [headingRow(columns)],
-    [element('tbody', {}, rows)],
-  );
+export function conditionsBlock({ conditions }: SpeedTable): Table {
+  const rows = conditions.map((row) => [
+    headingWords(row.name),
+    settingText(row),
+    row.flow ?? '',
+    restsOnText(row),
+    row.note,
+  ]);
+  return table(columns, rows, { caption: 'What to set besides the speeds', name: 'conditions' });
 }
 
 /** `230 °C`, `70 to 85 °C`, or that there is none. */
