@@ -10,8 +10,8 @@ describe('check --fix', () => {
   it('writes units and numbers as the registry spells them, and says where on stderr', async () => {
     const registry = sampleRegistry();
     const before = registry.read(machine);
-    registry.edit(machine, '500 mm/s,', '+0500. mm/s,');
-    registry.edit(machine, '10000 mm/s2', '10000mm/s²');
+    registry.edit(machine, '430 mm/s,', '+0430. mm/s,');
+    registry.edit(machine, '8200 mm/s2', '8200 mm/s²');
     registry.edit(filament, '200..235 Cel', '200 .. 235 °C');
     const { status, out, err } = await runCommand(registry.cwd, ['check', '--fix', '--fail-on', 'note']);
     expect(status).toBe(0);
@@ -44,7 +44,7 @@ describe('check --fix', () => {
 
   it('leaves alone what it cannot fix without a doubt', async () => {
     const registry = sampleRegistry();
-    registry.edit(machine, 'value: 500 mm/s', 'value: "1,240 mm/s"');
+    registry.edit(machine, 'value: 430 mm/s', 'value: "1,240 mm/s"');
     const before = registry.read(machine);
     const { status, err } = await runCommand(registry.cwd, ['check', '--fix']);
     expect({ status, err }).toEqual({ status: 1, err: '' });
@@ -53,7 +53,7 @@ describe('check --fix', () => {
 
   it('leaves alone a file with an error of syntax', async () => {
     const registry = sampleRegistry();
-    registry.edit(machine, '500 mm/s,', '500mm/s,');
+    registry.edit(machine, '430 mm/s,', '430mm/s,');
     registry.edit(machine, 'name: Wren\n', 'name: Wren\nname: Wren\n');
     const before = registry.read(machine);
     expect((await runCommand(registry.cwd, ['check', '--fix'])).err).toBe('');
@@ -62,11 +62,11 @@ describe('check --fix', () => {
 
   it('fixes only the files asked for', async () => {
     const registry = sampleRegistry();
-    registry.edit(machine, '500 mm/s,', '500mm/s,');
+    registry.edit(machine, '430 mm/s,', '430mm/s,');
     registry.edit(filament, '1 kg', '1kg');
     const { err } = await runCommand(registry.cwd, ['check', '--fix', `profiles/${filament}`]);
     expect(err).toBe(`Fixed profiles/${filament}: 1 spelling.\n`);
-    expect(registry.read(machine)).toContain('500mm/s');
+    expect(registry.read(machine)).toContain('430mm/s');
   });
 
   it('keeps CRLF line ends, a byte-order mark and the permissions of the file', async () => {

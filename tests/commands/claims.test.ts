@@ -13,7 +13,7 @@ describe('the claims of a machine', () => {
     expect(out).toMatch(
       /\nmelt flow of hot end "main" +32 mm³\/s with hs-0\.6, PLA at 230 °C +not reached\n/,
     );
-    expect(out).toMatch(/\ntop speed +500 mm\/s +untested\n/);
+    expect(out).toMatch(/\ntop speed +430 mm\/s +untested\n/);
     expect(out).toMatch(
       /\(95 % interval [\d.–]+ mm³\/s\): trial\n {4}wren-daisy-pla-230, hs-0\.6, oakhollow\/daisy-pla, 230 °C, 2026-02-11,\n {4}simulated readings\n/,
     );

@@ -26,8 +26,8 @@ method: referencePrint
 job: hook
 settings:
   outerContour: {speed: 100 mm/s, acceleration: 5000 mm/s2}
-  infill: {speed: 130 mm/s, acceleration: 10000 mm/s2}
-  travel: {speed: 500 mm/s, acceleration: 10000 mm/s2}
+  infill: {speed: 130 mm/s, acceleration: 8200 mm/s2}
+  travel: {speed: 430 mm/s, acceleration: 8200 mm/s2}
 observations:
   columns: {printTime: min, mass: g}
   rows:
@@ -39,8 +39,8 @@ method: referencePrint
 job: hook
 settings:
   outerContour: {speed: 100 mm/s, acceleration: 5000 mm/s2}
-  infill: {speed: 130 mm/s, acceleration: 10000 mm/s2}
-  travel: {speed: 500 mm/s, acceleration: 10000 mm/s2}
+  infill: {speed: 130 mm/s, acceleration: 8200 mm/s2}
+  travel: {speed: 430 mm/s, acceleration: 8200 mm/s2}
 observations:
   columns: {printTime: min, mass: g}
   rows:

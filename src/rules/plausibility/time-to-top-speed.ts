@@ -28,7 +28,7 @@ acceleration:
 topSpeed:
   - {value: 400 mm/s, basis: claimed, source: plumstead-wren-sheet}
 acceleration:
-  - {value: 10000 mm/s2, basis: claimed, source: plumstead-wren-sheet}`,
+  - {value: 8200 mm/s2, basis: claimed, source: plumstead-wren-sheet}`,
   },
   *check(profile) {
     const speed = highestStated(profile.data.topSpeed);

@@ -8,7 +8,7 @@ export const rule: FormRule = {
   source: 'JSON Schema draft-07, schema/*.schema.json',
   example: {
     kind: 'machine',
-    bad: 'envelope: {x: 220 mm, y: 220 mm}',
-    good: 'envelope: {x: 220 mm, y: 220 mm, z: 250 mm}',
+    bad: 'envelope: {x: 236 mm, y: 228 mm}',
+    good: 'envelope: {x: 236 mm, y: 228 mm, z: 242 mm}',
   },
 };

@@ -11,6 +11,6 @@ export const rule: FormRule = {
     bad: 'topSpeed: []',
     good: `
 topSpeed:
-  - {value: 500 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
+  - {value: 430 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
   },
 };

@@ -8,9 +8,9 @@ export const rule: FormRule = {
   source: 'JSON Schema draft-07, schema/*.schema.json',
   example: {
     kind: 'machine',
-    bad: 'topSpeed: {value: 500 mm/s, basis: claimed, source: plumstead-wren-sheet}',
+    bad: 'topSpeed: {value: 430 mm/s, basis: claimed, source: plumstead-wren-sheet}',
     good: `
 topSpeed:
-  - {value: 500 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
+  - {value: 430 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
   },
 };

@@ -10,8 +10,8 @@ export const rule: DocumentRule = {
   source: 'The Unified Code for Units of Measure (UCUM), case-sensitive codes.',
   example: {
     kind: 'machine',
-    bad: 'envelope: {x: 220mm, y: 220 mm, z: 250 mm}',
-    good: 'envelope: {x: 220 mm, y: 220 mm, z: 250 mm}',
+    bad: 'envelope: {x: 236mm, y: 228 mm, z: 242 mm}',
+    good: 'envelope: {x: 236 mm, y: 228 mm, z: 242 mm}',
   },
   *check(document) {
     for (const { path, written, canonical, isReadable } of respellings(document)) {

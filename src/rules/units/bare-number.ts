@@ -4,16 +4,16 @@ export const rule: FormRule = {
   judges: 'form',
   severity: 'error',
   statement: 'A quantity has a unit.',
-  rationale: 'Nobody can tell whether 500 was meant in mm/s or mm/min, and the machine runs either.',
+  rationale: 'Nobody can tell whether 430 was meant in mm/s or mm/min, and the machine runs either.',
   source:
     'The Unified Code for Units of Measure (UCUM), case-sensitive codes; BIPM, The International System of Units, 9th edition, 2.1: value = number times unit',
   example: {
     kind: 'machine',
     bad: `
 topSpeed:
-  - {value: 500, basis: claimed, source: plumstead-wren-sheet}`,
+  - {value: 430, basis: claimed, source: plumstead-wren-sheet}`,
     good: `
 topSpeed:
-  - {value: 500 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
+  - {value: 430 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
   },
 };

@@ -10,9 +10,9 @@ export const rule: FormRule = {
     kind: 'machine',
     bad: `
 topSpeed:
-  - {value: [500 mm/s], basis: claimed, source: plumstead-wren-sheet}`,
+  - {value: [430 mm/s], basis: claimed, source: plumstead-wren-sheet}`,
     good: `
 topSpeed:
-  - {value: 500 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
+  - {value: 430 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
   },
 };

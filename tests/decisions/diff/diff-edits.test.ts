@@ -58,8 +58,8 @@ describe('the bump that an edit needs', () => {
       ({ edit }) => edit(daisy, '200..235', '200..225'),
       'major',
     ],
-    ['a higher acceleration', nothing, ({ edit }) => edit(wren, '10000 mm/s2', '12000 mm/s2'), 'minor'],
-    ['a lower top speed', nothing, ({ edit }) => edit(wren, '500 mm/s', '450 mm/s'), 'major'],
+    ['a higher acceleration', nothing, ({ edit }) => edit(wren, '8200 mm/s2', '9400 mm/s2'), 'minor'],
+    ['a lower top speed', nothing, ({ edit }) => edit(wren, '430 mm/s', '410 mm/s'), 'major'],
     ['a strand that softens earlier', nothing, ({ edit }) => edit(daisy, '58 Cel', '55 Cel'), 'major'],
     ['another polymer', nothing, ({ edit }) => edit(daisy, 'polymer: PLA', 'polymer: PET-G'), 'major'],
     [
@@ -103,9 +103,9 @@ describe('the bump that an edit needs', () => {
 
 describe('a weaker basis at the same value', () => {
   const measured: Change = ({ edit }) =>
-    edit(wren, '{value: 500 mm/s, basis: claimed,', '{value: 500 mm/s, basis: published,');
+    edit(wren, '{value: 430 mm/s, basis: claimed,', '{value: 430 mm/s, basis: published,');
   const weakened: Change = ({ edit }) =>
-    edit(wren, '{value: 500 mm/s, basis: published,', '{value: 500 mm/s, basis: claimed,');
+    edit(wren, '{value: 430 mm/s, basis: published,', '{value: 430 mm/s, basis: claimed,');
   const under =
     (policy: Change): Change =>
     (registry) => {

@@ -94,10 +94,10 @@ describe('the report as SARIF', () => {
                       "text": "A quantity has a unit."
                     },
                     "fullDescription": {
-                      "text": "A quantity has a unit. Nobody can tell whether 500 was meant in mm/s or mm/min, and the machine runs either."
+                      "text": "A quantity has a unit. Nobody can tell whether 430 was meant in mm/s or mm/min, and the machine runs either."
                     },
                     "help": {
-                      "text": "Nobody can tell whether 500 was meant in mm/s or mm/min, and the machine runs either. Source: The Unified Code for Units of Measure (UCUM), case-sensitive codes; BIPM, The International System of Units, 9th edition, 2.1: value = number times unit"
+                      "text": "Nobody can tell whether 430 was meant in mm/s or mm/min, and the machine runs either. Source: The Unified Code for Units of Measure (UCUM), case-sensitive codes; BIPM, The International System of Units, 9th edition, 2.1: value = number times unit"
                     },
                     "defaultConfiguration": {
                       "level": "error"

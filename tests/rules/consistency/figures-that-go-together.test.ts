@@ -160,7 +160,7 @@ const slips: readonly Slip[] = [
 const nearMisses: readonly NearMiss[] = [
   {
     nearMiss: 'a print set to all that its machine does',
-    edits: [{ in: cloverTrial, below: 'filament: oakhollow/clover-petg', add: settings('500', '10000') }],
+    edits: [{ in: cloverTrial, below: 'filament: oakhollow/clover-petg', add: settings('430', '8200') }],
   },
   {
     nearMiss: 'a gauge that is good for some steps of its display',

@@ -10,7 +10,7 @@ const slips: readonly Slip[] = [
   },
   {
     slip: 'a speed that no path can be printed at',
-    edits: [{ in: wren, from: 'value: 500 mm/s,', to: 'value: 1600 mm/s,' }],
+    edits: [{ in: wren, from: 'value: 430 mm/s,', to: 'value: 1600 mm/s,' }],
     found: [
       `note consistency/claimed-flow ${wren} | - {value: »1600 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
     ],

@@ -14,7 +14,7 @@ import {
 const slips: readonly Slip[] = [
   {
     slip: 'an acceleration that lost a digit',
-    edits: [{ in: wren, from: 'value: 10000 mm/s2', to: 'value: 1000 mm/s2' }],
+    edits: [{ in: wren, from: 'value: 8200 mm/s2', to: 'value: 1000 mm/s2' }],
     found: [
       `warning plausibility/time-to-top-speed ${wren} | - {value: »1000 mm/s2, basis: claimed, source: plumstead-wren-sheet}`,
     ],
@@ -32,8 +32,8 @@ const slips: readonly Slip[] = [
   },
   {
     slip: 'an envelope in centimetres',
-    edits: [{ in: wren, from: 'x: 220 mm, y', to: 'x: 22 mm, y' }],
-    found: [`warning plausibility/unusual-figure ${wren} | envelope: {x: »22 mm, y: 220 mm, z: 250 mm}`],
+    edits: [{ in: wren, from: 'x: 236 mm, y', to: 'x: 22 mm, y' }],
+    found: [`warning plausibility/unusual-figure ${wren} | envelope: {x: »22 mm, y: 228 mm, z: 242 mm}`],
   },
   {
     slip: 'a layer time of minutes',
@@ -149,7 +149,7 @@ const slips: readonly Slip[] = [
 const nearMisses: readonly NearMiss[] = [
   {
     nearMiss: 'a heavy bed that runs up slowly',
-    edits: [{ in: wren, from: 'value: 10000 mm/s2', to: 'value: 1800 mm/s2' }],
+    edits: [{ in: wren, from: 'value: 8200 mm/s2', to: 'value: 1550 mm/s2' }],
   },
   {
     nearMiss: 'a price in a currency of many digits',
@@ -161,7 +161,7 @@ const nearMisses: readonly NearMiss[] = [
       },
     ],
   },
-  { nearMiss: 'a large machine', edits: [{ in: wren, from: 'x: 220 mm, y: 220 mm', to: 'x: 2 m, y: 2 m' }] },
+  { nearMiss: 'a large machine', edits: [{ in: wren, from: 'x: 236 mm, y: 228 mm', to: 'x: 2 m, y: 2 m' }] },
   {
     nearMiss: 'a range that begins at zero',
     edits: [

@@ -25,9 +25,9 @@ const slips: readonly Slip[] = [
   },
   {
     slip: 'a speed that the bed is too short for',
-    edits: [{ in: wren, from: 'value: 10000 mm/s2', to: 'value: 700 mm/s2' }],
+    edits: [{ in: wren, from: 'value: 8200 mm/s2', to: 'value: 550 mm/s2' }],
     found: [
-      `warning plausibility/run-up ${wren} | - {value: »500 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
+      `warning plausibility/run-up ${wren} | - {value: »430 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
     ],
   },
 ];
@@ -52,8 +52,8 @@ const nearMisses: readonly NearMiss[] = [
   {
     nearMiss: 'a run-up as long as the bed',
     edits: [
-      { in: wren, from: 'value: 10000 mm/s2', to: 'value: 1800 mm/s2' },
-      { in: wren, from: 'x: 220 mm, y: 220 mm', to: 'x: 100 mm, y: 100 mm' },
+      { in: wren, from: 'value: 8200 mm/s2', to: 'value: 1500 mm/s2' },
+      { in: wren, from: 'x: 236 mm, y: 228 mm', to: 'x: 88 mm, y: 88 mm' },
     ],
   },
 ];

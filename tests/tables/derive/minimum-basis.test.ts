@@ -43,7 +43,7 @@ describe('a number that rests on less than the policy asks for', () => {
   it('is capped: only its share is used', () => {
     const table = tableOf({ topSpeed: { basis: 'measured', weaker: 'cap', share: 0.5 } });
     for (const { bounds } of table.rows) {
-      expect(bounds.find(({ name }) => name === 'machine')?.speed).toBe(250);
+      expect(bounds.find(({ name }) => name === 'machine')?.speed).toBe(215);
     }
     expect(flagged(table, 'capped').length).toBeGreaterThan(0);
   });
