@@ -2,6 +2,7 @@ import { isBeadFeasible } from '../../physics/bead.ts';
 import type { Job, Policy } from '../../registry/generated/documents.ts';
 import type { Hit } from '../../registry/hit.ts';
 import { shown } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
@@ -12,15 +13,13 @@ export const rule: ProfileRule = {
     'A narrower line would be a ribbon standing on edge, and its cross-section could not be calculated.',
   source: 'Plane geometry of a rounded rectangle; common practice, no source.',
   formula: 'w >= h, w line width, h layer height',
-  example: {
-    kind: 'job',
-    bad: `
+  example: alike(
+    'job',
+    { bad: '0.26 mm', good: '0.66 mm' },
+    (value) => `
 features:
-  infill: {pathLength: 30 m, meanSegment: 20 mm, layerHeight: 0.3 mm, lineWidth: 0.26 mm}`,
-    good: `
-features:
-  infill: {pathLength: 30 m, meanSegment: 20 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
-  },
+  infill: {pathLength: 30 m, meanSegment: 20 mm, layerHeight: 0.3 mm, lineWidth: ${value}}`,
+  ),
   *check(profile) {
     if (profile.kind === 'job') yield* ofJob(profile.data);
     if (profile.kind === 'policy') yield* ofPolicy(profile.data);

@@ -1,6 +1,7 @@
 import type { Job } from '../../registry/generated/documents.ts';
 import type { Hit } from '../../registry/hit.ts';
 import { shown } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** How far the bead of one feature may be from the middle of the others'. */
@@ -15,19 +16,15 @@ export const rule: ProfileRule<'job'> = {
     'They all come out of one nozzle; a height or width that lost a digit changes the time and mass of the job.',
   source: `Common practice, no source: layers within a factor of ${factors.layerHeight}, widths within ${factors.lineWidth} of each other.`,
   formula: `m/${factors.layerHeight} <= h <= ${factors.layerHeight} m; m/${factors.lineWidth} <= w <= ${factors.lineWidth} m, m the median of the other features`,
-  example: {
-    kind: 'job',
-    bad: `
+  example: alike(
+    'job',
+    { bad: '0.03 mm', good: '0.3 mm' },
+    (value) => `
 features:
   outerContour: {pathLength: 14 m, meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}
   innerContour: {pathLength: 14 m, meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}
-  infill: {pathLength: 30 m, meanSegment: 20 mm, layerHeight: 0.03 mm, lineWidth: 0.66 mm}`,
-    good: `
-features:
-  outerContour: {pathLength: 14 m, meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}
-  innerContour: {pathLength: 14 m, meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}
-  infill: {pathLength: 30 m, meanSegment: 20 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
-  },
+  infill: {pathLength: 30 m, meanSegment: 20 mm, layerHeight: ${value}, lineWidth: 0.66 mm}`,
+  ),
   *check(profile) {
     for (const part of ['layerHeight', 'lineWidth'] as const) yield* furthest(profile.data, part);
   },

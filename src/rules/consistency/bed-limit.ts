@@ -6,6 +6,7 @@ import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { highestStated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'trial'> = {
@@ -15,17 +16,14 @@ export const rule: ProfileRule<'trial'> = {
   statement: 'The bed of a machine gets as hot as the filaments that are run on it need.',
   rationale: 'On a bed that is too cold the part comes loose before the limit of the hot end matters.',
   source: 'Machine profile, temperatureLimit of the bed; filament profile, bedTemperature.',
-  example: {
-    kind: 'machine',
-    bad: `
+  example: alike(
+    'machine',
+    { bad: '60 Cel', good: '100 Cel' },
+    (value) => `
 bed:
   temperatureLimit:
-    - {value: 60 Cel, basis: claimed, source: plumstead-wren-sheet}`,
-    good: `
-bed:
-  temperatureLimit:
-    - {value: 100 Cel, basis: claimed, source: plumstead-wren-sheet}`,
-  },
+    - {value: ${value}, basis: claimed, source: plumstead-wren-sheet}`,
+  ),
   *check(profile, { registry }) {
     const pairing = pairingOfTrial(profile.data, registry);
     const limit = highestStated(pairing.machine?.bed.temperatureLimit);

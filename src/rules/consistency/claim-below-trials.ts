@@ -3,6 +3,7 @@ import { trialIndex } from '../../knowledge/trial-index.ts';
 import type { Statement } from '../../registry/generated/documents.ts';
 import { stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
+import { hotEnd } from '../engine/examples.ts';
 import type { ProfileRule, RuleContext } from '../engine/rule.ts';
 
 /** A hotter nozzle, an easier polymer and a careful sheet together give less. */
@@ -20,28 +21,8 @@ export const rule: ProfileRule<'machine'> = {
     kind: 'machine',
     bad: `
 topSpeed:
-  - {value: 160 mm/s, basis: claimed, source: plumstead-wren-sheet}
-hotEnds:
-  - id: main
-    filamentDiameter: 1.75 mm
-    nozzles:
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
-    meltFlow:
-      - value: 32 cm3/h
-        basis: claimed
-        source: plumstead-wren-sheet
-        at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}`,
-    good: `
-hotEnds:
-  - id: main
-    filamentDiameter: 1.75 mm
-    nozzles:
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
-    meltFlow:
-      - value: 32 mm3/s
-        basis: claimed
-        source: plumstead-wren-sheet
-        at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}`,
+  - {value: 160 mm/s, basis: claimed, source: plumstead-wren-sheet}${hotEnd({ meltFlow: ['32 cm3/h', 'polymer: PLA, nozzleTemperature: 230 Cel'] })}`,
+    good: hotEnd({ meltFlow: ['32 mm3/s', 'polymer: PLA, nozzleTemperature: 230 Cel'] }),
   },
   *check(profile, context) {
     for (const [index, { meltFlow }] of profile.data.hotEnds.entries()) {

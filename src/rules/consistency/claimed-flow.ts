@@ -3,6 +3,7 @@ import { flowAtSpeed } from '../../physics/bead.ts';
 import { lengthToTouchSpeed } from '../../physics/motion.ts';
 import { highestStated, stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
+import { stating } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Top speeds are claimed for travel too: twice what can be printed is no contradiction yet (common practice, no source). */
@@ -19,15 +20,7 @@ export const rule: ProfileRule<'machine'> = {
   source: 'Continuity; the smallest bead is common practice, no source.',
   formula:
     '2 Q >= v [h(w - h) + pi h^2/4] with h = 0.25 d and w = 1.1 d, d smallest nozzle, v top speed, Q claimed flow',
-  example: {
-    kind: 'machine',
-    bad: `
-topSpeed:
-  - {value: 1600 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
-    good: `
-topSpeed:
-  - {value: 900 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
-  },
+  example: stating('machine', 'topSpeed', { bad: '1600 mm/s', good: '900 mm/s' }),
   *check(profile) {
     const claims = profile.data.hotEnds.flatMap(({ meltFlow }) => meltFlow ?? []);
     const flow = highestStated(claims.filter(({ basis }) => basis === 'claimed'));

@@ -1,5 +1,6 @@
 import { highestStated, stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'machine'> = {
@@ -9,15 +10,13 @@ export const rule: ProfileRule<'machine'> = {
   statement: 'The contour speed of a machine is at most its top speed.',
   rationale: 'A contour is a path like any other and cannot be faster than the machine.',
   source: 'Definition of the top speed.',
-  example: {
-    kind: 'machine',
-    bad: `
+  example: alike(
+    'machine',
+    { bad: '600 mm/s', good: '200 mm/s' },
+    (value) => `
 contourSpeed:
-  - {value: 600 mm/s, basis: assumed, reason: Bench habit}`,
-    good: `
-contourSpeed:
-  - {value: 200 mm/s, basis: assumed, reason: Bench habit}`,
-  },
+  - {value: ${value}, basis: assumed, reason: Bench habit}`,
+  ),
   *check(profile) {
     const top = highestStated(profile.data.topSpeed);
     if (top === null) return;

@@ -1,6 +1,7 @@
 import { gradeAllowance, impossibleEnd, nozzleEnvelope } from '../../knowledge/nozzle-envelope.ts';
 import { stated } from '../../registry/stated.ts';
 import { shown, shownRange } from '../../units/wording.ts';
+import { stating } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'polymer'> = {
@@ -12,15 +13,7 @@ export const rule: ProfileRule<'polymer'> = {
   source:
     'Melting and glass transition in the same profile; 80 K above the glass transition is common practice, no source.',
   formula: 'T_m <= T_nozzle (semi-crystalline) or T_g + 80 K <= T_nozzle (amorphous); T_nozzle <= T_limit',
-  example: {
-    kind: 'polymer',
-    bad: `
-nozzleTemperature:
-  - {value: 142..260 Cel, basis: published, source: invented-plastics-tables}`,
-    good: `
-nozzleTemperature:
-  - {value: 220..260 Cel, basis: published, source: invented-plastics-tables}`,
-  },
+  example: stating('polymer', 'nozzleTemperature', { bad: '142..260 Cel', good: '220..260 Cel' }),
   *check(profile) {
     const envelope = nozzleEnvelope([profile.data]);
     for (const { path, value } of stated(profile.data.nozzleTemperature, ['nozzleTemperature'])) {

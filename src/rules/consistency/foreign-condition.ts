@@ -4,6 +4,7 @@ import { nozzlesOf } from '../../registry/nozzle.ts';
 import type { Profile } from '../../registry/profile.ts';
 import { stated } from '../../registry/stated.ts';
 import { statementsOf } from '../../registry/statement.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'machine' | 'filament'> = {
@@ -14,9 +15,10 @@ export const rule: ProfileRule<'machine' | 'filament'> = {
     'The statements of a profile are about that profile and, in a hot end, about one of its own nozzles.',
   rationale: 'A statement about something else is never used, or is used for the wrong nozzle.',
   source: 'Format of the registry: a statement stands with what it is about.',
-  example: {
-    kind: 'machine',
-    bad: `
+  example: alike(
+    'machine',
+    { bad: 'hs-0.6', good: 'hs-0.4' },
+    (value) => `
 hotEnds:
   - id: left
     filamentDiameter: 1.75 mm
@@ -26,27 +28,12 @@ hotEnds:
       - value: 32 mm3/s
         basis: claimed
         source: plumstead-wren-sheet
-        at: {nozzle: hs-0.6}
+        at: {nozzle: ${value}}
   - id: right
     filamentDiameter: 1.75 mm
     nozzles:
       - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}`,
-    good: `
-hotEnds:
-  - id: left
-    filamentDiameter: 1.75 mm
-    nozzles:
-      - {id: hs-0.4, diameter: 0.4 mm, material: hardenedSteel}
-    meltFlow:
-      - value: 32 mm3/s
-        basis: claimed
-        source: plumstead-wren-sheet
-        at: {nozzle: hs-0.4}
-  - id: right
-    filamentDiameter: 1.75 mm
-    nozzles:
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}`,
-  },
+  ),
   *check(profile, { registry }) {
     if (profile.kind === 'machine') yield* foreignNozzles(profile);
     const key = profile.kind;

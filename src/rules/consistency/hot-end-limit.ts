@@ -9,6 +9,7 @@ import { highestStated } from '../../registry/stated.ts';
 import { type Conditions, statementsOf } from '../../registry/statement.ts';
 import type { DegreesCelsius } from '../../units/canonical.ts';
 import { shown } from '../../units/wording.ts';
+import { alike, hotEnd } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
@@ -18,25 +19,9 @@ export const rule: ProfileRule = {
   rationale:
     'Above the limit the heater block, the sensor or the liner fails; a limit found there is of no use.',
   source: "Machine profile, temperatureLimit of the hot end: a maker's limit is not to be exceeded.",
-  example: {
-    kind: 'machine',
-    bad: `
-hotEnds:
-  - id: main
-    filamentDiameter: 1.75 mm
-    temperatureLimit:
-      - {value: 240 Cel, basis: claimed, source: plumstead-wren-sheet}
-    nozzles:
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}`,
-    good: `
-hotEnds:
-  - id: main
-    filamentDiameter: 1.75 mm
-    temperatureLimit:
-      - {value: 290 Cel, basis: claimed, source: plumstead-wren-sheet}
-    nozzles:
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}`,
-  },
+  example: alike('machine', { bad: '240 Cel', good: '290 Cel' }, (temperatureLimit) =>
+    hotEnd({ temperatureLimit }),
+  ),
   *check(profile, { registry }) {
     for (const { path, value, hotEnd, machine } of hotEndTemperatures(profile, registry)) {
       const limit = highestStated(hotEnd.temperatureLimit);

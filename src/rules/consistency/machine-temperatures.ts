@@ -2,6 +2,7 @@ import type { Hit } from '../../registry/hit.ts';
 import { highestStated, type Stated, stated } from '../../registry/stated.ts';
 import type { DegreesCelsius } from '../../units/canonical.ts';
 import { shown } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** In K: a bed as hot as that below the hot end is in use on no machine. */
@@ -18,17 +19,14 @@ export const rule: ProfileRule<'machine'> = {
     'A limit in °F only shows when it is compared with the others; a bed or chamber set by it can burn.',
   source: `Heat flows from hot to cold: a chamber without a heater stays below its bed. ${bedBelowHotEnd} K between bed and hot end, ${chamberAboveBed} K for heated chambers: common practice, no source.`,
   formula: `T_bed <= T_hot end - ${bedBelowHotEnd} K; T_chamber <= T_bed, heated T_bed + ${chamberAboveBed} K; highest temperatures of each`,
-  example: {
-    kind: 'machine',
-    bad: `
+  example: alike(
+    'machine',
+    { bad: '212 Cel', good: '120 Cel' },
+    (value) => `
 bed:
   temperatureLimit:
-    - {value: 212 Cel, basis: claimed, source: plumstead-wren-sheet}`,
-    good: `
-bed:
-  temperatureLimit:
-    - {value: 120 Cel, basis: claimed, source: plumstead-wren-sheet}`,
-  },
+    - {value: ${value}, basis: claimed, source: plumstead-wren-sheet}`,
+  ),
   *check(profile) {
     const { hotEnds, bed, chamber } = profile.data;
     const hotEnd = highestStated(hotEnds.flatMap(({ temperatureLimit }) => temperatureLimit ?? []));

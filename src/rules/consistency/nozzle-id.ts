@@ -1,4 +1,5 @@
 import { shown } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** A number with decimals between words of an id: `hs-0.6`. */
@@ -11,23 +12,17 @@ export const rule: ProfileRule<'machine'> = {
   statement: 'A diameter in the id of a nozzle is the diameter of the nozzle.',
   rationale: 'Trials name the nozzle by its id; people read `hs-0.6` as a 0.6 mm nozzle.',
   source: 'Format of the registry: an id that describes describes truly.',
-  example: {
-    kind: 'machine',
-    bad: `
+  example: alike(
+    'machine',
+    { bad: '0.6 mm', good: '0.4 mm' },
+    (value) => `
 hotEnds:
   - id: main
     filamentDiameter: 1.75 mm
     nozzles:
-      - {id: hs-0.4, diameter: 0.6 mm, material: hardenedSteel}
+      - {id: hs-0.4, diameter: ${value}, material: hardenedSteel}
       - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}`,
-    good: `
-hotEnds:
-  - id: main
-    filamentDiameter: 1.75 mm
-    nozzles:
-      - {id: hs-0.4, diameter: 0.4 mm, material: hardenedSteel}
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}`,
-  },
+  ),
   *check(profile) {
     for (const [end, { nozzles }] of profile.data.hotEnds.entries()) {
       for (const [index, { id, diameter }] of nozzles.entries()) {

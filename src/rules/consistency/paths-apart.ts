@@ -1,5 +1,6 @@
 import type { Job } from '../../registry/generated/documents.ts';
 import { shown } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import { type Feature, type FeatureRatio, fittingText, unfitFeatures } from '../engine/feature-ratios.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
@@ -26,17 +27,14 @@ export const rule: ProfileRule<'job'> = {
     'Plane geometry: what rests on the first layer ends in a top surface; the factors are common practice, no source.',
   formula:
     '0.12 <= L_inner/L_outer <= 8; 0.16 <= L_top/L_first <= 60; 0.01 <= L_infill/L_outer <= 60; 0.05 <= L_travel/L_outer <= 3',
-  example: {
-    kind: 'job',
-    bad: `
+  example: alike(
+    'job',
+    { bad: '1.3 m', good: '13 m' },
+    (value) => `
 features:
   outerContour: {pathLength: 14 m, meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}
-  innerContour: {pathLength: 1.3 m, meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
-    good: `
-features:
-  outerContour: {pathLength: 14 m, meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}
-  innerContour: {pathLength: 13 m, meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
-  },
+  innerContour: {pathLength: ${value}, meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
+  ),
   *check(profile) {
     for (const unfit of unfitFeatures(lengthsOf(profile.data), ratios)) {
       const { feature, partner, value, partnerValue } = unfit;

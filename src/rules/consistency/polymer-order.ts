@@ -4,6 +4,7 @@ import type { Hit } from '../../registry/hit.ts';
 import { stated } from '../../registry/stated.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import { shown, shownRange } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'polymer'> = {
@@ -17,19 +18,15 @@ export const rule: ProfileRule<'polymer'> = {
     'Osswald & Menges, Materials Science of Polymers for Engineers (from memory): the order of the thermal transitions; saturated is at least as wet as in equilibrium by definition.',
   formula:
     'T_g < T_m; T_dry <= T_g (amorphous) or T_m (semi-crystalline); T_nozzle and its limit <= T_decomposition; w_saturated >= w_equilibrium',
-  example: {
-    kind: 'polymer',
-    bad: `
+  example: alike(
+    'polymer',
+    { bad: '190..250 Cel', good: '380..400 Cel' },
+    (value) => `
 glassTransition:
   - {value: 75..85 Cel, basis: published, source: invented-plastics-tables}
 decomposition:
-  - {value: 190..250 Cel, basis: published, source: invented-plastics-tables}`,
-    good: `
-glassTransition:
-  - {value: 75..85 Cel, basis: published, source: invented-plastics-tables}
-decomposition:
-  - {value: 380..400 Cel, basis: published, source: invented-plastics-tables}`,
-  },
+  - {value: ${value}, basis: published, source: invented-plastics-tables}`,
+  ),
   *check(profile) {
     const { data } = profile;
     const families = [data];

@@ -1,6 +1,7 @@
 import { resultOf } from '../../bench/methods.ts';
 import { modelledPrintTime } from '../../bench/reference-print/modelled-print.ts';
 import { shown } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Twice what the model's equal segments and right angles miss on simulated prints (common practice, no source). */
@@ -17,10 +18,10 @@ export const rule: ProfileRule<'trial'> = {
     'OpenStax, University Physics vol. 1, section 3.4: motion with constant acceleration; the accepted share is common practice, no source.',
   formula:
     '|t_model/t_print - 1| <= 0.15, t_model from paths, mean segments, corners, speeds and accelerations, changes of layer and shortest layer time',
-  example: {
-    kind: 'trial',
-    copied: true,
-    bad: `
+  example: alike(
+    'trial',
+    { bad: '22', good: '16' },
+    (minutes) => `
 id: wren-hook-print
 method: referencePrint
 job: hook
@@ -31,22 +32,10 @@ settings:
 observations:
   columns: {printTime: min, mass: g}
   rows:
-    - [22.1, 9.6]
-    - [22.2, 9.7]`,
-    good: `
-id: wren-hook-print
-method: referencePrint
-job: hook
-settings:
-  outerContour: {speed: 100 mm/s, acceleration: 5000 mm/s2}
-  infill: {speed: 130 mm/s, acceleration: 8200 mm/s2}
-  travel: {speed: 430 mm/s, acceleration: 8200 mm/s2}
-observations:
-  columns: {printTime: min, mass: g}
-  rows:
-    - [16.1, 9.6]
-    - [16.2, 9.7]`,
-  },
+    - [${minutes}.1, 9.6]
+    - [${minutes}.2, 9.7]`,
+    { copied: true },
+  ),
   *check(profile, { registry, reduce }) {
     const modelled = modelledPrintTime(registry, profile.data);
     if (modelled === null) return;

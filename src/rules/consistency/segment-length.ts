@@ -1,4 +1,5 @@
 import { shown } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'job'> = {
@@ -8,15 +9,13 @@ export const rule: ProfileRule<'job'> = {
   statement: 'The mean segment of a feature is not longer than all of its paths.',
   rationale: 'The time of a job follows from both; swapped or in a wrong unit they turn hours into minutes.',
   source: 'Definition of a mean.',
-  example: {
-    kind: 'job',
-    bad: `
+  example: alike(
+    'job',
+    { bad: 'mm', good: 'm' },
+    (value) => `
 features:
-  infill: {pathLength: 30 mm, meanSegment: 20 cm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
-    good: `
-features:
-  infill: {pathLength: 30 m, meanSegment: 20 cm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
-  },
+  infill: {pathLength: 30 ${value}, meanSegment: 20 cm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
+  ),
   *check(profile) {
     for (const [feature, { pathLength, meanSegment }] of Object.entries(profile.data.features)) {
       if (meanSegment <= pathLength || pathLength <= 0) continue;

@@ -1,6 +1,7 @@
 import type { Hit } from '../../registry/hit.ts';
 import { highestStated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'trial'> = {
@@ -11,15 +12,13 @@ export const rule: ProfileRule<'trial'> = {
   rationale:
     'The controller caps settings that are too high: the print ran slower than the trial says, and the time model gets the blame.',
   source: 'Machine profile, topSpeed and acceleration.',
-  example: {
-    kind: 'trial',
-    bad: `
+  example: alike(
+    'trial',
+    { bad: '2000 mm/s', good: '200 mm/s' },
+    (value) => `
 settings:
-  infill: {speed: 2000 mm/s, acceleration: 6000 mm/s2}`,
-    good: `
-settings:
-  infill: {speed: 200 mm/s, acceleration: 6000 mm/s2}`,
-  },
+  infill: {speed: ${value}, acceleration: 6000 mm/s2}`,
+  ),
   *check(profile, { registry }) {
     const machine = registry.machine.get(profile.data.machine ?? '')?.data;
     if (machine === undefined) return;

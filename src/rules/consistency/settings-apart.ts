@@ -1,4 +1,5 @@
 import { shown } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Between the gentlest and the hardest acceleration of one print. */
@@ -12,17 +13,14 @@ export const rule: ProfileRule<'trial'> = {
   rationale: 'A setting that lost a digit puts the calculated time off, and the time model gets the blame.',
   source: 'Common practice, no source: the first layer is set to a third or so of the infill.',
   formula: `max(a) <= ${largestRatio} min(a)`,
-  example: {
-    kind: 'trial',
-    bad: `
+  example: alike(
+    'trial',
+    { bad: '300 mm/s2', good: '3000 mm/s2' },
+    (value) => `
 settings:
-  outerContour: {speed: 120 mm/s, acceleration: 300 mm/s2}
+  outerContour: {speed: 120 mm/s, acceleration: ${value}}
   infill: {speed: 200 mm/s, acceleration: 6000 mm/s2}`,
-    good: `
-settings:
-  outerContour: {speed: 120 mm/s, acceleration: 3000 mm/s2}
-  infill: {speed: 200 mm/s, acceleration: 6000 mm/s2}`,
-  },
+  ),
   *check(profile) {
     const settings = Object.entries(profile.data.settings ?? {}).map(
       ([feature, { acceleration }]) => [feature, acceleration] as const,

@@ -9,6 +9,7 @@ import { statementsOf } from '../../registry/statement.ts';
 import type { Range } from '../../units/canonical.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import { shown, shownRange } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Between ranges of two sources, grades and methods explain so much (common practice, no source). */
@@ -23,17 +24,14 @@ export const rule: ProfileRule = {
   statement: 'Two sources of one property under the same conditions do not contradict each other.',
   rationale: 'Sources are compared, never averaged; if they are far apart, one was mistyped or misread.',
   source: `Common practice, no source: ranges apart by a factor of ${largestFactor}, temperatures by ${largestGap} K, decomposition by ${largestDecompositionGap} K.`,
-  example: {
-    kind: 'polymer',
-    bad: `
+  example: alike(
+    'polymer',
+    { bad: '2.4..2.6 J/g/K', good: '1.4..1.6 J/g/K' },
+    (value) => `
 specificHeatSolid:
   - {value: 1.1..1.3 J/g/K, basis: published, source: invented-plastics-tables}
-  - {value: 2.4..2.6 J/g/K, basis: published, source: plumstead-wren-sheet}`,
-    good: `
-specificHeatSolid:
-  - {value: 1.1..1.3 J/g/K, basis: published, source: invented-plastics-tables}
-  - {value: 1.4..1.6 J/g/K, basis: published, source: plumstead-wren-sheet}`,
-  },
+  - {value: ${value}, basis: published, source: plumstead-wren-sheet}`,
+  ),
   *check(profile) {
     for (const group of groupedBy(sourcedStatements(profile), ({ key }) => key).values()) {
       const worst = mostDisputed(group);

@@ -2,6 +2,7 @@ import { trialIndex } from '../../knowledge/trial-index.ts';
 import type { Registry } from '../../registry/registry.ts';
 import type { Grams, Millimetres } from '../../units/canonical.ts';
 import { shown } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Stands beside the machine take somewhat more than its holder. */
@@ -19,18 +20,15 @@ export const rule: ProfileRule<'filament'> = {
     'A spool that fits nowhere usually has a misplaced decimal point, and spool life is calculated from it.',
   source: `Machine profiles of the registry, spool; a factor of ${factor} for stands beside the machine is common practice, no source.`,
   formula: `m_spool <= ${factor} max(m_holder) over the machines that take the strand`,
-  example: {
-    kind: 'filament',
-    copied: true,
-    bad: `
+  example: alike(
+    'filament',
+    { bad: '7.5 kg', good: '750 g' },
+    (value) => `
 id: oakhollow/thistle-petg
 name: Thistle PETG
-spoolMass: 7.5 kg`,
-    good: `
-id: oakhollow/thistle-petg
-name: Thistle PETG
-spoolMass: 750 g`,
-  },
+spoolMass: ${value}`,
+    { copied: true },
+  ),
   *check(profile, { registry }) {
     if (profile.data.spoolMass === undefined) return;
     // Where the filament was tried, those machines are asked by a rule of their own.

@@ -12,6 +12,7 @@ import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
 import type { DegreesCelsius, Range } from '../../units/canonical.ts';
 import { shown, shownRange } from '../../units/wording.ts';
+import { stating } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** In degrees Celsius. */
@@ -25,15 +26,7 @@ export const rule: ProfileRule<'trial'> = {
   rationale:
     'Tables only use limits inside that range; a temperature far outside is often a typing mistake or the wrong spool.',
   source: `Filament profile, nozzleTemperature, bedTemperature, chamberTemperature; ${usualAllowance} K of allowance are common practice, no source.`,
-  example: {
-    kind: 'filament',
-    bad: `
-nozzleTemperature:
-  - {value: 215..225 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-    good: `
-nozzleTemperature:
-  - {value: 215..235 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-  },
+  example: stating('filament', 'nozzleTemperature', { bad: '215..225 Cel', good: '215..235 Cel' }),
   *check(profile, { registry }) {
     const filament = registry.filament.get(profile.data.filament)?.data;
     if (filament === undefined) return;

@@ -1,6 +1,7 @@
 import { siblingLimit } from '../../evidence/sibling-limits.ts';
 import { trialLimit } from '../../evidence/trial-limit.ts';
 import { shown, shownNumber } from '../../units/wording.ts';
+import { allFlows, ladder } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Grades and temperatures of a family differ by less (common practice, no source). */
@@ -20,22 +21,11 @@ export const rule: ProfileRule<'trial'> = {
     kind: 'trial',
     copied: true,
     bad: `
-id: wren-clover-petg-245-again
-observations:
-  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
-  rows:
-    - [24, 400, 1.223]
-    - [30, 400, 1.228]
-    - [36, 400, 1.225]
-    - [42, 400, 1.225]
-    - [48, 400, 1.220]
-    - [54, 400, 1.205]
-    - [60, 400, 1.158]
-    - [66, 400, 1.109]
-    - [72, 400, 1.042]
+id: wren-clover-petg-245-again${ladder(allFlows, { times: 3 })}
 events:
   - {event: halted, commandedFlow: 84 mm3/s}`,
-    good: 'id: wren-clover-petg-245-again',
+    good: `
+id: wren-clover-petg-245-again`,
   },
   *check(profile, context) {
     const middle = siblingLimit(profile, context);

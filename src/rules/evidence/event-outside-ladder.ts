@@ -1,5 +1,6 @@
 import { ladderReadings } from '../../bench/flow-ladder/ladder-readings.ts';
 import { shown } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** The next step of a ladder, which was not weighed any more, is nearer than that (common practice, no source). */
@@ -14,15 +15,13 @@ export const rule: ProfileRule<'trial'> = {
   statement: 'A halt or a drive slip is noted at a flow of the ladder or just above.',
   rationale: 'Readings from that flow on do not count; a mistyped one drops good readings or keeps bad ones.',
   source: 'Common practice, no source: the steps of a ladder grow by less than a factor of two.',
-  example: {
-    kind: 'trial',
-    bad: `
+  example: alike(
+    'trial',
+    { bad: '280 mm3/s', good: '28 mm3/s' },
+    (value) => `
 events:
-  - {event: halted, commandedFlow: 280 mm3/s}`,
-    good: `
-events:
-  - {event: halted, commandedFlow: 28 mm3/s}`,
-  },
+  - {event: halted, commandedFlow: ${value}}`,
+  ),
   *check(profile) {
     const flows = ladderReadings(profile).map(({ flow }) => flow);
     const [lowest, furthest] = [Math.min(...flows), furthestStep * Math.max(...flows)];

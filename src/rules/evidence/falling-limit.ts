@@ -3,6 +3,7 @@ import { groupedBy } from '../../registry/grouped-by.ts';
 import { oncePerRegistry } from '../../registry/once-per-registry.ts';
 import type { Profile } from '../../registry/profile.ts';
 import { shown } from '../../units/wording.ts';
+import { allFlows, ladder } from '../engine/examples.ts';
 import type { ProfileRule, RuleContext } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'trial'> = {
@@ -20,19 +21,7 @@ export const rule: ProfileRule<'trial'> = {
     copied: true,
     bad: `
 id: wren-clover-petg-260
-conditions: {nozzleTemperature: 260 Cel}
-observations:
-  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
-  rows:
-    - [4, 400, 1.223]
-    - [5, 400, 1.228]
-    - [6, 400, 1.225]
-    - [7, 400, 1.225]
-    - [8, 400, 1.220]
-    - [9, 400, 1.205]
-    - [10, 400, 1.158]
-    - [11, 400, 1.109]
-    - [12, 400, 1.042]
+conditions: {nozzleTemperature: 260 Cel}${ladder(allFlows, { times: 0.5 })}
 events:
   - {event: halted, commandedFlow: 13 mm3/s}`,
     good: `

@@ -6,6 +6,7 @@ import type { AnyProfile } from '../../registry/profile.ts';
 import type { Path } from '../../registry/shape.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import { shown, shownRange } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule, RuleContext } from '../engine/rule.ts';
 
 /** Caution takes off some per cent; half is no caution any more (common practice, no source). */
@@ -18,15 +19,13 @@ export const rule: ProfileRule = {
   rationale:
     'A limit far below what its readings support usually has a wrong digit, and makes every table slow.',
   source: 'Common practice, no source.',
-  example: {
-    kind: 'machine',
-    bad: `
+  example: alike(
+    'machine',
+    { bad: '50 mm/s', good: '100 mm/s' },
+    (value) => `
 contourSpeed:
-  - {value: 50 mm/s, interval: 110..130 mm/s, basis: assumed, reason: Bench habit}`,
-    good: `
-contourSpeed:
-  - {value: 100 mm/s, interval: 110..130 mm/s, basis: assumed, reason: Bench habit}`,
-  },
+  - {value: ${value}, interval: 110..130 mm/s, basis: assumed, reason: Bench habit}`,
+  ),
   *check(profile, context) {
     for (const { path, value, low, dimension, text } of supports(profile, context)) {
       if (value >= smallestShare * low) continue;

@@ -1,4 +1,5 @@
 import { ladderReadings } from '../../bench/flow-ladder/ladder-readings.ts';
+import { ladder } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Below this number a ladder cannot be reduced at all, which another rule says. */
@@ -13,30 +14,7 @@ export const rule: ProfileRule<'trial'> = {
   rationale:
     'With fewer, the plateau and the onset cannot be told apart, and the interval rests on assumptions.',
   source: 'Common practice, no source: three flows that deliver in full, three around and beyond the limit.',
-  example: {
-    kind: 'trial',
-    bad: `
-observations:
-  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
-  rows:
-    - [8, 400, 1.223]
-    - [12, 400, 1.225]
-    - [16, 400, 1.220]
-    - [20, 400, 1.158]
-    - [24, 400, 1.042]`,
-    good: `
-observations:
-  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
-  rows:
-    - [8, 400, 1.223]
-    - [12, 400, 1.225]
-    - [14, 400, 1.225]
-    - [16, 400, 1.220]
-    - [18, 400, 1.205]
-    - [20, 400, 1.158]
-    - [22, 400, 1.109]
-    - [24, 400, 1.042]`,
-  },
+  example: { kind: 'trial', bad: ladder([8, 12, 16, 20, 24]), good: ladder([8, 12, 14, 16, 18, 20, 22, 24]) },
   *check(profile) {
     const steps = new Set(ladderReadings(profile).map(({ flow }) => flow)).size;
     if (steps < fewest || steps >= enough) return;

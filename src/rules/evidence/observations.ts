@@ -1,4 +1,5 @@
 import { fileRules } from '../../registry/form/file-rule.ts';
+import { ladder } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'trial'> = {
@@ -10,25 +11,9 @@ export const rule: ProfileRule<'trial'> = {
   source: 'Format of the registry: raw readings accompany every measured limit.',
   example: {
     kind: 'trial',
-    bad: `observations:
-  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
-  rows:
-    - [8, 400, 1.223]
-    - [12, 400, 1.225]
-    - [16, 400, 1.220]
-    - [18, 400, 1.205]
-    - [20, 400, 1.158]
-    - [22, 400, 1.109]
+    bad: `${ladder([8, 12, 16, 18, 20, 22])}
   file: wren-daisy-pla-230.csv`,
-    good: `observations:
-  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
-  rows:
-    - [8, 400, 1.223]
-    - [12, 400, 1.225]
-    - [16, 400, 1.220]
-    - [18, 400, 1.205]
-    - [20, 400, 1.158]
-    - [22, 400, 1.109]`,
+    good: ladder([8, 12, 16, 18, 20, 22]),
   },
   *check(profile) {
     const { columns, file } = profile.data.observations;

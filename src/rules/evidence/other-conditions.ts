@@ -1,4 +1,5 @@
 import { evidenceHits } from '../../evidence/standing.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
@@ -8,18 +9,14 @@ export const rule: ProfileRule = {
     'A measured value holds under the conditions of its trial: machine, nozzle, filament, nozzle temperature.',
   rationale: 'A limit found with one nozzle or at one temperature says little about another.',
   source: 'JCGM 200 (VIM) 2.9 and 2.16: a result holds for the conditions under which it was obtained.',
-  example: {
-    kind: 'filament',
-    bad: `meltFlow:
+  example: alike(
+    'filament',
+    { bad: 'hs-0.4', good: 'hs-0.6' },
+    (value) => `meltFlow:
   - value: 19 mm3/s
     basis: measured
     evidence: wren-clover-petg-245
-    at: {machine: plumstead/wren, nozzle: hs-0.4, nozzleTemperature: 245 Cel}`,
-    good: `meltFlow:
-  - value: 19 mm3/s
-    basis: measured
-    evidence: wren-clover-petg-245
-    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}`,
-  },
+    at: {machine: plumstead/wren, nozzle: ${value}, nozzleTemperature: 245 Cel}`,
+  ),
   check: (profile, context) => evidenceHits('evidence/other-conditions', profile, context),
 };

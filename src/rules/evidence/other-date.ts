@@ -1,4 +1,5 @@
 import { statementsOf } from '../../registry/statement.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
@@ -7,21 +8,16 @@ export const rule: ProfileRule = {
   statement: 'A measured value has the date of its trial.',
   rationale: 'The newest statement counts; with a wrong date it may count when it should not.',
   source: 'Format of the registry: date is the day on which the value was measured.',
-  example: {
-    kind: 'machine',
-    bad: `
+  example: alike(
+    'machine',
+    { bad: '2026-02-17', good: '2026-02-11' },
+    (value) => `
 acceleration:
   - value: 9000 mm/s2
     basis: measured
     evidence: wren-daisy-pla-230
-    date: 2026-02-17`,
-    good: `
-acceleration:
-  - value: 9000 mm/s2
-    basis: measured
-    evidence: wren-daisy-pla-230
-    date: 2026-02-11`,
-  },
+    date: ${value}`,
+  ),
   *check(profile, { registry, today }) {
     for (const { path, statement } of statementsOf(profile)) {
       const trial = statement.evidence === undefined ? undefined : registry.trial.get(statement.evidence);

@@ -7,6 +7,7 @@ import {
 import { mostOffTrend, type OffTrend } from '../../bench/flow-ladder/ladder-trend.ts';
 import type { Profile } from '../../registry/profile.ts';
 import { shown, shownNumber } from '../../units/wording.ts';
+import { ladder } from '../engine/examples.ts';
 import type { ProfileRule, RuleContext } from '../engine/rule.ts';
 
 /** Below this share extrusion past its onset may scatter, whatever the others do (common practice, no source). */
@@ -25,30 +26,8 @@ export const rule: ProfileRule<'trial'> = {
   formula: `|ln(m/m') | > max(${leastDeviation}, ${standardDeviations} s), m' expected from the falling trend of m per fed length without this piece, s spread of the others about it`,
   example: {
     kind: 'trial',
-    bad: `
-observations:
-  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
-  rows:
-    - [8, 400, 1.223]
-    - [12, 400, 1.225]
-    - [14, 400, 1.025]
-    - [16, 400, 1.220]
-    - [18, 400, 1.205]
-    - [20, 400, 1.158]
-    - [22, 400, 1.109]
-    - [24, 400, 1.042]`,
-    good: `
-observations:
-  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
-  rows:
-    - [8, 400, 1.223]
-    - [12, 400, 1.225]
-    - [14, 400, 1.225]
-    - [16, 400, 1.220]
-    - [18, 400, 1.205]
-    - [20, 400, 1.158]
-    - [22, 400, 1.109]
-    - [24, 400, 1.042]`,
+    bad: ladder([8, 12, 14, 16, 18, 20, 22, 24]).replace('14, 400, 1.225', '14, 400, 1.025'),
+    good: ladder([8, 12, 14, 16, 18, 20, 22, 24]),
   },
   *check(profile, context) {
     for (const { reading, expected, deviation, spread } of slipsOf(profile, context)) {

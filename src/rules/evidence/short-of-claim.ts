@@ -6,6 +6,7 @@ import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
 import type { CubicMillimetresPerSecond } from '../../units/canonical.ts';
 import { shown } from '../../units/wording.ts';
+import { alike, hotEnd } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Sheets promise up to twice what benches find; a third has another reason. */
@@ -20,31 +21,9 @@ export const rule: ProfileRule<'trial'> = {
     'A ladder in cm3/h instead of mm3/s, or one that stopped far too early, makes the claim look exaggerated.',
   source: `Machine profile, meltFlow by claim; ${leastShare * 100} % are common practice, no source.`,
   formula: `Q_trial >= ${leastShare} Q_claimed, the same polymer, a nozzle at least as wide`,
-  example: {
-    kind: 'machine',
-    bad: `
-hotEnds:
-  - id: main
-    filamentDiameter: 1.75 mm
-    nozzles:
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
-    meltFlow:
-      - value: 84 mm3/s
-        basis: claimed
-        source: plumstead-wren-sheet
-        at: {nozzle: hs-0.6, polymer: PET-G}`,
-    good: `
-hotEnds:
-  - id: main
-    filamentDiameter: 1.75 mm
-    nozzles:
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
-    meltFlow:
-      - value: 42 mm3/s
-        basis: claimed
-        source: plumstead-wren-sheet
-        at: {nozzle: hs-0.6, polymer: PET-G}`,
-  },
+  example: alike('machine', { bad: '84 mm3/s', good: '42 mm3/s' }, (flow) =>
+    hotEnd({ meltFlow: [flow, 'polymer: PET-G'] }),
+  ),
   *check(profile, context) {
     const claim = claimFor(profile, context.registry);
     const limit = claim === null ? null : trialLimit(profile, context);

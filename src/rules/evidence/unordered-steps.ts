@@ -4,6 +4,7 @@ import {
   placeOfReading,
 } from '../../bench/flow-ladder/ladder-readings.ts';
 import { shown } from '../../units/wording.ts';
+import { ladder } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'trial'> = {
@@ -16,31 +17,8 @@ export const rule: ProfileRule<'trial'> = {
   source: 'Common practice, no source.',
   example: {
     kind: 'trial',
-    bad: `
-observations:
-  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
-  rows:
-    - [8, 400, 1.223]
-    - [12, 400, 1.225]
-    - [18, 400, 1.205]
-    - [14, 400, 1.225]
-    - [16, 400, 1.220]
-    - [20, 400, 1.158]
-    - [22, 400, 1.109]
-    - [24, 400, 1.042]`,
-    good: `
-observations:
-  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
-  rows:
-    - [8, 400, 1.223]
-    - [12, 400, 1.225]
-    - [16, 400, 1.220]
-    - [20, 400, 1.158]
-    - [24, 400, 1.042]
-    - [8, 400, 1.227]
-    - [14, 400, 1.230]
-    - [18, 400, 1.201]
-    - [22, 400, 1.101]`,
+    bad: ladder([8, 12, 18, 14, 16, 20, 22, 24]),
+    good: ladder([8, 12, 16, 20, 24, 8, 14, 18, 22]),
   },
   *check(profile) {
     const readings = ladderReadings(profile);

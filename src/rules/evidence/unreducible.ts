@@ -2,6 +2,7 @@ import type { BenchProblem } from '../../bench/bench-problem.ts';
 import type { Hit } from '../../registry/hit.ts';
 import type { Profile } from '../../registry/profile.ts';
 import type { Path } from '../../registry/shape.ts';
+import { ladder } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'trial'> = {
@@ -12,22 +13,7 @@ export const rule: ProfileRule<'trial'> = {
   rationale:
     'Readings that give no result cannot support a limit; usually a unit, a column or a digit is wrong.',
   source: 'JCGM 101:2008, clause 5: the inputs of a propagation must be known.',
-  example: {
-    kind: 'trial',
-    bad: `observations:
-  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
-  rows:
-    - [8, 400, 1.223]`,
-    good: `observations:
-  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
-  rows:
-    - [8, 400, 1.223]
-    - [12, 400, 1.225]
-    - [16, 400, 1.220]
-    - [18, 400, 1.205]
-    - [20, 400, 1.158]
-    - [22, 400, 1.109]`,
-  },
+  example: { kind: 'trial', bad: ladder([8]), good: ladder([8, 12, 16, 18, 20, 22]) },
   *check(profile, { registry, reduce }) {
     const { data, attachment } = profile;
     // A filament that cannot be used has a finding of its own, and so has a file of readings that is not there.

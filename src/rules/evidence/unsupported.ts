@@ -1,4 +1,5 @@
 import { evidenceHits } from '../../evidence/standing.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
@@ -10,18 +11,14 @@ export const rule: ProfileRule = {
     'Tables are made from this number: beyond what was measured the hot end starves or jams, or the part fails.',
   source:
     'JCGM 101:2008, clause 7: estimate and coverage interval, recomputed from the readings of the trial.',
-  example: {
-    kind: 'filament',
-    bad: `meltFlow:
-  - value: 24 mm3/s
+  example: alike(
+    'filament',
+    { bad: '24 mm3/s', good: '19 mm3/s' },
+    (value) => `meltFlow:
+  - value: ${value}
     basis: measured
     evidence: wren-clover-petg-245
     at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}`,
-    good: `meltFlow:
-  - value: 19 mm3/s
-    basis: measured
-    evidence: wren-clover-petg-245
-    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}`,
-  },
+  ),
   check: (profile, context) => evidenceHits('evidence/unsupported', profile, context),
 };

@@ -2,6 +2,7 @@ import { aboveSoftening, bedBound } from '../../knowledge/bed-bound.ts';
 import { familiesOf } from '../../knowledge/families.ts';
 import { stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
+import { stating } from '../engine/examples.ts';
 import { fahrenheitSlip } from '../engine/fahrenheit-slip.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
@@ -14,15 +15,7 @@ export const rule: ProfileRule<'filament'> = {
   rationale: 'On a hotter bed the lowest layers melt, and the part comes loose or sinks.',
   source: `Polymer profile of the family, glassTransition and melting; the ${aboveSoftening} K are common practice, no source.`,
   formula: `T_bed <= T_softening + ${aboveSoftening} K (amorphous) or T_bed <= T_m (semi-crystalline)`,
-  example: {
-    kind: 'filament',
-    bad: `
-bedTemperature:
-  - {value: 70..140 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-    good: `
-bedTemperature:
-  - {value: 70..90 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-  },
+  example: stating('filament', 'bedTemperature', { bad: '70..140 Cel', good: '70..90 Cel' }),
   *check(profile, { registry }) {
     const bound = bedBound(profile.data, familiesOf(profile.data, registry));
     if (bound === null) return;

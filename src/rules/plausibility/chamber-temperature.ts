@@ -2,6 +2,7 @@ import { familiesOf } from '../../knowledge/families.ts';
 import { softeningOf } from '../../knowledge/softening.ts';
 import { stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
+import { stating } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'filament'> = {
@@ -12,15 +13,7 @@ export const rule: ProfileRule<'filament'> = {
   rationale: 'In a hotter chamber the part sags, and the filament buckles in the drive and jams the hot end.',
   source:
     'Polymer profile of the family, glassTransition and melting; softening of the filament as its sheet states it.',
-  example: {
-    kind: 'filament',
-    bad: `
-chamberTemperature:
-  - {value: 20..95 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-    good: `
-chamberTemperature:
-  - {value: 20..50 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-  },
+  example: stating('filament', 'chamberTemperature', { bad: '20..95 Cel', good: '20..50 Cel' }),
   *check(profile, { registry }) {
     const softening = softeningOf(profile.data, familiesOf(profile.data, registry));
     if (softening === null) return;

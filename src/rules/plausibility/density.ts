@@ -1,6 +1,7 @@
 import { densityEnvelope, densityOff, impossiblyOff } from '../../knowledge/density-envelope.ts';
 import { stated } from '../../registry/stated.ts';
 import { densityHit } from '../engine/density-hit.ts';
+import { stating } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'filament'> = {
@@ -13,15 +14,7 @@ export const rule: ProfileRule<'filament'> = {
     'Polymer profile of the family; fillers by the mixing rule, Osswald & Menges, Materials Science of Polymers for Engineers (from memory).',
   formula:
     '1/rho = sum of w_i/rho_i, w mass fractions, rho densities of matrix and fillers; off by more than 20 %',
-  example: {
-    kind: 'filament',
-    bad: `
-density:
-  - {value: 0.89 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-    good: `
-density:
-  - {value: 1.27 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-  },
+  example: stating('filament', 'density', { bad: '0.89 g/cm3', good: '1.27 g/cm3' }),
   *check(profile, { registry }) {
     const envelope = densityEnvelope(profile.data, registry);
     if (envelope === null) return;

@@ -2,6 +2,7 @@ import { widest } from '../../knowledge/families.ts';
 import { unfilledSolids } from '../../knowledge/melt-heat.ts';
 import { thermalDiffusivity } from '../../physics/melt-zone.ts';
 import { shownNumber } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'polymer'> = {
@@ -16,19 +17,15 @@ export const rule: ProfileRule<'polymer'> = {
     'Crawford, Plastics Engineering (1998), Table 1.8: 0.6e-7 m2/s to 1.7e-7 m2/s, though not every row there follows from its own figures.',
   formula:
     'a = k/(rho c_p), k conductivity, rho density, c_p specific heat of the solid; 0.07 mm2/s to 0.17 mm2/s',
-  example: {
-    kind: 'polymer',
-    bad: `
+  example: alike(
+    'polymer',
+    { bad: '0.35..0.39 W/m/K', good: '0.19..0.21 W/m/K' },
+    (value) => `
 specificHeatSolid:
   - {value: 1.1..1.2 J/g/K, basis: published, source: invented-plastics-tables}
 thermalConductivity:
-  - {value: 0.35..0.39 W/m/K, basis: published, source: invented-plastics-tables}`,
-    good: `
-specificHeatSolid:
-  - {value: 1.1..1.2 J/g/K, basis: published, source: invented-plastics-tables}
-thermalConductivity:
-  - {value: 0.19..0.21 W/m/K, basis: published, source: invented-plastics-tables}`,
-  },
+  - {value: ${value}, basis: published, source: invented-plastics-tables}`,
+  ),
   *check(profile) {
     const [conductivity, density, heat] = (
       ['thermalConductivity', 'density', 'specificHeatSolid'] as const

@@ -1,6 +1,7 @@
 import { widest } from '../../knowledge/families.ts';
 import { stated } from '../../registry/stated.ts';
 import { shown, shownRange } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** In K. */
@@ -15,21 +16,16 @@ export const rule: ProfileRule<'polymer'> = {
     'Hotter, the turns stick to each other and the plastic ages; a dryer set by such a number can start a fire.',
   source: `Common practice, no source: moulders' tables dry every family 70 K and more below its melt; ${nearest} K with some room.`,
   formula: `T_dry <= T_nozzle - ${nearest} K, upper end of drying, lower end of the nozzle window`,
-  example: {
-    kind: 'polymer',
-    bad: `
+  example: alike(
+    'polymer',
+    { bad: '130..165 Cel', good: '80..110 Cel' },
+    (value) => `
 structure: semiCrystalline
 melting:
   - {value: 190..210 Cel, basis: published, source: invented-plastics-tables}
 dryingTemperature:
-  - {value: 130..165 Cel, basis: published, source: invented-plastics-tables}`,
-    good: `
-structure: semiCrystalline
-melting:
-  - {value: 190..210 Cel, basis: published, source: invented-plastics-tables}
-dryingTemperature:
-  - {value: 80..110 Cel, basis: published, source: invented-plastics-tables}`,
-  },
+  - {value: ${value}, basis: published, source: invented-plastics-tables}`,
+  ),
   *check(profile) {
     const families = [profile.data];
     const window = widest(families, 'nozzleTemperature');

@@ -2,6 +2,7 @@ import { familiesOf } from '../../knowledge/families.ts';
 import { softeningOf } from '../../knowledge/softening.ts';
 import { stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
+import { stating } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'filament'> = {
@@ -12,15 +13,7 @@ export const rule: ProfileRule<'filament'> = {
   rationale: 'Above it the turns fuse into one block, and the spool may sag into the dryer.',
   source:
     'Glass transition or melting of the family in its polymer profile; amorphous strands soften at the glass transition: Osswald & Menges, Materials Science of Polymers for Engineers (from memory).',
-  example: {
-    kind: 'filament',
-    bad: `
-dryingTemperature:
-  - {value: 95 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-    good: `
-dryingTemperature:
-  - {value: 65 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-  },
+  example: stating('filament', 'dryingTemperature', { bad: '95 Cel', good: '65 Cel' }),
   *check(profile, { registry }) {
     const softening = softeningOf(profile.data, familiesOf(profile.data, registry));
     if (softening === null) return;

@@ -1,6 +1,7 @@
 import { familiesOf, familyNames, widest } from '../../knowledge/families.ts';
 import { stated } from '../../registry/stated.ts';
 import { shownNumber } from '../../units/wording.ts';
+import { stating } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Sheets add a reserve for wet spools, and fans save time. */
@@ -14,15 +15,7 @@ export const rule: ProfileRule<'filament'> = {
   rationale: 'Much shorter and it stays wet, much longer and it ages; often a digit or a unit is wrong.',
   source: `Polymer profile of the family, dryingTime; a factor of ${factor} beyond it is common practice, no source.`,
   formula: `t_low/${factor} <= t <= ${factor} t_high, t_low and t_high of the family`,
-  example: {
-    kind: 'filament',
-    bad: `
-dryingTime:
-  - {value: 40 h, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-    good: `
-dryingTime:
-  - {value: 6 h, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-  },
+  example: stating('filament', 'dryingTime', { bad: '40 h', good: '6 h' }),
   *check(profile, { registry }) {
     const families = familiesOf(profile.data, registry);
     const usual = widest(families, 'dryingTime');

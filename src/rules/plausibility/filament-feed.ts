@@ -2,6 +2,7 @@ import { flowLimits } from '../../evidence/supported-flow-limits.ts';
 import { fastestFeed } from '../../knowledge/strands.ts';
 import { strandFeed as feedOfFlow, flowOfFeed } from '../../physics/strand.ts';
 import { shown } from '../../units/wording.ts';
+import { hotEnd } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'machine' | 'filament'> = {
@@ -15,28 +16,8 @@ export const rule: ProfileRule<'machine' | 'filament'> = {
   formula: 'v = 4Q/(pi d^2), Q flow, d diameter of the strand; v <= 60 mm/s',
   example: {
     kind: 'machine',
-    bad: `
-hotEnds:
-  - id: main
-    filamentDiameter: 1.75 mm
-    nozzles:
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
-    meltFlow:
-      - value: 150 mm3/s
-        basis: claimed
-        source: plumstead-wren-sheet
-        at: {nozzle: hs-0.6, polymer: PS-HI, nozzleTemperature: 230 Cel}`,
-    good: `
-hotEnds:
-  - id: main
-    filamentDiameter: 1.75 mm
-    nozzles:
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
-    meltFlow:
-      - value: 32 mm3/s
-        basis: claimed
-        source: plumstead-wren-sheet
-        at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}`,
+    bad: hotEnd({ meltFlow: ['150 mm3/s', 'polymer: PS-HI, nozzleTemperature: 230 Cel'] }),
+    good: hotEnd({ meltFlow: ['32 mm3/s', 'polymer: PLA, nozzleTemperature: 230 Cel'] }),
   },
   *check(profile, context) {
     for (const { path, value, hotEnd, filament } of flowLimits(profile, context)) {

@@ -3,6 +3,7 @@ import { isShare } from '../../knowledge/figure-signs.ts';
 import { shapes } from '../../registry/generated/shapes.ts';
 import { leavesOf } from '../../registry/shape.ts';
 import { shown } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
@@ -11,15 +12,13 @@ export const rule: ProfileRule = {
   statement: 'A fraction of a whole is at most 100 %.',
   rationale: 'A fan cannot run faster than full speed, and a filler cannot be more than the whole filament.',
   source: 'Definition of a share.',
-  example: {
-    kind: 'filament',
-    bad: `
+  example: alike(
+    'filament',
+    { bad: '30..500 %', good: '30..50 %' },
+    (value) => `
 fan:
-  - {value: 30..500 %, basis: assumed, reason: Bench habit}`,
-    good: `
-fan:
-  - {value: 30..50 %, basis: assumed, reason: Bench habit}`,
-  },
+  - {value: ${value}, basis: assumed, reason: Bench habit}`,
+  ),
   *check(profile) {
     for (const { path, shape, value } of leavesOf('quantity', shapes[profile.kind], profile.data)) {
       const share = Math.max(...endsOf(value));

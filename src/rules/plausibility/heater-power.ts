@@ -2,6 +2,7 @@ import { flowLimits } from '../../evidence/supported-flow-limits.ts';
 import { leastHeat } from '../../knowledge/melt-heat.ts';
 import { highestStated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
+import { alike, hotEnd } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'machine' | 'filament'> = {
@@ -14,35 +15,9 @@ export const rule: ProfileRule<'machine' | 'filament'> = {
     'Steady energy balance, Incropera et al., Fundamentals of Heat and Mass Transfer, section 1.3; specific heats from the polymer profile.',
   formula:
     'P = rho Q c_p (T_nozzle - T_room), rho density, Q flow, c_p specific heat of the melt, T_room 25 Cel; P <= heater power',
-  example: {
-    kind: 'machine',
-    bad: `
-hotEnds:
-  - id: main
-    filamentDiameter: 1.75 mm
-    heaterPower:
-      - {value: 12 W, basis: claimed, source: plumstead-wren-sheet}
-    nozzles:
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
-    meltFlow:
-      - value: 32 mm3/s
-        basis: claimed
-        source: plumstead-wren-sheet
-        at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}`,
-    good: `
-hotEnds:
-  - id: main
-    filamentDiameter: 1.75 mm
-    heaterPower:
-      - {value: 50 W, basis: claimed, source: plumstead-wren-sheet}
-    nozzles:
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
-    meltFlow:
-      - value: 32 mm3/s
-        basis: claimed
-        source: plumstead-wren-sheet
-        at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}`,
-  },
+  example: alike('machine', { bad: '12 W', good: '50 W' }, (heaterPower) =>
+    hotEnd({ heaterPower, meltFlow: ['32 mm3/s', 'polymer: PLA, nozzleTemperature: 230 Cel'] }),
+  ),
   *check(profile, context) {
     for (const limit of flowLimits(profile, context)) {
       const power = highestStated(limit.hotEnd.heaterPower);

@@ -14,6 +14,7 @@ import { highestStated } from '../../registry/stated.ts';
 import { middle } from '../../statistics/middle.ts';
 import type { Millimetres } from '../../units/canonical.ts';
 import { shown, shownNumber } from '../../units/wording.ts';
+import { allFlows, ladder } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** At 0.2 the core of a strand has taken up half of the step, at 1 all but half a percent of it. */
@@ -38,19 +39,7 @@ export const rule: ProfileRule<'trial'> = {
     copied: true,
     bad: `
 id: wren-clover-petg-245-fine
-nozzle: hs-0.4
-observations:
-  columns: {commandedFlow: cm3/h, feedLength: mm, extrudedMass: g}
-  rows:
-    - [8, 400, 1.223]
-    - [10, 400, 1.228]
-    - [12, 400, 1.225]
-    - [14, 400, 1.225]
-    - [16, 400, 1.220]
-    - [18, 400, 1.205]
-    - [20, 400, 1.158]
-    - [22, 400, 1.109]
-    - [24, 400, 1.042]
+nozzle: hs-0.4${ladder(allFlows, { unit: 'cm3/h' })}
 events:
   - {event: halted, commandedFlow: 26 cm3/h}`,
     good: `

@@ -1,6 +1,7 @@
 import { nozzleLimit } from '../../knowledge/families.ts';
 import { stated } from '../../registry/stated.ts';
 import { shown, shownRange } from '../../units/wording.ts';
+import { stating } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** In K. Of the families in use, none is processed further below what thermogravimetry gives. */
@@ -15,15 +16,7 @@ export const rule: ProfileRule<'polymer'> = {
     'A decomposition temperature in °F makes the polymer look heat-resistant and hides that it burns.',
   source: `Common practice, no source: onset of loss of mass and limit of processing lie 0 K to 150 K apart; ${furthest} K with some room.`,
   formula: `T_decomposition - T_limit <= ${furthest} K, lower end of the decomposition`,
-  example: {
-    kind: 'polymer',
-    bad: `
-decomposition:
-  - {value: 541..583 Cel, basis: published, source: invented-plastics-tables}`,
-    good: `
-decomposition:
-  - {value: 400..420 Cel, basis: published, source: invented-plastics-tables}`,
-  },
+  example: stating('polymer', 'decomposition', { bad: '541..583 Cel', good: '400..420 Cel' }),
   *check(profile) {
     const limit = nozzleLimit([profile.data]);
     if (limit === null) return;

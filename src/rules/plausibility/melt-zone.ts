@@ -6,6 +6,7 @@ import { flowAtCoreTemperature } from '../../physics/melt-zone.ts';
 import { highestStated } from '../../registry/stated.ts';
 import type { CubicMillimetresPerSecond, DegreesCelsius } from '../../units/canonical.ts';
 import { shown, shownNumber } from '../../units/wording.ts';
+import { alike, hotEnd } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** On top of favourable values throughout, for swirl at the inlet and other help (common practice, no source). */
@@ -21,35 +22,9 @@ export const rule: ProfileRule<'machine' | 'filament'> = {
   source:
     'Conduction in a cylinder: Incropera et al., Fundamentals of Heat and Mass Transfer, section 5.6; an amorphous polymer softens at its glass transition: Osswald et al., Additive Manufacturing 22 (2018) 51-59.',
   formula: `Q = ${generousFactor} pi a L/Fo(theta), a diffusivity, L melt zone, theta = (T_softening - T_nozzle)/(T_room - T_nozzle)`,
-  example: {
-    kind: 'machine',
-    bad: `
-hotEnds:
-  - id: main
-    filamentDiameter: 1.75 mm
-    meltZoneLength:
-      - {value: 5 mm, basis: claimed, source: plumstead-wren-sheet}
-    nozzles:
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
-    meltFlow:
-      - value: 60 mm3/s
-        basis: claimed
-        source: plumstead-wren-sheet
-        at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}`,
-    good: `
-hotEnds:
-  - id: main
-    filamentDiameter: 1.75 mm
-    meltZoneLength:
-      - {value: 24 mm, basis: claimed, source: plumstead-wren-sheet}
-    nozzles:
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
-    meltFlow:
-      - value: 60 mm3/s
-        basis: claimed
-        source: plumstead-wren-sheet
-        at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}`,
-  },
+  example: alike('machine', { bad: '5 mm', good: '24 mm' }, (meltZoneLength) =>
+    hotEnd({ meltZoneLength, meltFlow: ['60 mm3/s', 'polymer: PLA, nozzleTemperature: 230 Cel'] }),
+  ),
   *check(profile, context) {
     for (const limit of flowLimits(profile, context)) {
       const length = highestStated(limit.hotEnd.meltZoneLength);

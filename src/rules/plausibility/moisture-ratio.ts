@@ -1,5 +1,6 @@
 import { widest } from '../../knowledge/families.ts';
 import { shown, shownRange } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Least part of the saturation that a polymer takes up from air of 50 % relative humidity. */
@@ -15,19 +16,15 @@ export const rule: ProfileRule<'polymer'> = {
   source:
     'Crank & Park (ed.), Diffusion in Polymers (1968), from memory: sorption of water rises about in proportion to the humidity, in polar polymers faster; the tenth is common practice, no source.',
   formula: `w_equilibrium >= ${leastShare} w_saturated, upper ends`,
-  example: {
-    kind: 'polymer',
-    bad: `
+  example: alike(
+    'polymer',
+    { bad: '0.01..0.02 %', good: '0.1..0.2 %' },
+    (value) => `
 moistureEquilibrium:
-  - {value: 0.01..0.02 %, basis: published, source: invented-plastics-tables}
+  - {value: ${value}, basis: published, source: invented-plastics-tables}
 moistureSaturated:
   - {value: 0.4..0.6 %, basis: published, source: invented-plastics-tables}`,
-    good: `
-moistureEquilibrium:
-  - {value: 0.1..0.2 %, basis: published, source: invented-plastics-tables}
-moistureSaturated:
-  - {value: 0.4..0.6 %, basis: published, source: invented-plastics-tables}`,
-  },
+  ),
   *check(profile) {
     const equilibrium = widest([profile.data], 'moistureEquilibrium');
     const saturated = widest([profile.data], 'moistureSaturated');

@@ -7,6 +7,7 @@ import {
 import { nozzleTemperatures } from '../../knowledge/nozzle-temperature-places.ts';
 import type { Range } from '../../units/canonical.ts';
 import { shown, shownRange } from '../../units/wording.ts';
+import { stating } from '../engine/examples.ts';
 import { fahrenheitSlip } from '../engine/fahrenheit-slip.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
@@ -19,15 +20,7 @@ export const rule: ProfileRule = {
   source:
     'Polymer profile of the family: melting, glass transition, nozzle temperature limit; the allowances are common practice, no source.',
   formula: `T_m - ${gradeAllowance} K (semi-crystalline) or T_g + 80 K - ${gradeAllowance} K (amorphous) <= T_nozzle <= T_limit + ${gradeAllowance} K`,
-  example: {
-    kind: 'filament',
-    bad: `
-nozzleTemperature:
-  - {value: 446..491 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-    good: `
-nozzleTemperature:
-  - {value: '446..491 [degF]', basis: claimed, source: oakhollow-clover-petg-sheet}`,
-  },
+  example: stating('filament', 'nozzleTemperature', { bad: '446..491 Cel', good: "'446..491 [degF]'" }),
   *check(profile, { registry }) {
     for (const { path, range, families, filled } of nozzleTemperatures(profile, registry)) {
       const envelope = nozzleEnvelope(families);

@@ -2,6 +2,7 @@ import type { Statement } from '../../registry/generated/documents.ts';
 import type { Hit } from '../../registry/hit.ts';
 import { stated } from '../../registry/stated.ts';
 import type { Money } from '../../units/canonical.ts';
+import { stating } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Currencies whose unit buys about as much; prices in others are not judged. */
@@ -18,15 +19,7 @@ export const rule: ProfileRule = {
   rationale:
     'The cost of a saved hour is calculated from prices; one digit too many makes a machine look absurdly dear.',
   source: `Common practice, no source: machines ${usual.machine.low} to ${usual.machine.high}, spools ${usual.filament.low} to ${usual.filament.high}, in ${judged.join(', ')}.`,
-  example: {
-    kind: 'machine',
-    bad: `
-price:
-  - {value: 6800000 EUR, basis: claimed, source: plumstead-wren-sheet}`,
-    good: `
-price:
-  - {value: 6800 EUR, basis: claimed, source: plumstead-wren-sheet}`,
-  },
+  example: stating('machine', 'price', { bad: '6800000 EUR', good: '6800 EUR' }),
   *check(profile) {
     if (profile.kind === 'machine' || profile.kind === 'filament')
       yield* outside(profile.data.price, usual[profile.kind], profile.kind);

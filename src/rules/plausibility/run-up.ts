@@ -1,6 +1,7 @@
 import { lengthToTouchSpeed, peakSpeedOfMove } from '../../physics/motion.ts';
 import { highestStated, stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
+import { stating } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'machine'> = {
@@ -12,15 +13,7 @@ export const rule: ProfileRule<'machine'> = {
   source: 'OpenStax, University Physics vol. 1, section 3.4: motion with constant acceleration.',
   formula:
     'L = v^2/a, v top speed, a acceleration, L way to reach it and stop again; L <= diagonal of the bed',
-  example: {
-    kind: 'machine',
-    bad: `
-acceleration:
-  - {value: 500 mm/s2, basis: claimed, source: plumstead-wren-sheet}`,
-    good: `
-acceleration:
-  - {value: 5000 mm/s2, basis: claimed, source: plumstead-wren-sheet}`,
-  },
+  example: stating('machine', 'acceleration', { bad: '500 mm/s2', good: '5000 mm/s2' }),
   *check(profile) {
     const acceleration = highestStated(profile.data.acceleration);
     if (acceleration === null || acceleration <= 0) return;

@@ -2,6 +2,7 @@ import { type Envelope, familiesOf, familyNames, widest } from '../../knowledge/
 import type { Polymer } from '../../registry/generated/documents.ts';
 import { stated } from '../../registry/stated.ts';
 import { shown, shownRange } from '../../units/wording.ts';
+import { stating } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Softening by other tests (Vicat, deflection under load) differs so much from the glass transition (common practice, no source). */
@@ -16,15 +17,7 @@ export const rule: ProfileRule<'filament'> = {
   rationale:
     'Drying, bed and chamber temperatures are checked against it; if it is wrong, their mistakes are missed.',
   source: `Polymer profile of the family, glassTransition and melting; ${allowance} K of allowance are common practice, no source.`,
-  example: {
-    kind: 'filament',
-    bad: `
-softening:
-  - {value: 130 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-    good: `
-softening:
-  - {value: 77 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-  },
+  example: stating('filament', 'softening', { bad: '130 Cel', good: '77 Cel' }),
   *check(profile, { registry }) {
     const families = familiesOf(profile.data, registry);
     const band = softeningBand(families);

@@ -2,6 +2,7 @@ import { lengthToTouchSpeed } from '../../physics/motion.ts';
 import { highestStated, stated } from '../../registry/stated.ts';
 import type { Range } from '../../units/canonical.ts';
 import { shown, shownRange } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** In s. */
@@ -17,19 +18,15 @@ export const rule: ProfileRule<'machine'> = {
   source:
     'OpenStax, University Physics vol. 1, section 3.4: t = v/a; the ends are common practice, no source.',
   formula: `${usual.low} s <= v/a <= ${usual.high} s, v top speed, a acceleration`,
-  example: {
-    kind: 'machine',
-    bad: `
+  example: alike(
+    'machine',
+    { bad: '1000 mm/s2', good: '8200 mm/s2' },
+    (value) => `
 topSpeed:
   - {value: 400 mm/s, basis: claimed, source: plumstead-wren-sheet}
 acceleration:
-  - {value: 1000 mm/s2, basis: claimed, source: plumstead-wren-sheet}`,
-    good: `
-topSpeed:
-  - {value: 400 mm/s, basis: claimed, source: plumstead-wren-sheet}
-acceleration:
-  - {value: 8200 mm/s2, basis: claimed, source: plumstead-wren-sheet}`,
-  },
+  - {value: ${value}, basis: claimed, source: plumstead-wren-sheet}`,
+  ),
   *check(profile) {
     const speed = highestStated(profile.data.topSpeed);
     const best = highestStated(profile.data.acceleration);

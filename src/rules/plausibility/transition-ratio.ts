@@ -3,6 +3,7 @@ import { type Stated, stated } from '../../registry/stated.ts';
 import { middle } from '../../statistics/middle.ts';
 import type { Range } from '../../units/canonical.ts';
 import { shown, shownNumber, shownRange } from '../../units/wording.ts';
+import { stating } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Of symmetrical and unsymmetrical chains of all kinds, with some room. */
@@ -20,15 +21,7 @@ export const rule: ProfileRule<'polymer'> = {
   source:
     'Van Krevelen & te Nijenhuis, Properties of Polymers, 4th ed. (2009), chapter 6 (Boyer-Beaman rule), from memory: 0.5 to 0.8 for most polymers.',
   formula: `${ratios.low} <= T_g/T_m <= ${ratios.high}, middles of the ranges, in kelvin`,
-  example: {
-    kind: 'polymer',
-    bad: `
-melting:
-  - {value: 90..110 Cel, basis: published, source: invented-plastics-tables}`,
-    good: `
-melting:
-  - {value: 160..180 Cel, basis: published, source: invented-plastics-tables}`,
-  },
+  example: stating('polymer', 'melting', { bad: '90..110 Cel', good: '160..180 Cel' }),
   *check(profile) {
     const melting = widest([profile.data], 'melting');
     const glass = widest([profile.data], 'glassTransition');

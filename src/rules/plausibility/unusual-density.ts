@@ -7,6 +7,7 @@ import {
 } from '../../knowledge/density-envelope.ts';
 import { stated } from '../../registry/stated.ts';
 import { densityHit } from '../engine/density-hit.ts';
+import { stating } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'filament'> = {
@@ -18,15 +19,7 @@ export const rule: ProfileRule<'filament'> = {
     'A density that does not fit means a filler that is not stated, another polymer or a mistyped digit.',
   source: `Polymer profile of the family; fillers by the mixing rule, Osswald & Menges, Materials Science of Polymers for Engineers (from memory). Allowance ${100 * pigmentAllowance} %, for voids in filled strands ${100 * voidAllowance} % below: common practice, no source.`,
   formula: '1/rho = sum of w_i/rho_i, w mass fractions, rho densities of matrix and fillers',
-  example: {
-    kind: 'filament',
-    bad: `
-density:
-  - {value: 1.36 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-    good: `
-density:
-  - {value: 1.32 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-  },
+  example: stating('filament', 'density', { bad: '1.36 g/cm3', good: '1.32 g/cm3' }),
   *check(profile, { registry }) {
     const envelope = densityEnvelope(profile.data, registry);
     if (envelope === null) return;

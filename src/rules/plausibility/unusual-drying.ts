@@ -2,6 +2,7 @@ import { familiesOf, familyNames, widest } from '../../knowledge/families.ts';
 import { softeningOf } from '../../knowledge/softening.ts';
 import { stated } from '../../registry/stated.ts';
 import { shown, shownRange } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Colder is slower, but does no harm; hotter ages the polymer (common practice, no source). */
@@ -14,19 +15,15 @@ export const rule: ProfileRule<'filament'> = {
   statement: 'A filament is dried near the temperatures at which its family is dried.',
   rationale: 'Much colder and it stays wet, much hotter and it yellows or sticks; often the unit is wrong.',
   source: `Polymer profile of the family, dryingTemperature; ${allowance.below} K below and ${allowance.above} K above it are common practice, no source.`,
-  example: {
-    kind: 'filament',
-    bad: `
+  example: alike(
+    'filament',
+    { bad: '88 Cel', good: '65 Cel' },
+    (value) => `
 softening:
   - {value: 90 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}
 dryingTemperature:
-  - {value: 88 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-    good: `
-softening:
-  - {value: 90 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}
-dryingTemperature:
-  - {value: 65 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-  },
+  - {value: ${value}, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+  ),
   *check(profile, { registry }) {
     const families = familiesOf(profile.data, registry);
     const usual = widest(families, 'dryingTemperature');

@@ -1,4 +1,5 @@
 import { figuresOutside } from '../../knowledge/figure-outside.ts';
+import { alike } from '../engine/examples.ts';
 import { figureHit } from '../engine/figure-hit.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
@@ -8,15 +9,13 @@ export const rule: ProfileRule = {
   statement: 'A figure is in the usual range for machines, filaments, polymers and policies.',
   rationale: 'Most figures outside that range have a wrong digit or unit; the others need a reason.',
   source: 'Common practice, no source; single bands name theirs.',
-  example: {
-    kind: 'filament',
-    bad: `
+  example: alike(
+    'filament',
+    { bad: 'min', good: 's' },
+    (value) => `
 shortestLayerTime:
-  - {value: 8 min, basis: assumed, reason: Bench habit}`,
-    good: `
-shortestLayerTime:
-  - {value: 8 s, basis: assumed, reason: Bench habit}`,
-  },
+  - {value: 8 ${value}, basis: assumed, reason: Bench habit}`,
+  ),
   *check(profile) {
     for (const outside of figuresOutside(profile)) {
       if (!outside.impossible) yield figureHit(outside, 'is unusual', outside.band.usual.text);

@@ -7,6 +7,7 @@ import {
 } from '../../knowledge/nozzle-envelope.ts';
 import { nozzleTemperatures } from '../../knowledge/nozzle-temperature-places.ts';
 import { shown, shownRange } from '../../units/wording.ts';
+import { stating } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
@@ -16,15 +17,7 @@ export const rule: ProfileRule = {
   rationale:
     'A temperature far from the usual ones is a mistake, or belongs to a special grade, which is worth a note.',
   source: `Polymer profile of the family, nozzleTemperature; ${usualAllowance} K of allowance, ${fillerAllowance} K more for fillers: common practice, no source.`,
-  example: {
-    kind: 'filament',
-    bad: `
-nozzleTemperature:
-  - {value: 200..255 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-    good: `
-nozzleTemperature:
-  - {value: 210..255 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-  },
+  example: stating('filament', 'nozzleTemperature', { bad: '200..255 Cel', good: '210..255 Cel' }),
   *check(profile, { registry }) {
     for (const { path, range, families, filled } of nozzleTemperatures(profile, registry)) {
       const envelope = nozzleEnvelope(families);

@@ -7,6 +7,7 @@ import { shapeAt, toPointer } from '../../registry/shape.ts';
 import { statementsOf } from '../../registry/statement.ts';
 import type { Range } from '../../units/canonical.ts';
 import { shownNumber, shownRange } from '../../units/wording.ts';
+import { stating } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'polymer' | 'filament'> = {
@@ -17,15 +18,7 @@ export const rule: ProfileRule<'polymer' | 'filament'> = {
   rationale: 'If one end has lost a digit, the range is so wide that mistakes in filaments are missed.',
   source:
     'Common practice, no source: wider than any range of the families in Crawford, Plastics Engineering (1998), Table 1.8.',
-  example: {
-    kind: 'polymer',
-    bad: `
-specificHeatSolid:
-  - {value: 1.1..2.9 J/g/K, basis: published, source: invented-plastics-tables}`,
-    good: `
-specificHeatSolid:
-  - {value: 1.1..1.9 J/g/K, basis: published, source: invented-plastics-tables}`,
-  },
+  example: stating('polymer', 'specificHeatSolid', { bad: '1.1..2.9 J/g/K', good: '1.1..1.9 J/g/K' }),
   *check(profile) {
     const found = new Set([...figuresOutside(profile)].map(({ path }) => toPointer(path)));
     for (const { path: at, statement } of statementsOf(profile)) {

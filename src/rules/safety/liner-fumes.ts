@@ -1,6 +1,7 @@
 import { linerLimits, linerTemperatures } from '../../knowledge/liner-places.ts';
 import { isNozzleTemperature } from '../../knowledge/nozzle-temperature-figure.ts';
 import { shown } from '../../units/wording.ts';
+import { alike, hotEnd } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
@@ -11,27 +12,9 @@ export const rule: ProfileRule = {
     'A tube of PTFE in the heated path decomposes above it and gives off fluorinated fumes that harm people and kill birds.',
   source:
     'Common practice, no source, from memory: 240 Cel to 260 Cel as the limit of PTFE in a heated filament path.',
-  example: {
-    kind: 'machine',
-    bad: `
-hotEnds:
-  - id: main
-    filamentDiameter: 1.75 mm
-    temperatureLimit:
-      - {value: 290 Cel, basis: claimed, source: plumstead-wren-sheet}
-    liner: polymer
-    nozzles:
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}`,
-    good: `
-hotEnds:
-  - id: main
-    filamentDiameter: 1.75 mm
-    temperatureLimit:
-      - {value: 290 Cel, basis: claimed, source: plumstead-wren-sheet}
-    liner: allMetal
-    nozzles:
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}`,
-  },
+  example: alike('machine', { bad: 'polymer', good: 'allMetal' }, (liner) =>
+    hotEnd({ temperatureLimit: '290 Cel', liner }),
+  ),
   *check(profile, { registry }) {
     for (const { path, value, hotEnd } of linerTemperatures(profile, registry)) {
       if (value <= linerLimits.high || !isNozzleTemperature(value)) continue;

@@ -1,5 +1,6 @@
 import { linerLimits, linerTemperatures } from '../../knowledge/liner-places.ts';
 import { shown } from '../../units/wording.ts';
+import { alike, hotEnd } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
@@ -9,27 +10,9 @@ export const rule: ProfileRule = {
   rationale: 'Temperature sensors in hot ends are off by a few kelvin, and a hot liner ages faster.',
   source:
     'Common practice, no source, from memory: 240 Cel to 260 Cel as the limit of PTFE in a heated filament path.',
-  example: {
-    kind: 'machine',
-    bad: `
-hotEnds:
-  - id: main
-    filamentDiameter: 1.75 mm
-    temperatureLimit:
-      - {value: 260 Cel, basis: claimed, source: plumstead-wren-sheet}
-    liner: polymer
-    nozzles:
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}`,
-    good: `
-hotEnds:
-  - id: main
-    filamentDiameter: 1.75 mm
-    temperatureLimit:
-      - {value: 250 Cel, basis: claimed, source: plumstead-wren-sheet}
-    liner: polymer
-    nozzles:
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}`,
-  },
+  example: alike('machine', { bad: '260 Cel', good: '250 Cel' }, (temperatureLimit) =>
+    hotEnd({ temperatureLimit, liner: 'polymer' }),
+  ),
   *check(profile, { registry }) {
     for (const { path, value, hotEnd } of linerTemperatures(profile, registry)) {
       if (value <= linerLimits.low || value > linerLimits.high) continue;

@@ -1,6 +1,7 @@
 import { exposureActionLevels } from '../../physics/sound-limits.ts';
 import { stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
+import { stating } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'machine'> = {
@@ -10,15 +11,7 @@ export const rule: ProfileRule<'machine'> = {
   statement: 'A machine stays below the sound level at which employers have to act, 80 dB(A).',
   rationale: 'People who work beside it all day must be told of the risk and offered hearing protection.',
   source: 'Directive 2003/10/EC, article 3(1)(c): lower exposure action value, L_EX,8h = 80 dB(A).',
-  example: {
-    kind: 'machine',
-    bad: `
-soundLevel:
-  - {value: '82 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}`,
-    good: `
-soundLevel:
-  - {value: '52 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}`,
-  },
+  example: stating('machine', 'soundLevel', { bad: "'82 dB[SPL]{A}'", good: "'52 dB[SPL]{A}'" }),
   *check(profile) {
     for (const { path, value } of stated(profile.data.soundLevel, ['soundLevel'])) {
       if (value < exposureActionLevels.lowerAction) continue;

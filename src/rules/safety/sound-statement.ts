@@ -1,6 +1,7 @@
 import { emissionStatementLevels, exposureActionLevels } from '../../physics/sound-limits.ts';
 import { stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
+import { stating } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'machine'> = {
@@ -10,15 +11,7 @@ export const rule: ProfileRule<'machine'> = {
   statement: 'The instructions of a machine above 70 dB(A) state its sound level.',
   rationale: 'Above this level the maker has to state it; if it is missing, ask for it.',
   source: 'Directive 2006/42/EC, annex I, 1.7.4.2(u): emission sound pressure level above 70 dB(A).',
-  example: {
-    kind: 'machine',
-    bad: `
-soundLevel:
-  - {value: '73 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}`,
-    good: `
-soundLevel:
-  - {value: '69 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}`,
-  },
+  example: stating('machine', 'soundLevel', { bad: "'73 dB[SPL]{A}'", good: "'69 dB[SPL]{A}'" }),
   *check(profile) {
     for (const { path, value } of stated(profile.data.soundLevel, ['soundLevel'])) {
       if (value <= emissionStatementLevels.pressureStatement || value >= exposureActionLevels.lowerAction)

@@ -4,6 +4,7 @@ import type { Machine } from '../../registry/generated/documents.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { highestStated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
+import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Temperatures from which a machine is meant for materials that need a warm chamber (common practice, no source). */
@@ -21,19 +22,15 @@ export const rule: ProfileRule<'machine'> = {
     'Without a sensor nobody knows whether the chamber is warm enough for the part, or too hot for motors, electronics and filament.',
   source:
     'Common practice, no source: hot end from 300 Cel, bed from 120 Cel, chamber from 60 Cel, or materials with a glass transition from 90 Cel.',
-  example: {
-    kind: 'machine',
-    bad: `
+  example: alike(
+    'machine',
+    { bad: 'false', good: 'true' },
+    (value) => `
 bed:
   temperatureLimit:
     - {value: 130 Cel, basis: claimed, source: plumstead-wren-sheet}
-chamber: {enclosed: true, heated: false, sensed: false}`,
-    good: `
-bed:
-  temperatureLimit:
-    - {value: 130 Cel, basis: claimed, source: plumstead-wren-sheet}
-chamber: {enclosed: true, heated: false, sensed: true}`,
-  },
+chamber: {enclosed: true, heated: false, sensed: ${value}}`,
+  ),
   *check(profile, { registry }) {
     const { enclosed, sensed } = profile.data.chamber;
     if (!enclosed || sensed) return;

@@ -1,5 +1,6 @@
 import { vapoursOf } from '../../knowledge/harmful-vapours.ts';
 import { familiesOnMachine } from '../../knowledge/materials-on-machine.ts';
+import { alike, hotEnd } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'machine'> = {
@@ -11,33 +12,12 @@ export const rule: ProfileRule<'machine'> = {
   rationale: 'On an open machine everything that the melt gives off goes into the room.',
   source:
     'Azimi et al., Environ. Sci. Technol. 50 (2016) 1260-1268: styrene about 10 ug/min to 110 ug/min, caprolactam about 2 ug/min to 180 ug/min.',
-  example: {
-    kind: 'machine',
-    bad: `
-hotEnds:
-  - id: main
-    filamentDiameter: 1.75 mm
-    nozzles:
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
-    meltFlow:
-      - value: 30 mm3/s
-        basis: claimed
-        source: plumstead-wren-sheet
-        at: {nozzle: hs-0.6, polymer: PS-HI, nozzleTemperature: 240 Cel}
+  example: alike(
+    'machine',
+    { bad: 'PS-HI, nozzleTemperature: 240 Cel', good: 'PLA, nozzleTemperature: 230 Cel' },
+    (polymer) => `${hotEnd({ meltFlow: ['30 mm3/s', `polymer: ${polymer}`] })}
 chamber: {enclosed: false, heated: false, sensed: false}`,
-    good: `
-hotEnds:
-  - id: main
-    filamentDiameter: 1.75 mm
-    nozzles:
-      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}
-    meltFlow:
-      - value: 30 mm3/s
-        basis: claimed
-        source: plumstead-wren-sheet
-        at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}
-chamber: {enclosed: false, heated: false, sensed: false}`,
-  },
+  ),
   *check(profile, { registry }) {
     if (profile.data.chamber.enclosed) return;
     const families = familiesOnMachine(profile.data, registry).filter(

@@ -1,3 +1,4 @@
+import { alike } from '../engine/examples.ts';
 import type { FormRule } from '../engine/rule.ts';
 
 export const rule: FormRule = {
@@ -6,17 +7,13 @@ export const rule: FormRule = {
   statement: 'Every key is known to the schema of the kind.',
   rationale: 'A misspelled key would be ignored, and its value would be missing from every table.',
   source: 'JSON Schema draft-07, schema/*.schema.json',
-  example: {
-    kind: 'machine',
-    bad: `
+  example: alike(
+    'machine',
+    { bad: 'heatd: false', good: 'heated: false' },
+    (value) => `
 chamber:
   enclosed: true
-  heatd: false
+  ${value}
   sensed: true`,
-    good: `
-chamber:
-  enclosed: true
-  heated: false
-  sensed: true`,
-  },
+  ),
 };

@@ -1,3 +1,4 @@
+import { stating } from '../engine/examples.ts';
 import type { FormRule } from '../engine/rule.ts';
 
 export const rule: FormRule = {
@@ -6,13 +7,5 @@ export const rule: FormRule = {
   statement: 'A number has no more than 15 significant digits.',
   rationale: 'More digits than any instrument shows come from a pasted calculation.',
   source: 'IEEE 754-2019: 15 decimal digits survive the way into binary64 and back. JCGM 100:2008, 7.2.6.',
-  example: {
-    kind: 'machine',
-    bad: `
-topSpeed:
-  - {value: 333.3333333333333333 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
-    good: `
-topSpeed:
-  - {value: 333 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
-  },
+  example: stating('machine', 'topSpeed', { bad: '333.3333333333333333 mm/s', good: '333 mm/s' }),
 };

@@ -1,3 +1,4 @@
+import { stating } from '../engine/examples.ts';
 import type { FormRule } from '../engine/rule.ts';
 
 export const rule: FormRule = {
@@ -6,13 +7,5 @@ export const rule: FormRule = {
   statement: 'A quantity is text, not a list, a mapping, true, false or empty.',
   rationale: 'Leave out what is not known; an empty value would stay in its place for ever.',
   source: 'Format of the registry: a quantity is a number, a space and a unit; schema/quantity.schema.json',
-  example: {
-    kind: 'machine',
-    bad: `
-topSpeed:
-  - {value: [430 mm/s], basis: claimed, source: plumstead-wren-sheet}`,
-    good: `
-topSpeed:
-  - {value: 430 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
-  },
+  example: stating('machine', 'topSpeed', { bad: '[430 mm/s]', good: '430 mm/s' }),
 };

@@ -1,3 +1,4 @@
+import { stating } from '../engine/examples.ts';
 import type { FormRule } from '../engine/rule.ts';
 
 export const rule: FormRule = {
@@ -6,13 +7,5 @@ export const rule: FormRule = {
   statement: 'A number has a decimal point and no thousands separators, plus sign or leading zeros.',
   rationale: 'The comma in 1,240 separates thousands in one country and decimals in another.',
   source: 'Format of the registry: a quantity is a number, a space and a unit; schema/quantity.schema.json',
-  example: {
-    kind: 'machine',
-    bad: `
-topSpeed:
-  - {value: "1,240 mm/s", basis: claimed, source: plumstead-wren-sheet}`,
-    good: `
-topSpeed:
-  - {value: 1240 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
-  },
+  example: stating('machine', 'topSpeed', { bad: '"1,240 mm/s"', good: '1240 mm/s' }),
 };

@@ -1,3 +1,4 @@
+import { stating } from '../engine/examples.ts';
 import type { FormRule } from '../engine/rule.ts';
 
 export const rule: FormRule = {
@@ -7,13 +8,5 @@ export const rule: FormRule = {
   rationale: 'Swapped ends are a mistake, and one of them may have a wrong digit as well.',
   source: 'Format of the registry: a quantity is a number, a space and a unit; schema/quantity.schema.json',
   formula: 'low ≤ high',
-  example: {
-    kind: 'filament',
-    bad: `
-nozzleTemperature:
-  - {value: 255..230 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-    good: `
-nozzleTemperature:
-  - {value: 230..255 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
-  },
+  example: stating('filament', 'nozzleTemperature', { bad: '255..230 Cel', good: '230..255 Cel' }),
 };

@@ -1,3 +1,4 @@
+import { stating } from '../engine/examples.ts';
 import type { FormRule } from '../engine/rule.ts';
 
 export const rule: FormRule = {
@@ -6,13 +7,5 @@ export const rule: FormRule = {
   statement: 'A single value is written where no range is expected.',
   rationale: 'A calculation cannot tell which end of a range was meant.',
   source: 'Format of the registry: a quantity is a number, a space and a unit; schema/quantity.schema.json',
-  example: {
-    kind: 'machine',
-    bad: `
-topSpeed:
-  - {value: 400..430 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
-    good: `
-topSpeed:
-  - {value: 430 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
-  },
+  example: stating('machine', 'topSpeed', { bad: '400..430 mm/s', good: '430 mm/s' }),
 };

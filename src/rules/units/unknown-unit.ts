@@ -1,3 +1,4 @@
+import { stating } from '../engine/examples.ts';
 import type { FormRule } from '../engine/rule.ts';
 
 export const rule: FormRule = {
@@ -6,13 +7,5 @@ export const rule: FormRule = {
   statement: 'A unit is known to the registry.',
   rationale: 'A unit that cannot be converted cannot be compared with any limit.',
   source: 'The Unified Code for Units of Measure (UCUM), case-sensitive codes',
-  example: {
-    kind: 'machine',
-    bad: `
-topSpeed:
-  - {value: 430 mms, basis: claimed, source: plumstead-wren-sheet}`,
-    good: `
-topSpeed:
-  - {value: 430 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
-  },
+  example: stating('machine', 'topSpeed', { bad: '430 mms', good: '430 mm/s' }),
 };

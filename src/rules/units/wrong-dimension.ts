@@ -1,3 +1,4 @@
+import { stating } from '../engine/examples.ts';
 import type { FormRule } from '../engine/rule.ts';
 
 export const rule: FormRule = {
@@ -6,13 +7,5 @@ export const rule: FormRule = {
   statement: 'A unit fits the quantity that the key stands for.',
   rationale: 'A flow in place of a speed is a value in the wrong line.',
   source: 'The Unified Code for Units of Measure (UCUM), case-sensitive codes',
-  example: {
-    kind: 'machine',
-    bad: `
-topSpeed:
-  - {value: 430 mm3/s, basis: claimed, source: plumstead-wren-sheet}`,
-    good: `
-topSpeed:
-  - {value: 430 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
-  },
+  example: stating('machine', 'topSpeed', { bad: '430 mm3/s', good: '430 mm/s' }),
 };

@@ -1,0 +1,109 @@
+import type { Kind } from '../../registry/kind.ts';
+import type { RuleExample } from './rule.ts';
+
+/** What differs between the text that a rule finds and the one that it accepts. */
+interface Variants {
+  readonly bad: string;
+  readonly good: string;
+}
+
+/** An example whose two texts differ in one stretch, wherever that occurs in them. */
+export function alike(
+  kind: Kind,
+  { bad, good }: Variants,
+  keys: (stretch: string) => string,
+  options: Pick<RuleExample, 'copied'> = {},
+): RuleExample {
+  return { kind, bad: keys(bad), good: keys(good), ...options };
+}
+
+/** An example of a property with one statement, as the source of the sample profile gives it. */
+export function stating(kind: keyof typeof provenance, key: string, variants: Variants): RuleExample {
+  return alike(kind, variants, (value) => `\n${key}:\n  - ${statement(kind, value)}`);
+}
+
+/** A statement in one line, as the source of the sample profile of the kind gives it. */
+function statement(kind: keyof typeof provenance, value: string): string {
+  return `{value: ${value}, ${provenance[kind]}}`;
+}
+
+const provenance = {
+  machine: 'basis: claimed, source: plumstead-wren-sheet',
+  filament: 'basis: claimed, source: oakhollow-clover-petg-sheet',
+  polymer: 'basis: published, source: invented-plastics-tables',
+} satisfies Partial<Record<Kind, string>>;
+
+/** Mass of 400 mm of filament at each commanded flow of the sample ladder, g. */
+const ladderMasses: ReadonlyMap<number, string> = new Map([
+  [8, '1.223'],
+  [10, '1.228'],
+  [12, '1.225'],
+  [14, '1.225'],
+  [16, '1.220'],
+  [18, '1.205'],
+  [20, '1.158'],
+  [22, '1.109'],
+  [24, '1.042'],
+]);
+
+/** Every flow of the sample ladder, mm³/s. */
+export const allFlows: readonly number[] = [...ladderMasses.keys()];
+
+/** The observations of the sample ladder at some of its flows, or at a multiple of them, or in another unit. */
+export function ladder(flows: readonly number[], { times = 1, unit = 'mm3/s' } = {}): string {
+  const rows = flows.map((flow) => `\n    - [${times * flow}, 400, ${ladderMasses.get(flow)}]`);
+  return `
+observations:
+  columns: {commandedFlow: ${unit}, feedLength: mm, extrudedMass: g}
+  rows:${rows.join('')}`;
+}
+
+/** What an example states of a hot end, besides the nozzle of 0.6 mm that it always has. */
+interface HotEndText {
+  readonly heaterPower?: string;
+  readonly meltZoneLength?: string;
+  readonly temperatureLimit?: string;
+  readonly liner?: string;
+  /** A claimed melt flow, and the conditions that it holds for besides the nozzle. */
+  readonly meltFlow?: readonly [flow: string, conditions: string];
+}
+
+/** The hot ends of a machine: one, for filament of 1.75 mm. */
+export function hotEnd(text: HotEndText): string {
+  const claims = (['heaterPower', 'meltZoneLength', 'temperatureLimit'] as const).map((key) =>
+    text[key] === undefined ? '' : `\n    ${key}:\n      - ${statement('machine', text[key])}`,
+  );
+  return `
+hotEnds:
+  - id: main
+    filamentDiameter: 1.75 mm${claims.join('')}${text.liner === undefined ? '' : `\n    liner: ${text.liner}`}
+    nozzles:
+      - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}${claimedFlow(text.meltFlow)}`;
+}
+
+function claimedFlow(meltFlow: HotEndText['meltFlow']): string {
+  if (meltFlow === undefined) return '';
+  const [flow, conditions] = meltFlow;
+  return `
+    meltFlow:
+      - value: ${flow}
+        basis: claimed
+        source: plumstead-wren-sheet
+        at: {nozzle: hs-0.6, ${conditions}}`;
+}
+
+/** A limit below its interval, which an acknowledgement in the same profile accepts. */
+export const acknowledgedLimit = `
+meltFlow:
+  - value: 8 mm3/s
+    basis: measured
+    evidence: wren-clover-petg-245
+    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}
+    date: 2026-02-12${acknowledging('evidence/far-below-interval, at: /meltFlow/0')}`;
+
+/** An acknowledgement of a finding at a place. */
+export function acknowledging(ruleAndPlace: string, until = '2027-01-31'): string {
+  return `
+acknowledged:
+  - {rule: ${ruleAndPlace}, reason: The heater is worn, until: ${until}}`;
+}
