@@ -77,7 +77,7 @@ export { type CheckOptions, checkRegistry } from './rules/engine/check-registry.
 export { answerProblem } from './scaffold/answer-problem.ts';
 export type { Answers } from './scaffold/answers.ts';
 export { type Field, fieldsOf } from './scaffold/field.ts';
-export { type ScaffoldRequest, scaffold } from './scaffold/scaffold.ts';
+export { formatNewProfile, type ScaffoldRequest } from './scaffold/scaffold.ts';
 export type { SchemaFiles } from './scaffold/schema-part.ts';
 export { formatTableAsHtml, tableCardDocument } from './tables/card/table-as-html.ts';
 export type { Calculation, Term } from './tables/derive/calculation.ts';
@@ -94,14 +94,14 @@ export {
   everyPairing,
   type FullRequest,
 } from './tables/derive/every-pairing.ts';
-export { explainRow } from './tables/derive/explain-row.ts';
+export { formatRowExplanation } from './tables/derive/explain-row.ts';
 export type { MeltLimit } from './tables/derive/melt-limit.ts';
 export { findRow, rowAddress } from './tables/derive/row-address.ts';
 export type { RowFlag } from './tables/derive/row-flag.ts';
 export type { SourcedValue } from './tables/derive/sourced-value.ts';
 export type { Bound, BoundName, SpeedRow, SpeedTable, TableInput } from './tables/derive/speed-table.ts';
 export {
-  fillTemplate,
+  formatTableByTemplate,
   readTemplate,
   type Template,
   type TemplateProblem,

@@ -4,6 +4,7 @@ import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { run } from '../../src/commands/run.ts';
 import { type Block, blocksOf } from './document-blocks.ts';
+import { installPackage, runProgram } from './programs.ts';
 import { commandLines, shellWords } from './shell-words.ts';
 
 /** What a block of the document shows, against what its commands print today. */
@@ -39,29 +40,31 @@ interface Session {
 /**
  * Does what a Markdown document tells its reader, from top to bottom, in an empty folder with a copy of the demo registry:
  * blocks with a path (`csv ladder.csv`) become files, `diff PATH` blocks edit one, `sh` blocks run (`sh exits=1` where a
- * command ends so), and a `text`, `json`, `csv` or `markdown` block right after them shows what they print. A line `…`
- * stands for lines left out.
+ * command ends so), `ts` blocks are programs that run, and a `text`, `json`, `csv` or `markdown` block right after them
+ * shows what they print. A line `…` stands for lines left out.
  */
 export async function runDocument(markdown: string, root: string): Promise<DocumentRun> {
   const session: Session = { root, cwd: root, printed: '', failures: [] };
   const blocks = blocksOf(markdown);
   cpSync(demoProfiles, join(root, 'profiles'), { recursive: true });
   if (blocks.some(({ language, text }) => language === 'sh' && /^git /m.test(text))) beginRepository(root);
+  if (blocks.some(({ language }) => language === 'ts')) installPackage(root);
   const outputs: ShownOutput[] = [];
   for (const [index, block] of blocks.entries()) {
     const [path] = block.words;
     if (block.language === 'sh') await runBlock(block, session);
+    else if (block.language === 'ts') runProgramBlock(block, session);
     else if (block.language === 'diff') editFile(block, session);
     else if (path !== undefined) writeFile(path, block.text, session);
-    else if (blocks[index - 1]?.language === 'sh' && shows(markdown, blocks[index - 1], block))
-      outputs.push({ block, printed: session.printed });
+    else if (shows(markdown, blocks[index - 1], block)) outputs.push({ block, printed: session.printed });
   }
   return { outputs, failures: session.failures };
 }
 
-/** Whether an output block belongs to the commands above it: nothing but a blank line or one short sentence between. */
-function shows(markdown: string, commands: Block | undefined, { language, start }: Block): boolean {
-  const between = markdown.slice(commands?.end ?? 0, start);
+/** Whether an output block belongs to what runs above it: nothing but a blank line or one short sentence between. */
+function shows(markdown: string, above: Block | undefined, { language, start }: Block): boolean {
+  if (above === undefined || !['sh', 'ts'].includes(above.language)) return false;
+  const between = markdown.slice(above.end, start);
   return ['text', 'json', 'csv', 'markdown', 'yaml'].includes(language) && between.split('\n\n').length <= 3;
 }
 
@@ -97,6 +100,12 @@ async function runBlock(block: Block, session: Session): Promise<void> {
       `line ${block.line}: "${line}" ended with ${status}, not ${expected}:\n${session.printed.slice(before)}`,
     );
   }
+}
+
+function runProgramBlock({ text, line }: Block, session: Session): void {
+  const { printed, status } = runProgram(text, session.cwd);
+  session.printed = printed;
+  if (status !== 0) session.failures.push(`line ${line}: the program ended with ${status}:\n${printed}`);
 }
 
 async function runLine(words: readonly string[], session: Session): Promise<number | null> {

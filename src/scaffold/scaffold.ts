@@ -18,7 +18,7 @@ export interface ScaffoldRequest {
  * The text of a new document: every field of its kind with meaning, duty, what may stand there and an example,
  * what has been answered as values, the rest as comments.
  */
-export function scaffold(request: ScaffoldRequest, files: SchemaFiles): string {
+export function formatNewProfile(request: ScaffoldRequest, files: SchemaFiles): string {
   const { kind, answers, schemaPath } = request;
   const file = schemaFileOf(kind);
   const fields = request.fields ?? fieldsOf(file, files);

@@ -3,12 +3,12 @@ import { parse } from 'yaml';
 import { checkShape } from '../../src/registry/form/check-shape.ts';
 import { kinds } from '../../src/registry/kind.ts';
 import { fieldsOf } from '../../src/scaffold/field.ts';
-import { scaffold } from '../../src/scaffold/scaffold.ts';
+import { formatNewProfile } from '../../src/scaffold/scaffold.ts';
 import { schemas } from './schemas.ts';
 import { uncommented } from './uncommented.ts';
 
 const text = (kind: (typeof kinds)[number], answers = {}) =>
-  scaffold({ kind, answers: { kind, ...answers }, schemaPath: `../${kind}.schema.json` }, schemas);
+  formatNewProfile({ kind, answers: { kind, ...answers }, schemaPath: `../${kind}.schema.json` }, schemas);
 
 describe('a scaffold', () => {
   it('names its schema in the first line, for editors', () => {

@@ -132,12 +132,12 @@ describe('a measured property that only the schema of machines knows', () => {
   });
 
   it('stands in the file that `new` writes', async () => {
-    const { scaffold } = await import('../../src/scaffold/scaffold.ts');
+    const { formatNewProfile } = await import('../../src/scaffold/scaffold.ts');
     const names = readdirSync(new URL('../../schema/', import.meta.url)).filter((name) =>
       name.endsWith('.json'),
     );
     const files = Object.fromEntries(names.map((name) => [name, read(name.replace('.schema.json', ''))]));
-    const text = scaffold(
+    const text = formatNewProfile(
       { kind: 'machine', answers: {}, schemaPath: 'machine.schema.json' },
       files as never,
     );

@@ -45,7 +45,7 @@ async function diff(
   cli: CliContext,
   exit: Exit,
 ): Promise<void> {
-  const { cwd, colour, out, progress = () => undefined } = cli;
+  const { cwd, out, progress = () => undefined } = cli;
   const folders = registryFolders(registry, cwd);
   const base = await diffSide(baseWord, folders, cwd);
   if (!base.ok) return exit.cannotRun(base.error);
@@ -55,6 +55,6 @@ async function diff(
   const found = diffRegistries(base.value.loaded, head.value.loaded);
   progress('');
   const textOf = (file: string) => head.value.loaded.texts.get(file);
-  out(formatDiff[format]({ diff: found, base: base.value.name, head: head.value.name, colour, textOf }));
+  out(formatDiff[format]({ diff: found, base: base.value.name, head: head.value.name, textOf }, cli));
   exit.with(found.findings.length > 0 ? exitStatus.findings : exitStatus.clean);
 }

@@ -9,7 +9,7 @@ import { exists, type Registry } from '../../registry/registry.ts';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { type Answers, presets } from '../../scaffold/answers.ts';
 import { type Field, fieldsOf } from '../../scaffold/field.ts';
-import { scaffold, schemaFileOf } from '../../scaffold/scaffold.ts';
+import { formatNewProfile, schemaFileOf } from '../../scaffold/scaffold.ts';
 import { trialFields } from '../../scaffold/trial-fields.ts';
 import { quote } from '../../text/quote.ts';
 import type { CliContext } from '../cli-context.ts';
@@ -139,7 +139,7 @@ function profileOf(
   const sheetPath = path.replace(/\.yaml$/, '.csv');
   const answers = sheet === null ? given : { ...given, observations: sheet.observations(`${id}.csv`) };
   const absolute = join(folder, path);
-  const text = scaffold(
+  const text = formatNewProfile(
     { kind, fields, answers, schemaPath: schemaPathFrom(join(absolute, '..'), folder, schemaFileOf(kind)) },
     readSchemaFiles(),
   );

@@ -5,7 +5,7 @@ import type { SpeedTable } from '../../tables/derive/speed-table.ts';
 import {
   escapeOfName,
   extensionOf,
-  fillTemplate,
+  formatTableByTemplate,
   readTemplate,
   type Template,
   type TemplateProblem,
@@ -65,7 +65,7 @@ export function filledFile(
   { template, target, name }: TemplateFile,
   table: SpeedTable,
 ): Result<NamedText, Problem<'tooMuchOutput'>> {
-  const filled = fillTemplate(template, table, target);
+  const filled = formatTableByTemplate(template, table, target);
   if (!filled.ok) return filled;
   const stem = name.replace(/\.mustache$/i, '').replace(/\.[^.]*$/, '');
   const safe = stem.replace(/[^A-Za-z0-9._-]+/g, '-') || 'template';

@@ -5,7 +5,7 @@ import type { Registry } from '../../registry/registry.ts';
 import { type Problem, type Result, success } from '../../result.ts';
 import { formatTableAsHtml } from '../../tables/card/table-as-html.ts';
 import { deriveTables } from '../../tables/derive/derive-tables.ts';
-import { explainRow } from '../../tables/derive/explain-row.ts';
+import { formatRowExplanation } from '../../tables/derive/explain-row.ts';
 import { findRow } from '../../tables/derive/row-address.ts';
 import type { SpeedTable } from '../../tables/derive/speed-table.ts';
 import { formatTableAsCsv } from '../../tables/write/table-as-csv.ts';
@@ -45,7 +45,7 @@ export async function showTables(
   if (!table.ok) return table;
   if (show.explain !== undefined) {
     const row = findRow(table.value, show.explain);
-    return row.ok ? success(explainRow(registry, table.value, row.value)) : row;
+    return row.ok ? success(formatRowExplanation(registry, table.value, row.value)) : row;
   }
   if (show.out !== undefined) return writeOut(table.value, show.out, show);
   if (show.template === null) return success(tableWriters[show.format](table.value));

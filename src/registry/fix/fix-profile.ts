@@ -13,7 +13,7 @@ export interface FixedProfile {
   readonly reordered: boolean;
 }
 
-/** Mends what can be fixed without changing what a profile says; null where there is nothing of the kind. */
+/** Fixes what can be fixed without changing what a profile says; null where there is nothing of the kind. */
 export function fixProfile(document: ReadDocument): FixedProfile | null {
   const spellings = [...respellings(document)];
   const respelled = applyEdits(

@@ -50,14 +50,29 @@ export interface DiffLimits {
   readonly length: number;
 }
 
+/** On a terminal a comparison shows everything but the many changes of one profile. */
+const usualLimits: DiffLimits = {
+  profiles: Number.POSITIVE_INFINITY,
+  changes: 20,
+  findings: Number.POSITIVE_INFINITY,
+  length: Number.POSITIVE_INFINITY,
+};
+
 const mostMoves = 10;
 const mostSettings = 10;
 
 /** Longest text of a stranger that a cell shows, in characters. */
 const longestCell = 120;
 
-/** A comparison for people: each profile with its bump and values, the tables, then what is to be fixed. */
-export function diffDocument({ diff, base, head, textOf }: DiffReport, limits: DiffLimits): Document {
+/**
+ * A comparison for people: each profile with its bump and values, the tables, then what is to be fixed. Where no limits
+ * are given, it shows all but the changes of one profile beyond the twentieth.
+ */
+export function diffDocument(
+  { diff, base, head, textOf }: DiffReport,
+  lowered: Partial<DiffLimits> = {},
+): Document {
+  const limits = { ...usualLimits, ...lowered };
   const { profiles, tables, bump, findings } = diff;
   const sections = profiles.map((profile) => profileSection(profile, limits));
   const listed = fitting(sections, limits.profiles, limits.length);

@@ -1,3 +1,4 @@
+import type { TextFormat } from '../../text/format-text.ts';
 import { formatDocument } from '../../units/format-document.ts';
 import { formatFindingsAsAnnotations } from '../findings/findings-as-annotations.ts';
 import { summarise } from '../findings/summary.ts';
@@ -13,20 +14,13 @@ export type DiffFormat = (typeof diffFormats)[number];
 /** First line of every comment, by which the one that an earlier comparison was posted as is found again. */
 const diffMarker = '<!-- meltbounds diff -->';
 
-const terminalLimits: DiffLimits = {
-  profiles: Number.POSITIVE_INFINITY,
-  changes: 20,
-  findings: Number.POSITIVE_INFINITY,
-  length: Number.POSITIVE_INFINITY,
-};
-
 /** A comment stays short; code hosts refuse those of 65 536 characters. */
 const commentLimits: DiffLimits = { profiles: 20, changes: 10, findings: 20, length: 25_000 };
 
 /** A comparison in each of its forms. Whatever profiles say is shown as text and nothing else. */
-export const formatDiff: Readonly<Record<DiffFormat, (report: DiffReport) => string>> = {
-  text: (report) => formatDocument(diffDocument(report, terminalLimits), 'text', report),
-  json: formatDiffAsJson,
+export const formatDiff: Readonly<Record<DiffFormat, (report: DiffReport, format: TextFormat) => string>> = {
+  text: (report, format) => formatDocument(diffDocument(report), 'text', format),
+  json: (report) => formatDiffAsJson(report),
   markdown: (report) =>
     `${diffMarker}\n\n${formatDocument(diffDocument(report, commentLimits), 'markdown', { level: 3, aligned: false })}`,
   annotations: ({ diff }) =>

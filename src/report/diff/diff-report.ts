@@ -6,6 +6,6 @@ export interface DiffReport {
   /** What the user calls the two sides. */
   readonly base: string;
   readonly head: string;
-  readonly colour: boolean;
+  /** Text of a file of the changed side, for the line of a finding. */
   readonly textOf: (file: string) => string | undefined;
 }

@@ -13,7 +13,7 @@ import type { Bound, SpeedRow, SpeedTable } from './speed-table.ts';
  * The arithmetic of a row, line by line, as text: each formula with its numbers, where every number comes from, what
  * binds and what would bind next, and the rounding. Numbers in formulas are in the canonical units of their terms.
  */
-export function explainRow(registry: Registry, table: SpeedTable, row: SpeedRow): string {
+export function formatRowExplanation(registry: Registry, table: SpeedTable, row: SpeedRow): string {
   const blocks = [
     [`${rowAddress(row)}  ${tableTitle(table)}`],
     [bindingText(row)],

@@ -43,7 +43,7 @@ export function readTemplate(text: string): Result<Template, readonly TemplatePr
 }
 
 /** Fills a template with a table. Problem: it would write more than any sheet needs. */
-export function fillTemplate(
+export function formatTableByTemplate(
   { text }: Template,
   table: SpeedTable,
   target: ValueEscape,

@@ -4,7 +4,7 @@ import type { SpeedTable } from '../../../src/tables/derive/speed-table.ts';
 import {
   escapeOfName,
   extensionOf,
-  fillTemplate,
+  formatTableByTemplate,
   readTemplate,
 } from '../../../src/tables/template/fill-template.ts';
 import type { ValueEscape } from '../../../src/text/escape.ts';
@@ -16,7 +16,7 @@ const table = tableWith();
 function filled(template: string, target: ValueEscape = 'none', of: SpeedTable = table): string {
   const read = readTemplate(template);
   if (!read.ok) throw new Error(problems(template).join('\n'));
-  const text = fillTemplate(read.value, of, target);
+  const text = formatTableByTemplate(read.value, of, target);
   if (!text.ok) throw new Error(text.error.message);
   return text.value;
 }
@@ -140,7 +140,7 @@ describe('an error names', () => {
 
   it('lists in lists that would write without end', () => {
     const read = readTemplate(`${'{{#rows}}'.repeat(8)}x${'{{/rows}}'.repeat(8)}`);
-    const outcome = read.ok ? fillTemplate(read.value, table, 'none') : read;
+    const outcome = read.ok ? formatTableByTemplate(read.value, table, 'none') : read;
     expect(outcome).toMatchObject({
       ok: false,
       error: { code: 'tooMuchOutput', help: 'Do not repeat lists inside of lists.' },
