@@ -13,18 +13,7 @@ const acceptedRipple: Fact<number> = {
   read: (trial) => trial.acceptedRipple,
 };
 
-/** mm/s2, where the whole run kept to one. */
-const acceleration: Fact<number> = {
-  what: 'acceleration of the axes',
-  form: { dimension: 'acceleration' },
-  example: '8000 mm/s2',
-  flag: 'acceleration',
-  statedIn: 'trial',
-  place: 'conditions: {acceleration}',
-  read: ({ conditions }) => conditions.acceleration,
-};
-
 /** What is known of a contour ladder besides its readings. */
-export const contourLadderFacts = { acceptedRipple, acceptedGrade, lengthResolution, acceleration };
+export const contourLadderFacts = { acceptedRipple, acceptedGrade, lengthResolution };
 
 export type ContourLadderRun = RunOf<typeof contourLadderFacts>;
