@@ -42,7 +42,12 @@ await keepCurrent(claimsOutput, claimsOutputSchema(existing(claimsOutput) ?? '')
 await keepCurrent(`${generated}validators.js`, await validatorsModule());
 await keepCurrent(`${generatedRules}rule-files.ts`, ruleFilesModule());
 
-// The rules and kinds read by what has just been written, so they cannot be loaded before.
+// Rules, kinds and methods read by what has just been written, so they cannot be loaded before.
+const { listingOutputs, listingSchema } = await import('./generate/output-lists.ts');
+for (const name of listingOutputs) {
+  const path = schemaPath(`output/${name}`);
+  await keepCurrent(path, listingSchema(name, existing(path) ?? ''));
+}
 const { rulePages } = await import('./generate/rule-pages.ts');
 const { kindPages } = await import('./generate/kind-pages.ts');
 await keepFolder('rules', rulePages());

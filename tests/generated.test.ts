@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { documentTypesModule } from '../scripts/generate/document-types.ts';
 import { claimsOutputSchema, keyFactsModule } from '../scripts/generate/key-facts.ts';
+import { listingOutputs, listingSchema } from '../scripts/generate/output-lists.ts';
 import { quantitySchema } from '../scripts/generate/quantity-schema.ts';
 import { ruleFilesModule } from '../scripts/generate/rule-files.ts';
 import { kindNames } from '../scripts/generate/schema-files.ts';
@@ -47,6 +48,12 @@ describe('`npm run generate` would change nothing:', () => {
   test('the properties in output/claims.schema.json', () => {
     const schema = present('schema/output/claims.schema.json');
     expect(claimsOutputSchema(schema)).toBe(schema);
+  });
+
+  test.each(listingOutputs)('the lists in output/%s.schema.json', (name) => {
+    const schema = present(`schema/output/${name}.schema.json`);
+    expect(listingSchema(name, schema)).toBe(schema);
+    expect(listingSchema(name, schema.replace(/"(?:flowLadder|infill)",\s*/, ''))).toBe(schema);
   });
 
   test('validators.js, which is built and not committed', async () => {

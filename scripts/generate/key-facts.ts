@@ -19,6 +19,7 @@ import {
   type WrittenBand,
   type WrittenFacts,
 } from './schema-files.ts';
+import { withList } from './schema-list.ts';
 import { quantityShape } from './shapes.ts';
 
 /** A key of a kind of document, with what its schema says of it. */
@@ -195,13 +196,7 @@ export function claimsOutputSchema(text: string, read: SchemaReader = readSchema
     .filter(({ facts }) => facts.claim !== undefined)
     .sort((a, b) => (a.facts.claim ?? 0) - (b.facts.claim ?? 0))
     .map(({ place, facts }) => claimedProperty(place, facts.limits));
-  const list = /("property": \{\s*"enum": \[)(\s*)[^\]]*?(\s*\])/;
-  if (!list.test(text)) throw new Error('the schema of the claims has no list of properties');
-  return text.replace(
-    list,
-    (_, start: string, indent: string, end: string) =>
-      start + claimed.map((name) => `${indent}${JSON.stringify(name)}`).join(',') + end,
-  );
+  return withList(text, 'property', claimed);
 }
 
 /** A value as source text on one line, a source as the name that holds it. */
