@@ -1,4 +1,4 @@
-import { lstatSync, readdirSync, readFileSync } from 'node:fs';
+import { type Dirent, lstatSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { compareText } from '../registry/finding.ts';
 import {
@@ -29,21 +29,23 @@ export function readRegistryFiles(root: RegistryRoot): ReadFile[] {
 function readFolder(root: RegistryRoot, relative: string, depth: number): ReadFile[] {
   const names = listFolder(join(root.folder, relative));
   if (names === null) return [refused(root, relative, 'unreadable')];
-  return names.flatMap((name): ReadFile[] => {
+  return names.flatMap((entry): ReadFile[] => {
+    const { name } = entry;
     const path = relative === '' ? name : `${relative}/${name}`;
-    const stat = lstatSync(join(root.folder, path));
-    if (stat.isSymbolicLink()) return [refused(root, path, 'symlink')];
-    if (stat.isDirectory()) {
+    if (entry.isSymbolicLink()) return [refused(root, path, 'symlink')];
+    if (entry.isDirectory()) {
       return depth < deepestFolder ? readFolder(root, path, depth + 1) : [refused(root, path, 'tooDeep')];
     }
     return isProfileName(name) ? [readRegistryFile(root, path)] : [];
   });
 }
 
-/** Names in a folder; none where there is no folder, null where it cannot be read: that is no empty registry. */
-function listFolder(path: string): string[] | null {
+/** What is in a folder; none where there is no folder, null where it cannot be read: that is no empty registry. */
+function listFolder(path: string): Dirent[] | null {
   try {
-    return readdirSync(path).filter(isLookedAt).sort(compareText);
+    return readdirSync(path, { withFileTypes: true })
+      .filter(({ name }) => isLookedAt(name))
+      .sort((one, other) => compareText(one.name, other.name));
   } catch (error) {
     return isMissing(error) ? [] : null;
   }

@@ -58,9 +58,11 @@ function readText(root: ShownRoot, relativePath: string, raw: string): ReadFile 
   return { ok: true, source: sourceText(shown(root, relativePath), relativePath, raw) };
 }
 
+const strictDecoder = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
+
 function decode(bytes: Uint8Array): string | null {
   try {
-    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
+    return strictDecoder.decode(bytes);
   } catch {
     return null;
   }

@@ -49,16 +49,31 @@ export interface Leaf<LeafShape extends Shape> {
   readonly value: unknown;
 }
 
+type LeavesOf<Type extends Shape['type']> = readonly Leaf<Extract<Shape, { type: Type }>>[];
+
 /** All places of one type of shape that a document fills, in its order. */
 export function leavesOf<Type extends Shape['type']>(
   type: Type,
   shape: Shape,
   value: unknown,
-): Leaf<Extract<Shape, { type: Type }>>[] {
+): LeavesOf<Type> {
+  const known = recent.find((each) => each.value === value && each.type === type && each.shape === shape);
+  // What was found for a type are leaves of that type.
+  if (known !== undefined) return known.leaves as LeavesOf<Type>;
   const leaves: Leaf<Extract<Shape, { type: Type }>>[] = [];
   collectLeaves(type, shape, value, [], leaves);
+  if (isObject(value)) recent = [{ type, shape, value, leaves }, ...recent.slice(0, kept - 1)];
   return leaves;
 }
+
+/** The rules look at one document after the other, each at its written and at its canonical value. */
+const kept = 8;
+let recent: readonly {
+  readonly type: Shape['type'];
+  readonly shape: Shape;
+  readonly value: unknown;
+  readonly leaves: LeavesOf<Shape['type']>;
+}[] = [];
 
 /** The path is one list that grows and shrinks on the way; what is found keeps a copy. */
 function collectLeaves<Type extends Shape['type']>(

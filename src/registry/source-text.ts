@@ -14,5 +14,15 @@ export interface SourceText {
 
 export function sourceText(path: string, relativePath: string, raw: string): SourceText {
   const text = raw.startsWith('\uFEFF') ? raw.slice(1) : raw;
-  return { path, relativePath, text, digest: sha256Of(text.replaceAll('\r\n', '\n')) };
+  let digest: string | null = null;
+  return {
+    path,
+    relativePath,
+    text,
+    // Few texts are ever asked for their digest.
+    get digest() {
+      digest ??= sha256Of(text.replaceAll('\r\n', '\n'));
+      return digest;
+    },
+  };
 }

@@ -1,6 +1,7 @@
 import { shapes } from '../generated/shapes.ts';
 import type { Kind } from '../kind.ts';
 import { sameValue } from '../same-value.ts';
+import { isObject } from '../shape.ts';
 import { readYaml, type YamlDocument } from '../yaml/yaml-document.ts';
 import { type KeyBlock, keyBlocks } from './key-blocks.ts';
 
@@ -17,6 +18,7 @@ interface Reordering {
  * them. Null when they are in order, or when the text does not allow to move them without changing what is read.
  */
 export function reorderKeys(text: string, yaml: YamlDocument, kind: Kind): Reordering | null {
+  if (isOrdered(yaml.value, kind)) return null;
   const layout = keyBlocks(text, yaml);
   if (layout === null) return null;
   const ranked = withRanks(layout.blocks, Object.keys(shapes[kind].properties));
@@ -27,6 +29,15 @@ export function reorderKeys(text: string, yaml: YamlDocument, kind: Kind): Reord
   const reordered = layout.header + ordered.map(({ block }) => block.text).join('') + layout.footer;
   if (!readsTheSame(reordered, yaml)) return null;
   return { key: late.block.key, after: displaced.block.key, text: reordered };
+}
+
+/** Most documents are in order, which their value tells without the tree: keys keep the order of the text. */
+function isOrdered(value: unknown, kind: Kind): boolean {
+  const order = Object.keys(shapes[kind].properties);
+  const places = Object.keys(isObject(value) ? value : {})
+    .map((key) => order.indexOf(key))
+    .filter((place) => place >= 0);
+  return places.every((place, index) => index === 0 || place >= (places[index - 1] ?? place));
 }
 
 /** A key that the schema does not know stays behind the one that it follows. */

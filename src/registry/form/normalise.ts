@@ -31,11 +31,12 @@ export function normalise(value: unknown, shape: Shape): unknown {
   }
   if (shape.type === 'list' && Array.isArray(value)) return value.map((item) => normalise(item, shape.items));
   if (shape.type === 'object' && isObject(value)) {
-    const properties = Object.entries(value).flatMap(([key, property]) => {
+    const normalised: Record<string, unknown> = {};
+    for (const key of Object.keys(value)) {
       const inner = propertyShape(shape, key);
-      return inner === null ? [] : [[key, normalise(property, inner)] as const];
-    });
-    return Object.fromEntries(properties);
+      if (inner !== null) normalised[key] = normalise(value[key], inner);
+    }
+    return normalised;
   }
   return value;
 }

@@ -8,14 +8,15 @@ interface Pruned {
 }
 
 /**
- * A copy of a document without the places named, and without whatever `stillWrong` names in turn, until nothing is
- * wrong. Null when the document as a whole had to go.
+ * A document without the places named, and without whatever `stillWrong` names in turn, until nothing is wrong: a copy
+ * where anything has to go. Null when the document as a whole had to go.
  */
 export function prune(
   value: unknown,
   pointers: readonly string[],
   stillWrong: (rest: unknown) => readonly string[],
 ): Pruned | null {
+  if (pointers.length === 0) return { rest: value, originalPath: (path) => path };
   const copy: unknown = structuredClone(value);
   const positions: Positions = new Map();
   let wrong = pointers;

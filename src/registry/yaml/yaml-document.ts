@@ -48,12 +48,14 @@ export function readYaml(text: string): { document: YamlDocument | null; problem
 }
 
 function documentOf(value: unknown, treeOf: () => Tree, text: string): YamlDocument {
-  let tree: Tree | null = null;
+  // A tree takes a hundred times the room of its text, so that a large registry cannot keep all of them.
+  let kept: WeakRef<Tree> | null = null;
   let lines: LineCounter | null = null;
   return {
     value,
     get tree() {
-      tree ??= treeOf();
+      const tree = kept?.deref() ?? treeOf();
+      kept = new WeakRef(tree);
       return tree;
     },
     get lines() {

@@ -1,4 +1,5 @@
 import { trialIndex } from '../../knowledge/trial-index.ts';
+import { oncePerRegistry } from '../../registry/once-per-registry.ts';
 import type { Registry } from '../../registry/registry.ts';
 import type { Grams, Millimetres } from '../../units/canonical.ts';
 import { shown } from '../../units/wording.ts';
@@ -49,9 +50,20 @@ spoolMass: ${value}`,
 
 /** The heaviest spool that a machine for the strand takes; null where none of them says. */
 function largestHolder(diameter: Millimetres, registry: Registry): Grams | null {
-  const masses = [...registry.machine.values()].flatMap(({ data: { hotEnds, spool } }) => {
-    const takes = hotEnds.some(({ filamentDiameter }) => Math.abs(filamentDiameter - diameter) <= sameStrand);
-    return takes && spool !== undefined ? [spool.mass] : [];
-  });
+  const masses = [...largestHolders(registry)].flatMap(([taken, mass]) =>
+    Math.abs(taken - diameter) <= sameStrand ? [mass] : [],
+  );
   return masses.length === 0 ? null : Math.max(...masses);
 }
+
+/** The heaviest spool that the holders of a registry take for each diameter of filament. */
+const largestHolders = oncePerRegistry((registry): ReadonlyMap<Millimetres, Grams> => {
+  const largest = new Map<Millimetres, Grams>();
+  for (const { data } of registry.machine.values()) {
+    for (const { filamentDiameter } of data.hotEnds) {
+      const mass = data.spool?.mass ?? 0;
+      if (mass > (largest.get(filamentDiameter) ?? 0)) largest.set(filamentDiameter, mass);
+    }
+  }
+  return largest;
+});
