@@ -1,6 +1,6 @@
 import { dirname, isAbsolute, relative, resolve } from 'node:path';
 import { type FileWithSiblings, type LoadedRegistry, linkFiles } from '../registry/load-files.ts';
-import type { ReadFile } from '../registry/registry-file.ts';
+import { isSheetName, type ReadFile } from '../registry/registry-file.ts';
 import { type Result, success } from '../result.ts';
 import { type RegistryRoot, readRegistryFile, readRegistryFiles } from './registry-files.ts';
 import { type RegistryProblem, registryFolders } from './registry-folders.ts';
@@ -26,17 +26,17 @@ export function loadFolders(folders: readonly string[], base: string = process.c
   return linkFiles(folders.flatMap((folder) => filesOfFolder(folder, base)));
 }
 
-/** Like `loadFolders`, with single files from outside of the folders added. */
-export function loadFoldersWith(
+/** The profile files of some folders, and single files from outside of them, with what stands beside each. */
+export function filesOfFolders(
   folders: readonly string[],
   loose: readonly string[],
   base: string = process.cwd(),
-): LoadedRegistry {
+): FileWithSiblings[] {
   const looseFiles = loose.map((path) => {
     const root = rootOf(dirname(path), base);
     return withSiblings(root, readRegistryFile(root, relative(root.folder, resolve(base, path))));
   });
-  return linkFiles([...folders.flatMap((folder) => filesOfFolder(folder, base)), ...looseFiles]);
+  return [...folders.flatMap((folder) => filesOfFolder(folder, base)), ...looseFiles];
 }
 
 /** Folders inside the base are shown relative to it, whatever the user typed, so that reports are the same anywhere. */
@@ -44,6 +44,11 @@ export function rootOf(folder: string, base: string): RegistryRoot {
   const absolute = resolve(base, folder);
   const inside = relative(base, absolute);
   return { folder: absolute, shown: inside.startsWith('..') || isAbsolute(inside) ? absolute : inside };
+}
+
+/** The sheets of readings in a folder, which trials name. */
+export function sheetsOfFolder(folder: string, base: string): ReadFile[] {
+  return readRegistryFiles(rootOf(folder, base), isSheetName);
 }
 
 /** The profile files of a folder, with what stands beside them. */

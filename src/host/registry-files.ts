@@ -19,14 +19,19 @@ export interface RegistryRoot extends ShownRoot {
 }
 
 /**
- * Reads every `.yaml` and `.yml` file of a registry, in an order that depends on no locale. Files outside of the
+ * Reads every `.yaml` and `.yml` file of a registry, or those that are wanted by their names, in an order that depends on no locale. Files outside of the
  * folders of the kinds are read too, so that a misspelled folder is reported and not passed over.
  */
-export function readRegistryFiles(root: RegistryRoot): ReadFile[] {
-  return readFolder(root, '', 0);
+export function readRegistryFiles(root: RegistryRoot, isWanted = isProfileName): ReadFile[] {
+  return readFolder(root, '', 0, isWanted);
 }
 
-function readFolder(root: RegistryRoot, relative: string, depth: number): ReadFile[] {
+function readFolder(
+  root: RegistryRoot,
+  relative: string,
+  depth: number,
+  isWanted: (name: string) => boolean,
+): ReadFile[] {
   const names = listFolder(join(root.folder, relative));
   if (names === null) return [refused(root, relative, 'unreadable')];
   return names.flatMap((entry): ReadFile[] => {
@@ -34,9 +39,11 @@ function readFolder(root: RegistryRoot, relative: string, depth: number): ReadFi
     const path = relative === '' ? name : `${relative}/${name}`;
     if (entry.isSymbolicLink()) return [refused(root, path, 'symlink')];
     if (entry.isDirectory()) {
-      return depth < deepestFolder ? readFolder(root, path, depth + 1) : [refused(root, path, 'tooDeep')];
+      return depth < deepestFolder
+        ? readFolder(root, path, depth + 1, isWanted)
+        : [refused(root, path, 'tooDeep')];
     }
-    return isProfileName(name) ? [readRegistryFile(root, path)] : [];
+    return isWanted(name) ? [readRegistryFile(root, path)] : [];
   });
 }
 

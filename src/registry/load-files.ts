@@ -7,8 +7,10 @@ import {
   fileOfText,
   isLookedAt,
   isProfilePath,
+  pathOfFile,
   type ReadFile,
   refused,
+  relativePathOfFile,
 } from './registry-file.ts';
 import { folderOf, pathIn } from './relative-path.ts';
 
@@ -84,16 +86,17 @@ export function linkFiles(files: readonly FileWithSiblings[]): LoadedRegistry {
     registry: linkRegistry(documents, profiles, new Set(broken)),
     findings: read.flatMap(({ findings }) => findings).sort(compareFindings),
     texts: new Map([...files.flatMap(({ file }) => textOf(file)), ...profiles.flatMap(attachmentText)]),
-    files: files.map(({ file }) => (file.ok ? file.source.path : file.path)),
+    files: files.map(({ file }) => pathOfFile(file)),
   };
 }
 
 function readOne({ file, readSibling }: FileWithSiblings): ReadProfile {
-  const folder = folderOf(file.ok ? file.source.relativePath : file.relativePath);
+  const folder = folderOf(relativePathOfFile(file));
   return readProfile(file, (name) => readSibling(pathIn(folder, name)));
 }
 
-function textOf(file: ReadFile): (readonly [string, string])[] {
+/** The text of a file by its path, if it could be read. */
+export function textOf(file: ReadFile): (readonly [string, string])[] {
   return file.ok ? [[file.source.path, file.source.text]] : [];
 }
 

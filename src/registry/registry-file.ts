@@ -19,6 +19,16 @@ export type ReadFile =
       readonly problem: FileProblem;
     };
 
+/** Path of a file as the user would type it. */
+export function pathOfFile(file: ReadFile): string {
+  return file.ok ? file.source.path : file.path;
+}
+
+/** Path of a file from the root of its registry. */
+export function relativePathOfFile(file: ReadFile): string {
+  return file.ok ? file.source.relativePath : file.relativePath;
+}
+
 /** What the user calls the folder of a registry: empty for the one that paths are shown from. */
 export interface ShownRoot {
   readonly shown: string;
@@ -27,6 +37,11 @@ export interface ShownRoot {
 /** Whether a file is a profile by its name. */
 export function isProfileName(name: string): boolean {
   return /\.ya?ml$/.test(name);
+}
+
+/** Whether a file can hold the readings of a trial, by its name. */
+export function isSheetName(name: string): boolean {
+  return name.endsWith('.csv');
 }
 
 /** Whether a file or folder of that name belongs to a registry at all. */

@@ -10,18 +10,29 @@ interface Question<Value> {
   /** All that goes in, as JSON can write it. */
   readonly inputs: unknown;
   readonly compute: () => Value;
+  /** The caller makes sure of it in a cheaper way than by computing it again. */
+  readonly isVouchedFor?: true;
 }
 
 /** Results of this run and of earlier ones. */
 export interface ResultMemory {
+  /** Names of all results of a kind that this run has asked for. */
+  readonly asked: (kind: string) => readonly string[];
   /** The remembered result, or else the computed one, which is remembered from now on. Values are what JSON can write. */
   readonly recall: <Value>(question: Question<Value>) => Value;
+  /** Computes a result again and remembers it, whatever was remembered of it. */
+  readonly renew: <Value>(question: Question<Value>) => Value;
   /** Computes a few of the recalled results again, others each day; names those that differ, and replaces them. */
   readonly differing: (today: string) => string[];
 }
 
 /** Computes everything. */
-export const noMemory: ResultMemory = { recall: ({ compute }) => compute(), differing: () => [] };
+export const noMemory: ResultMemory = {
+  asked: () => [],
+  recall: ({ compute }) => compute(),
+  renew: ({ compute }) => compute(),
+  differing: () => [],
+};
 
 /** Of the results that a run recalls, it computes one in so many again, and so many at most. */
 const oneIn = 16;
@@ -36,23 +47,35 @@ interface Recalled {
 /** A memory that rests on a store; `program` tells the version of the program that computes, to the last line. */
 export function resultMemory(store: ResultStore, program: string): ResultMemory {
   const recalled: Recalled[] = [];
-  const computed = (key: string, question: Question<unknown>): string => {
-    const text = JSON.stringify(question.compute());
+  const asked: Question<unknown>[] = [];
+  const keyOf = ({ kind, inputs }: Question<unknown>) => sha256Of(JSON.stringify([program, kind, inputs]));
+  const remember = (key: string, text: string) => {
     store.put(key, entryOf(text, program));
     return text;
   };
+  const renew = <Value>(question: Question<Value>): Value => {
+    const text = remember(keyOf(question), JSON.stringify(question.compute()));
+    return JSON.parse(text) as Value; // as it will be recalled
+  };
   return {
+    asked: (kind) => asked.filter((question) => question.kind === kind).map(({ name }) => name),
+    renew,
     recall: <Value>(question: Question<Value>): Value => {
-      const key = sha256Of(JSON.stringify([program, question.kind, question.inputs]));
-      const known = readEntry(store.get(key), program);
-      if (known !== null) recalled.push({ key, text: known, question });
+      asked.push(question);
+      const key = keyOf(question);
+      const text = readEntry(store.get(key), program);
+      if (text === null) return renew(question);
+      if (question.isVouchedFor !== true) recalled.push({ key, text, question });
       // What was written is what the same program computed: the type is that of its question.
-      return JSON.parse(known ?? computed(key, question)) as Value;
+      return JSON.parse(text) as Value;
     },
     differing: (today) =>
-      sampleOf(recalled, today)
-        .filter(({ key, text, question }) => computed(key, question) !== text)
-        .map(({ question }) => question.name),
+      sampleOf(recalled, today).flatMap(({ key, text, question }) => {
+        const again = JSON.stringify(question.compute());
+        if (again === text) return [];
+        remember(key, again);
+        return [question.name];
+      }),
   };
 }
 

@@ -1,9 +1,12 @@
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
 import { sha256Of } from '../../src/text/sha256.ts';
 import { spawnCommand, unwrapped } from '../run-command.ts';
 import { sampleRegistry } from '../sample-registry.ts';
+
+const demo = fileURLToPath(new URL('../../profiles', import.meta.url));
 
 const check = (cwd: string, cache: string, ...args: string[]) =>
   spawnCommand(cwd, ['check', '--today', '2026-06-01', ...args], { MELTBOUNDS_CACHE: cache });
@@ -55,4 +58,27 @@ it('does not read what a registry brings', () => {
   const { status, err } = check(cwd, join(cwd, 'profiles', 'cache'));
   expect(status).toBe(2);
   expect(err).toMatch(/lies inside of the registry .*profiles.*MELTBOUNDS_CACHE.*--no-remember/s);
+});
+
+it('parses nothing again where no file has changed, and says the same', () => {
+  const { cwd } = sampleRegistry();
+  const cache = join(cwd, 'cache');
+  const first = check(cwd, cache, '--format', 'json');
+  const seen = entriesIn(cache).length;
+  expect(check(cwd, cache, '--format', 'json')).toEqual(first);
+  expect(entriesIn(cache)).toHaveLength(seen);
+});
+
+it.each([
+  ['a profile', 'machines/brackwater/lantern.yaml', 'mm3/s', 'mm/s'],
+  ['a sheet of readings', 'trials/2026/skiff-sound.csv', ',', ';'],
+])('sees that %s has changed', (_, file, from, to) => {
+  const { cwd, path } = sampleRegistry();
+  cpSync(demo, path('.'), { recursive: true });
+  const remembered = () => spawnCommand(cwd, ['check', '--today', '2026-12-31']);
+  const before = remembered();
+  writeFileSync(path(file), readFileSync(path(file), 'utf8').replace(from, to));
+  const after = remembered();
+  expect(after).not.toEqual(before);
+  expect(remembered()).toEqual(after);
 });

@@ -1,7 +1,8 @@
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { loadFolders, loadFoldersWith } from '../../src/host/load-registry.ts';
+import { loadFolders, filesOfFolders } from '../../src/host/load-registry.ts';
 import { kinds } from '../../src/registry/kind.ts';
+import { linkFiles } from '../../src/registry/load-files.ts';
 import { checkRegistry } from '../../src/rules/engine/check-registry.ts';
 import { folderOf, goodFiles, goodPaths } from '../registry/folder-of.ts';
 import { changed, goodTexts } from '../registry/good-documents.ts';
@@ -66,7 +67,7 @@ describe('several folders', () => {
       [`a/${goodPaths.source}`]: goodTexts.source,
       'loose/PLA.yaml': goodTexts.polymer,
     });
-    const { registry, files } = loadFoldersWith(['a'], ['loose/PLA.yaml'], folder);
+    const { registry, files } = linkFiles(filesOfFolders(['a'], ['loose/PLA.yaml'], folder));
     expect(registry.polymer.has('PLA')).toBe(true);
     expect(files).toEqual([`a/${goodPaths.source}`, 'loose/PLA.yaml']);
   });

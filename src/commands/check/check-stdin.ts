@@ -1,20 +1,13 @@
 import { relative, resolve, sep } from 'node:path';
-import { filesOfFolder, rootOf } from '../../host/load-registry.ts';
+import { filesOfFolders, rootOf } from '../../host/load-registry.ts';
 import { readRegistryFile } from '../../host/registry-files.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
 import { expectedPath } from '../../registry/kind.ts';
-import { type LoadedRegistry, linkFiles } from '../../registry/load-files.ts';
 import { readProfile } from '../../registry/read-profile.ts';
-import { fileOfBytes, type ReadFile } from '../../registry/registry-file.ts';
+import { fileOfBytes, pathOfFile, type ReadFile } from '../../registry/registry-file.ts';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { usage } from '../usage.ts';
-import type { CheckTarget } from './check-target.ts';
-
-/** What was asked for, and how it is read. */
-interface StdinCheck {
-  readonly target: CheckTarget;
-  readonly read: () => LoadedRegistry;
-}
+import { type AskedCheck, checkedFiles } from './checked-files.ts';
 
 /**
  * A check of one profile that comes on standard input, an unsaved one of an editor for instance, in the place of the file
@@ -24,7 +17,7 @@ export function stdinCheck(
   bytes: Uint8Array,
   { registry, stdinPath }: { readonly registry: readonly string[]; readonly stdinPath?: string },
   cwd: string,
-): Result<StdinCheck, Problem> {
+): Result<AskedCheck, Problem> {
   const folders = registryFolders(registry, cwd);
   if (!folders.ok) return folders;
   const own = folders.value.at(-1) ?? cwd;
@@ -39,19 +32,19 @@ export function stdinCheck(
   }
   const root = rootOf(folder, cwd);
   const typed = fileOfBytes(root, relative(folder, path.value).replaceAll('\\', '/'), bytes);
-  const isOther = (file: ReadFile) => pathOf(file) !== pathOf(typed);
+  const isOther = (file: ReadFile) => pathOfFile(file) !== pathOfFile(typed);
   return success({
     target: { folders: folders.value, loose: [], only: [path.value] },
     read: () =>
-      linkFiles([
-        ...folders.value.flatMap((each) => filesOfFolder(each, cwd)).filter(({ file }) => isOther(file)),
-        { file: typed, readSibling: (sibling) => readRegistryFile(root, sibling) },
-      ]),
+      checkedFiles(
+        [
+          ...filesOfFolders(folders.value, [], cwd).filter(({ file }) => isOther(file)),
+          { file: typed, readSibling: (sibling) => readRegistryFile(root, sibling) },
+        ],
+        folders.value,
+        cwd,
+      ),
   });
-}
-
-function pathOf(file: ReadFile): string {
-  return file.ok ? file.source.path : file.path;
 }
 
 /** Where a profile belongs by its kind and id, and a trial by its date. */

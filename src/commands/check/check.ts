@@ -1,23 +1,22 @@
 import { relative } from 'node:path';
 import { Command, Option } from 'commander';
-import { rememberReductions } from '../../bench/reduce-trial.ts';
-import { loadFoldersWith } from '../../host/load-registry.ts';
+import { filesOfFolders } from '../../host/load-registry.ts';
 import { isAtLeast, type Severity, severities } from '../../registry/finding.ts';
-import type { LoadedRegistry } from '../../registry/load-files.ts';
+import { pathOfFile } from '../../registry/registry-file.ts';
 import { formatReport, type ReportFormat, reportFormats } from '../../report/findings/findings-formats.ts';
 import { summarise } from '../../report/findings/summary.ts';
 import { type Problem, type Result, success } from '../../result.ts';
-import { checkRegistry } from '../../rules/engine/check-registry.ts';
 import { type CliContext, exitStatus } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
 import { openMemory, rememberOption } from '../open-memory.ts';
 import { registryOption, todayOption } from '../shared-options.ts';
 import { usage } from '../usage.ts';
-import { checkScope } from './check-scope.ts';
+import { scopeOf } from './check-scope.ts';
 import { stdinCheck } from './check-stdin.ts';
-import { type CheckTarget, checkTarget } from './check-target.ts';
+import { checkTarget } from './check-target.ts';
+import { type AskedCheck, checkedFiles, textsOf } from './checked-files.ts';
 import { fixFiles } from './fix-files.ts';
-import { misremembered } from './misremembered.ts';
+import { recallOrJudge } from './remembered-check.ts';
 
 interface CheckOptions {
   readonly format: ReportFormat;
@@ -93,39 +92,34 @@ async function check(
     exit.cannotRun(problem);
   };
   progress(`Reading ${target.folders.map((folder) => relative(cwd, folder) || '.').join(', ')} …`);
-  let loaded = read();
-  progress(`Checking ${loaded.files.length} profiles …`);
-  const scope = await checkScope(loaded, target, options.changed, cwd);
+  let files = read();
+  progress(`Checking ${files.profiles.length} profiles …`);
+  const scope = await scopeOf(files, target, options.changed, cwd);
   if (!scope.ok) return stop(scope.error);
-  const { wantsFile, wantsFinding } = scope.value;
-  const files = loaded.files.filter(wantsFile);
+  const { wantsFile } = scope.value;
+  const wanted = files.profiles.map(({ file }) => pathOfFile(file)).filter(wantsFile);
   // That nothing has changed is an answer; that there is nothing at all is a slip.
-  if (files.length === 0 && options.changed === undefined) return stop(noProfiles);
+  if (wanted.length === 0 && options.changed === undefined) return stop(noProfiles);
   if (options.fix) {
-    const fixed = await fixFiles(loaded, wantsFile, cwd);
+    const fixed = await fixFiles(files.loaded(), wantsFile, cwd);
     if (!fixed.ok) return stop(fixed.error);
     progress('');
     for (const line of fixed.value) cli.err(`${line}\n`);
-    loaded = read();
+    files = read();
   }
-  const today = options.today ?? cli.today();
   const memory = await openMemory(cli, options.remember, target.folders);
   if (!memory.ok) return stop(memory.error);
-  rememberReductions(loaded.registry, memory.value);
-  const judged = checkRegistry(loaded, { today, wants: wantsFile }).filter(wantsFinding);
-  const findings = [
-    ...judged,
-    ...memory.value.differing(today).map((trial) => misremembered(loaded.registry, trial)),
-  ];
+  const findings = recallOrJudge(files, wanted, wantsFile, memory.value, options.today ?? cli.today());
   progress('');
+  const texts = textsOf(files);
   const report = formatReport[options.format]({
     findings: options.quiet ? findings.filter(({ severity }) => severity === 'error') : findings,
-    summary: summarise(findings, files.length),
-    files,
+    summary: summarise(findings, wanted.length),
+    files: wanted,
     failOn: options.failOn,
     version,
     colour: cli.colour,
-    textOf: (file) => loaded.texts.get(file),
+    textOf: (file) => texts.get(file),
   });
   cli.out(report);
   const fails = findings.some(({ severity }) => isAtLeast(severity, options.failOn));
@@ -138,22 +132,20 @@ const noProfiles: Problem = {
   help: 'Name a file or a folder that holds some.',
 };
 
-interface Asked {
-  readonly target: CheckTarget;
-  readonly read: () => LoadedRegistry;
-}
-
 /** What to check: files and folders, or what comes on standard input. */
 async function askedFor(
   paths: readonly string[],
   options: CheckOptions,
   { cwd, stdin }: CliContext,
-): Promise<Result<Asked, Problem>> {
+): Promise<Result<AskedCheck, Problem>> {
   if (!paths.includes('-')) {
     const target = checkTarget(paths, options, cwd);
     if (!target.ok) return target;
     const { folders, loose } = target.value;
-    return success({ target: target.value, read: () => loadFoldersWith(folders, loose, cwd) });
+    return success({
+      target: target.value,
+      read: () => checkedFiles(filesOfFolders(folders, loose, cwd), folders, cwd),
+    });
   }
   if (paths.length > 1) return usage('- stands alone', 'Check what comes on standard input by itself.');
   if (options.fix) return usage('--fix changes files, and standard input is none', 'Leave it out.');

@@ -1,16 +1,15 @@
 import { type Finding, wholeFile } from '../../registry/finding.ts';
-import type { Registry } from '../../registry/registry.ts';
 import { ruleOf } from '../../rules/engine/rules.ts';
 
 /** What is said of a trial whose remembered reduction is not what its readings give now. */
-export function misremembered({ trial }: Registry, id: string): Finding {
+export function misremembered(trial: string, file: string): Finding {
   const { code, severity, source } = ruleOf('evidence/misremembered');
   return {
     ...wholeFile,
     rule: code,
     severity,
-    message: `The reduction of ${id} that an earlier run left behind is not what its readings give now`,
-    file: trial.get(id)?.source.path ?? '',
+    message: `The reduction of ${trial} that an earlier run left behind is not what its readings give now`,
+    file,
     pointer: '',
     found: null,
     allowed: null,
