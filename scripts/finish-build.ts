@@ -1,10 +1,15 @@
-import { chmodSync, copyFileSync, writeFileSync } from 'node:fs';
+import { chmodSync, copyFileSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { digestFile, digestOfFiles } from '../src/host/program-digest.ts';
+import { bundleCli } from './bundle-cli.ts';
 
 const at = (path: string) => fileURLToPath(new URL(`../${path}`, import.meta.url));
 
 // The compiler leaves out what it did not compile, and does not mark programs as executable.
 copyFileSync(at('src/registry/generated/validators.js'), at('dist/registry/generated/validators.js'));
+// The commands are no part of what programs import: they come as one bundle.
+for (const path of ['cli.d.ts', 'commands', 'cli'])
+  rmSync(at(`dist/${path}`), { recursive: true, force: true });
+await bundleCli('dist');
 chmodSync(at('dist/cli.js'), 0o755);
 writeFileSync(at(`dist/${digestFile}`), `${digestOfFiles(at('dist'))}\n`);

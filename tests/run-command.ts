@@ -65,8 +65,8 @@ export async function checked(cwd: string, ...args: string[]): Promise<JsonRepor
   return JSON.parse(out) as JsonReport;
 }
 
-const tsx = import.meta.resolve('tsx');
-const cli = fileURLToPath(new URL('../src/cli.ts', import.meta.url));
+/** Bundled before the tests begin. */
+const cli = fileURLToPath(new URL('../out/cli.js', import.meta.url));
 
 /** Runs a command line in a process of its own, as a user would. */
 export function spawnCommand(
@@ -75,7 +75,7 @@ export function spawnCommand(
   env: Readonly<Record<string, string>> = {},
 ): Outcome {
   const { NO_COLOR: _, FORCE_COLOR: __, ...inherited } = process.env;
-  const { status, stdout, stderr } = spawnSync(process.execPath, ['--import', tsx, cli, ...args], {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [cli, ...args], {
     cwd,
     env: { ...inherited, MELTBOUNDS_CACHE: results(), ...env },
     encoding: 'utf8',

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import writeFileAtomic from 'write-file-atomic';
 import { largestFile } from '../registry/registry-file.ts';
 import type { ResultStore } from '../registry/result-store.ts';
+import { fileErrorCode } from './file-error.ts';
 
 /** Largest size in bytes of one of the 256 folders of a store: 256 MiB for the whole. */
 const largestShelf = 1 << 20;
@@ -66,7 +67,8 @@ function tidy(shelf: string): void {
 function attempt<Value>(touch: () => Value): Value | null {
   try {
     return touch();
-  } catch {
+  } catch (error) {
+    fileErrorCode(error);
     return null;
   }
 }

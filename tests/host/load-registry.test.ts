@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { loadFolders, filesOfFolders } from '../../src/host/load-registry.ts';
+import { filesOfFolders, loadFolders } from '../../src/host/load-registry.ts';
 import { kinds } from '../../src/registry/kind.ts';
 import { linkFiles } from '../../src/registry/load-files.ts';
 import { checkRegistry } from '../../src/rules/engine/check-registry.ts';
