@@ -23,8 +23,9 @@ export {
   type PairingTrialsRequest,
   reducePairing,
 } from '../bench/limit-line/pairing-reduction.ts';
-export type { Method, MethodName } from '../bench/method.ts';
-export { benchMethods, methodNames } from '../bench/methods.ts';
+export type { Method } from '../bench/method.ts';
+export { type MethodName, methodNames } from '../bench/method-name.ts';
+export { benchMethods } from '../bench/methods.ts';
 export { reduceTrial } from '../bench/reduce-trial.ts';
 export type { Censoring, ReducedResult, Reduction, ReductionCurve } from '../bench/reduction.ts';
 export { readBenchSheet } from '../bench/sheet/bench-sheet.ts';

@@ -1,17 +1,14 @@
-import type { Trial } from '../registry/generated/documents.ts';
 import type { Result } from '../result.ts';
 import type { AdoptableResult } from './adopt/adoptable-limit.ts';
 import type { BenchProblem } from './bench-problem.ts';
 import type { Facts, RunOf } from './facts/fact.ts';
 import type { TrialKey } from './facts/trial-key.ts';
+import type { MethodName } from './method-name.ts';
 import type { Reduction } from './reduction.ts';
 import type { OpenWords, ResultWords } from './result-words.ts';
 import type { EventMark, RunEvent } from './run-event.ts';
 import type { ColumnPlan } from './sheet/column-plan.ts';
 import type { Observations } from './sheet/observations.ts';
-
-/** Name of a bench method, as trials write it. */
-export type MethodName = Trial['method'];
 
 /**
  * A bench method: what it reads, what it must know, how it turns readings into a reduction, what of that profiles can

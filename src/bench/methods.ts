@@ -10,7 +10,8 @@ import { layOutFlowLadder } from './flow-ladder/lay-out-flow-ladder.ts';
 import { layOutLayerTime } from './layer-time/lay-out-layer-time.ts';
 import { layerTime } from './layer-time/layer-time.ts';
 import type { LayOut } from './layout/run-layout.ts';
-import type { Method, MethodName } from './method.ts';
+import type { Method } from './method.ts';
+import type { MethodName } from './method-name.ts';
 import type { ReducedResult, Reduction } from './reduction.ts';
 import { layOutReferencePrint } from './reference-print/lay-out-reference-print.ts';
 import { referencePrint } from './reference-print/reference-print.ts';
@@ -50,12 +51,6 @@ export const allMethods: readonly Method[] = Object.values(benchMethods);
 export const allFacts: readonly Fact[] = [
   ...new Set(allMethods.flatMap(({ facts }) => Object.values(facts))),
 ];
-
-/** Names of the bench methods. */
-export const methodNames: readonly MethodName[] = allMethods.map(({ method }) => method);
-
-/** The method that is meant where none is named. */
-export const usualMethod: MethodName = 'flowLadder';
 
 export function isMethodName(name: string): name is MethodName {
   return Object.hasOwn(benchMethods, name);

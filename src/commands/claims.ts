@@ -1,18 +1,8 @@
 import { Command } from 'commander';
-import { formatClaimsAsJson } from '../decisions/claims/claims-as-json.ts';
-import { claimsDocument } from '../decisions/claims/claims-document.ts';
-import { judgeClaims } from '../decisions/claims/judge-claims.ts';
-import { loadRegistry } from '../host/load-registry.ts';
-import { formatDocument } from '../units/format-document.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
-import { type AnswerFormat, formatOption, registryOption, todayOption } from './shared-options.ts';
-
-interface ClaimsOptions {
-  readonly format: AnswerFormat;
-  readonly today?: string;
-  readonly registry: readonly string[];
-}
+import type { ClaimsOptions } from './run-claims.ts';
+import { formatOption, registryOption, todayOption } from './shared-options.ts';
 
 export function claimsCommand(cli: CliContext, exit: Exit): Command {
   return new Command('claims')
@@ -33,16 +23,8 @@ Examples:
 
 Exit status: 0 judged, whatever the verdicts, 2 cannot be judged.`,
     )
-    .action((machine: string, { format, today, registry: asked }: ClaimsOptions) => {
-      const loaded = loadRegistry(asked, cli.cwd);
-      if (!loaded.ok) return exit.cannotRun(loaded.error);
-      const { registry } = loaded.value;
-      const report = judgeClaims(registry, machine, { today: today ?? cli.today() });
-      if (!report.ok) return exit.cannotRun(report.error);
-      cli.out(
-        format === 'json'
-          ? formatClaimsAsJson(report.value)
-          : formatDocument(claimsDocument(report.value), format, cli),
-      );
+    .action(async (machine: string, options: ClaimsOptions) => {
+      const { runClaims } = await import('./run-claims.ts');
+      return runClaims(machine, options, cli, exit);
     });
 }

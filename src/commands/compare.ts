@@ -1,26 +1,10 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
-import { type ComparisonRequest, comparePairings } from '../decisions/compare/compare-pairings.ts';
-import { formatComparisonAsJson } from '../decisions/compare/comparison-as-json.ts';
-import { comparisonDocument } from '../decisions/compare/comparison-document.ts';
-import { loadRegistry } from '../host/load-registry.ts';
-import type { FittedRequest } from '../knowledge/pairing.ts';
-import { type Problem, type Result, success } from '../result.ts';
-import { quote } from '../text/quote.ts';
 import type { Money } from '../units/canonical.ts';
-import { formatDocument } from '../units/format-document.ts';
 import { parseMoney } from '../units/parse-quantity.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
-import { type AnswerFormat, formatOption, registryOption } from './shared-options.ts';
-import { usage } from './usage.ts';
-
-interface CompareOptions {
-  readonly policy?: string;
-  readonly jobs?: number;
-  readonly hourValue?: Money;
-  readonly format: AnswerFormat;
-  readonly registry: readonly string[];
-}
+import type { CompareOptions } from './run-compare.ts';
+import { formatOption, registryOption } from './shared-options.ts';
 
 export function compareCommand(cli: CliContext, exit: Exit): Command {
   return new Command('compare')
@@ -58,36 +42,10 @@ Examples:
 
 Exit status: 0 compared, 2 cannot be compared.`,
     )
-    .action((job: string, pairings: readonly string[], options: CompareOptions) => {
-      const asked: FittedRequest[] = [];
-      for (const written of pairings) {
-        const pairing = readPairing(written);
-        if (!pairing.ok) return exit.cannotRun(pairing.error);
-        asked.push(pairing.value);
-      }
-      const loaded = loadRegistry(options.registry, cli.cwd);
-      if (!loaded.ok) return exit.cannotRun(loaded.error);
-      const { registry } = loaded.value;
-      const compared = comparePairings(registry, { job, pairings: asked, ...chosen(options) });
-      if (!compared.ok) return exit.cannotRun(compared.error);
-      cli.out(
-        options.format === 'json'
-          ? formatComparisonAsJson(compared.value)
-          : formatDocument(comparisonDocument(compared.value), options.format, cli),
-      );
+    .action(async (job: string, pairings: readonly string[], options: CompareOptions) => {
+      const { runCompare } = await import('./run-compare.ts');
+      return runCompare(job, pairings, options, cli, exit);
     });
-}
-
-function chosen({
-  policy,
-  jobs,
-  hourValue,
-}: CompareOptions): Pick<ComparisonRequest, 'policy' | 'jobs' | 'hourValue'> {
-  return {
-    ...(policy !== undefined && { policy }),
-    ...(jobs !== undefined && { jobs }),
-    ...(hourValue !== undefined && { hourValue }),
-  };
 }
 
 function readMoney(written: string): Money {
@@ -102,16 +60,4 @@ function readJobs(written: string): number {
     throw new InvalidArgumentError('write a whole number from 1 to 999999999, for instance 2000.');
   }
   return Number(written);
-}
-
-/** Reads `MACHINE:NOZZLE+FILAMENT` or `MACHINE+FILAMENT`, such as `brackwater/lantern:hs-0.6+ashgrove/stagecraft-pla`. */
-function readPairing(written: string): Result<FittedRequest, Problem<'usage'>> {
-  const [, machine, nozzle, filament] = /^([^:+\s]+)(?::([^:+\s]+))?\+([^:+\s]+)$/.exec(written) ?? [];
-  if (machine === undefined || filament === undefined) {
-    return usage(
-      `"${quote(written)}" is not a pairing`,
-      'Write MACHINE:NOZZLE+FILAMENT, for instance brackwater/lantern:hs-0.6+ashgrove/stagecraft-pla; the nozzle may be left out.',
-    );
-  }
-  return success({ machine, filament, ...(nozzle !== undefined && { nozzle }) });
 }

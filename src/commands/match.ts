@@ -1,19 +1,8 @@
 import { Command } from 'commander';
-import { formatMatchAsJson } from '../decisions/match/match-as-json.ts';
-import { matchDocument } from '../decisions/match/match-document.ts';
-import { matchRegistry } from '../decisions/match/match-registry.ts';
-import { loadRegistry } from '../host/load-registry.ts';
-import { formatDocument } from '../units/format-document.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
-import { type AnswerFormat, formatOption, registryOption, todayOption } from './shared-options.ts';
-
-interface MatchOptions {
-  readonly machine?: string;
-  readonly format: AnswerFormat;
-  readonly today?: string;
-  readonly registry: readonly string[];
-}
+import type { MatchOptions } from './run-match.ts';
+import { formatOption, registryOption, todayOption } from './shared-options.ts';
 
 export function matchCommand(cli: CliContext, exit: Exit): Command {
   return new Command('match')
@@ -36,20 +25,8 @@ Examples:
 
 Exit status: 0 judged, 2 it cannot be judged.`,
     )
-    .action((filament: string | undefined, { machine, format, today, registry: asked }: MatchOptions) => {
-      const loaded = loadRegistry(asked, cli.cwd);
-      if (!loaded.ok) return exit.cannotRun(loaded.error);
-      const { registry } = loaded.value;
-      const result = matchRegistry(registry, {
-        today: today ?? cli.today(),
-        ...(filament !== undefined && { filament }),
-        ...(machine !== undefined && { machine }),
-      });
-      if (!result.ok) return exit.cannotRun(result.error);
-      cli.out(
-        format === 'json'
-          ? formatMatchAsJson(result.value)
-          : formatDocument(matchDocument(result.value), format, cli),
-      );
+    .action(async (filament: string | undefined, options: MatchOptions) => {
+      const { runMatch } = await import('./run-match.ts');
+      return runMatch(filament, options, cli, exit);
     });
 }

@@ -1,46 +1,14 @@
-import { existsSync } from 'node:fs';
-import { join, resolve } from 'node:path';
 import { Command, Option } from 'commander';
-import { methodNames, usualMethod } from '../bench/methods.ts';
-import type { BenchPlan } from '../decisions/plan/bench-plan.ts';
-import { formatPlanAsJson } from '../decisions/plan/plan-as-json.ts';
-import { formatPlanAsCsv, formatPlanAsTrial } from '../decisions/plan/plan-as-trial.ts';
-import { planDocument, planSheetDocument } from '../decisions/plan/plan-document.ts';
-import type { PlanRequest } from '../decisions/plan/plan-request.ts';
-import { planTrial } from '../decisions/plan/plan-trial.ts';
-import { loadRegistry } from '../host/load-registry.ts';
-import { writeFiles } from '../host/write-files.ts';
-import { type Problem, type Result, refusal, success } from '../result.ts';
-import type { Dimension } from '../units/dimension.ts';
-import { formatDocument } from '../units/format-document.ts';
-import { parseQuantity } from '../units/parse-quantity.ts';
+import { methodNames, usualMethod } from '../bench/method-name.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
+import type { PlanOptions } from './run-plan.ts';
 import { registryOption, todayOption } from './shared-options.ts';
-import { usage } from './usage.ts';
 
-interface PlanOptions {
-  readonly nozzle?: string;
-  readonly method?: string;
-  readonly temperature?: string;
-  readonly resolution?: string;
-  readonly format: keyof typeof forms;
-  readonly out?: string;
-  readonly registry: readonly string[];
-  readonly today?: string;
-}
+/** The forms of a plan. */
+export const planFormats = ['text', 'json', 'markdown', 'csv', 'trial'] as const;
 
-const forms = {
-  text: (plan: BenchPlan, cli: CliContext) => formatDocument(planDocument(plan), 'text', cli),
-  json: formatPlanAsJson,
-  markdown: sheetOf,
-  csv: formatPlanAsCsv,
-  trial: (plan: BenchPlan) => formatPlanAsTrial(plan, { in: 'trial' }),
-} as const;
-
-function sheetOf(plan: BenchPlan): string {
-  return formatDocument(planSheetDocument(plan), 'markdown');
-}
+export type PlanFormat = (typeof planFormats)[number];
 
 export function planCommand(cli: CliContext, exit: Exit): Command {
   return new Command('plan')
@@ -65,7 +33,7 @@ export function planCommand(cli: CliContext, exit: Exit): Command {
         '--format <format>',
         'form of the plan: text, a Markdown sheet to fill in by hand, the CSV sheet that reduce reads, the trial file',
       )
-        .choices(Object.keys(forms))
+        .choices(planFormats)
         .default('text'),
     )
     .option('--out <folder>', 'write bench sheet, CSV sheet and trial file there instead')
@@ -82,82 +50,8 @@ Examples:
 
 Exit status: 0 planned, 2 it cannot be planned.`,
     )
-    .action((machine: string, filament: string, options: PlanOptions) =>
-      plan(machine, filament, options, cli, exit),
-    );
-}
-
-async function plan(
-  machine: string,
-  filament: string,
-  options: PlanOptions,
-  cli: CliContext,
-  exit: Exit,
-): Promise<void> {
-  const today = options.today ?? cli.today();
-  const request = requestFrom({ machine, filament, today }, options);
-  if (!request.ok) return exit.cannotRun(request.error);
-  const loaded = loadRegistry(options.registry, cli.cwd);
-  if (!loaded.ok) return exit.cannotRun(loaded.error);
-  const { registry } = loaded.value;
-  const planned = planTrial(registry, request.value);
-  if (!planned.ok) return exit.cannotRun(planned.error);
-  if (options.out === undefined) return cli.out(forms[options.format](planned.value, cli));
-  const folder = resolve(cli.cwd, options.out);
-  const files = filesOf(planned.value);
-  const there = files.map(([name]) => name).filter((name) => existsSync(join(folder, name)));
-  // They may hold readings already.
-  if (there.length > 0) {
-    return exit.cannotRun({
-      message: `${options.out} already holds ${there.join(', ')}, and nothing is written over`,
-      help: 'Move the files away, or name another folder.',
+    .action(async (machine: string, filament: string, options: PlanOptions) => {
+      const { runPlan } = await import('./run-plan.ts');
+      return runPlan(machine, filament, options, cli, exit);
     });
-  }
-  const written = await writeFiles(files, folder, options.out);
-  if (!written.ok) return exit.cannotRun(written.error);
-  for (const path of written.value) cli.out(`${join(options.out, path)}\n`);
-}
-
-function requestFrom(
-  start: Pick<PlanRequest, 'machine' | 'filament' | 'today'>,
-  { nozzle, method, temperature, resolution }: PlanOptions,
-): Result<PlanRequest, Problem> {
-  const nozzleTemperature = measure('--temperature', temperature, 'temperature');
-  if (!nozzleTemperature.ok) return nozzleTemperature;
-  const step = measure('--resolution', resolution, 'mass');
-  if (!step.ok) return step;
-  if (step.value !== undefined && step.value <= 0) {
-    return usage(
-      '--resolution: a scale steps by more than 0 g',
-      'Write the smallest step, such as "0.01 g".',
-    );
-  }
-  return success({
-    ...start,
-    ...(nozzle !== undefined && { nozzle }),
-    ...(method !== undefined && { method }),
-    ...(nozzleTemperature.value !== undefined && { nozzleTemperature: nozzleTemperature.value }),
-    ...(step.value !== undefined && { resolution: step.value }),
-  });
-}
-
-function measure(
-  option: string,
-  text: string | undefined,
-  dimension: Dimension,
-): Result<number | undefined, Problem> {
-  if (text === undefined) return success(undefined);
-  const parsed = parseQuantity(text, dimension);
-  if (parsed.ok) return success(parsed.value.value);
-  const { code, message, help } = parsed.error;
-  return refusal(code, `${option}: ${message}`, help);
-}
-
-function filesOf(bench: BenchPlan): (readonly [string, string])[] {
-  const { id } = bench.trial;
-  return [
-    [`${id}.yaml`, formatPlanAsTrial(bench, { in: 'file', name: `${id}.csv` })],
-    [`${id}.csv`, formatPlanAsCsv(bench)],
-    [`${id}.md`, sheetOf(bench)],
-  ];
 }

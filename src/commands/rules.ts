@@ -1,19 +1,8 @@
 import { Command } from 'commander';
-import { presentCode } from '../registry/migrations/renamed-rules.ts';
-import { ruleDocument } from '../report/rules/rule-document.ts';
-import { ruleListDocument } from '../report/rules/rule-list-document.ts';
-import { formatRulesAsJson } from '../report/rules/rules-as-json.ts';
-import { rules, rulesByClass } from '../rules/engine/rules.ts';
-import { quote } from '../text/quote.ts';
-import { wordHint } from '../text/unknown-word.ts';
-import { formatDocument } from '../units/format-document.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
-import { type AnswerFormat, formatOption } from './shared-options.ts';
-
-interface RulesOptions {
-  readonly format: AnswerFormat;
-}
+import type { RulesOptions } from './run-rules.ts';
+import { formatOption } from './shared-options.ts';
 
 export function rulesCommand(cli: CliContext, exit: Exit): Command {
   return new Command('rules')
@@ -34,27 +23,8 @@ Examples:
 
 Exit status: 0 printed, 2 there is no such rule.`,
     )
-    .action((code: string | undefined, { format }: RulesOptions) => {
-      const classes = [...rulesByClass()].filter(([name]) => code === undefined || name === code);
-      const rule = rules.find((documented) => documented.code === code);
-      if (classes.length === 0 && rule === undefined) return exit.cannotRun(unknownRule(code));
-      if (format === 'json') {
-        cli.out(formatRulesAsJson(rule === undefined ? classes.flatMap(([, listed]) => listed) : [rule]));
-      } else {
-        const document = rule === undefined ? ruleListDocument(new Map(classes)) : ruleDocument(rule);
-        cli.out(formatDocument(document, format, cli));
-      }
+    .action(async (code: string | undefined, options: RulesOptions) => {
+      const { runRules } = await import('./run-rules.ts');
+      return runRules(code, options, cli, exit);
     });
-}
-
-function unknownRule(code = '') {
-  const now = presentCode(code);
-  const codes = rules.map((rule) => rule.code);
-  const alike = codes.find((known) => known.includes(code));
-  const otherwise = alike === undefined ? '`meltbounds rules` lists them all.' : `Did you mean "${alike}"?`;
-  const guess = wordHint(code, codes, otherwise);
-  return {
-    message: `There is no rule "${quote(code)}"`,
-    help: now === null ? guess : `It is called "${now}" now.`,
-  };
 }

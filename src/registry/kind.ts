@@ -13,6 +13,9 @@ export const kinds = [
 /** What a profile describes. */
 export type Kind = (typeof kinds)[number];
 
+/** Kinds that people start themselves; polymers are families of which there are few, each with many sources. */
+export const newKinds: readonly Kind[] = kinds.filter((kind) => kind !== 'polymer');
+
 /** Folder of each kind under the root of a registry. */
 export const kindFolders: Readonly<Record<Kind, string>> = {
   machine: 'machines',

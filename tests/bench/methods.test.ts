@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { allFacts, allMethods, methodNames, methodOf } from '../../src/bench/methods.ts';
+import { methodNames } from '../../src/bench/method-name.ts';
+import { allFacts, allMethods, methodOf } from '../../src/bench/methods.ts';
 import { shapes } from '../../src/registry/generated/shapes.ts';
 import { shapeAt } from '../../src/registry/shape.ts';
 import { parseQuantity } from '../../src/units/parse-quantity.ts';

@@ -1,16 +1,9 @@
 import { Command, Option } from 'commander';
-import { diffRegistries } from '../../decisions/diff/diff-registries.ts';
-import { registryFolders } from '../../host/registry-folders.ts';
-import { type DiffFormat, diffFormats, formatDiff } from '../../report/diff/diff-formats.ts';
-import { type CliContext, exitStatus } from '../cli-context.ts';
+import { diffFormats } from '../../report/report-formats.ts';
+import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
 import { registryOption } from '../shared-options.ts';
-import { diffSide } from './diff-side.ts';
-
-interface DiffOptions {
-  readonly format: DiffFormat;
-  readonly registry: readonly string[];
-}
+import type { DiffOptions } from './run-diff.ts';
 
 export function diffCommand(cli: CliContext, exit: Exit): Command {
   return new Command('diff')
@@ -33,28 +26,8 @@ Examples:
 
 Exit status: 0 every version has moved far enough, 1 one has not or a record was changed, 2 it cannot compare.`,
     )
-    .action((base: string, head: string | undefined, options: DiffOptions) =>
-      diff(base, head, options, cli, exit),
-    );
-}
-
-async function diff(
-  baseWord: string,
-  headWord: string | undefined,
-  { format, registry }: DiffOptions,
-  cli: CliContext,
-  exit: Exit,
-): Promise<void> {
-  const { cwd, out, progress = () => undefined } = cli;
-  const folders = registryFolders(registry, cwd);
-  const base = await diffSide(baseWord, folders, cwd);
-  if (!base.ok) return exit.cannotRun(base.error);
-  const head = await diffSide(headWord, folders, cwd);
-  if (!head.ok) return exit.cannotRun(head.error);
-  progress('Comparing profiles and tables …');
-  const found = diffRegistries(base.value.loaded, head.value.loaded);
-  progress('');
-  const textOf = (file: string) => head.value.loaded.texts.get(file);
-  out(formatDiff[format]({ diff: found, base: base.value.name, head: head.value.name, textOf }, cli));
-  exit.with(found.findings.length > 0 ? exitStatus.findings : exitStatus.clean);
+    .action(async (base: string, head: string | undefined, options: DiffOptions) => {
+      const { runDiff } = await import('./run-diff.ts');
+      return runDiff(base, head, options, cli, exit);
+    });
 }

@@ -1,8 +1,9 @@
 import { shapes } from '../../registry/generated/shapes.ts';
+import { newKinds } from '../../registry/kind.ts';
 import { exists } from '../../registry/registry.ts';
 import { leavesOf } from '../../registry/shape.ts';
 import { openKeys } from '../../scaffold/answers.ts';
-import { type NewProfile, newKinds } from './new-profile.ts';
+import type { NewProfile } from './new-profile.ts';
 
 /** What is left to do for a new profile: keys that are open, profiles that it names and that are not there yet. */
 export function nextSteps(profile: NewProfile): string {

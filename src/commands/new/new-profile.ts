@@ -1,10 +1,11 @@
 import { join, relative } from 'node:path';
-import type { MethodName } from '../../bench/method.ts';
-import { benchMethods, methodNames } from '../../bench/methods.ts';
+import type { MethodName } from '../../bench/method-name.ts';
+import { methodNames } from '../../bench/method-name.ts';
+import { benchMethods } from '../../bench/methods.ts';
 import { loadFolders } from '../../host/load-registry.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
 import { readSchemaFiles, schemaPathFrom } from '../../host/schema-files.ts';
-import { expectedPath, type Kind, kinds } from '../../registry/kind.ts';
+import { expectedPath, type Kind, newKinds } from '../../registry/kind.ts';
 import { exists, type Registry } from '../../registry/registry.ts';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { type Answers, presets } from '../../scaffold/answers.ts';
@@ -17,9 +18,6 @@ import { usage } from '../usage.ts';
 import { askAnswers } from './ask-answers.ts';
 import { answersFromFlags } from './new-flags.ts';
 import { type BenchSheet, readSheetFor } from './new-sheet.ts';
-
-/** Kinds that people start themselves; polymers are families of which there are few, each with many sources. */
-export const newKinds: readonly Kind[] = kinds.filter((kind) => kind !== 'polymer');
 
 export interface NewOptions {
   readonly set: readonly string[];

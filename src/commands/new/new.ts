@@ -1,12 +1,10 @@
 import { Command, Option } from 'commander';
-import { methodNames } from '../../bench/methods.ts';
-import { type NewFileProblem, writeNewFile } from '../../host/write-new-file.ts';
-import { failure, type Result, success } from '../../result.ts';
+import { methodNames } from '../../bench/method-name.ts';
+import { newKinds } from '../../registry/kind.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
 import { registryOption } from '../shared-options.ts';
-import { nextSteps } from './new-next-steps.ts';
-import { type NewOptions, type NewProfile, newKinds, startProfile } from './new-profile.ts';
+import type { NewOptions } from './new-profile.ts';
 
 export function newCommand(cli: CliContext, exit: Exit): Command {
   return new Command('new')
@@ -48,22 +46,7 @@ Examples:
 Exit status: 0 written or printed, 2 it cannot be: an answer is missing or wrong, or the file is there already.`,
     )
     .action(async (kind: string, id: string | undefined, options: NewOptions) => {
-      const started = await startProfile(kind, id, options, cli);
-      if (!started.ok) return exit.cannotRun(started.error);
-      if (options.dryRun) return cli.out(started.value.text);
-      const written = write(started.value);
-      if (!written.ok) return exit.cannotRun(written.error);
-      cli.out(written.value.map((path) => `${path}\n`).join(''));
-      cli.err(nextSteps(started.value));
+      const { runNew } = await import('./run-new.ts');
+      return runNew(kind, id, options, cli, exit);
     });
-}
-
-/** Writes the profile and the sheet beside it; both or neither. */
-function write({ folder, shown, path, text, sheet }: NewProfile): Result<readonly string[], NewFileProblem> {
-  const files = [...(sheet === null ? [] : [sheet]), { path, text }];
-  for (const file of files) {
-    const written = writeNewFile(folder, file.path, file.text);
-    if (!written.ok) return failure({ ...written.error, message: `${shown}${written.error.message}` });
-  }
-  return success(files.map((file) => `${shown}${file.path}`));
 }

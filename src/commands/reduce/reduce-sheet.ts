@@ -1,8 +1,9 @@
 import { Option } from 'commander';
 import type { BenchProblem } from '../../bench/bench-problem.ts';
 import type { Fact } from '../../bench/facts/fact.ts';
-import type { MethodName } from '../../bench/method.ts';
-import { allFacts, methodNames, methodOf, usualMethod } from '../../bench/methods.ts';
+import type { MethodName } from '../../bench/method-name.ts';
+import { methodNames, usualMethod } from '../../bench/method-name.ts';
+import { allFacts, methodOf } from '../../bench/methods.ts';
 import type { Reduction } from '../../bench/reduction.ts';
 import { largestSheet, readBenchSheet } from '../../bench/sheet/bench-sheet.ts';
 import { readText } from '../../host/read-text.ts';

@@ -13,18 +13,19 @@ import { formatTableAsJson } from '../../tables/write/table-as-json.ts';
 import { formatTableAsMarkdown } from '../../tables/write/table-as-markdown.ts';
 import { tableFiles } from '../../tables/write/table-files.ts';
 import { filledFile, type TemplateFile } from './read-template-file.ts';
+import type { TableFormat } from './tables.ts';
 
 /** The forms that standard output can show. */
-export const tableWriters = {
+const tableWriters = {
   markdown: formatTableAsMarkdown,
   csv: formatTableAsCsv,
   json: formatTableAsJson,
   html: formatTableAsHtml,
-} as const;
+} as const satisfies Readonly<Record<TableFormat, unknown>>;
 
 /** How the tables of one pairing are shown. */
 interface TableShow {
-  readonly format: keyof typeof tableWriters;
+  readonly format: TableFormat;
   /** Row whose arithmetic is shown instead. */
   readonly explain?: string;
   readonly template: TemplateFile | null;

@@ -1,28 +1,15 @@
 import { Command, Option } from 'commander';
-import { loadRegistry } from '../../host/load-registry.ts';
-import type { PairingRequest } from '../../knowledge/pairing.ts';
-import { type Problem, type Result, success } from '../../result.ts';
-import { type ValueEscape, valueEscapes } from '../../text/escape.ts';
+import { valueEscapes } from '../../text/escape.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
 import { registryOption, todayOption } from '../shared-options.ts';
-import { usage } from '../usage.ts';
-import { readTemplateFile, type TemplateFile } from './read-template-file.ts';
-import { showTables, tableWriters } from './show-tables.ts';
-import { writeAllTables } from './write-all-tables.ts';
 
-interface TablesOptions {
-  readonly nozzle?: string;
-  readonly policy?: string;
-  readonly format: keyof typeof tableWriters;
-  readonly out?: string;
-  readonly explain?: string;
-  readonly all?: true;
-  readonly template?: string;
-  readonly escape?: ValueEscape;
-  readonly today?: string;
-  readonly registry: readonly string[];
-}
+import type { TablesOptions } from './run-tables.ts';
+
+/** The forms of one table on standard output. */
+export const tableFormats = ['markdown', 'csv', 'json', 'html'] as const;
+
+export type TableFormat = (typeof tableFormats)[number];
 
 export function tablesCommand(cli: CliContext, exit: Exit): Command {
   return new Command('tables')
@@ -39,7 +26,7 @@ export function tablesCommand(cli: CliContext, exit: Exit): Command {
     .option('--policy <id>', 'house rules to apply (default: the only ones of the registry)')
     .addOption(
       new Option('--format <format>', 'form of the table on standard output')
-        .choices(Object.keys(tableWriters))
+        .choices(tableFormats)
         .default('markdown'),
     )
     .option(
@@ -92,54 +79,8 @@ Exit status: 0 table written, 2 it cannot be derived.`,
         options: TablesOptions,
         command: Command,
       ) => {
-        const template = templateOf(options, cli.cwd);
-        if (!template.ok) return exit.cannotRun(template.error);
-        const asked = askedPairing(machine, filament, options, command);
-        if (!asked.ok) return exit.cannotRun(asked.error);
-        const loaded = loadRegistry(options.registry, cli.cwd);
-        if (!loaded.ok) return exit.cannotRun(loaded.error);
-        const { registry } = loaded.value;
-        const today = options.today ?? cli.today();
-        const way = { ...options, today, template: template.value, cwd: cli.cwd };
-        const shown =
-          asked.value === null
-            ? await writeAllTables(registry, { ...way, out: options.out ?? '' }, cli)
-            : await showTables(registry, asked.value, way);
-        return shown.ok ? cli.out(shown.value) : exit.cannotRun(shown.error);
+        const { runTables } = await import('./run-tables.ts');
+        return runTables(machine, filament, options, command, cli, exit);
       },
     );
-}
-
-/** The pairing that the user names; null for all of them. */
-function askedPairing(
-  machine: string | undefined,
-  filament: string | undefined,
-  { all, out, nozzle, policy }: TablesOptions,
-  command: Command,
-): Result<PairingRequest | null, Problem> {
-  if (all === true) {
-    if (machine !== undefined) return usage('--all makes the tables of every pairing', 'Name no machine.');
-    return out === undefined
-      ? usage('--all writes many files', 'Name a folder for them, such as --out tables.')
-      : success(null);
-  }
-  if (machine === undefined || filament === undefined) {
-    const missing = machine === undefined ? 'machine' : 'filament';
-    return command.error(`error: missing required argument '${missing}' (or --all for every pairing)`);
-  }
-  return success({
-    ...{ machine, filament },
-    ...(nozzle !== undefined && { nozzle }),
-    ...(policy !== undefined && { policy }),
-  });
-}
-
-function templateOf(
-  { template, escape: target }: TablesOptions,
-  cwd: string,
-): Result<TemplateFile | null, Problem> {
-  if (template !== undefined) return readTemplateFile(template, cwd, target);
-  return target === undefined
-    ? success(null)
-    : usage('--escape says how a template is filled', 'Name one with --template.');
 }

@@ -2,14 +2,10 @@ import type { TextFormat } from '../../text/format-text.ts';
 import { formatDocument } from '../../units/format-document.ts';
 import { formatFindingsAsAnnotations } from '../findings/findings-as-annotations.ts';
 import { summarise } from '../findings/summary.ts';
+import type { DiffFormat } from '../report-formats.ts';
 import { formatDiffAsJson } from './diff-as-json.ts';
 import { type DiffLimits, diffDocument } from './diff-document.ts';
 import type { DiffReport } from './diff-report.ts';
-
-/** The forms of a comparison: those that people read, JSON for programs, annotations for code hosts. */
-export const diffFormats = ['text', 'json', 'markdown', 'annotations'] as const;
-
-export type DiffFormat = (typeof diffFormats)[number];
 
 /** First line of every comment, by which the one that an earlier comparison was posted as is found again. */
 const diffMarker = '<!-- meltbounds diff -->';

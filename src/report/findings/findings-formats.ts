@@ -1,5 +1,6 @@
 import type { Finding, Severity } from '../../registry/finding.ts';
 import { formatDocument } from '../../units/format-document.ts';
+import type { ReportFormat } from '../report-formats.ts';
 import { formatFindingsAsAnnotations } from './findings-as-annotations.ts';
 import { formatFindingsAsJson } from './findings-as-json.ts';
 import { formatFindingsAsJunit } from './findings-as-junit.ts';
@@ -19,10 +20,6 @@ interface CheckReport {
   readonly colour: boolean;
   readonly textOf: TextOf;
 }
-
-export const reportFormats = ['text', 'json', 'sarif', 'junit', 'annotations'] as const;
-
-export type ReportFormat = (typeof reportFormats)[number];
 
 export const formatReport: Readonly<Record<ReportFormat, (report: CheckReport) => string>> = {
   text: ({ findings, summary, colour, textOf }) =>

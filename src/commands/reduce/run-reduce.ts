@@ -1,0 +1,160 @@
+import { existsSync } from 'node:fs';
+import { resolve } from 'node:path';
+import type { BenchProblem } from '../../bench/bench-problem.ts';
+import { reduceTrial } from '../../bench/reduce-trial.ts';
+import type { Reduction } from '../../bench/reduction.ts';
+import type { RunEvent } from '../../bench/run-event.ts';
+import { loadFolders } from '../../host/load-registry.ts';
+import { registryFolders } from '../../host/registry-folders.ts';
+import type { Profile } from '../../registry/profile.ts';
+import { idsOf, type Registry } from '../../registry/registry.ts';
+import { formatReductionAsJson } from '../../report/reduction/reduction-as-json.ts';
+import { type ReductionHeading, reductionDocument } from '../../report/reduction/reduction-document.ts';
+import { reductionPlot } from '../../report/reduction/reduction-plot.ts';
+import type { Problem, Result } from '../../result.ts';
+import { quote } from '../../text/quote.ts';
+import { wordHint } from '../../text/unknown-word.ts';
+import { formatDocument } from '../../units/format-document.ts';
+import { inPrint } from '../../units/in-print.ts';
+import { parseQuantity } from '../../units/parse-quantity.ts';
+import { type CliContext, exitStatus } from '../cli-context.ts';
+import type { Exit } from '../exit.ts';
+import { usage } from '../usage.ts';
+import { adopt } from './adopt.ts';
+import { type PairingOptions, runPairing, wantsPairing } from './reduce-pairing.ts';
+import { reduceSheet, type SheetOptions } from './reduce-sheet.ts';
+import { checkPlotRequest, showPlot } from './write-plot.ts';
+
+export type ReduceOptions = SheetOptions & PairingOptions & { readonly adopt?: boolean };
+
+export async function runReduce(
+  trial: string,
+  filament: string | undefined,
+  options: ReduceOptions,
+  cli: CliContext,
+  exit: Exit,
+): Promise<void> {
+  const plot = checkPlotRequest(options, cli.cwd);
+  if (!plot.ok) return exit.cannotRun(plot.error);
+  const misplaced = misplacedOption(filament, options);
+  if (misplaced !== null) return exit.cannotRun(misplaced.error);
+  if (filament !== undefined) return runPairing(trial, filament, options, cli, exit);
+  return isSheet(trial, cli.cwd) ? runSheet(trial, options, cli, exit) : runTrial(trial, options, cli, exit);
+}
+
+/** An option that belongs to another kind of subject than the one that is named. */
+function misplacedOption(filament: string | undefined, options: ReduceOptions) {
+  if (filament === undefined) {
+    return wantsPairing(options)
+      ? usage(
+          '--nozzle, --at and --extrapolate belong to a machine with a filament',
+          'A trial holds its own conditions; gather several with: meltbounds reduce MACHINE FILAMENT',
+        )
+      : null;
+  }
+  if (options.adopt)
+    return usage('A line of several limits cannot be adopted', 'Adopt the limit of each trial by its id.');
+  return options.method === undefined
+    ? null
+    : usage(
+        '--method belongs to a bare CSV sheet',
+        'The trials of a machine and a filament hold their own; leave it out.',
+      );
+}
+
+function isSheet(trial: string, cwd: string): boolean {
+  return /\.csv$/i.test(trial) || (trial.includes('/') && existsSync(resolve(cwd, trial)));
+}
+
+async function runSheet(path: string, options: ReduceOptions, cli: CliContext, exit: Exit): Promise<void> {
+  if (options.adopt) {
+    exit.cannotRun({
+      message: 'A bare sheet names no filament to adopt the limit for',
+      help: 'Add it to the registry as a trial and give the id of the trial.',
+    });
+    return;
+  }
+  const reduced = reduceSheet(path, options, cli.cwd);
+  if (!reduced.ok) {
+    exit.cannotRun(reduced.error);
+    return;
+  }
+  const place = (row: number) => `${path}:${row}`;
+  const heading = { title: path, subject: null, place, events: eventsOf(options) };
+  await report(reduced.value, heading, options, cli, exit);
+}
+
+/** What the options say of how the run ended. */
+function eventsOf({ halted }: SheetOptions): RunEvent[] {
+  const flow = typeof halted === 'string' ? parseQuantity(halted, 'volumeFlow') : undefined;
+  return flow?.ok ? [{ event: 'halted', commandedFlow: flow.value.value }] : [];
+}
+
+async function runTrial(id: string, options: ReduceOptions, cli: CliContext, exit: Exit): Promise<void> {
+  const folders = registryFolders(options.registry, cli.cwd);
+  if (!folders.ok) return exit.cannotRun(folders.error);
+  const { registry } = loadFolders(folders.value, cli.cwd);
+  const trial = registry.trial.get(id);
+  if (trial === undefined) return exit.cannotRun(unknownTrial(registry, id));
+  const reduced = reduceTrial(registry, id);
+  const heading = { title: id, subject: trial.data, place: placeIn(trial), events: trial.data.events ?? [] };
+  await report(reduced, heading, options, cli, exit);
+  if (!options.adopt || !reduced.ok) return;
+  const own = { folder: folders.value.at(-1) ?? cli.cwd, cwd: cli.cwd };
+  const adopted = await adopt(registry, trial, reduced.value, own);
+  if (adopted.ok) cli.err(`${adopted.value}\n`);
+  else exit.cannotRun(adopted.error);
+}
+
+/** Readings stand on the lines of a CSV file, or as numbered rows in the trial. */
+function placeIn({ source, attachment }: Profile<'trial'>): (row: number) => string {
+  return attachment?.ok
+    ? (row) => `${attachment.source.path}:${row}`
+    : (row) => `${source.path}, row ${row} of the readings`;
+}
+
+interface ReportHeading extends ReductionHeading {
+  /** Where a row of the readings stands. */
+  readonly place: (row: number) => string;
+  readonly events: readonly RunEvent[];
+}
+
+function unknownTrial(registry: Registry, id: string): Pick<Problem, 'message' | 'help'> {
+  const name = quote(id);
+  if (registry.machine.has(id)) {
+    return {
+      message: `"${name}" is a machine`,
+      help: `Add the id of a filament to gather their flow ladders: meltbounds reduce ${name} FILAMENT`,
+    };
+  }
+  const otherwise = '`meltbounds check` lists files that cannot be used.';
+  return {
+    message: `There is no trial "${name}" in the registry, and no such CSV file`,
+    help: wordHint(id, idsOf(registry, 'trial'), otherwise),
+  };
+}
+
+async function report(
+  reduced: Result<Reduction, readonly BenchProblem[]>,
+  heading: ReportHeading,
+  options: ReduceOptions,
+  cli: CliContext,
+  exit: Exit,
+): Promise<void> {
+  if (reduced.ok) {
+    cli.out(
+      options.format === 'json'
+        ? formatReductionAsJson(reduced.value)
+        : formatDocument(reductionDocument(reduced.value, heading), options.format, cli),
+    );
+    const plot = reductionPlot(reduced.value, heading.title, heading.events);
+    const shown = await showPlot(plot, options, cli);
+    if (!shown.ok) exit.cannotRun(shown.error);
+    return;
+  }
+  for (const { message, help, row } of reduced.error) {
+    const place = row === undefined ? heading.title : heading.place(row);
+    cli.err(`${inPrint(`${place}: ${message}; ${help}`)}\n`);
+  }
+  exit.with(exitStatus.findings);
+}

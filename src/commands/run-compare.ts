@@ -1,0 +1,70 @@
+import { type ComparisonRequest, comparePairings } from '../decisions/compare/compare-pairings.ts';
+import { formatComparisonAsJson } from '../decisions/compare/comparison-as-json.ts';
+import { comparisonDocument } from '../decisions/compare/comparison-document.ts';
+import { loadRegistry } from '../host/load-registry.ts';
+import type { FittedRequest } from '../knowledge/pairing.ts';
+import { type Problem, type Result, success } from '../result.ts';
+import { quote } from '../text/quote.ts';
+import type { Money } from '../units/canonical.ts';
+import { formatDocument } from '../units/format-document.ts';
+import type { CliContext } from './cli-context.ts';
+import type { Exit } from './exit.ts';
+import type { AnswerFormat } from './shared-options.ts';
+import { usage } from './usage.ts';
+
+export interface CompareOptions {
+  readonly policy?: string;
+  readonly jobs?: number;
+  readonly hourValue?: Money;
+  readonly format: AnswerFormat;
+  readonly registry: readonly string[];
+}
+
+export async function runCompare(
+  job: string,
+  pairings: readonly string[],
+  options: CompareOptions,
+  cli: CliContext,
+  exit: Exit,
+): Promise<void> {
+  const asked: FittedRequest[] = [];
+  for (const written of pairings) {
+    const pairing = readPairing(written);
+    if (!pairing.ok) return exit.cannotRun(pairing.error);
+    asked.push(pairing.value);
+  }
+  const loaded = loadRegistry(options.registry, cli.cwd);
+  if (!loaded.ok) return exit.cannotRun(loaded.error);
+  const { registry } = loaded.value;
+  const compared = comparePairings(registry, { job, pairings: asked, ...chosen(options) });
+  if (!compared.ok) return exit.cannotRun(compared.error);
+  cli.out(
+    options.format === 'json'
+      ? formatComparisonAsJson(compared.value)
+      : formatDocument(comparisonDocument(compared.value), options.format, cli),
+  );
+}
+
+function chosen({
+  policy,
+  jobs,
+  hourValue,
+}: CompareOptions): Pick<ComparisonRequest, 'policy' | 'jobs' | 'hourValue'> {
+  return {
+    ...(policy !== undefined && { policy }),
+    ...(jobs !== undefined && { jobs }),
+    ...(hourValue !== undefined && { hourValue }),
+  };
+}
+
+/** Reads `MACHINE:NOZZLE+FILAMENT` or `MACHINE+FILAMENT`, such as `brackwater/lantern:hs-0.6+ashgrove/stagecraft-pla`. */
+function readPairing(written: string): Result<FittedRequest, Problem<'usage'>> {
+  const [, machine, nozzle, filament] = /^([^:+\s]+)(?::([^:+\s]+))?\+([^:+\s]+)$/.exec(written) ?? [];
+  if (machine === undefined || filament === undefined) {
+    return usage(
+      `"${quote(written)}" is not a pairing`,
+      'Write MACHINE:NOZZLE+FILAMENT, for instance brackwater/lantern:hs-0.6+ashgrove/stagecraft-pla; the nozzle may be left out.',
+    );
+  }
+  return success({ machine, filament, ...(nozzle !== undefined && { nozzle }) });
+}

@@ -1,0 +1,83 @@
+import type { Command } from 'commander';
+import { loadRegistry } from '../../host/load-registry.ts';
+import type { PairingRequest } from '../../knowledge/pairing.ts';
+import { type Problem, type Result, success } from '../../result.ts';
+import type { ValueEscape } from '../../text/escape.ts';
+import type { CliContext } from '../cli-context.ts';
+import type { Exit } from '../exit.ts';
+import { usage } from '../usage.ts';
+import { readTemplateFile, type TemplateFile } from './read-template-file.ts';
+import { showTables } from './show-tables.ts';
+import type { TableFormat } from './tables.ts';
+import { writeAllTables } from './write-all-tables.ts';
+
+export interface TablesOptions {
+  readonly nozzle?: string;
+  readonly policy?: string;
+  readonly format: TableFormat;
+  readonly out?: string;
+  readonly explain?: string;
+  readonly all?: true;
+  readonly template?: string;
+  readonly escape?: ValueEscape;
+  readonly today?: string;
+  readonly registry: readonly string[];
+}
+
+export async function runTables(
+  machine: string | undefined,
+  filament: string | undefined,
+  options: TablesOptions,
+  command: Command,
+  cli: CliContext,
+  exit: Exit,
+): Promise<void> {
+  const template = templateOf(options, cli.cwd);
+  if (!template.ok) return exit.cannotRun(template.error);
+  const asked = askedPairing(machine, filament, options, command);
+  if (!asked.ok) return exit.cannotRun(asked.error);
+  const loaded = loadRegistry(options.registry, cli.cwd);
+  if (!loaded.ok) return exit.cannotRun(loaded.error);
+  const { registry } = loaded.value;
+  const today = options.today ?? cli.today();
+  const way = { ...options, today, template: template.value, cwd: cli.cwd };
+  const shown =
+    asked.value === null
+      ? await writeAllTables(registry, { ...way, out: options.out ?? '' }, cli)
+      : await showTables(registry, asked.value, way);
+  return shown.ok ? cli.out(shown.value) : exit.cannotRun(shown.error);
+}
+
+/** The pairing that the user names; null for all of them. */
+function askedPairing(
+  machine: string | undefined,
+  filament: string | undefined,
+  { all, out, nozzle, policy }: TablesOptions,
+  command: Command,
+): Result<PairingRequest | null, Problem> {
+  if (all === true) {
+    if (machine !== undefined) return usage('--all makes the tables of every pairing', 'Name no machine.');
+    return out === undefined
+      ? usage('--all writes many files', 'Name a folder for them, such as --out tables.')
+      : success(null);
+  }
+  if (machine === undefined || filament === undefined) {
+    const missing = machine === undefined ? 'machine' : 'filament';
+    return command.error(`error: missing required argument '${missing}' (or --all for every pairing)`);
+  }
+  return success({
+    ...{ machine, filament },
+    ...(nozzle !== undefined && { nozzle }),
+    ...(policy !== undefined && { policy }),
+  });
+}
+
+function templateOf(
+  { template, escape: target }: TablesOptions,
+  cwd: string,
+): Result<TemplateFile | null, Problem> {
+  if (template !== undefined) return readTemplateFile(template, cwd, target);
+  return target === undefined
+    ? success(null)
+    : usage('--escape says how a template is filled', 'Name one with --template.');
+}
