@@ -24,7 +24,7 @@ export {
   reducePairing,
 } from '../bench/limit-line/pairing-reduction.ts';
 export type { Method } from '../bench/method.ts';
-export { type MethodName, methodNames } from '../bench/method-name.ts';
+export { type MethodName, methodNames } from '../bench/method-facts.ts';
 export { benchMethods } from '../bench/methods.ts';
 export { reduceTrial } from '../bench/reduce-trial.ts';
 export type { Censoring, ReducedResult, Reduction, ReductionCurve } from '../bench/reduction.ts';

@@ -3,7 +3,7 @@ import type { AdoptableResult } from './adopt/adoptable-limit.ts';
 import type { BenchProblem } from './bench-problem.ts';
 import type { Facts, RunOf } from './facts/fact.ts';
 import type { TrialKey } from './facts/trial-key.ts';
-import type { MethodName } from './method-name.ts';
+import type { MethodName } from './method-facts.ts';
 import type { Reduction } from './reduction.ts';
 import type { OpenWords, ResultWords } from './result-words.ts';
 import type { EventMark, RunEvent } from './run-event.ts';

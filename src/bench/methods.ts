@@ -4,14 +4,13 @@ import { diameterSurvey } from './diameter-survey/diameter-survey.ts';
 import { layOutDiameterSurvey } from './diameter-survey/lay-out-diameter-survey.ts';
 import { dryingCurve } from './drying-curve/drying-curve.ts';
 import { layOutDryingCurve } from './drying-curve/lay-out-drying-curve.ts';
-import type { Fact } from './facts/fact.ts';
 import { flowLadder } from './flow-ladder/flow-ladder.ts';
 import { layOutFlowLadder } from './flow-ladder/lay-out-flow-ladder.ts';
 import { layOutLayerTime } from './layer-time/lay-out-layer-time.ts';
 import { layerTime } from './layer-time/layer-time.ts';
 import type { LayOut } from './layout/run-layout.ts';
 import type { Method } from './method.ts';
-import type { MethodName } from './method-name.ts';
+import type { MethodName } from './method-facts.ts';
 import type { ReducedResult, Reduction } from './reduction.ts';
 import { layOutReferencePrint } from './reference-print/lay-out-reference-print.ts';
 import { referencePrint } from './reference-print/reference-print.ts';
@@ -46,11 +45,6 @@ export const runLayouts: Readonly<Record<MethodName, LayOut>> = {
 
 /** All bench methods, whatever their facts are. */
 export const allMethods: readonly Method[] = Object.values(benchMethods);
-
-/** Every fact that one of them can use. */
-export const allFacts: readonly Fact[] = [
-  ...new Set(allMethods.flatMap(({ facts }) => Object.values(facts))),
-];
 
 export function isMethodName(name: string): name is MethodName {
   return Object.hasOwn(benchMethods, name);

@@ -1,14 +1,9 @@
 import { Command, Option } from 'commander';
-import { methodNames, usualMethod } from '../bench/method-name.ts';
+import { methodNames, usualMethod } from '../bench/method-facts.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
 import type { PlanOptions } from './run-plan.ts';
-import { registryOption, todayOption } from './shared-options.ts';
-
-/** The forms of a plan. */
-export const planFormats = ['text', 'json', 'markdown', 'csv', 'trial'] as const;
-
-export type PlanFormat = (typeof planFormats)[number];
+import { planFormats, registryOption, todayOption } from './shared-options.ts';
 
 export function planCommand(cli: CliContext, exit: Exit): Command {
   return new Command('plan')

@@ -14,7 +14,7 @@ import { formatDocument } from '../units/format-document.ts';
 import { parseQuantity } from '../units/parse-quantity.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
-import type { PlanFormat } from './plan.ts';
+import type { PlanFormat } from './shared-options.ts';
 import { usage } from './usage.ts';
 
 export interface PlanOptions {

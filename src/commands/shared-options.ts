@@ -32,3 +32,13 @@ export type AnswerFormat = (typeof answerFormats)[number];
 export function formatOption(description: string): Option {
   return new Option('--format <format>', description).choices(answerFormats).default('text');
 }
+
+/** The forms of one table on standard output. */
+export const tableFormats = ['markdown', 'csv', 'json', 'html'] as const;
+
+export type TableFormat = (typeof tableFormats)[number];
+
+/** The forms of a plan. */
+export const planFormats = ['text', 'json', 'markdown', 'csv', 'trial'] as const;
+
+export type PlanFormat = (typeof planFormats)[number];

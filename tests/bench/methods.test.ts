@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { methodNames } from '../../src/bench/method-name.ts';
-import { allFacts, allMethods, methodOf } from '../../src/bench/methods.ts';
+import { allFacts, methodNames } from '../../src/bench/method-facts.ts';
+import { allMethods, methodOf } from '../../src/bench/methods.ts';
 import { shapes } from '../../src/registry/generated/shapes.ts';
 import { shapeAt } from '../../src/registry/shape.ts';
 import { parseQuantity } from '../../src/units/parse-quantity.ts';
@@ -78,4 +78,10 @@ test('the example of every fact reads as its dimension', () => {
     else if ('choices' in form) expect(form.choices).toContain(example);
     else expect(parseQuantity(example, form.dimension).ok).toBe(true);
   }
+});
+
+test('the list of facts holds those of every method', () => {
+  const facts = allMethods.flatMap((method) => Object.values(method.facts));
+  expect(new Set(allFacts)).toEqual(new Set(facts));
+  expect(methodNames).toEqual(allMethods.map(({ method }) => method));
 });

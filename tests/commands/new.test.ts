@@ -10,7 +10,7 @@ import {
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it, test } from 'vitest';
-import { methodNames } from '../../src/bench/method-name.ts';
+import { methodNames } from '../../src/bench/method-facts.ts';
 import { methodOf } from '../../src/bench/methods.ts';
 import type { Answer, Asker } from '../../src/host/asker.ts';
 import { checked, runCommand } from '../run-command.ts';

@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import type { MethodName } from '../../src/bench/method-name.ts';
+import type { MethodName } from '../../src/bench/method-facts.ts';
 import { checked, runCommand, unwrapped } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
 

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
-import { methodNames } from '../../src/bench/method-name.ts';
+import { methodNames } from '../../src/bench/method-facts.ts';
 import { checkShape } from '../../src/registry/form/check-shape.ts';
 
 const folder = new URL('../../docs/bench/', import.meta.url);

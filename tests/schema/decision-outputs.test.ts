@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { Ajv } from 'ajv';
 import formatsPlugin from 'ajv-formats';
 import { describe, expect, it } from 'vitest';
-import { methodNames } from '../../src/bench/method-name.ts';
+import { methodNames } from '../../src/bench/method-facts.ts';
 import { runCommand } from '../run-command.ts';
 import { sampleRegistry } from '../sample-registry.ts';
 import { staleEvidence } from '../stale-evidence.ts';

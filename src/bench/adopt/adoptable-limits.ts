@@ -1,7 +1,7 @@
 import { factOf } from '../../registry/facts-of-key.ts';
 import { safeDirections, usualUnits } from '../../registry/generated/key-facts.ts';
 import type { SafeDirection } from '../../registry/key-facts.ts';
-import type { MethodName } from '../method-name.ts';
+import type { MethodName } from '../method-facts.ts';
 import { allMethods } from '../methods.ts';
 import type { ReducedResult, Reduction } from '../reduction.ts';
 import type { AdoptableLimit, AdoptableResult } from './adoptable-limit.ts';

@@ -1,6 +1,6 @@
 import { join, relative } from 'node:path';
-import type { MethodName } from '../../bench/method-name.ts';
-import { methodNames } from '../../bench/method-name.ts';
+import type { MethodName } from '../../bench/method-facts.ts';
+import { methodNames } from '../../bench/method-facts.ts';
 import { benchMethods } from '../../bench/methods.ts';
 import { loadFolders } from '../../host/load-registry.ts';
 import { registryFolders } from '../../host/registry-folders.ts';

@@ -1,7 +1,7 @@
 import { resolve } from 'node:path';
 import type { BenchProblem } from '../../bench/bench-problem.ts';
 import type { Method } from '../../bench/method.ts';
-import type { MethodName } from '../../bench/method-name.ts';
+import type { MethodName } from '../../bench/method-facts.ts';
 import { benchMethods } from '../../bench/methods.ts';
 import { readBenchSheet } from '../../bench/sheet/bench-sheet.ts';
 import type { Observations } from '../../bench/sheet/observations.ts';

@@ -1,5 +1,5 @@
 import { Command, Option } from 'commander';
-import { methodNames } from '../../bench/method-name.ts';
+import { methodNames } from '../../bench/method-facts.ts';
 import { newKinds } from '../../registry/kind.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';

@@ -1,4 +1,3 @@
-import { Option } from 'commander';
 import { type LimitAnswer, limitAt } from '../../bench/limit-line/limit-line-answers.ts';
 import { type PairingReduction, reducePairing } from '../../bench/limit-line/pairing-reduction.ts';
 import { loadFolders } from '../../host/load-registry.ts';
@@ -22,20 +21,6 @@ export interface PairingOptions extends PlotRequest {
   readonly at?: readonly string[];
   readonly extrapolate?: boolean;
   readonly registry: readonly string[];
-}
-
-export function pairingOptions(): Option[] {
-  return [
-    new Option(
-      '--nozzle <id>',
-      'nozzle, such as hs-0.6 (machine and filament; default: the one with ladders at most temperatures)',
-    ),
-    new Option(
-      '--at <temperature>',
-      'nozzle temperature to give the limit at, such as "235 Cel", may be repeated (machine and filament)',
-    ).argParser((text: string, earlier: readonly string[] | undefined) => [...(earlier ?? []), text]),
-    new Option('--extrapolate', 'answer --at outside of the tested temperatures too, and mark the answer'),
-  ];
 }
 
 /** Whether an option is given that needs a machine with a filament. */

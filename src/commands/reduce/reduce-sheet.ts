@@ -1,15 +1,13 @@
-import { Option } from 'commander';
 import type { BenchProblem } from '../../bench/bench-problem.ts';
-import type { Fact } from '../../bench/facts/fact.ts';
-import type { MethodName } from '../../bench/method-name.ts';
-import { methodNames, usualMethod } from '../../bench/method-name.ts';
-import { allFacts, methodOf } from '../../bench/methods.ts';
+import type { MethodName } from '../../bench/method-facts.ts';
+import { methodNames, usualMethod } from '../../bench/method-facts.ts';
+import { methodOf } from '../../bench/methods.ts';
 import type { Reduction } from '../../bench/reduction.ts';
 import { largestSheet, readBenchSheet } from '../../bench/sheet/bench-sheet.ts';
 import { readText } from '../../host/read-text.ts';
-import { groupedBy } from '../../registry/grouped-by.ts';
 import { type Problem, type Result, success } from '../../result.ts';
 import { usage } from '../usage.ts';
+import { factsByFlag } from './reduce-options.ts';
 import { sheetRun } from './sheet-run.ts';
 
 /** What a bare bench sheet does not say itself, as the user writes it: the method, and facts by their flag. */
@@ -17,24 +15,6 @@ export type SheetOptions = { readonly method?: MethodName } & Readonly<Record<st
 
 /** Bytes never outnumber characters by more than four, so a file beyond that cannot be a bench sheet. */
 export const sheetKind = { name: 'bench sheet', mostBytes: 4 * largestSheet } as const;
-
-/** Options that only a bare bench sheet needs; a trial of the registry holds them itself. */
-export function sheetOptions(): Option[] {
-  return [
-    new Option('--method <name>', 'bench method of a CSV sheet').choices(methodNames),
-    ...[...factsByFlag()].map(
-      ([flag, facts]) => new Option(`--${flag} <value>`, `${facts.map(flagText).join('; ')} (CSV sheet)`),
-    ),
-  ];
-}
-
-function factsByFlag(): ReadonlyMap<string, readonly Fact[]> {
-  return groupedBy(allFacts, ({ flag }) => flag);
-}
-
-function flagText({ what, example }: Fact): string {
-  return `${what}, such as "${example}"`;
-}
 
 /** Reads and reduces a bare CSV bench sheet. The inner result is what the method says of the readings. */
 export function reduceSheet(

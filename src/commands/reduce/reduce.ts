@@ -2,10 +2,8 @@ import { Command } from 'commander';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
 import { formatOption, registryOption } from '../shared-options.ts';
-import { pairingOptions } from './reduce-pairing.ts';
-import { sheetOptions } from './reduce-sheet.ts';
+import { pairingOptions, plotOptions, sheetOptions } from './reduce-options.ts';
 import type { ReduceOptions } from './run-reduce.ts';
-import { plotOptions } from './write-plot.ts';
 
 export function reduceCommand(cli: CliContext, exit: Exit): Command {
   const command = new Command('reduce')

@@ -1,6 +1,6 @@
 import type { BenchRun, Fact, FactValue } from '../../bench/facts/fact.ts';
 import type { Method } from '../../bench/method.ts';
-import { allFacts } from '../../bench/methods.ts';
+import { allFacts } from '../../bench/method-facts.ts';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { parseQuantity } from '../../units/parse-quantity.ts';
 import { usage } from '../usage.ts';

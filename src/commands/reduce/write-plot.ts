@@ -1,6 +1,5 @@
 import { statSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
-import { Option } from 'commander';
 import { writeFile } from '../../host/write-files.ts';
 import { drawPlot } from '../../plots/draw-plot.ts';
 import { drawTextPlot } from '../../plots/draw-text-plot.ts';
@@ -13,17 +12,6 @@ import { usage } from '../usage.ts';
 
 /** What `--plot` says: a file, `-` for characters, `--no-plot` for nothing; absent where the terminal decides. */
 type PlotChoice = string | boolean | undefined;
-
-/** `--plot FILE.svg`, `--plot -`, `--no-plot`. */
-export function plotOptions(): Option[] {
-  return [
-    new Option(
-      '--plot <file>',
-      'write the plot as an SVG picture, such as ladder.svg, or - to print it in characters (default in a terminal)',
-    ),
-    new Option('--no-plot', 'print no plot in a terminal'),
-  ];
-}
 
 /** What the user asks of a plot. */
 export interface PlotRequest {

@@ -5,10 +5,10 @@ import { type Problem, type Result, success } from '../../result.ts';
 import type { ValueEscape } from '../../text/escape.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
+import type { TableFormat } from '../shared-options.ts';
 import { usage } from '../usage.ts';
 import { readTemplateFile, type TemplateFile } from './read-template-file.ts';
 import { showTables } from './show-tables.ts';
-import type { TableFormat } from './tables.ts';
 import { writeAllTables } from './write-all-tables.ts';
 
 export interface TablesOptions {

@@ -12,8 +12,8 @@ import { formatTableAsCsv } from '../../tables/write/table-as-csv.ts';
 import { formatTableAsJson } from '../../tables/write/table-as-json.ts';
 import { formatTableAsMarkdown } from '../../tables/write/table-as-markdown.ts';
 import { tableFiles } from '../../tables/write/table-files.ts';
+import type { TableFormat } from '../shared-options.ts';
 import { filledFile, type TemplateFile } from './read-template-file.ts';
-import type { TableFormat } from './tables.ts';
 
 /** The forms that standard output can show. */
 const tableWriters = {

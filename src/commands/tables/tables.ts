@@ -2,14 +2,9 @@ import { Command, Option } from 'commander';
 import { valueEscapes } from '../../text/escape.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
-import { registryOption, todayOption } from '../shared-options.ts';
+import { registryOption, tableFormats, todayOption } from '../shared-options.ts';
 
 import type { TablesOptions } from './run-tables.ts';
-
-/** The forms of one table on standard output. */
-export const tableFormats = ['markdown', 'csv', 'json', 'html'] as const;
-
-export type TableFormat = (typeof tableFormats)[number];
 
 export function tablesCommand(cli: CliContext, exit: Exit): Command {
   return new Command('tables')

@@ -1,5 +1,5 @@
 import type { PlanColumn, PlanRow, PlanSection } from '../../bench/layout/run-layout.ts';
-import type { MethodName } from '../../bench/method-name.ts';
+import type { MethodName } from '../../bench/method-facts.ts';
 
 /** The empty trial of a plan: what goes into its file besides the readings. */
 export interface TrialDraft {

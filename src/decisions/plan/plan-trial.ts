@@ -1,7 +1,7 @@
 import { usualMassResolution } from '../../bench/facts/instrument-facts.ts';
 import type { LayoutRequest } from '../../bench/layout/layout-request.ts';
 import type { PlanProblem } from '../../bench/layout/plan-problem.ts';
-import { methodNames, usualMethod } from '../../bench/method-name.ts';
+import { methodNames, usualMethod } from '../../bench/method-facts.ts';
 import { isMethodName, methodOf, runLayouts } from '../../bench/methods.ts';
 import { reduceTrial } from '../../bench/reduce-trial.ts';
 import type { ReduceById } from '../../bench/reducing-once.ts';

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { BenchRun } from '../../../src/bench/facts/fact.ts';
-import type { MethodName } from '../../../src/bench/method-name.ts';
-import { methodNames } from '../../../src/bench/method-name.ts';
+import type { MethodName } from '../../../src/bench/method-facts.ts';
+import { methodNames } from '../../../src/bench/method-facts.ts';
 import { methodOf } from '../../../src/bench/methods.ts';
 import { readBenchSheet } from '../../../src/bench/sheet/bench-sheet.ts';
 
