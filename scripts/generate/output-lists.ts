@@ -1,4 +1,5 @@
-import { allMethods, methodNames } from '../../src/bench/methods.ts';
+import { methodNames } from '../../src/bench/method-facts.ts';
+import { allMethods } from '../../src/bench/methods.ts';
 import { features } from '../../src/registry/generated/key-facts.ts';
 import { withList } from './schema-list.ts';
 
