@@ -3,6 +3,7 @@ import type { Money } from '../units/canonical.ts';
 import { parseMoney } from '../units/parse-quantity.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
+import { rememberOption } from './open-memory.ts';
 import type { CompareOptions } from './run-compare.ts';
 import { formatOption, registryOption } from './shared-options.ts';
 
@@ -32,6 +33,7 @@ export function compareCommand(cli: CliContext, exit: Exit): Command {
     )
     .addOption(formatOption('form of the comparison'))
     .addOption(registryOption())
+    .addOption(rememberOption())
     .addHelpText(
       'after',
       `

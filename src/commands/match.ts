@@ -1,6 +1,7 @@
 import { Command } from 'commander';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
+import { rememberOption } from './open-memory.ts';
 import type { MatchOptions } from './run-match.ts';
 import { formatOption, registryOption, todayOption } from './shared-options.ts';
 
@@ -15,6 +16,7 @@ export function matchCommand(cli: CliContext, exit: Exit): Command {
     .addOption(formatOption('form of the result'))
     .addOption(todayOption())
     .addOption(registryOption())
+    .addOption(rememberOption())
     .addHelpText(
       'after',
       `

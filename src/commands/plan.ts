@@ -2,6 +2,7 @@ import { Command, Option } from 'commander';
 import { methodNames, usualMethod } from '../bench/method-facts.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
+import { rememberOption } from './open-memory.ts';
 import type { PlanOptions } from './run-plan.ts';
 import { planFormats, registryOption, todayOption } from './shared-options.ts';
 
@@ -33,6 +34,7 @@ export function planCommand(cli: CliContext, exit: Exit): Command {
     )
     .option('--out <folder>', 'write bench sheet, CSV sheet and trial file there instead')
     .addOption(registryOption())
+    .addOption(rememberOption())
     .addOption(todayOption())
     .addHelpText(
       'after',

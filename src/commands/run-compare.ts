@@ -1,7 +1,6 @@
 import { type ComparisonRequest, comparePairings } from '../decisions/compare/compare-pairings.ts';
 import { formatComparisonAsJson } from '../decisions/compare/comparison-as-json.ts';
 import { comparisonDocument } from '../decisions/compare/comparison-document.ts';
-import { loadRegistry } from '../host/load-registry.ts';
 import type { FittedRequest } from '../knowledge/pairing.ts';
 import { type Problem, type Result, success } from '../result.ts';
 import { quote } from '../text/quote.ts';
@@ -9,15 +8,15 @@ import type { Money } from '../units/canonical.ts';
 import { formatDocument } from '../units/format-document.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
+import { openRegistry, type RegistryOptions } from './open-registry.ts';
 import type { AnswerFormat } from './shared-options.ts';
 import { usage } from './usage.ts';
 
-export interface CompareOptions {
+export interface CompareOptions extends RegistryOptions {
   readonly policy?: string;
   readonly jobs?: number;
   readonly hourValue?: Money;
   readonly format: AnswerFormat;
-  readonly registry: readonly string[];
 }
 
 export async function runCompare(
@@ -33,11 +32,13 @@ export async function runCompare(
     if (!pairing.ok) return exit.cannotRun(pairing.error);
     asked.push(pairing.value);
   }
-  const loaded = loadRegistry(options.registry, cli.cwd);
-  if (!loaded.ok) return exit.cannotRun(loaded.error);
-  const { registry } = loaded.value;
+  const opened = await openRegistry(cli, options);
+  if (!opened.ok) return exit.cannotRun(opened.error);
+  const { registry, trust } = opened.value;
   const compared = comparePairings(registry, { job, pairings: asked, ...chosen(options) });
   if (!compared.ok) return exit.cannotRun(compared.error);
+  const trusted = trust(cli.today());
+  if (!trusted.ok) return exit.cannotRun(trusted.error);
   cli.out(
     options.format === 'json'
       ? formatComparisonAsJson(compared.value)

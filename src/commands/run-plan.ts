@@ -6,7 +6,6 @@ import { formatPlanAsCsv, formatPlanAsTrial } from '../decisions/plan/plan-as-tr
 import { planDocument, planSheetDocument } from '../decisions/plan/plan-document.ts';
 import type { PlanRequest } from '../decisions/plan/plan-request.ts';
 import { planTrial } from '../decisions/plan/plan-trial.ts';
-import { loadRegistry } from '../host/load-registry.ts';
 import { writeFiles } from '../host/write-files.ts';
 import { type Problem, type Result, refusal, success } from '../result.ts';
 import type { Dimension } from '../units/dimension.ts';
@@ -14,17 +13,17 @@ import { formatDocument } from '../units/format-document.ts';
 import { parseQuantity } from '../units/parse-quantity.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
+import { openRegistry, type RegistryOptions } from './open-registry.ts';
 import type { PlanFormat } from './shared-options.ts';
 import { usage } from './usage.ts';
 
-export interface PlanOptions {
+export interface PlanOptions extends RegistryOptions {
   readonly nozzle?: string;
   readonly method?: string;
   readonly temperature?: string;
   readonly resolution?: string;
   readonly format: PlanFormat;
   readonly out?: string;
-  readonly registry: readonly string[];
   readonly today?: string;
 }
 
@@ -50,11 +49,13 @@ export async function runPlan(
   const today = options.today ?? cli.today();
   const request = requestFrom({ machine, filament, today }, options);
   if (!request.ok) return exit.cannotRun(request.error);
-  const loaded = loadRegistry(options.registry, cli.cwd);
-  if (!loaded.ok) return exit.cannotRun(loaded.error);
-  const { registry } = loaded.value;
+  const opened = await openRegistry(cli, options);
+  if (!opened.ok) return exit.cannotRun(opened.error);
+  const { registry, trust } = opened.value;
   const planned = planTrial(registry, request.value);
   if (!planned.ok) return exit.cannotRun(planned.error);
+  const trusted = trust(today);
+  if (!trusted.ok) return exit.cannotRun(trusted.error);
   if (options.out === undefined) return cli.out(forms[options.format](planned.value, cli));
   const folder = resolve(cli.cwd, options.out);
   const files = filesOf(planned.value);

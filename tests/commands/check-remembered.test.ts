@@ -17,6 +17,13 @@ function entriesIn(folder: string): string[] {
     .map((entry) => join(entry.parentPath, entry.name));
 }
 
+/** Changes a number in an entry, and its digest so that it fits. */
+function falsify(path: string): void {
+  const [head = '', text = ''] = readFileSync(path, 'utf8').split('\n');
+  const other = text.replace(/"value":\d+/, '"value":9');
+  writeFileSync(path, `${head.replace(/(?<="digest":")[0-9a-f]+/, sha256Of(other))}\n${other}\n`);
+}
+
 it('remembers what it has reduced, in the folder that MELTBOUNDS_CACHE names', () => {
   const { cwd } = sampleRegistry();
   const cache = join(cwd, 'cache');
@@ -30,11 +37,7 @@ it('says which remembered reduction is not what the readings give, and replaces 
   const { cwd } = sampleRegistry();
   const cache = join(cwd, 'cache');
   check(cwd, cache);
-  for (const path of entriesIn(cache)) {
-    const [head = '', text = ''] = readFileSync(path, 'utf8').split('\n');
-    const other = text.replace(/"value":\d+/, '"value":9');
-    writeFileSync(path, `${head.replace(/(?<="digest":")[0-9a-f]+/, sha256Of(other))}\n${other}\n`);
-  }
+  for (const path of entriesIn(cache)) falsify(path);
   const { status, out } = check(cwd, cache);
   expect(status).toBe(1);
   expect(out).toContain('evidence/misremembered');
@@ -82,3 +85,18 @@ it.each([
   expect(after).not.toEqual(before);
   expect(remembered()).toEqual(after);
 });
+
+it.each([['tables', 'plumstead/wren', 'oakhollow/daisy-pla'], ['claims', 'plumstead/wren'], ['match']])(
+  '%s trusts no remembered reduction that comes out otherwise',
+  (...args) => {
+    const { cwd } = sampleRegistry();
+    const cache = join(cwd, 'cache');
+    const env = { MELTBOUNDS_CACHE: cache };
+    const first = spawnCommand(cwd, args, env);
+    for (const path of entriesIn(cache)) falsify(path);
+    const second = spawnCommand(cwd, args, env);
+    expect(second.status).toBe(2);
+    expect(second.err).toContain('is not what the readings give now');
+    expect(spawnCommand(cwd, [...args, '--no-remember'], env)).toEqual(first);
+  },
+);

@@ -6,7 +6,7 @@ import { parse } from 'csv-parse/sync';
 import { HtmlValidate } from 'html-validate';
 import { describe, expect, it, vi } from 'vitest';
 import { run } from '../../src/commands/run.ts';
-import { loadRegistry } from '../../src/host/load-registry.ts';
+import { loadFolders } from '../../src/host/load-registry.ts';
 import type { TableIndex } from '../../src/tables/write/table-index.ts';
 import { formatTableIndexAsCsv } from '../../src/tables/write/table-index-as-csv.ts';
 import { formatTableIndexAsHtml } from '../../src/tables/write/table-index-as-html.ts';
@@ -15,7 +15,7 @@ import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
 
 vi.mock('../../src/host/load-registry.ts', async (original) => {
   const loading = await original<typeof import('../../src/host/load-registry.ts')>();
-  return { ...loading, loadRegistry: vi.fn(loading.loadRegistry) };
+  return { ...loading, loadFolders: vi.fn(loading.loadFolders) };
 });
 
 const goldens = fileURLToPath(new URL('../goldens/all', import.meta.url));
@@ -109,9 +109,9 @@ describe('tables --all', () => {
   });
 
   it('reads the registry once', async () => {
-    vi.mocked(loadRegistry).mockClear();
+    vi.mocked(loadFolders).mockClear();
     await all(sampleRegistry().cwd);
-    expect(loadRegistry).toHaveBeenCalledTimes(1);
+    expect(loadFolders).toHaveBeenCalledTimes(1);
   });
 
   it('shows its progress where somebody watches, and leaves nothing of it', async () => {

@@ -2,6 +2,7 @@ import { Command, Option } from 'commander';
 import { diffFormats } from '../../report/report-formats.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
+import { rememberOption } from '../open-memory.ts';
 import { registryOption } from '../shared-options.ts';
 import type { DiffOptions } from './run-diff.ts';
 
@@ -15,6 +16,7 @@ export function diffCommand(cli: CliContext, exit: Exit): Command {
     .argument('[head]', 'the same (default: the registry as it is in the working tree)')
     .addOption(new Option('--format <format>', 'form of the report').choices(diffFormats).default('text'))
     .addOption(registryOption())
+    .addOption(rememberOption())
     .addHelpText(
       'after',
       `

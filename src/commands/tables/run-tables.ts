@@ -1,17 +1,17 @@
 import type { Command } from 'commander';
-import { loadRegistry } from '../../host/load-registry.ts';
 import type { PairingRequest } from '../../knowledge/pairing.ts';
 import { type Problem, type Result, success } from '../../result.ts';
 import type { ValueEscape } from '../../text/escape.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
+import { openRegistry, type RegistryOptions } from '../open-registry.ts';
 import type { TableFormat } from '../shared-options.ts';
 import { usage } from '../usage.ts';
 import { readTemplateFile, type TemplateFile } from './read-template-file.ts';
 import { showTables } from './show-tables.ts';
 import { writeAllTables } from './write-all-tables.ts';
 
-export interface TablesOptions {
+export interface TablesOptions extends RegistryOptions {
   readonly nozzle?: string;
   readonly policy?: string;
   readonly format: TableFormat;
@@ -21,7 +21,6 @@ export interface TablesOptions {
   readonly template?: string;
   readonly escape?: ValueEscape;
   readonly today?: string;
-  readonly registry: readonly string[];
 }
 
 export async function runTables(
@@ -36,15 +35,14 @@ export async function runTables(
   if (!template.ok) return exit.cannotRun(template.error);
   const asked = askedPairing(machine, filament, options, command);
   if (!asked.ok) return exit.cannotRun(asked.error);
-  const loaded = loadRegistry(options.registry, cli.cwd);
-  if (!loaded.ok) return exit.cannotRun(loaded.error);
-  const { registry } = loaded.value;
+  const opened = await openRegistry(cli, options);
+  if (!opened.ok) return exit.cannotRun(opened.error);
   const today = options.today ?? cli.today();
   const way = { ...options, today, template: template.value, cwd: cli.cwd };
   const shown =
     asked.value === null
-      ? await writeAllTables(registry, { ...way, out: options.out ?? '' }, cli)
-      : await showTables(registry, asked.value, way);
+      ? await writeAllTables(opened.value, { ...way, out: options.out ?? '' }, cli)
+      : await showTables(opened.value, asked.value, way);
   return shown.ok ? cli.out(shown.value) : exit.cannotRun(shown.error);
 }
 

@@ -1,7 +1,6 @@
 import { join, resolve } from 'node:path';
 import { writeFiles } from '../../host/write-files.ts';
 import type { PairingRequest } from '../../knowledge/pairing.ts';
-import type { Registry } from '../../registry/registry.ts';
 import { type Problem, type Result, success } from '../../result.ts';
 import { formatTableAsHtml } from '../../tables/card/table-as-html.ts';
 import { deriveTables } from '../../tables/derive/derive-tables.ts';
@@ -12,6 +11,7 @@ import { formatTableAsCsv } from '../../tables/write/table-as-csv.ts';
 import { formatTableAsJson } from '../../tables/write/table-as-json.ts';
 import { formatTableAsMarkdown } from '../../tables/write/table-as-markdown.ts';
 import { tableFiles } from '../../tables/write/table-files.ts';
+import type { OpenRegistry } from '../open-registry.ts';
 import type { TableFormat } from '../shared-options.ts';
 import { filledFile, type TemplateFile } from './read-template-file.ts';
 
@@ -38,12 +38,14 @@ interface TableShow {
 
 /** What the command prints: a table, the arithmetic of a row, or the names of the files that it wrote. */
 export async function showTables(
-  registry: Registry,
+  { registry, trust }: OpenRegistry,
   request: PairingRequest,
   show: TableShow,
 ): Promise<Result<string, Problem>> {
   const table = deriveTables(registry, request, { today: show.today });
   if (!table.ok) return table;
+  const trusted = trust(show.today);
+  if (!trusted.ok) return trusted;
   if (show.explain !== undefined) {
     const row = findRow(table.value, show.explain);
     return row.ok ? success(formatRowExplanation(registry, table.value, row.value)) : row;

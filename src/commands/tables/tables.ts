@@ -2,6 +2,7 @@ import { Command, Option } from 'commander';
 import { valueEscapes } from '../../text/escape.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
+import { rememberOption } from '../open-memory.ts';
 import { registryOption, tableFormats, todayOption } from '../shared-options.ts';
 
 import type { TablesOptions } from './run-tables.ts';
@@ -54,6 +55,7 @@ export function tablesCommand(cli: CliContext, exit: Exit): Command {
     )
     .addOption(todayOption())
     .addOption(registryOption())
+    .addOption(rememberOption())
     .addHelpText(
       'after',
       `

@@ -18,6 +18,7 @@ import { formatTableIndexAsJson } from '../../tables/write/table-index-as-json.t
 import { problemLine } from '../../text/problem-text.ts';
 import { alignedCells } from '../../text/text-grid.ts';
 import type { CliContext } from '../cli-context.ts';
+import type { OpenRegistry } from '../open-registry.ts';
 import { filledFile, type TemplateFile } from './read-template-file.ts';
 
 interface AllTablesRequest {
@@ -31,10 +32,11 @@ interface AllTablesRequest {
 
 /**
  * Writes the tables of every pairing into folders of their own, then the index. What it returns is to be printed.
- * Problems: an unknown policy, a template that cannot be filled, no pairing with a table.
+ * Problems: an unknown policy, a template that cannot be filled, no pairing with a table, a wrong result of an earlier
+ * run; then there is no index.
  */
 export async function writeAllTables(
-  registry: Registry,
+  { registry, trust }: OpenRegistry,
   request: AllTablesRequest,
   { cwd, progress = () => {} }: Pick<CliContext, 'cwd' | 'progress'>,
 ): Promise<Result<string, Problem>> {
@@ -44,6 +46,8 @@ export async function writeAllTables(
   const index = await writeEach(registry, requests.value, request, root, progress);
   progress('');
   if (!index.ok) return index;
+  const trusted = trust(request.today);
+  if (!trusted.ok) return trusted;
   if (index.value.tabled.length === 0) return nothing(index.value);
   const written = await writeFiles(indexFiles(index.value), root, request.out);
   return written.ok ? success(summary(index.value, request.out)) : written;
