@@ -76,13 +76,17 @@ describe('tables --all', () => {
     const registry = sampleRegistry();
     addPolicy(registry);
     const { out } = await all(registry.cwd);
+    const count = Object.keys(filesIn(join(registry.cwd, 'made'))).filter((file) =>
+      file.includes('/'),
+    ).length;
+    expect(count).toBeGreaterThan(12);
     expect(out).toBe(
       [
         'policy  tables  left out',
         'house        1         3',
         'rush         1         3',
         '',
-        '14 files under made, listed in made/index.html (also index.json, index.csv), with the reason of every pairing left out.',
+        `${count} files under made, listed in made/index.html (also index.json, index.csv), with the reason of every pairing left out.`,
         '',
       ].join('\n'),
     );
@@ -181,8 +185,8 @@ describe('its index', () => {
     });
     expect((await validator.validateString(html)).results).toEqual([]);
     const links = [...html.matchAll(/href="([^"]*)"/g)].map(([, link = '']) => link);
-    expect(links).toHaveLength(5);
-    for (const link of links) expect(existsSync(join(cwd, 'made', decodeURIComponent(link)))).toBe(true);
+    const opened = readdirSync(join(cwd, 'made', folder)).filter((file) => !file.endsWith('-metadata.json'));
+    expect(links.map(decodeURIComponent).sort()).toEqual(opened.map((file) => `${folder}/${file}`).sort());
   });
 
   it.each(['index.html', 'index.json', 'index.csv'])('%s is written again byte for byte', async (name) => {

@@ -4,8 +4,9 @@ import { runCommand } from '../run-command.ts';
 
 const cwd = projectFolder;
 const help = async (...args: string[]) => (await runCommand(cwd, [...args, '--help'])).out;
-const commands = [...(await help()).matchAll(/^ {2}([a-z]+) (?:\[options\]|<)/gm)].map(
-  ([, name = '']) => name,
+const [, commandList = ''] = /^Commands:\n(.*?)\n\n/ms.exec(await help()) ?? [];
+const commands = [...commandList.matchAll(/^ {2}([a-z]+)/gm)].flatMap(([, name = '']) =>
+  name === 'help' ? [] : [name],
 );
 const optionsOf = new Map<string, Set<string>>();
 for (const name of commands) optionsOf.set(name, optionNames(await help(name)));
