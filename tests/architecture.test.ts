@@ -340,6 +340,19 @@ describe('what programs may import', () => {
     expect(writers.length).toBeGreaterThan(10);
     expect(writers.filter((name) => name !== undefined && !named.has(name))).toEqual([]);
   });
+
+  test('is called `format…`, or `draw…` for pictures, where it writes text', () => {
+    const result = (name: string, file: string) =>
+      new RegExp(`^export function ${name}\\b.*?\\): ([^\\n]*) \\{$`, 'ms').exec(text(file))?.[1];
+    const writers = exported.filter(({ name, file }) => result(name, file) === 'string');
+    const names = new Set(writers.map(({ name }) => name));
+    expect(names.size).toBeGreaterThan(20);
+    // Neither writes a document: one names a row, the other prepares a sentence for print.
+    expect([...names].filter((name) => !/^(?:format|draw)[A-Z]/.test(name)).sort()).toEqual([
+      'inPrint',
+      'rowAddress',
+    ]);
+  });
 });
 
 function isExplained(name: string, content: string): boolean {
