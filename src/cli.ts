@@ -39,6 +39,9 @@ process.exitCode = await run(process.argv.slice(2), manifest.version, {
     const folder = resolve(usualResultFolder(process.env, process.platform));
     return { folder, store: resultFolder(folder), program: `${manifest.version} ${programDigest()}` };
   },
+  changes: async function* (folders) {
+    yield* (await import('./host/folder-changes.ts')).folderChanges(folders);
+  },
   ...(progress !== null && { progress }),
   today: () => new Date().toISOString().slice(0, 10),
   ...(process.stdout.isTTY === true && { terminalColumns: process.stdout.columns }),

@@ -31,6 +31,7 @@ export async function runCommand(
     readonly asker?: Asker;
     readonly stdin?: string;
     readonly progress?: Progress;
+    readonly changes?: () => AsyncIterable<unknown>;
     readonly terminalColumns?: number;
   } = {},
 ): Promise<Outcome> {
@@ -49,6 +50,7 @@ export async function runCommand(
     ...(options.terminalColumns !== undefined && { terminalColumns: options.terminalColumns }),
     ...(options.stdin !== undefined && { stdin: async () => Buffer.from(options.stdin ?? '') }),
     ...(options.progress !== undefined && { progress: options.progress }),
+    ...(options.changes !== undefined && { changes: options.changes }),
     ...(options.asker !== undefined && { asker: async () => options.asker! }),
   });
   return { status, ...written };

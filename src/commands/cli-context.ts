@@ -25,6 +25,8 @@ export interface CliContext {
   readonly stdin?: () => Promise<Uint8Array>;
   /** Where results are kept between runs, and which program computes them; absent where nothing is remembered. */
   readonly results?: () => Promise<KeptResults>;
+  /** Tells of each change in some folders, for as long as it is asked; absent where changes cannot be seen. */
+  readonly changes?: (folders: readonly string[]) => AsyncIterable<unknown>;
   /** Shows what is being done; absent where nobody watches. */
   readonly progress?: Progress;
   /** Somebody to ask; absent where nobody sits at a terminal. */

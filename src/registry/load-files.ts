@@ -74,9 +74,12 @@ export interface FileWithSiblings {
   readonly readSibling: (relativePath: string) => ReadFile;
 }
 
-/** The registry that files make which have been read already. */
-export function linkFiles(files: readonly FileWithSiblings[]): LoadedRegistry {
-  const read = files.map(readOne);
+/** How a file is parsed. */
+export type ParseFile = (file: FileWithSiblings) => ReadProfile;
+
+/** The registry that files make which have been read already; `parse` is how each of them is parsed. */
+export function linkFiles(files: readonly FileWithSiblings[], parse: ParseFile = parseFile): LoadedRegistry {
+  const read = files.map(parse);
   const profiles = read.flatMap(({ profile }) => (profile === null ? [] : [profile]));
   const documents = read.flatMap(({ document }) => (document === null ? [] : [document]));
   const broken = read.flatMap(({ profile, identity }) =>
@@ -90,7 +93,29 @@ export function linkFiles(files: readonly FileWithSiblings[]): LoadedRegistry {
   };
 }
 
-function readOne({ file, readSibling }: FileWithSiblings): ReadProfile {
+/** A parser that parses a file again only if its text, or that of its readings, has changed since it last did. */
+export function parsingChanges(): ParseFile {
+  const known = new Map<string, { readonly text: string; readonly parsed: ReadProfile }>();
+  return (given) => {
+    const { file, readSibling } = given;
+    if (!file.ok) return parseFile(given);
+    const { path, text } = file.source;
+    const before = known.get(path);
+    if (before?.text === text && isCurrent(before.parsed, readSibling)) return before.parsed;
+    const parsed = parseFile(given);
+    known.set(path, { text, parsed });
+    return parsed;
+  };
+}
+
+function isCurrent({ profile }: ReadProfile, readSibling: FileWithSiblings['readSibling']): boolean {
+  const readings = profile?.attachment ?? null;
+  if (readings === null) return true;
+  const now = readSibling(relativePathOfFile(readings));
+  return readings.ok && now.ok && readings.source.text === now.source.text;
+}
+
+function parseFile({ file, readSibling }: FileWithSiblings): ReadProfile {
   const folder = folderOf(relativePathOfFile(file));
   return readProfile(file, (name) => readSibling(pathIn(folder, name)));
 }

@@ -34,6 +34,19 @@ export const noMemory: ResultMemory = {
   differing: () => [],
 };
 
+/** A memory that recalls each result once, for a run that goes on and asks the same again and again. */
+export function recallingOnce(memory: ResultMemory): ResultMemory {
+  const known = new Map<string, unknown>();
+  return {
+    ...memory,
+    recall: <Value>(question: Question<Value>): Value => {
+      const key = JSON.stringify([question.kind, question.inputs]);
+      if (!known.has(key)) known.set(key, memory.recall(question));
+      return known.get(key) as Value; // what was recalled of the same question
+    },
+  };
+}
+
 /** Of the results that a run recalls, it computes one in so many again, and so many at most. */
 const oneIn = 16;
 const most = 3;

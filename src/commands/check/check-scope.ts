@@ -4,6 +4,7 @@ import { affectedPaths } from '../../registry/dependants.ts';
 import { identityOfPath } from '../../registry/kind.ts';
 import type { LoadedRegistry } from '../../registry/load-files.ts';
 import { type Problem, type Result, success } from '../../result.ts';
+import { type Shard, shardsOf } from '../../rules/engine/evidence-shards.ts';
 import type { CheckTarget } from './check-target.ts';
 import type { CheckedFiles } from './checked-files.ts';
 
@@ -12,8 +13,34 @@ interface CheckScope {
   readonly wantsFile: (file: string) => boolean;
 }
 
-/** The files under the paths asked for, of these only what a change since a commit affects, if one is named. */
+/** What narrows a check down. */
+export interface Narrowing {
+  /** Only what a change since this commit affects. */
+  readonly changed?: string;
+  /** Only one part of all there is to do. */
+  readonly shard?: Shard;
+}
+
+/** The files under the paths asked for, or some of them. */
 export async function scopeOf(
+  files: CheckedFiles,
+  target: CheckTarget,
+  { changed, shard }: Narrowing,
+  cwd: string,
+): Promise<Result<CheckScope, Problem>> {
+  const scope = await changedScope(files, target, changed, cwd);
+  if (!scope.ok || shard === undefined) return scope;
+  const { documents } = files.loaded().registry;
+  const shards = shardsOf(
+    documents.filter(({ source }) => scope.value.wantsFile(source.path)),
+    shard.of,
+  );
+  // Files that are no documents, of which there are few, go with the first.
+  const isInShard = (file: string) => (shards.get(file) ?? 1) === shard.number;
+  return success({ wantsFile: (file) => scope.value.wantsFile(file) && isInShard(file) });
+}
+
+async function changedScope(
   files: CheckedFiles,
   { folders, loose, only }: CheckTarget,
   base: string | undefined,

@@ -35,7 +35,7 @@ export function stdinCheck(
   const isOther = (file: ReadFile) => pathOfFile(file) !== pathOfFile(typed);
   return success({
     target: { folders: folders.value, loose: [], only: [path.value] },
-    read: () =>
+    read: (parse) =>
       checkedFiles(
         [
           ...filesOfFolders(folders.value, [], cwd).filter(({ file }) => isOther(file)),
@@ -43,6 +43,7 @@ export function stdinCheck(
         ],
         folders.value,
         cwd,
+        parse,
       ),
   });
 }

@@ -1,6 +1,7 @@
-import { Command, Option } from 'commander';
+import { Command, InvalidArgumentError, Option } from 'commander';
 import { severities } from '../../registry/finding.ts';
 import { reportFormats } from '../../report/report-formats.ts';
+import type { Shard } from '../../rules/engine/evidence-shards.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
 import { rememberOption } from '../open-memory.ts';
@@ -25,6 +26,21 @@ export function checkCommand(cli: CliContext, exit: Exit): Command {
       '--changed <commit>',
       'report only what git sees changed since a commit or branch, and what depends on it',
     )
+    .addOption(
+      new Option(
+        '--shard <part>',
+        'report one part of all there is to check, such as 3/16, for machines that share the work',
+      )
+        .argParser(readShard)
+        .conflicts(['fix']),
+    )
+    .addOption(
+      new Option('--watch', 'check again whenever a file changes, until it is stopped').conflicts([
+        'fix',
+        'changed',
+        'shard',
+      ]),
+    )
     .option('--fix', 'first fix spelling of units and numbers and order of keys in the files')
     .option('--all', 'report on every registry that is read, not only on the last, which rests on the others')
     .option('--stdin-path <file>', 'with -: the file in whose place standard input is judged')
@@ -40,6 +56,8 @@ Examples:
   meltbounds check --fix
   meltbounds check - --stdin-path profiles/jobs/mask-rack.yaml < edited.yaml
   meltbounds check --changed main --fail-on warning
+  meltbounds check --shard 3/16
+  meltbounds check --watch
   meltbounds check --registry meltbounds --registry profiles
   meltbounds check --format json profiles > findings.json
   meltbounds check --format sarif > findings.sarif
@@ -50,4 +68,14 @@ Exit status: 0 no problems found, 1 findings, 2 nothing found to check or it can
       const { runCheck } = await import('./run-check.ts');
       return runCheck(paths, options, command.parent?.version() ?? '', cli, exit);
     });
+}
+
+/** Shards beyond this many would be smaller than one filament of any registry. */
+const mostShards = 10_000;
+
+function readShard(written: string): Shard {
+  const [, number, of] = /^([1-9]\d{0,4})\/([1-9]\d{0,4})$/.exec(written) ?? [];
+  const shard = { number: Number(number), of: Number(of) };
+  if (shard.number <= shard.of && shard.of <= mostShards) return shard;
+  throw new InvalidArgumentError('write PART/PARTS, for instance 3/16.');
 }

@@ -1,12 +1,18 @@
 import { sheetsOfFolder } from '../../host/load-registry.ts';
-import { type FileWithSiblings, type LoadedRegistry, linkFiles, textOf } from '../../registry/load-files.ts';
+import {
+  type FileWithSiblings,
+  type LoadedRegistry,
+  linkFiles,
+  type ParseFile,
+  textOf,
+} from '../../registry/load-files.ts';
 import type { ReadFile } from '../../registry/registry-file.ts';
 import type { CheckTarget } from './check-target.ts';
 
 /** What was asked for, and how it is read. */
 export interface AskedCheck {
   readonly target: CheckTarget;
-  readonly read: () => CheckedFiles;
+  readonly read: (parse?: ParseFile) => CheckedFiles;
 }
 
 /** What a check has read. */
@@ -23,13 +29,14 @@ export function checkedFiles(
   profiles: readonly FileWithSiblings[],
   folders: readonly string[],
   cwd: string,
+  parse?: ParseFile,
 ): CheckedFiles {
   let loaded: LoadedRegistry | null = null;
   return {
     profiles,
     sheets: folders.flatMap((folder) => sheetsOfFolder(folder, cwd)),
     loaded: () => {
-      loaded ??= linkFiles(profiles);
+      loaded ??= linkFiles(profiles, parse);
       return loaded;
     },
   };

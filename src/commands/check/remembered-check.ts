@@ -38,7 +38,8 @@ export function recallOrJudge(
   return [...sound, ...wrong.map((trial) => misremembered(trial, placeOf(files, trial)))];
 }
 
-function judge(
+/** What the rules find in the wanted files, whatever earlier runs have found. */
+export function judge(
   files: CheckedFiles,
   wantsFile: (file: string) => boolean,
   memory: ResultMemory,

@@ -1,11 +1,14 @@
-import { relative } from 'node:path';
+import { dirname, relative } from 'node:path';
 import { filesOfFolders } from '../../host/load-registry.ts';
-import { isAtLeast, type Severity } from '../../registry/finding.ts';
+import { type Finding, isAtLeast, type Severity } from '../../registry/finding.ts';
+import { type ParseFile, parsingChanges } from '../../registry/load-files.ts';
 import { pathOfFile } from '../../registry/registry-file.ts';
+import { type ResultMemory, recallingOnce } from '../../registry/result-memory.ts';
 import { formatReport } from '../../report/findings/findings-formats.ts';
 import { summarise } from '../../report/findings/summary.ts';
 import type { ReportFormat } from '../../report/report-formats.ts';
 import { type Problem, type Result, success } from '../../result.ts';
+import type { Shard } from '../../rules/engine/evidence-shards.ts';
 import { type CliContext, exitStatus } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
 import { openMemory } from '../open-memory.ts';
@@ -13,15 +16,17 @@ import { usage } from '../usage.ts';
 import { scopeOf } from './check-scope.ts';
 import { stdinCheck } from './check-stdin.ts';
 import { checkTarget } from './check-target.ts';
-import { type AskedCheck, checkedFiles, textsOf } from './checked-files.ts';
+import { type AskedCheck, type CheckedFiles, checkedFiles, textsOf } from './checked-files.ts';
 import { fixFiles } from './fix-files.ts';
-import { recallOrJudge } from './remembered-check.ts';
+import { judge, recallOrJudge } from './remembered-check.ts';
 
 export interface CheckOptions {
   readonly format: ReportFormat;
   readonly failOn: Severity;
   readonly quiet?: boolean;
   readonly changed?: string;
+  readonly shard?: Shard;
+  readonly watch?: boolean;
   readonly fix?: boolean;
   readonly all?: boolean;
   readonly stdinPath?: string;
@@ -37,23 +42,55 @@ export async function runCheck(
   cli: CliContext,
   exit: Exit,
 ): Promise<void> {
-  const { cwd, progress = () => undefined } = cli;
   const asked = await askedFor(paths, options, cli);
   if (!asked.ok) return exit.cannotRun(asked.error);
-  const { target, read } = asked.value;
+  const memory = await openMemory(cli, options.remember, asked.value.target.folders);
+  if (!memory.ok) return exit.cannotRun(memory.error);
+  const run: CheckRun = { asked: asked.value, options, version, cli, exit };
+  if (options.watch === true) await checkAgainAndAgain(run, recallingOnce(memory.value));
+  else
+    await checkOnce(run, ({ files, wanted, wantsFile, today }) =>
+      recallOrJudge(files, wanted, wantsFile, memory.value, today),
+    );
+}
+
+interface CheckRun {
+  readonly asked: AskedCheck;
+  readonly options: CheckOptions;
+  readonly version: string;
+  readonly cli: CliContext;
+  readonly exit: Exit;
+}
+
+interface Judging {
+  readonly files: CheckedFiles;
+  /** Paths of the profiles whose findings are wanted. */
+  readonly wanted: readonly string[];
+  readonly wantsFile: (file: string) => boolean;
+  readonly today: string;
+}
+
+async function checkOnce(
+  { asked, options, version, cli, exit }: CheckRun,
+  judging: (judged: Judging) => readonly Finding[],
+  parse?: ParseFile,
+): Promise<void> {
+  const { cwd, progress = () => undefined } = cli;
+  const { target, read } = asked;
   const stop = (problem: Problem) => {
     progress('');
     exit.cannotRun(problem);
   };
   progress(`Reading ${target.folders.map((folder) => relative(cwd, folder) || '.').join(', ')} …`);
-  let files = read();
+  let files = read(parse);
   progress(`Checking ${files.profiles.length} profiles …`);
-  const scope = await scopeOf(files, target, options.changed, cwd);
+  const scope = await scopeOf(files, target, options, cwd);
   if (!scope.ok) return stop(scope.error);
   const { wantsFile } = scope.value;
   const wanted = files.profiles.map(({ file }) => pathOfFile(file)).filter(wantsFile);
   // That nothing has changed is an answer; that there is nothing at all is a slip.
-  if (wanted.length === 0 && options.changed === undefined) return stop(noProfiles);
+  const isNarrowed = options.changed !== undefined || options.shard !== undefined;
+  if (wanted.length === 0 && !isNarrowed) return stop(noProfiles);
   if (options.fix) {
     const fixed = await fixFiles(files.loaded(), wantsFile, cwd);
     if (!fixed.ok) return stop(fixed.error);
@@ -61,9 +98,7 @@ export async function runCheck(
     for (const line of fixed.value) cli.err(`${line}\n`);
     files = read();
   }
-  const memory = await openMemory(cli, options.remember, target.folders);
-  if (!memory.ok) return stop(memory.error);
-  const findings = recallOrJudge(files, wanted, wantsFile, memory.value, options.today ?? cli.today());
+  const findings = judging({ files, wanted, wantsFile, today: options.today ?? cli.today() });
   progress('');
   const texts = textsOf(files);
   const report = formatReport[options.format]({
@@ -79,6 +114,29 @@ export async function runCheck(
   const fails = findings.some(({ severity }) => isAtLeast(severity, options.failOn));
   exit.with(fails ? exitStatus.findings : exitStatus.clean);
 }
+
+/** Checks once, and again after every change; only what has changed is parsed and reduced again. */
+async function checkAgainAndAgain(run: CheckRun, memory: ResultMemory): Promise<void> {
+  const { cli, exit, asked } = run;
+  const { folders, loose } = asked.target;
+  if (cli.changes === undefined) return exit.cannotRun(nobodyWatches);
+  const changes = cli.changes([...folders, ...loose.map((file) => dirname(file))]);
+  const parse = parsingChanges();
+  const check = () =>
+    checkOnce(run, ({ files, wantsFile, today }) => judge(files, wantsFile, memory, today), parse);
+  await check();
+  cli.err('Waiting for changes; Ctrl+C ends it.\n');
+  for await (const _ of changes) {
+    cli.out('\n');
+    await check();
+  }
+}
+
+const nobodyWatches: Problem = {
+  code: 'noChanges',
+  message: '--watch cannot see when files change here',
+  help: 'Leave it out, and check again after each change.',
+};
 
 const noProfiles: Problem = {
   code: 'noProfiles',
@@ -98,12 +156,14 @@ async function askedFor(
     const { folders, loose } = target.value;
     return success({
       target: target.value,
-      read: () => checkedFiles(filesOfFolders(folders, loose, cwd), folders, cwd),
+      read: (parse) => checkedFiles(filesOfFolders(folders, loose, cwd), folders, cwd, parse),
     });
   }
   if (paths.length > 1) return usage('- stands alone', 'Check what comes on standard input by itself.');
   if (options.fix) return usage('--fix changes files, and standard input is none', 'Leave it out.');
   if (options.changed !== undefined)
     return usage('--changed asks about files, and standard input is none', 'Leave it out.');
+  if (options.watch)
+    return usage('--watch waits for files to change, and standard input is none', 'Leave it out.');
   return stdinCheck((await stdin?.()) ?? new Uint8Array(), options, cwd);
 }
