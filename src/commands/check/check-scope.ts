@@ -14,7 +14,7 @@ interface CheckScope {
 }
 
 /** What narrows a check down. */
-export interface Narrowing {
+interface Narrowing {
   /** Only what a change since this commit affects. */
   readonly changed?: string;
   /** Only one part of all there is to do. */
