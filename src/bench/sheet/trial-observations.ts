@@ -1,6 +1,5 @@
 import type { Profile } from '../../registry/profile.ts';
 import { failure, type Result } from '../../result.ts';
-import type { Grams } from '../../units/canonical.ts';
 import type { BenchProblem } from '../bench-problem.ts';
 import { readBenchSheet } from './bench-sheet.ts';
 import type { ColumnPlan } from './column-plan.ts';
@@ -23,13 +22,4 @@ export function trialObservations(
       help: 'write them under `observations`, or name a CSV file beside the trial',
     },
   ]);
-}
-
-/** What the scale of a trial showed; empty where nothing was weighed or the readings cannot be read. `plan` as above. */
-export function weighedMasses(trial: Profile<'trial'>, plan: ColumnPlan): readonly Grams[] {
-  const read = trialObservations(trial, plan);
-  if (!read.ok) return [];
-  const { columns } = read.value;
-  const name = Object.keys(columns).find((column) => plan.columns[column] === 'mass');
-  return (name === undefined ? undefined : columns[name]) ?? [];
 }

@@ -34,24 +34,36 @@ const provenance = {
 } satisfies Partial<Record<Kind, string>>;
 
 /** Mass of 400 mm of filament at each commanded flow of the sample ladder, g. */
-const ladderMasses: ReadonlyMap<number, string> = new Map([
-  [8, '1.223'],
-  [10, '1.228'],
-  [12, '1.225'],
-  [14, '1.225'],
-  [16, '1.220'],
-  [18, '1.205'],
-  [20, '1.158'],
-  [22, '1.109'],
-  [24, '1.042'],
+const ladderMasses: ReadonlyMap<number, number> = new Map([
+  [8, 1.223],
+  [10, 1.228],
+  [12, 1.225],
+  [14, 1.225],
+  [16, 1.22],
+  [18, 1.205],
+  [20, 1.158],
+  [22, 1.109],
+  [24, 1.042],
 ]);
 
 /** Every flow of the sample ladder, mm³/s. */
 export const allFlows: readonly number[] = [...ladderMasses.keys()];
 
-/** The observations of the sample ladder at some of its flows, or at a multiple of them, or in another unit. */
-export function ladder(flows: readonly number[], { times = 1, unit = 'mm3/s' } = {}): string {
-  const rows = flows.map((flow) => `\n    - [${times * flow}, 400, ${ladderMasses.get(flow)}]`);
+/** How a ladder differs from the sample one: a multiple of its flows, their unit, longer pieces in mm, digits of masses. */
+interface LadderChanges {
+  readonly times?: number;
+  readonly unit?: string;
+  readonly length?: number;
+  readonly digits?: number;
+}
+
+/** The observations of the sample ladder at some of its flows. */
+export function ladder(
+  flows: readonly number[],
+  { times = 1, unit = 'mm3/s', length = 400, digits = 3 }: LadderChanges = {},
+): string {
+  const massOf = (flow: number) => (((ladderMasses.get(flow) ?? 0) * length) / 400).toFixed(digits);
+  const rows = flows.map((flow) => `\n    - [${times * flow}, ${length}, ${massOf(flow)}]`);
   return `
 observations:
   columns: {commandedFlow: ${unit}, feedLength: mm, extrudedMass: g}

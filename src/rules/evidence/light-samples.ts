@@ -1,6 +1,7 @@
 import { largestScaleShare } from '../../bench/facts/instrument-facts.ts';
 import { ladderReadings, massResolution, placeOfReading } from '../../bench/flow-ladder/ladder-readings.ts';
 import { shown, shownNumber } from '../../units/wording.ts';
+import { alike, allFlows, ladder } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'trial'> = {
@@ -12,11 +13,11 @@ export const rule: ProfileRule<'trial'> = {
   source:
     'JCGM 100:2008 (GUM), 4.3.7 and F.2.2.1: the step of a display as an uncertainty; the 0.5 % are common practice, no source.',
   formula: 'd/m <= 0.005, d step of the display, m mass',
-  example: {
-    kind: 'trial',
-    bad: 'scale: {resolution: 0.01 g}',
-    good: 'scale: {resolution: 0.002 g}',
-  },
+  example: alike(
+    'trial',
+    { bad: ladder(allFlows, { digits: 2 }), good: ladder(allFlows, { length: 1000, digits: 2 }) },
+    (observations) => `scale: {resolution: 0.01 g}${observations}`,
+  ),
   *check(profile) {
     const resolution = massResolution(profile);
     const light = ladderReadings(profile).filter(
