@@ -17,7 +17,7 @@ const spread = (settings: readonly number[], repeats: number) =>
 const upTo = (first: number, last: number, step: number) =>
   Array.from({ length: Math.round((last - first) / step) + 1 }, (_, index) => first + index * step);
 
-/** Thickness of a strand that swells and shrinks along its length in m, mm. */
+/** Thickness of a filament that swells and shrinks along its length in m, mm. */
 function survey(mean: number, swing: number, oval: number, places: readonly number[], decimals: number) {
   return (random: RandomSource) =>
     places.map((place) => {

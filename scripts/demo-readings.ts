@@ -12,8 +12,8 @@ export interface DemoLadder {
   /** Commanded flows, mm3/s. */
   readonly flows: readonly number[];
   readonly repeats: number;
-  readonly strand: keyof typeof strands;
-  /** Mass of the strand against its nominal diameter and density. */
+  readonly filament: keyof typeof filaments;
+  /** Mass of the filament against its nominal diameter and density. */
   readonly offset: number;
   /** mm */
   readonly feedLength: number;
@@ -30,7 +30,7 @@ const repeatability = 0.004;
 const drift = 0.006;
 
 /** Diameter in mm, density in g/mm3. */
-const strands = {
+const filaments = {
   pla: { diameter: 1.75, density: 1.24e-3 },
   plaWood: { diameter: 1.75, density: 1.26e-3 },
   plaThick: { diameter: 2.85, density: 1.24e-3 },
@@ -48,10 +48,16 @@ const upTo = (first: number, last: number, step: number): readonly number[] =>
 
 const fine = { repeats: 2, feedLength: 400, decimals: 3 } as const;
 const pocket = { repeats: 2, feedLength: 1000, decimals: 2 } as const;
-const lanternPla = { ...fine, strand: 'pla', sharpness: 18, offset: 1.006, flows: upTo(20, 56, 4) } as const;
+const lanternPla = {
+  ...fine,
+  filament: 'pla',
+  sharpness: 18,
+  offset: 1.006,
+  flows: upTo(20, 56, 4),
+} as const;
 
 // The four limits of the series stand in the ratio of Q = pi a L/Fo with the core at 150 Cel on leaving the melt zone and
-// the strand at 22 Cel on entering it.
+// the filament at 22 Cel on entering it.
 export const demoLadders: readonly DemoLadder[] = [
   { ...lanternPla, trial: 'lantern-stagecraft-pla-210', limit: 41.1, form: 'csv' },
   { ...lanternPla, trial: 'lantern-stagecraft-pla-220', limit: 43.9, form: 'csv' },
@@ -63,7 +69,7 @@ export const demoLadders: readonly DemoLadder[] = [
     limit: 31.2,
     sharpness: 20,
     flows: upTo(12, 39, 3),
-    strand: 'pla',
+    filament: 'pla',
     offset: 1.006,
     form: 'inline',
   },
@@ -74,7 +80,7 @@ export const demoLadders: readonly DemoLadder[] = [
     sharpness: 14,
     flows: upTo(14, 42, 4),
     repeats: 1,
-    strand: 'plaWood',
+    filament: 'plaWood',
     offset: 0.978,
     form: 'inline',
   },
@@ -84,7 +90,7 @@ export const demoLadders: readonly DemoLadder[] = [
     limit: 39.6,
     sharpness: 20,
     flows: upTo(16, 43, 3),
-    strand: 'petg',
+    filament: 'petg',
     offset: 0.994,
     form: 'inline',
   },
@@ -94,7 +100,7 @@ export const demoLadders: readonly DemoLadder[] = [
     limit: 20.8,
     sharpness: 12,
     flows: upTo(8, 24, 2),
-    strand: 'tpu',
+    filament: 'tpu',
     offset: 1.012,
     form: 'inline',
   },
@@ -105,7 +111,7 @@ export const demoLadders: readonly DemoLadder[] = [
     sharpness: 16,
     flows: upTo(6, 20, 2),
     repeats: 3,
-    strand: 'pla',
+    filament: 'pla',
     offset: 1.034,
     form: 'inline',
   },
@@ -115,7 +121,7 @@ export const demoLadders: readonly DemoLadder[] = [
     limit: 45.4,
     sharpness: 22,
     flows: upTo(20, 60, 5),
-    strand: 'pla',
+    filament: 'pla',
     offset: 0.998,
     form: 'inline',
   },
@@ -126,7 +132,7 @@ export const demoLadders: readonly DemoLadder[] = [
     sharpness: 24,
     flows: upTo(30, 86, 7),
     repeats: 3,
-    strand: 'pla',
+    filament: 'pla',
     offset: 0.998,
     form: 'csv',
   },
@@ -136,7 +142,7 @@ export const demoLadders: readonly DemoLadder[] = [
     limit: 75,
     sharpness: 20,
     flows: upTo(24, 64, 5),
-    strand: 'plaThick',
+    filament: 'plaThick',
     offset: 1.009,
     feedLength: 400,
     form: 'inline',
@@ -148,7 +154,7 @@ export const demoLadders: readonly DemoLadder[] = [
     sharpness: 18,
     flows: upTo(12, 40, 4),
     repeats: 3,
-    strand: 'abs',
+    filament: 'abs',
     offset: 1.003,
     form: 'csv',
   },
@@ -158,7 +164,7 @@ export const demoLadders: readonly DemoLadder[] = [
     limit: 31.7,
     sharpness: 18,
     flows: upTo(12, 27, 3),
-    strand: 'pa6Carbon',
+    filament: 'pa6Carbon',
     offset: 0.989,
     form: 'inline',
   },
@@ -168,7 +174,7 @@ export const demoLadders: readonly DemoLadder[] = [
     limit: 37.4,
     sharpness: 20,
     flows: upTo(15, 45, 3),
-    strand: 'petg',
+    filament: 'petg',
     offset: 0.994,
     form: 'inline',
   },
@@ -178,7 +184,7 @@ export const demoLadders: readonly DemoLadder[] = [
     limit: 41.8,
     sharpness: 20,
     flows: upTo(18, 51, 3),
-    strand: 'petg',
+    filament: 'petg',
     offset: 0.994,
     form: 'inline',
   },
@@ -188,7 +194,7 @@ export const demoLadders: readonly DemoLadder[] = [
     limit: 27.5,
     sharpness: 18,
     flows: upTo(12, 40, 4),
-    strand: 'abs',
+    filament: 'abs',
     offset: 1.003,
     form: 'inline',
   },
@@ -198,7 +204,7 @@ export const demoLadders: readonly DemoLadder[] = [
     limit: 28.2,
     sharpness: 18,
     flows: upTo(12, 39, 3),
-    strand: 'asa',
+    filament: 'asa',
     offset: 1.011,
     form: 'csv',
   },
@@ -208,7 +214,7 @@ export const demoLadders: readonly DemoLadder[] = [
     limit: 24.8,
     sharpness: 16,
     flows: upTo(10, 34, 3),
-    strand: 'pc',
+    filament: 'pc',
     offset: 0.992,
     form: 'inline',
   },
@@ -218,7 +224,7 @@ export const demoLadders: readonly DemoLadder[] = [
     limit: 30.9,
     sharpness: 20,
     flows: upTo(15, 42, 3),
-    strand: 'pa12',
+    filament: 'pa12',
     offset: 1.004,
     form: 'inline',
   },
@@ -227,7 +233,7 @@ export const demoLadders: readonly DemoLadder[] = [
 /** The readings of a ladder: commanded flow mm3/s, feed length mm, extruded mass g as the scale shows it. */
 export function demoReadings(ladder: DemoLadder): readonly (readonly [number, number, string])[] {
   const random = randomSource(ladder.trial);
-  const { diameter, density } = strands[ladder.strand];
+  const { diameter, density } = filaments[ladder.filament];
   const fed = ladder.feedLength * density * Math.PI * (diameter / 2) ** 2 * ladder.offset;
   const share = shareDelivered(ladder);
   return ladder.flows.flatMap((flow) =>

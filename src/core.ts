@@ -23,7 +23,7 @@ export {
 export type { ComparedEstimate, Comparison } from './decisions/compare/comparison.ts';
 export { formatComparisonAsJson } from './decisions/compare/comparison-as-json.ts';
 export { comparisonDocument } from './decisions/compare/comparison-document.ts';
-export type { FeatureTime, JobEstimate, TimeHolder } from './decisions/compare/job-estimate.ts';
+export type { FeatureTime, JobEstimate, TimeLimiter } from './decisions/compare/job-estimate.ts';
 export type { ProfileDiff } from './decisions/diff/diff-profile.ts';
 export { diffRegistries, type RegistryDiff } from './decisions/diff/diff-registries.ts';
 export type { CellMove, TablesDiff } from './decisions/diff/diff-tables.ts';

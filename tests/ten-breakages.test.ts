@@ -27,7 +27,7 @@ const breakages: readonly Breakage[] = [
     at: '\t- {value: 1.24',
     finding: {
       rule: 'syntax/yaml',
-      message: 'A tab stands where YAML wants spaces',
+      message: 'A tab stands where YAML needs spaces',
       allowed: null,
       help: 'Indent with spaces, two a level; most editors can convert tabs.',
     },

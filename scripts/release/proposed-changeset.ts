@@ -1,6 +1,6 @@
 import type { ProfileDiff } from '../../src/decisions/diff/diff-profile.ts';
 import type { RegistryDiff } from '../../src/decisions/diff/diff-registries.ts';
-import { type Bump, gravestBump } from '../../src/decisions/diff/profile-bump.ts';
+import { type Bump, highestBump } from '../../src/decisions/diff/profile-bump.ts';
 import type { ProfileChange } from '../../src/decisions/diff/profile-changes.ts';
 import { changeName, sideText } from '../../src/report/diff/change-text.ts';
 import { tellingChanges } from '../../src/report/diff/diff-digest.ts';
@@ -35,7 +35,7 @@ export function proposedChangeset(change: PackageChange): string | null {
     ...schemaProposals(change),
     ...ruleProposals(change),
   ];
-  const bump = gravestBump(proposals.map((proposal) => proposal.bump));
+  const bump = highestBump(proposals.map((proposal) => proposal.bump));
   if (bump === null) return null;
   return `---\n"meltbounds": ${bump}\n---\n\n${proposals.map(({ text }) => text).join('\n\n')}\n`;
 }

@@ -6,6 +6,14 @@ export {
   cylinderMeanTheta,
   fourierForCentreTheta,
 } from '../physics/cylinder-conduction.ts';
+export {
+  filamentArea,
+  filamentFeed,
+  filamentLength,
+  filamentMass,
+  flowOfFeed,
+  spoolDuration,
+} from '../physics/filament-geometry.ts';
 export { type Heating, heatPerVolume, meltPower } from '../physics/melt-power.ts';
 export {
   coreTemperatureAtFlow,
@@ -53,11 +61,3 @@ export {
   sumOfLevels,
 } from '../physics/sound.ts';
 export { type SpeedProfile, type StraightMove, speedProfile } from '../physics/speed-profile.ts';
-export {
-  flowOfFeed,
-  spoolDuration,
-  strandArea,
-  strandFeed,
-  strandLength,
-  strandMass,
-} from '../physics/strand.ts';

@@ -23,7 +23,7 @@ Examples:
   meltbounds claims brackwater/lantern
   meltbounds claims tollwick/steeple --format markdown > steeple-claims.md
 
-Exit status: 0 judged, whatever the verdicts, 2 cannot be judged.`,
+Exit status: 0 compared, whatever the outcome; 2 the command cannot run, for example because of an unknown id.`,
     )
     .action(async (machine: string, options: ClaimsOptions) => {
       const { runClaims } = await import('./run-claims.ts');

@@ -22,13 +22,13 @@ export function compareCommand(cli: CliContext, exit: Exit): Command {
     .addOption(
       new Option(
         '--jobs <number>',
-        'such jobs over which the difference of price is spread; gives the price of a saved hour',
+        'number of jobs that pay for the difference in price; gives the price of a saved hour',
       ).argParser(readJobs),
     )
     .addOption(
       new Option(
         '--hour-value <money>',
-        'what an hour is worth, such as "38 EUR"; gives the jobs after which a dearer machine pays',
+        'what a saved hour is worth, such as "38 EUR"; gives the number of jobs after which a more expensive machine pays off',
       ).argParser(readMoney),
     )
     .addOption(formatOption('form of the comparison'))
@@ -42,7 +42,7 @@ Examples:
   meltbounds compare mask-rack ferrywright/skiff+ashgrove/stagecraft-pla tollwick/steeple:hs-0.4+ashgrove/stagecraft-pla --policy workshop --jobs 2000
   meltbounds compare mask-rack brackwater/lantern:hs-0.4+ashgrove/stagecraft-pla tollwick/steeple:hs-0.4+ashgrove/stagecraft-pla --policy workshop --hour-value "38 EUR"
 
-Exit status: 0 compared, 2 cannot be compared.`,
+Exit status: 0 compared; 2 the command cannot run, for example because of an unknown id.`,
     )
     .action(async (job: string, pairings: readonly string[], options: CompareOptions) => {
       const { runCompare } = await import('./run-compare.ts');

@@ -5,11 +5,11 @@ import type { InitOptions } from './run-init.ts';
 
 export function initCommand(cli: CliContext, exit: Exit): Command {
   return new Command('init')
-    .summary('make a registry of your own, which rests on the published one')
+    .summary('create your own registry on top of the published one')
     .description(
-      'Writes what a registry of your own needs: a folder for profiles with house rules to start from, package.json, checks for the code host, templates for pull requests and issues, editor settings. What is there already stays as it is.',
+      'Writes what a registry of your own needs: a folder for profiles with house rules to start from, package.json, checks for the code host, templates for pull requests and issues, editor settings. Existing files stay as they are.',
     )
-    .argument('[folder]', 'where; made if it is not there (default: this folder)')
+    .argument('[folder]', 'folder to write to, created if missing (default: this folder)')
     .option('--dry-run', 'list the files instead of writing them')
     .addHelpText(
       'after',
@@ -18,7 +18,7 @@ Examples:
   meltbounds init our-limits
   meltbounds init --dry-run
 
-Exit status: 0 written or listed, 2 it cannot be.`,
+Exit status: 0 files written or listed; 2 the files cannot be written.`,
     )
     .action(async (folder: string | undefined, options: InitOptions, command: Command) => {
       const { runInit } = await import('./run-init.ts');

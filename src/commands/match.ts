@@ -7,9 +7,9 @@ import { formatOption, registryOption, todayOption } from './shared-options.ts';
 
 export function matchCommand(cli: CliContext, exit: Exit): Command {
   return new Command('match')
-    .summary('say which machines suit which filaments, and why')
+    .summary('show which machines suit which filaments, and why')
     .description(
-      'Judges every machine against every filament: suits, suits with limits or unsuitable, with every reason and its numbers. For one filament the machines come ranked.',
+      'Says for every machine and filament whether they suit each other, suit with limits or are unsuitable, with every reason and its numbers. For one filament, the machines are ranked.',
     )
     .argument('[filament]', 'id of a filament to rank machines for, such as ashgrove/stagecraft-petg')
     .option('--machine <id>', 'judge this machine only, such as brackwater/lantern')
@@ -25,7 +25,7 @@ Examples:
   meltbounds match quillmere/rigging-abs
   meltbounds match --machine brackwater/lantern --format markdown > lantern.md
 
-Exit status: 0 judged, 2 it cannot be judged.`,
+Exit status: 0 judged, whatever the verdicts; 2 the command cannot run, for example because of an unknown id.`,
     )
     .action(async (filament: string | undefined, options: MatchOptions) => {
       const { runMatch } = await import('./run-match.ts');

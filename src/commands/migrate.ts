@@ -4,9 +4,9 @@ import type { Exit } from './exit.ts';
 
 export function migrateCommand(cli: CliContext, exit: Exit): Command {
   return new Command('migrate')
-    .summary('bring profiles of an older format into the present one')
+    .summary('rewrite profiles of an older format in the present one')
     .description(
-      'Finds profiles that are written in an older shape of the format, and writes them in the present one. Comments, order and everything else stay as they are; a file is replaced as a whole or not at all. Without a path it looks at the registry in this folder.',
+      'Finds profiles in an older format and rewrites them in the present one. Comments, order and everything else stay as they are; a file is replaced as a whole or not at all. Without a path it looks at the registry in this folder.',
     )
     .argument('[paths...]', 'files or folders to look at')
     .option('--dry-run', 'print what would change, and change nothing')
@@ -18,7 +18,7 @@ Examples:
   meltbounds migrate
   meltbounds migrate profiles/trials
 
-Exit status: 0 nothing is left in an older shape; 1 something is: with --dry-run, or in a file that has to be changed by hand; 2 it cannot run.`,
+Exit status: 0 every profile has the present format; 1 a profile still has an older one: with --dry-run, or because it has to be changed by hand; 2 the command cannot run.`,
     )
     .action(async (paths: readonly string[], { dryRun = false }: { readonly dryRun?: boolean }) => {
       const { runMigrate } = await import('./run-migrate.ts');

@@ -8,7 +8,7 @@ import type { CliContext } from './cli-context.ts';
 export function rememberOption(): Option {
   return new Option(
     '--no-remember',
-    'compute everything again, instead of looking up what earlier runs have found (MELTBOUNDS_CACHE names their folder)',
+    'recompute everything instead of using the results of earlier runs (MELTBOUNDS_CACHE names their folder)',
   );
 }
 

@@ -8,9 +8,9 @@ import { planFormats, registryOption, todayOption } from './shared-options.ts';
 
 export function planCommand(cli: CliContext, exit: Exit): Command {
   return new Command('plan')
-    .summary('lay out the next bench run of a machine and a filament')
+    .summary('plan the next bench run of a machine and a filament')
     .description(
-      'Lays out a bench run: what to expect and why, the settings step by step, what it takes, the cautions, and an empty trial to fill in.',
+      'Plans a bench run: the result to expect and why, the settings step by step, filament and time needed, cautions, and an empty trial to fill in.',
     )
     .argument('<machine>', 'id of the machine, such as brackwater/lantern')
     .argument('<filament>', 'id of the filament, such as ashgrove/stagecraft-pla')
@@ -45,7 +45,7 @@ Examples:
   meltbounds plan tollwick/steeple ashgrove/stagecraft-petg --temperature "250 Cel" --format markdown > sheet.md
   meltbounds plan tollwick/steeple ashgrove/stagecraft-petg --out profiles/trials/2026
 
-Exit status: 0 planned, 2 it cannot be planned.`,
+Exit status: 0 plan written; 2 no plan, for example because the nozzle does not fit the filament.`,
     )
     .action(async (machine: string, filament: string, options: PlanOptions) => {
       const { runPlan } = await import('./run-plan.ts');

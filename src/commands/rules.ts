@@ -21,7 +21,7 @@ Examples:
   meltbounds rules evidence/unsupported
   meltbounds rules --format json
 
-Exit status: 0 printed, 2 there is no such rule.`,
+Exit status: 0 printed; 2 unknown rule.`,
     )
     .action(async (code: string | undefined, options: RulesOptions) => {
       const { runRules } = await import('./run-rules.ts');

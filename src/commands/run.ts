@@ -38,7 +38,7 @@ Examples:
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop
   meltbounds help reduce
 
-Exit status of every command: 0 no problems found, 1 findings, 2 it cannot run.
+Exit status of every command: 0 no problems found; 1 problems found; 2 the command cannot run.
 NO_COLOR turns colours off, FORCE_COLOR on.`,
     );
   for (const make of await Promise.all(wanted(args).map((load) => load()))) {

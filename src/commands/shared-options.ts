@@ -4,7 +4,7 @@ import { InvalidArgumentError, Option } from 'commander';
 export function registryOption(): Option {
   return new Option(
     '--registry <folder>',
-    'folder or installed package with a registry, may be repeated: later ones rest on earlier ones',
+    'folder or installed package with a registry; may be repeated, each builds on those before it',
   )
     .argParser((folder: string, earlier: readonly string[]) => [...earlier, folder])
     .default([], 'those that package.json names, else profiles in this folder');
@@ -12,16 +12,15 @@ export function registryOption(): Option {
 
 /** `--today DATE`, for a report that does not depend on the clock. */
 export function todayOption(): Option {
-  return new Option(
-    '--today <date>',
-    'date to judge dates by, YYYY-MM-DD (default: the date of the clock, UTC)',
-  ).argParser((text: string) => {
-    const day = new Date(`${text}T00:00:00Z`);
-    if (Number.isNaN(day.getTime()) || day.toISOString().slice(0, 10) !== text) {
-      throw new InvalidArgumentError('write a date as YYYY-MM-DD, for instance 2026-11-25.');
-    }
-    return text;
-  });
+  return new Option('--today <date>', 'date to use as today, YYYY-MM-DD (default: today, UTC)').argParser(
+    (text: string) => {
+      const day = new Date(`${text}T00:00:00Z`);
+      if (Number.isNaN(day.getTime()) || day.toISOString().slice(0, 10) !== text) {
+        throw new InvalidArgumentError('write a date as YYYY-MM-DD, for instance 2026-11-25.');
+      }
+      return text;
+    },
+  );
 }
 
 /** The forms of an answer: those that people read, and JSON for programs. */

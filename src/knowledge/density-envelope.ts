@@ -8,7 +8,7 @@ import { type Envelope, familiesOf, widest } from './families.ts';
 
 /** Pigments and additives shift the density of a family by so much (common practice, no source). */
 export const pigmentAllowance: Fraction = 0.03;
-/** Strands with fillers hold voids, which make them lighter than the mixing rule says (common practice, no source). */
+/** Filaments with fillers hold voids, which make them lighter than the mixing rule says (common practice, no source). */
 export const voidAllowance: Fraction = 0.08;
 
 /** No grade and no measurement is so far off (common practice, no source); between this and the allowance lies a warning. */

@@ -105,7 +105,7 @@ function otherDiameter(
 ) {
   return refusal(
     'otherDiameter',
-    `${filament.id} is a strand of ${filament.data.diameter} mm, but ${machine.id} takes ${fitted?.hotEnd.filamentDiameter ?? 'another'} mm there`,
+    `${filament.id} is a ${filament.data.diameter} mm filament, but ${machine.id} takes ${fitted?.hotEnd.filamentDiameter ?? 'another'} mm there`,
     'Choose a filament or a machine of the same diameter.',
   );
 }

@@ -4,7 +4,7 @@ import type { DegreesCelsius } from '../units/canonical.ts';
 import { shown } from '../units/wording.ts';
 import { familyNames, widest } from './families.ts';
 
-/** A temperature above which the strand is soft, and where it comes from. */
+/** A temperature above which the filament is soft, and where it comes from. */
 export interface Softening {
   readonly value: DegreesCelsius;
   /** `58 Cel, where the profile says that it softens`. */
@@ -13,7 +13,7 @@ export interface Softening {
 }
 
 /**
- * Where the strand of a filament softens: what its profile states, else the highest glass transition of an amorphous
+ * Where a filament softens: what its profile states, else the highest glass transition of an amorphous
  * family, else the lowest melting of a semi-crystalline one. Null where nothing is known.
  */
 export function softeningOf(filament: Filament, families: readonly Polymer[]): Softening | null {

@@ -34,7 +34,7 @@ export function zerosOfBesselJ0(count: number): number[] {
   return zerosOfJ0.slice(0, count);
 }
 
-/** Each is found once: every temperature of a strand asks for the same ones. */
+/** Each is found once: every temperature of a filament asks for the same ones. */
 const zerosOfJ0: number[] = [];
 
 /**

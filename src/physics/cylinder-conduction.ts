@@ -33,7 +33,7 @@ export function conductionModes(biot: number, count: number): readonly Conductio
   return modes;
 }
 
-/** The modes that are known already: every strand in a hot tube has the same ones. */
+/** The modes that are known already: every filament in a hot tube has the same ones. */
 const modesOfBiot = new Map<number, readonly ConductionMode[]>();
 const MOST_BIOT_NUMBERS = 16;
 

@@ -34,7 +34,7 @@ export function thermalDiffusivity(
 }
 
 /**
- * Fourier number of a strand on leaving the heated length: a t/R^2 with t = L pi R^2/Q gives pi a L/Q, whatever the diameter.
+ * Fourier number of a filament on leaving the heated length: a t/R^2 with t = L pi R^2/Q gives pi a L/Q, whatever the diameter.
  * Source: derived from the series of Incropera et al., section 5.6; the same group as in Mackay et al., The performance of
  * the hot end in a plasticating 3D printer, J. Rheology 61 (2017) 229-236.
  */
@@ -46,7 +46,7 @@ export function residenceFourier(
   return (Math.PI * diffusivity * heatedLength) / flow;
 }
 
-/** Flow, in mm³/s, at which a strand leaves the heated length with a Fourier number: Q = pi a L/Fo. Source: as `residenceFourier`. */
+/** Flow, in mm³/s, at which a filament leaves the heated length with a Fourier number: Q = pi a L/Fo. Source: as `residenceFourier`. */
 export function flowAtResidenceFourier(
   diffusivity: SquareMillimetresPerSecond,
   heatedLength: Millimetres,
@@ -76,12 +76,12 @@ export function flowAtCoreTemperature(
   return flowAtCoreTheta(zone.diffusivity, zone.heatedLength, theta);
 }
 
-/** Temperature of the axis of the strand on leaving the heated length at a flow. Source: as `residenceFourier`. */
+/** Temperature of the axis of the filament on leaving the heated length at a flow. Source: as `residenceFourier`. */
 export function coreTemperatureAtFlow(zone: MeltZone, flow: CubicMillimetresPerSecond): DegreesCelsius {
   return temperatureAtTheta(zone, cylinderCentreTheta(fourierOf(zone, flow)));
 }
 
-/** Mean temperature over the cross-section of the strand on leaving the heated length at a flow. Source: as `residenceFourier`. */
+/** Mean temperature over the cross-section of the filament on leaving the heated length at a flow. Source: as `residenceFourier`. */
 export function meanTemperatureAtFlow(zone: MeltZone, flow: CubicMillimetresPerSecond): DegreesCelsius {
   return temperatureAtTheta(zone, cylinderMeanTheta(fourierOf(zone, flow)));
 }

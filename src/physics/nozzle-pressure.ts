@@ -5,7 +5,7 @@ import type {
   Millimetres,
   Newtons,
 } from '../units/canonical.ts';
-import { strandArea } from './strand.ts';
+import { filamentArea } from './filament-geometry.ts';
 
 /** Dynamic viscosity in MPa s: 1000 Pa s is 0.001 MPa s. */
 type MegapascalSeconds = number;
@@ -45,7 +45,7 @@ export function wallShearRate(flow: CubicMillimetresPerSecond, radius: Millimetr
 
 /** Force, in N, that a filament needs to hold a pressure (MPa) in the melt: F = p pi d^2/4. Source: definition of pressure. */
 export function pushingForce(pressure: Megapascals, diameter: Millimetres): Newtons {
-  return pressure * strandArea(diameter);
+  return pressure * filamentArea(diameter);
 }
 
 /**

@@ -11,17 +11,17 @@ import type {
   SquareMillimetresPerSecond,
 } from '../units/canonical.ts';
 
-/** What conduction into the strand lets a melt zone deliver, and what was assumed for it. */
+/** What conduction into the filament lets a melt zone deliver, and what was assumed for it. */
 export interface MeltCapacity {
   readonly flow: CubicMillimetresPerSecond;
   readonly diffusivity: SquareMillimetresPerSecond;
-  /** Temperature that the core of the strand has on leaving: where the polymer begins to flow. */
+  /** Temperature that the core of the filament has on leaving: where the polymer begins to flow. */
   readonly coreTemperature: DegreesCelsius;
   readonly source: string;
 }
 
 /**
- * The flow, in mm³/s, at which the core of the strand leaves a melt zone of a length (mm) just warm enough to flow, the
+ * The flow, in mm³/s, at which the core of the filament leaves a melt zone of a length (mm) just warm enough to flow, the
  * properties of the family taken at the middle of what is published; null where they, or the way to the wall temperature
  * of the nozzle (°C), are not known. Source: conduction in a cylinder, Incropera et al., Fundamentals of Heat and Mass
  * Transfer, section 5.6; where a polymer begins to flow: its melting, or 80 K above its glass transition (common

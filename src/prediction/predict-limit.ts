@@ -1,8 +1,8 @@
 import type { ReduceById } from '../bench/reducing-once.ts';
+import { fastestFeed } from '../knowledge/filament-diameters.ts';
 import { leastHeat } from '../knowledge/melt-heat.ts';
 import type { FittedPairing } from '../knowledge/pairing.ts';
-import { fastestFeed } from '../knowledge/strands.ts';
-import { flowOfFeed } from '../physics/strand.ts';
+import { flowOfFeed } from '../physics/filament-geometry.ts';
 import type { Registry } from '../registry/registry.ts';
 import { highestStated } from '../registry/stated.ts';
 import { type Problem, type Result, refusal, success } from '../result.ts';

@@ -34,7 +34,7 @@ const usualSpread: Readonly<Record<Kinship, number>> = {
   distant: 1.6,
 };
 
-/** On top of it where one strand is filled and the other is not (common practice, no source). */
+/** On top of it where one filament is filled and the other is not (common practice, no source). */
 const fillerSpread = 1.2;
 
 /** A ladder that tells something about a pairing. */

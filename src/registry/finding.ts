@@ -1,10 +1,10 @@
-/** From the gravest: error is impossible or contradictory, warning unusual, note a matter of style. */
+/** From the most serious: error is impossible or contradictory, warning unusual, note a matter of style. */
 export const severities = ['error', 'warning', 'note'] as const;
 
-/** How grave a finding is, gravest first: impossible or contradictory, unusual, style. */
+/** how serious a finding is, the most serious first: impossible or contradictory, unusual, style. */
 export type Severity = (typeof severities)[number];
 
-/** Whether a severity is as grave as another one, or graver. */
+/** Whether a severity is as serious as another one, or more so. */
 export function isAtLeast(severity: Severity, other: Severity): boolean {
   return severities.indexOf(severity) <= severities.indexOf(other);
 }

@@ -22,7 +22,7 @@ export interface ReadProfile {
 /** Reads the trial data file that a document names. */
 type ReadAttachment = (name: string) => ReadFile;
 
-/** Parses one file, holds it against its schema and turns its quantities into canonical units. */
+/** Parses one file, checks it against its schema and turns its quantities into canonical units. */
 export function readProfile(file: ReadFile, readAttachment: ReadAttachment): ReadProfile {
   const fromPath = identityOfPath(file.ok ? file.source.relativePath : file.relativePath);
   if (!file.ok) {

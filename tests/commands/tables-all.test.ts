@@ -234,7 +234,7 @@ describe('it ends with status 2 and writes nothing', () => {
     registry.edit('machines/plumstead/wren.yaml', 'filamentDiameter: 1.75 mm', 'filamentDiameter: 2.85 mm');
     const { status, err } = await all(registry.cwd);
     expect(status).toBe(2);
-    expect(err).toMatch(/^No pairing of the registry has a table\.\nThe first, .* is a strand of 1\.75 mm/);
+    expect(err).toMatch(/^No pairing of the registry has a table\.\nThe first, .* is a 1\.75 mm filament/);
     expect(existsSync(join(registry.cwd, 'made'))).toBe(false);
   });
 

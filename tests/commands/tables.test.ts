@@ -164,13 +164,13 @@ describe('it cannot be derived, and says why', () => {
     expect({ status, out, err }).toEqual({ status: 2, out: '', err: `${message}\n` });
   });
 
-  it('for a strand that does not fit the hot end', async () => {
+  it('for a filament that does not fit the hot end', async () => {
     const registry = sampleRegistry();
     registry.edit('machines/plumstead/wren.yaml', 'filamentDiameter: 1.75 mm', 'filamentDiameter: 2.85 mm');
     const { status, err } = await tables(registry.cwd, ...pairing);
     expect(status).toBe(2);
     expect(err).toBe(
-      'oakhollow/daisy-pla is a strand of 1.75 mm, but plumstead/wren takes 2.85 mm there.\nChoose a filament or a machine of the same diameter.\n',
+      'oakhollow/daisy-pla is a 1.75 mm filament, but plumstead/wren takes 2.85 mm there.\nChoose a filament or a machine of the same diameter.\n',
     );
   });
 

@@ -86,7 +86,7 @@ describe('completion offers', () => {
 describe('hovering tells', () => {
   it('what a key means, with an example', async () => {
     const text = await hovered('filament', 'diam|eter: 1.75 mm\n');
-    expect(text).toContain('Nominal diameter of the strand.');
+    expect(text).toContain('Nominal diameter of the filament.');
     expect(text).toContain('1.75 mm');
   });
 

@@ -11,7 +11,7 @@ describe('a field', () => {
     expect(fieldAt(filament, ['diameter'])).toMatchObject({
       isMandatory: true,
       form: 'text',
-      description: 'Nominal diameter of the strand.',
+      description: 'Nominal diameter of the filament.',
       example: '1.75 mm',
     });
   });

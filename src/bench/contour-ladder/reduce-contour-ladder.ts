@@ -132,7 +132,7 @@ function checkRipple({ columns }: Observations, { acceptedRipple }: ContourLadde
   return [
     {
       code: 'missingFact',
-      message: 'a contourLadder with measured ripples needs `acceptedRipple`, above 0',
+      message: 'a contour ladder with measured ripples needs an accepted ripple above 0',
       help: 'say which amplitude is accepted, such as 0.02 mm',
     },
   ];

@@ -3,7 +3,7 @@ import { usualOpenWords } from '../result-words.ts';
 import { diameterSurveyFacts } from './diameter-survey-facts.ts';
 import { reduceDiameterSurvey } from './reduce-diameter-survey.ts';
 
-/** Thickness at places along a strand: mean diameter, spread, ovality and flow error. */
+/** Thickness at places along a filament: mean diameter, spread, ovality and flow error. */
 export const diameterSurvey = {
   method: 'diameterSurvey',
   columns: { position: 'length', firstDiameter: 'length', secondDiameter: 'length' },

@@ -20,7 +20,7 @@ const largestFlowError = 0.02;
 
 const millimetres = (value: number) => formatQuantity(value, 'length', { significantDigits: 4 });
 
-/** What a reader should know of a strand before relying on a survey of it, the gravest first. */
+/** What a reader should know of a filament before relying on a survey of it, the most serious first. */
 export function diameterWarnings({ places, nominal, tolerance, gauge, results }: JudgedSurvey): string[] {
   const warnings: string[] = [];
   const outside =

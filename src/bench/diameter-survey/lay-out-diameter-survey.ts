@@ -5,11 +5,11 @@ import type { PlanProblem } from '../layout/plan-problem.ts';
 import type { RunLayout } from '../layout/run-layout.ts';
 import { settingsSections } from '../layout/settings-sections.ts';
 
-/** Places along the strand, and how far apart they are in mm (common practice, no source). */
+/** Places along the filament, and how far apart they are in mm (common practice, no source). */
 const places = 20;
 const spacing = 250;
 
-/** A survey of the diameter along a strand. */
+/** A survey of the diameter along a filament. */
 export function layOutDiameterSurvey({ pairing }: LayoutRequest): Result<RunLayout, PlanProblem> {
   const { diameter, diameterTolerance } = pairing.filament.data;
   const tolerance =

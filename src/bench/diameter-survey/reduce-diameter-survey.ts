@@ -20,14 +20,14 @@ import { diameterWarnings } from './diameter-warnings.ts';
 import type { Gauge, SurveyPlace } from './survey-place.ts';
 
 const draws = 20_000;
-/** A reading that far from the nominal diameter, as a factor, is of another strand or in another unit. */
+/** A reading that far from the nominal diameter, as a factor, is of another filament or in another unit. */
 const largestFactor = 1.4;
 
 /**
- * What a strand is really like, from its thickness across two axes at places along it: the mean diameter, its standard
- * deviation along the strand, the ovality (difference of the axes, as the out-of-roundness of ISO 11922-1; the axes
+ * What a filament is really like, from its thickness across two axes at places along it: the mean diameter, its standard
+ * deviation along the filament, the ovality (difference of the axes, as the out-of-roundness of ISO 11922-1; the axes
  * need not be the extreme ones, so the largest may be more), and the flow error: by how much the cross section π·d₁·d₂/4
- * exceeds that of the nominal diameter. The intervals cover the scatter along the strand, the resolution of the gauge
+ * exceeds that of the nominal diameter. The intervals cover the scatter along the filament, the resolution of the gauge
  * and its largest error, which all readings share, by the Monte Carlo method (JCGM 101:2008).
  */
 export function reduceDiameterSurvey(
@@ -51,7 +51,7 @@ export function reduceDiameterSurvey(
   });
 }
 
-/** Places in the order in which they lie along the strand. */
+/** Places in the order in which they lie along the filament. */
 function surveyPlaces({ columns }: Observations, nominal: number): SurveyPlace[] {
   const { position = [], firstDiameter = [], secondDiameter = [] } = columns;
   return position
@@ -119,7 +119,7 @@ function result(quantity: string, dimension: Dimension, outcome: readonly number
   };
 }
 
-/** The thickness along the strand; the mean and its interval as a level line with its band. */
+/** The thickness along the filament; the mean and its interval as a level line with its band. */
 function surveyCurve(
   { columns }: Observations,
   places: readonly SurveyPlace[],
@@ -146,7 +146,7 @@ function checkSurvey(observations: Observations, nominal: number): BenchProblem[
     return [
       {
         code: 'badSetting',
-        message: `filamentDiameter cannot be ${nominal}`,
+        message: `the filament diameter cannot be ${nominal}`,
         help: 'give the nominal diameter, such as 1.75 mm',
       },
     ];

@@ -1,4 +1,4 @@
-/** One place along the strand; all in mm. */
+/** One place along the filament; all in mm. */
 export interface SurveyPlace {
   readonly position: number;
   readonly diameter: number;

@@ -13,7 +13,7 @@ const hour = 3600;
 /** Times as shares of the drying time in use, from the first weighing on (common practice, no source). */
 const shares = [0, 0.1, 0.2, 0.35, 0.5, 0.75, 1, 1.4, 2];
 const usualTime = 6 * hour;
-/** What a dryer is kept below the softening of a strand, in K (common practice, no source). */
+/** What a dryer is kept below the softening of a filament, in K (common practice, no source). */
 const distance = 5;
 
 /** Masses of a spool over its time in a dryer. */

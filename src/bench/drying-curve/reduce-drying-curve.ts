@@ -67,7 +67,7 @@ function checkAsked({ residualMoisture, reelMass, masses }: DryingData): BenchPr
       : [
           {
             code: 'badSetting' as const,
-            message: `residualMoisture cannot be ${residualMoisture}`,
+            message: `the residual moisture cannot be ${residualMoisture}`,
             found: String(residualMoisture),
             help: 'give a share of the dry mass above 0 and below 20 %, such as 0.02 %',
           },

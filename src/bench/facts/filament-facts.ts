@@ -1,7 +1,7 @@
 import { chooseStatement } from '../../registry/statement.ts';
 import type { Fact } from './fact.ts';
 
-/** Nominal diameter of the strand, mm. */
+/** Nominal diameter of the filament, mm. */
 export const filamentDiameter: Fact<number> = {
   what: 'filament diameter',
   form: { dimension: 'length' },
@@ -12,7 +12,7 @@ export const filamentDiameter: Fact<number> = {
   read: (_, filament) => filament?.diameter,
 };
 
-/** Nominal density of the strand, g/mm3. */
+/** Nominal density of the filament, g/mm3. */
 export const filamentDensity: Fact<number> = {
   what: 'filament density',
   form: { dimension: 'density' },

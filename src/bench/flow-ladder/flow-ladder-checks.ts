@@ -56,7 +56,7 @@ export function checkReadings(observations: Observations): BenchProblem[] {
   ];
 }
 
-/** Readings that cannot belong to a ladder: too few steps, ratios that a strand does not have. */
+/** Readings that cannot belong to a ladder: too few steps, ratios that a filament does not have. */
 export function checkSteps(readings: readonly WeighedPiece[], steps: readonly LadderStep[]): BenchProblem[] {
   if (steps.length < fewestSteps) return [tooFewSteps(steps.length)];
   const ratios = steps.map((step) => Math.exp(step.meanLogRatio));

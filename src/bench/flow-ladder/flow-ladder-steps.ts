@@ -8,7 +8,7 @@ export interface WeighedPiece {
   readonly flow: number;
   /** g */
   readonly mass: number;
-  /** Extruded mass over the mass of the fed strand by its nominal diameter and density. */
+  /** Extruded mass over the mass of the fed filament by its nominal diameter and density. */
   readonly ratio: number;
   /** Where it was written. */
   readonly row: number;

@@ -127,7 +127,7 @@ const warnings: readonly Warning[] = [
   offNominal,
 ];
 
-/** What a reader should know before relying on the limit, the gravest first. */
+/** What a reader should know before relying on the limit, the most serious first. */
 export function ladderWarnings(ladder: JudgedLadder): string[] {
   return warnings.flatMap((warning) => warning(ladder) ?? []);
 }

@@ -15,7 +15,7 @@ export function ladderPlanFacts(ladder: LadderPlan): Record<string, unknown> {
       mass: amountOf(piece.mass, 'g'),
       scaleShare: amountOf(piece.scaleShare, '1'),
     },
-    strand: { length: amountOf(totals.length, 'mm'), mass: amountOf(totals.mass, 'g') },
+    filamentNeeded: { length: amountOf(totals.length, 'mm'), mass: amountOf(totals.mass, 'g') },
     feedingTime: amountOf(totals.feeding, 's'),
     benchTime: amountOf(totals.bench, 's'),
   };

@@ -1,5 +1,5 @@
 import { conditionsOf } from '../../knowledge/pairing.ts';
-import { strandFeed, strandMass } from '../../physics/strand.ts';
+import { filamentFeed, filamentMass } from '../../physics/filament-geometry.ts';
 import { chooseStatement } from '../../registry/statement.ts';
 import { type Result, refusal, success } from '../../result.ts';
 import type { Grams, GramsPerCubicMillimetre, Millimetres, Seconds } from '../../units/canonical.ts';
@@ -35,7 +35,7 @@ export interface LadderPlan {
   readonly resolution: Grams;
   readonly piece: Piece;
   readonly totals: {
-    /** Strand for all pieces, with what is purged before each. */
+    /** Filament for all pieces, with what is purged before each. */
     readonly length: Millimetres;
     readonly mass: Grams;
     readonly feeding: Seconds;
@@ -65,7 +65,12 @@ export function ladderPlan(request: LayoutRequest): Result<LadderPlan, PlanProbl
   const expected = predicted.value;
   const steps = plannedFlows(expected.value, expected.range, expected.highest);
   const { diameter } = filament;
-  const piece = pieceFor(resolution, density.value, diameter, strandFeed(steps.flows.at(-1) ?? 0, diameter));
+  const piece = pieceFor(
+    resolution,
+    density.value,
+    diameter,
+    filamentFeed(steps.flows.at(-1) ?? 0, diameter),
+  );
   const feeds = ladderFeeds(steps, diameter, piece.length);
   return success({
     nozzleTemperature: temperature.value,
@@ -100,7 +105,7 @@ function totalsOf(
   );
   return {
     length,
-    mass: strandMass(length, density, diameter),
+    mass: filamentMass(length, density, diameter),
     feeding,
     bench: warmUp + feeding + pieces * handling,
   };

@@ -14,7 +14,7 @@ export interface OffTrend {
   readonly spread: number;
 }
 
-/** Flow meters, strands and scales of benches scatter that much at least, as a share (common practice, no source). */
+/** Flow meters, filaments and scales of benches scatter that much at least, as a share (common practice, no source). */
 const leastSpread = 0.003;
 /** Only readings with the largest residuals can be the one that is off: each pulls its neighbours along. */
 const candidates = 4;

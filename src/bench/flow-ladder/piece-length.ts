@@ -1,4 +1,4 @@
-import { strandLength, strandMass } from '../../physics/strand.ts';
+import { filamentLength, filamentMass } from '../../physics/filament-geometry.ts';
 import type {
   Fraction,
   Grams,
@@ -10,7 +10,7 @@ import type {
 import { roundUp } from '../../units/round-to-step.ts';
 import { largestScaleShare } from '../facts/instrument-facts.ts';
 
-/** The piece of strand that every step of a ladder feeds. */
+/** The piece of filament that every step of a ladder feeds. */
 export interface Piece {
   readonly length: Millimetres;
   /** Of what comes out at full delivery. */
@@ -38,11 +38,11 @@ export function pieceFor(
 ): Piece {
   const lightest = resolution / largestScaleShare;
   const needed = Math.max(
-    strandLength(lightest / (1 - largestDeficit), density, diameter),
+    filamentLength(lightest / (1 - largestDeficit), density, diameter),
     shortest,
     fastest * shortestDuration,
   );
   const length = roundUp(needed, needed > 1000 ? 100 : 50);
-  const mass = strandMass(length, density, diameter);
+  const mass = filamentMass(length, density, diameter);
   return { length, mass, scaleShare: resolution / mass };
 }

@@ -1,4 +1,4 @@
-import { strandFeed } from '../../physics/strand.ts';
+import { filamentFeed } from '../../physics/filament-geometry.ts';
 import type {
   CubicMillimetresPerSecond,
   Millimetres,
@@ -50,14 +50,14 @@ export interface LadderFeed {
   readonly duration: Seconds;
 }
 
-/** Feed and duration at each step, for a strand of the diameter and pieces of the length. */
+/** Feed and duration at each step, for a filament of the diameter and pieces of the length. */
 export function ladderFeeds(
   { flows }: PlannedFlows,
   diameter: Millimetres,
   feedLength: Millimetres,
 ): LadderFeed[] {
   return flows.map((flow) => {
-    const feed = strandFeed(flow, diameter);
+    const feed = filamentFeed(flow, diameter);
     return { flow, feed, duration: feedLength / feed };
   });
 }

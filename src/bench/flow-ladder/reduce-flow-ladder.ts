@@ -69,13 +69,13 @@ function meltFlow(steps: readonly LadderStep[], limits: Float64Array, tolerance:
  * What diameter and density can explain of a low ratio: ±0.05 mm on 1.75 mm is 5.7 % of the area, and 2 % on the
  * density (common practice, no source).
  */
-const strandAllowance = 0.08;
+const filamentAllowance = 0.08;
 
 function censoring(steps: readonly LadderStep[], limit: number, tolerance: number): Censoring | null {
   const [first, second] = steps;
   if (limit > (steps.at(-1)?.flow ?? Number.NaN)) return 'above';
   // Without a plateau only the nominal ratio can tell that the first step already starves.
-  const startsLow = Math.exp(first?.meanLogRatio ?? 0) < (1 - tolerance) * (1 - strandAllowance);
+  const startsLow = Math.exp(first?.meanLogRatio ?? 0) < (1 - tolerance) * (1 - filamentAllowance);
   return startsLow && limit < (second?.flow ?? Number.NaN) ? 'below' : null;
 }
 

@@ -46,7 +46,7 @@ export interface TemperatureAnswer {
   readonly isLowestTested: boolean;
 }
 
-/** No tested temperature carries the flow. */
+/** No tested temperature delivers the flow. */
 export interface BeyondTested extends Problem<'beyondTested'> {
   /** The highest flow that a temperature inside of the tested range carries on that side, mm3/s. */
   readonly highestFlow: number;
@@ -90,7 +90,7 @@ function beyondTested(flow: number, highestFlow: number): BeyondTested {
   const [asked, most] = [flow, highestFlow].map((each) => text(each, 'volumeFlow'));
   return {
     code: 'beyondTested',
-    message: `No tested temperature carries ${asked}: ${most} at most`,
+    message: `No tested temperature delivers ${asked}: ${most} at most`,
     help: 'Ask for less, or run a ladder at a higher temperature.',
     highestFlow,
   };

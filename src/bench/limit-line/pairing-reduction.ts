@@ -100,8 +100,8 @@ function unknownName(
 ): UnknownProfile<'machine' | 'filament'> | Problem<'unknownNozzle'> | null {
   const found = findProfile(registry, 'machine', machine);
   if (!found.ok) return found.error;
-  const strand = findProfile(registry, 'filament', filament);
-  if (!strand.ok) return strand.error;
+  const asked = findProfile(registry, 'filament', filament);
+  if (!asked.ok) return asked.error;
   const nozzles = nozzleIds(found.value.data);
   return nozzle === undefined || nozzles.includes(nozzle)
     ? null

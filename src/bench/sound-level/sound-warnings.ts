@@ -8,7 +8,7 @@ const largestScatter = 4;
 const nearField = 500;
 const enoughPlaces = 5;
 
-/** What a reader should know of a survey of sound before relying on it, the gravest first. */
+/** What a reader should know of a survey of sound before relying on it, the most serious first. */
 export function soundWarnings(
   readings: readonly CorrectedReading[],
   { scatter, meterClass }: { readonly scatter: number; readonly meterClass: MeterClass | undefined },

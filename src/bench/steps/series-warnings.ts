@@ -1,3 +1,4 @@
+import { capitalised, wordsOf } from '../../text/words.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import type { ReducedResult } from '../reduction.ts';
@@ -26,13 +27,16 @@ function endWarning(
   steps: readonly SeriesStep[],
   shown: (value: number) => string,
 ): string[] {
+  const name = capitalised(wordsOf(quantity));
   const [first = Number.NaN, last = Number.NaN] = [steps[0]?.x, steps.at(-1)?.x];
   if (censored === 'above')
-    return [`${quantity} is beyond the highest setting, ${shown(last)}: add higher settings to find it.`];
+    return [`${name} is beyond the highest setting, ${shown(last)}: add higher settings to find it.`];
   if (censored === 'below')
-    return [`${quantity} is below the lowest setting, ${shown(first)}: add lower settings to find it.`];
+    return [`${name} is below the lowest setting, ${shown(first)}: add lower settings to find it.`];
   return interval.low === first || interval.high === last
-    ? [`The interval of ${quantity} reaches the end of the tested range: add settings beyond it.`]
+    ? [
+        `The interval of the ${wordsOf(quantity)} reaches the end of the tested range: add settings beyond it.`,
+      ]
     : [];
 }
 
@@ -41,5 +45,7 @@ function widthWarning(
   shown: (value: number) => string,
 ): string[] {
   if (low === null || high === null || high - low <= largestRelativeWidth * Math.abs(value)) return [];
-  return [`The interval of ${quantity} is wide: add settings between ${shown(low)} and ${shown(high)}.`];
+  return [
+    `The interval of the ${wordsOf(quantity)} is wide: add settings between ${shown(low)} and ${shown(high)}.`,
+  ];
 }

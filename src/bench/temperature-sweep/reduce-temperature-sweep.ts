@@ -125,7 +125,7 @@ function checkShare(share: number): BenchProblem[] {
   return [
     {
       code: 'badSetting',
-      message: `acceptedStrength cannot be ${share}`,
+      message: `the accepted strength cannot be ${share}`,
       found: String(share),
       help: 'give a share between 30 % and 100 %, such as 90 %',
     },

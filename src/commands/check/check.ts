@@ -42,8 +42,8 @@ export function checkCommand(cli: CliContext, exit: Exit): Command {
       ]),
     )
     .option('--fix', 'first fix spelling of units and numbers and order of keys in the files')
-    .option('--all', 'report on every registry that is read, not only on the last, which rests on the others')
-    .option('--stdin-path <file>', 'with -: the file in whose place standard input is judged')
+    .option('--all', 'report on every registry that was read, not only on the last one')
+    .option('--stdin-path <file>', 'with -: the file that standard input stands in for')
     .addOption(registryOption())
     .addOption(todayOption())
     .addOption(rememberOption())
@@ -62,7 +62,7 @@ Examples:
   meltbounds check --format json profiles > findings.json
   meltbounds check --format sarif > findings.sarif
 
-Exit status: 0 no problems found, 1 findings, 2 nothing found to check or it cannot be read.`,
+Exit status: 0 no problems found; 1 problems found; 2 no profiles found, or they cannot be read.`,
     )
     .action(async (paths: string[], options: CheckOptions, command: Command) => {
       const { runCheck } = await import('./run-check.ts');

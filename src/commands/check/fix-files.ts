@@ -4,7 +4,7 @@ import type { LoadedRegistry } from '../../registry/load-files.ts';
 import { type Problem, type Result, success } from '../../result.ts';
 
 /**
- * Mends the style of the wanted profiles in their files, each replaced as a whole or not at all, and returns a line
+ * Fixes the style of the wanted profiles in their files, each replaced as a whole or not at all, and returns a line
  * for each. Files with errors of syntax are left alone. Error: a file that cannot be written.
  */
 export async function fixFiles(

@@ -13,9 +13,7 @@ type Shell = keyof typeof scripts;
 export function completionCommand(cli: CliContext, _finish: Exit): Command {
   return new Command('completion')
     .summary('print a completion script for a shell')
-    .description(
-      'Prints a script by which a shell completes commands, options and their values. It is made from the commands themselves.',
-    )
+    .description('Prints a script that lets a shell complete commands, options and their values.')
     .addArgument(new Argument('<shell>', 'shell to complete in').choices(Object.keys(scripts)))
     .addHelpText(
       'after',
@@ -25,7 +23,7 @@ Examples:
   meltbounds completion zsh > ~/.zfunc/_meltbounds
   meltbounds completion fish > ~/.config/fish/completions/meltbounds.fish
 
-Exit status: 0 printed, 2 it knows no such shell.`,
+Exit status: 0 printed; 2 unknown shell.`,
     )
     .action((shell: Shell, _: object, command: Command) => {
       cli.out(scripts[shell](completedCommands(command.parent ?? command)));

@@ -8,9 +8,9 @@ import type { DiffOptions } from './run-diff.ts';
 
 export function diffCommand(cli: CliContext, exit: Exit): Command {
   return new Command('diff')
-    .summary('say what a change means, and which versions it needs')
+    .summary('show what a change means, and which new versions it needs')
     .description(
-      'Compares two versions of a registry: limits and temperatures, cells of tables, profiles that came or went, and whether the version of each profile has moved far enough. A limit that goes down, a range that narrows, an id or nozzle that goes is a major change: tables made by the old version are no longer safe. A limit that goes up or something new is a minor one, all else a patch.',
+      'Compares two versions of a registry: limits and temperatures, table values, profiles added or removed, and whether the version of each profile was raised enough. A lower limit, a narrower range or a removed id or nozzle is a major change: tables made from the old version are no longer safe. A higher limit or something new is a minor one, all else a patch.',
     )
     .argument('<base>', 'branch, tag or commit of git, or folder of a registry')
     .argument('[head]', 'the same (default: the registry as it is in the working tree)')
@@ -26,7 +26,7 @@ Examples:
   meltbounds diff origin/main --format markdown > comment.md
   meltbounds diff ../old/profiles ../new/profiles
 
-Exit status: 0 every version has moved far enough, 1 one has not or a record was changed, 2 it cannot compare.`,
+Exit status: 0 every version is high enough; 1 a version is too low, or a trial was changed; 2 the versions cannot be compared.`,
     )
     .action(async (base: string, head: string | undefined, options: DiffOptions) => {
       const { runDiff } = await import('./run-diff.ts');

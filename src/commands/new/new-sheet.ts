@@ -29,7 +29,7 @@ interface SheetRequest {
   readonly method: MethodName | null;
 }
 
-/** Reads the sheet that `--from` names and holds its columns against the method. */
+/** Reads the sheet that `--from` names and checks its columns against the method. */
 export function readSheetFor(
   kind: Kind,
   { from, inline, method: named }: SheetRequest,

@@ -10,14 +10,14 @@ export function newCommand(cli: CliContext, exit: Exit): Command {
   return new Command('new')
     .summary('start a profile: asks, or takes flags, and writes an annotated file')
     .description(
-      'Writes a new profile at its place in the registry: every key with its meaning, what may stand there and an example. On a terminal it asks for what is mandatory; what is left open stands in the file as a comment. It never writes over a file.',
+      'Writes a new profile into the registry, with the meaning of every key, its allowed values and an example. In a terminal it asks for mandatory values; keys left open become comments. It never overwrites a file.',
     )
     .argument('<kind>', `what to start: ${newKinds.join(', ')}`)
     .argument('[id]', 'its id, such as ashgrove/stagecraft-pla; the place of the file follows from it')
     .addOption(
       new Option(
         '--set <key=value>',
-        'answer a key, may be repeated: diameter="1.75 mm", envelope.x="300 mm", hotEnds.nozzles.material=brass; a value of statements is claimed by the sheet',
+        'answer a key, may be repeated: diameter="1.75 mm", envelope.x="300 mm", hotEnds.nozzles.material=brass; stated values name the data sheet as their source',
       )
         .argParser((pair: string, earlier: readonly string[]) => [...earlier, pair])
         .default([], 'nothing'),
@@ -43,7 +43,7 @@ Examples:
   meltbounds new trial lantern-sound --method soundLevel
   meltbounds new machine ferrywright/punt --dry-run
 
-Exit status: 0 written or printed, 2 it cannot be: an answer is missing or wrong, or the file is there already.`,
+Exit status: 0 profile written or printed; 2 an answer is missing or wrong, or the file exists already.`,
     )
     .action(async (kind: string, id: string | undefined, options: NewOptions) => {
       const { runNew } = await import('./run-new.ts');

@@ -15,7 +15,10 @@ export function reduceCommand(cli: CliContext, exit: Exit): Command {
     .argument('<trial>', 'id of a trial of the registry, path of a CSV bench sheet, or id of a machine')
     .argument('[filament]', 'with a machine: id of the filament')
     .addOption(formatOption('form of the result'))
-    .option('--adopt', 'write the limit into the profile of the filament, or of the machine for its sound')
+    .option(
+      '--adopt',
+      'write the limit into the profile of the filament, or a sound level into that of the machine',
+    )
     .addOption(registryOption());
   for (const option of [...plotOptions(), ...pairingOptions(), ...sheetOptions()]) command.addOption(option);
   return command
@@ -32,7 +35,7 @@ Examples:
   meltbounds reduce dryer.csv --method dryingCurve --residual "0.02 %" --reel "180 g"
   meltbounds reduce ladder.csv --method flowLadder --diameter "1.75 mm" --density "1.24 g/cm3" --tolerance "5 %" --resolution "0.01 g" --format json
 
-Exit status: 0 reduced, 1 the readings cannot be reduced, 2 it cannot run.`,
+Exit status: 0 reduced; 1 the readings cannot be reduced; 2 the command cannot run.`,
     )
     .action(async (trial: string, filament: string | undefined, options: ReduceOptions) => {
       const { runReduce } = await import('./run-reduce.ts');

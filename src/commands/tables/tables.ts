@@ -44,7 +44,7 @@ export function tablesCommand(cli: CliContext, exit: Exit): Command {
     .addOption(
       new Option(
         '--escape <target>',
-        'what the values in the template must be safe for (default: by its name, such as xml for sheet.xml)',
+        'format that values in the template are escaped for (default: by its name, such as xml for sheet.xml)',
       ).choices([...valueEscapes]),
     )
     .addOption(
@@ -67,7 +67,7 @@ Examples:
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --template sheet.ini
   meltbounds tables --all --out tables
 
-Exit status: 0 table written, 2 it cannot be derived.`,
+Exit status: 0 table written; 2 no table, for example because no melt flow limit is known.`,
     )
     .action(
       async (

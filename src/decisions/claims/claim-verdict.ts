@@ -74,7 +74,7 @@ export function shortfallOf(
 }
 
 /** Whether a measured value bears a claim out: it lies on the better side of it, or its interval reaches it. */
-export function bearsOut(
+export function confirms(
   claimed: number,
   { value, interval, censored }: ClaimEvidence,
   lessIsBetter: boolean,

@@ -1,7 +1,7 @@
 import type { EvidenceContext } from '../../evidence/evidence-context.ts';
+import { fastestFeed } from '../../knowledge/filament-diameters.ts';
 import { leastHeat } from '../../knowledge/melt-heat.ts';
-import { fastestFeed } from '../../knowledge/strands.ts';
-import { flowOfFeed } from '../../physics/strand.ts';
+import { flowOfFeed } from '../../physics/filament-geometry.ts';
 import type { Trial } from '../../registry/generated/documents.ts';
 import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
@@ -9,7 +9,7 @@ import { highestStated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { Claim } from './claim.ts';
 import { evidenceFrom, measuredBeside, trialsOf } from './claim-evidence.ts';
-import { bearsOut, type ClaimEvidence, type ClaimVerdict } from './claim-verdict.ts';
+import { type ClaimEvidence, type ClaimVerdict, confirms } from './claim-verdict.ts';
 import { judgeMeasured } from './judge-measured.ts';
 
 /** A set temperature that is this much lower, in K, still stands for the one that a claim names (common practice, no source). */
@@ -17,7 +17,7 @@ const sameTemperature = 5;
 
 /**
  * A claimed flow against the ladders with the nozzle and the family that it names. Ladders at its temperature or above
- * decide, since the limit rises with the temperature; a colder one can only bear the claim out.
+ * decide, since the limit rises with the temperature; a colder one can only confirm the claim.
  */
 export function judgeFlowClaim(
   machine: Profile<'machine'>,
@@ -36,7 +36,7 @@ export function judgeFlowClaim(
   const wanted = at.nozzleTemperature ?? Number.NEGATIVE_INFINITY;
   const isHotEnough = ({ nozzleTemperature }: ClaimEvidence) =>
     (nozzleTemperature ?? Number.NEGATIVE_INFINITY) >= wanted - sameTemperature;
-  const deciding = all.filter((each) => isHotEnough(each) || bearsOut(value, each, false));
+  const deciding = all.filter((each) => isHotEnough(each) || confirms(value, each, false));
   const nearest = deciding.toSorted((a, b) => distance(a, wanted) - distance(b, wanted) || b.value - a.value);
   const rest = all.filter((each) => !deciding.includes(each));
   const judged = nearest.length === 0 ? null : judgeMeasured(claim, [...nearest, ...rest]);
@@ -48,7 +48,7 @@ function distance({ nozzleTemperature }: ClaimEvidence, wanted: number): number 
   return nozzleTemperature === null || !Number.isFinite(wanted) ? 0 : Math.abs(nozzleTemperature - wanted);
 }
 
-/** Whether a ladder was run with the nozzle and the material of a claim; a filled grade stands for no plain polymer. */
+/** Whether a ladder was run with the nozzle and the material of a claim; a filled grade says nothing of the plain polymer. */
 function isAbout(registry: Registry, trial: Trial, { statement: { at = {} } }: Claim): boolean {
   const filament = registry.filament.get(trial.filament)?.data;
   if (at.nozzle !== undefined && at.nozzle !== trial.nozzle) return false;
@@ -70,9 +70,9 @@ function notReachable(registry: Registry, { statement, hotEnd }: Claim): ClaimVe
   const fed = flowOfFeed(fastestFeed, hotEnd.filamentDiameter);
   const reason =
     power !== null && heat.perVolume * value > power
-      ? `it takes at least ${shown(heat.perVolume * value, 'power')} to melt, and the heater has ${shown(power, 'power')} (assumed: ${heat.assumptions})`
+      ? `melting that much takes at least ${shown(heat.perVolume * value, 'power')}, and the heater has ${shown(power, 'power')} (assumed: ${heat.assumptions})`
       : value > fed
-        ? `drives push a strand of ${shown(hotEnd.filamentDiameter, 'length')} at ${fastestFeed} mm/s at most, ${shown(fed, 'volumeFlow')}`
+        ? `a drive feeds ${shown(hotEnd.filamentDiameter, 'length')} filament at ${fastestFeed} mm/s at most, which is ${shown(fed, 'volumeFlow')}`
         : null;
   return reason === null ? null : { status: 'notReachable', text: reason, shortfall: null, evidence: [] };
 }
@@ -81,7 +81,7 @@ function untested({ statement: { at = {} } }: Claim, colder: readonly ClaimEvide
   const setup = [at.nozzle, at.filament ?? at.polymer].filter((part) => part !== undefined).join(' and ');
   const text =
     colder.length > 0
-      ? 'run at lower temperatures only, at which less is melted'
-      : `no flow ladder${setup === '' ? '' : ` with ${setup}`} is in the registry`;
+      ? 'tested only at lower temperatures, where the hot end melts less'
+      : `the registry has no flow ladder${setup === '' ? '' : ` with ${setup}`}`;
   return { status: 'untested', text, shortfall: null, evidence: colder };
 }

@@ -3,9 +3,9 @@ import { rounded } from '../../units/rounded.ts';
 import { shown, shownNumber, shownRange } from '../../units/wording.ts';
 import type { Claim } from './claim.ts';
 import {
-  bearsOut,
   type ClaimEvidence,
   type ClaimVerdict,
+  confirms,
   type Shortfall,
   shortfallOf,
 } from './claim-verdict.ts';
@@ -20,7 +20,7 @@ export function judgeMeasured(claim: Claim, evidence: readonly ClaimEvidence[]):
   const [first] = evidence;
   if (first === undefined) return null;
   const found = foundText(first, claim.dimension);
-  if (bearsOut(claimed, first, lessIsBetter)) {
+  if (confirms(claimed, first, lessIsBetter)) {
     const within = lessIsBetter ? first.value > claimed : first.value < claimed;
     const text = within
       ? `${found}: the claim lies within the interval, so nothing speaks against it`

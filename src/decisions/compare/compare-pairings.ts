@@ -40,7 +40,7 @@ export type ComparisonProblem =
 
 /**
  * Compares pairings on a job: time and what limits it, speed really reached, filament, sound and money. All numbers in
- * canonical units. Problems: an unknown id, a strand that does not fit, or a number that the time model needs and nobody
+ * canonical units. Problems: an unknown id, a filament that does not fit, or a number that the time model needs and nobody
  * has stated.
  */
 export function comparePairings(

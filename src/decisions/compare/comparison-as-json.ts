@@ -33,11 +33,11 @@ function jsonEstimate(estimate: ComparedEstimate) {
     filament,
     time: seconds(estimate.time),
     saved: saved === null ? null : { time: seconds(saved.time), share: ratio(saved.share) },
-    holders: estimate.holders.map(({ holder, time }) => ({ holder, time: seconds(time) })),
-    features: estimate.features.map(({ feature, time, holder, commandedSpeed, peakSpeed, basis }) => ({
+    limiters: estimate.limiters.map(({ limiter, time }) => ({ limiter, time: seconds(time) })),
+    features: estimate.features.map(({ feature, time, limiter, commandedSpeed, peakSpeed, basis }) => ({
       feature,
       time: seconds(time),
-      holder,
+      limiter,
       commandedSpeed: speed(commandedSpeed),
       peakSpeed: speed(peakSpeed),
       basis,

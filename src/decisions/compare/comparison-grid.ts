@@ -3,9 +3,9 @@ import { counted, wordsOf } from '../../text/words.ts';
 import type { MillimetresPerSecond, Money } from '../../units/canonical.ts';
 import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
 import type { ComparedEstimate, Comparison } from './comparison.ts';
-import { durationText, featureTexts, holderTexts, percent, savingText } from './format-duration.ts';
-import { holderWords } from './holder-words.ts';
+import { durationText, featureTexts, limiterTexts, percent, savingText } from './format-duration.ts';
 import type { Known } from './job-estimate.ts';
+import { limiterWords } from './limiter-words.ts';
 
 /** A block of a comparison: a heading, and a row a figure with one cell a pairing. */
 interface ComparisonBlock {
@@ -25,7 +25,7 @@ export function comparisonBlocks(comparison: Comparison): ComparisonBlock[] {
   ];
   return [
     { heading: 'pairing', rows: summaryRows(comparison, row) },
-    { heading: 'time limited by', rows: holderRows(estimates, row) },
+    { heading: 'time limited by', rows: limiterRows(estimates, row) },
     { heading: 'time by feature, limited by', rows: featureTimeRows(estimates, row) },
     { heading: 'peak reached, of commanded', rows: featureRows(estimates, row, peakCell) },
   ];
@@ -76,12 +76,12 @@ function summaryRows({ jobs, hourValue, estimates: [first] }: Comparison, row: R
   ];
 }
 
-/** One row a holder, in the order of the first pairing that spends time under it. */
-function holderRows(estimates: readonly ComparedEstimate[], row: Row): ComparisonBlock['rows'] {
-  const names = new Set(estimates.flatMap(({ holders }) => holders.map(({ holder }) => holder)));
+/** One row a limiter, in the order of the first pairing that spends time under it. */
+function limiterRows(estimates: readonly ComparedEstimate[], row: Row): ComparisonBlock['rows'] {
+  const names = new Set(estimates.flatMap(({ limiters }) => limiters.map(({ limiter }) => limiter)));
   return [...names].map((name) =>
-    row(holderWords[name], (estimate) => {
-      const spent = holderTexts(estimate).get(name);
+    row(limiterWords[name], (estimate) => {
+      const spent = limiterTexts(estimate).get(name);
       return spent === undefined ? none : `${spent.time} (${spent.share})`;
     }),
   );
@@ -111,8 +111,8 @@ function featureTimeRows(estimates: readonly ComparedEstimate[], row: Row): Comp
     ...featureRows(
       estimates,
       row,
-      ({ feature, holder }, estimate) =>
-        `${featureTexts(estimate).features.get(feature)}, ${holderWords[holder]}`,
+      ({ feature, limiter }, estimate) =>
+        `${featureTexts(estimate).features.get(feature)}, ${limiterWords[limiter]}`,
     ),
     row('between layers', (estimate) => featureTexts(estimate).betweenLayers),
   ];

@@ -11,7 +11,7 @@ import type { MillimetresPerSecond, Seconds } from '../../units/canonical.ts';
 import type { FeatureTime, JobEstimate, Known, ModelCheck } from './job-estimate.ts';
 import { beadWarnings, jobFilament } from './job-filament.ts';
 import { type JobSpeed, jobSpeeds, type SpeedsProblem } from './job-speeds.ts';
-import { holdersOfPrint, longestFirst, mainHolder } from './time-holders.ts';
+import { limitersOfPrint, longestFirst, mainLimiter } from './time-limiters.ts';
 import { type NamedBasis, weakestOf } from './weakest-number.ts';
 
 type Speeds = ReadonlyMap<JobFeature, JobSpeed>;
@@ -51,7 +51,7 @@ export function estimateJob(
     time: time.total,
     features: featureTimes(time, speeds),
     betweenLayers: time.layerChanges + time.coolingWait,
-    holders: longestFirst(holdersOfPrint(time, speeds)),
+    limiters: longestFirst(limitersOfPrint(time, speeds)),
     printPeak: highestPeak(time, isPrinted),
     travelPeak: highestPeak(time, (feature) => !isPrinted(feature)),
     topSpeed: known(chooseStatement(machine.data.topSpeed, conditions)),
@@ -67,11 +67,9 @@ export function estimateJob(
 
 function unknownPauses(stated: StatedPauses, time: PrintTime<JobFeature>): string[] {
   const unknown = [
-    ...(stated.layerChange === null ? ['the change of layer (layerChangeTime)'] : []),
-    ...(stated.travel === null && time.paths.has('travel')
-      ? ['the pause on a travel move (travelPause)']
-      : []),
-    ...(stated.shortestLayerTime === null ? ['the shortest layer time (shortestLayerTime)'] : []),
+    ...(stated.layerChange === null ? ['the change of layer'] : []),
+    ...(stated.travel === null && time.paths.has('travel') ? ['the pause on a travel move'] : []),
+    ...(stated.shortestLayerTime === null ? ['the shortest layer time'] : []),
   ];
   return unknown.length === 0 ? [] : [`Not known and not counted: ${unknown.join(', ')}.`];
 }
@@ -84,7 +82,7 @@ function featureTimes(time: PrintTime<JobFeature>, speeds: Speeds): FeatureTime[
       {
         feature,
         time: secondsOf(path),
-        holder: mainHolder(path, speed),
+        limiter: mainLimiter(path, speed),
         commandedSpeed: speed.speed,
         peakSpeed: path.peak,
         basis: speed.weakest.basis,

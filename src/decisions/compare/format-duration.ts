@@ -1,6 +1,6 @@
 import type { Fraction, Seconds } from '../../units/canonical.ts';
 import { formatNumber } from '../../units/format-quantity.ts';
-import type { FeatureTime, JobEstimate, TimeHolder } from './job-estimate.ts';
+import type { FeatureTime, JobEstimate, TimeLimiter } from './job-estimate.ts';
 
 const tenthOfMinute = 6;
 const minute = 60;
@@ -30,11 +30,11 @@ export function savingText(first: JobEstimate, other: JobEstimate): string {
 }
 
 /** What the time of an estimate is spent under, in texts that add up to what is shown of the whole. */
-export function holderTexts({
-  holders,
+export function limiterTexts({
+  limiters,
   time,
-}: JobEstimate): ReadonlyMap<TimeHolder, { time: string; share: string }> {
-  const times = holders.map((held) => held.time);
+}: JobEstimate): ReadonlyMap<TimeLimiter, { time: string; share: string }> {
+  const times = limiters.map((held) => held.time);
   const step = stepFor(time);
   const [shown, shares] = [
     apportioned(times, step),
@@ -44,8 +44,8 @@ export function holderTexts({
     ),
   ];
   return new Map(
-    holders.map(({ holder }, index) => [
-      holder,
+    limiters.map(({ limiter }, index) => [
+      limiter,
       { time: durationText(shown[index] ?? 0, step), share: percent(shares[index] ?? 0) },
     ]),
   );

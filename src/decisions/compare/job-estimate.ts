@@ -12,7 +12,7 @@ import type {
 } from '../../units/canonical.ts';
 
 /** What the time of a job is spent under: a bound, or the handling between paths, which no speed shortens. */
-export type TimeHolder = BoundName | 'handling';
+export type TimeLimiter = BoundName | 'handling';
 
 /** A value with what it rests on. */
 export interface Known<Value> {
@@ -25,7 +25,7 @@ export interface FeatureTime {
   readonly feature: JobFeature;
   readonly time: Seconds;
   /** The bound under which most of its time is spent. */
-  readonly holder: TimeHolder;
+  readonly limiter: TimeLimiter;
   readonly commandedSpeed: MillimetresPerSecond;
   /** Highest speed that the head really reaches on the segments of the job. */
   readonly peakSpeed: MillimetresPerSecond;
@@ -51,7 +51,7 @@ export interface JobEstimate {
   /** Changes of layer, and waits in layers that are done before the plastic holds its shape. */
   readonly betweenLayers: Seconds;
   /** What the whole time is spent under, the longest first; shares that are 0 are left out. */
-  readonly holders: readonly { readonly holder: TimeHolder; readonly time: Seconds }[];
+  readonly limiters: readonly { readonly limiter: TimeLimiter; readonly time: Seconds }[];
   /** Highest speed really reached while printing, and on travel moves; null where the job has none. */
   readonly printPeak: MillimetresPerSecond | null;
   readonly travelPeak: MillimetresPerSecond | null;

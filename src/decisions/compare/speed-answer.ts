@@ -1,9 +1,9 @@
 import type { MillimetresPerSecond } from '../../units/canonical.ts';
 import { formatNumber } from '../../units/format-quantity.ts';
 import { pairingName } from './comparison.ts';
-import { durationText, holderTexts, percent, savingText } from './format-duration.ts';
-import { holderWords } from './holder-words.ts';
+import { durationText, limiterTexts, percent, savingText } from './format-duration.ts';
 import type { JobEstimate } from './job-estimate.ts';
+import { limiterWords } from './limiter-words.ts';
 
 /**
  * "Do I need the speed?" in one sentence: the fastest pairing, what it saves against the first, what limits it, and
@@ -11,7 +11,7 @@ import type { JobEstimate } from './job-estimate.ts';
  */
 export function speedAnswer(first: JobEstimate, others: readonly JobEstimate[]): string {
   const fastest = others.reduce((best, one) => (one.time < best.time ? one : best), first);
-  return `${verdict(first, fastest, others)}; ${holders(fastest)}, and ${reach(fastest)}.`;
+  return `${verdict(first, fastest, others)}; ${limiters(fastest)}, and ${reach(fastest)}.`;
 }
 
 function verdict(first: JobEstimate, fastest: JobEstimate, others: readonly JobEstimate[]): string {
@@ -25,9 +25,9 @@ function verdict(first: JobEstimate, fastest: JobEstimate, others: readonly JobE
 }
 
 /** The two bounds under which most of the time is spent. */
-function holders(estimate: JobEstimate): string {
-  const [most, next] = [...holderTexts(estimate)].map(([holder, { share }]) => ({
-    words: holderWords[holder],
+function limiters(estimate: JobEstimate): string {
+  const [most, next] = [...limiterTexts(estimate)].map(([limiter, { share }]) => ({
+    words: limiterWords[limiter],
     share,
   }));
   const first = `it is limited by ${most?.words ?? 'nothing'} for ${most?.share ?? percent(0)} of its time`;

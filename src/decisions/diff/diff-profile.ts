@@ -1,6 +1,6 @@
 import type { Kind } from '../../registry/kind.ts';
 import type { AnyProfile } from '../../registry/profile.ts';
-import { type Bump, bumpedVersion, gravestBump, isBumpEnough } from './profile-bump.ts';
+import { type Bump, bumpedVersion, highestBump, isBumpEnough } from './profile-bump.ts';
 import { type ProfileChange, profileChanges } from './profile-changes.ts';
 
 /** What has become of a document between two versions of a registry. */
@@ -35,7 +35,7 @@ export function diffProfile(base: AnyProfile, head: AnyProfile, effect: TablesEf
   const changes = profileChanges(base, head);
   const version = { base: versionOf(base), head: versionOf(head) };
   if (changes.length === 0 && version.base === version.head) return null;
-  const bump = gravestBump([bumpOfEffect[effect], ...changes.map((change) => change.bump)]);
+  const bump = highestBump([bumpOfEffect[effect], ...changes.map((change) => change.bump)]);
   const { base: old, head: now } = version;
   return {
     kind: head.kind,
@@ -52,7 +52,7 @@ export function diffProfile(base: AnyProfile, head: AnyProfile, effect: TablesEf
 }
 
 /** A document that only one side has, or that cannot be judged. */
-export function lonelyProfile(
+export function unpairedProfile(
   status: 'added' | 'removed' | 'unjudged',
   { kind, id }: { readonly kind: Kind; readonly id: string },
   version: ProfileDiff['version'],

@@ -7,13 +7,13 @@ import { asWritten, brokenKey, type Registry } from '../../registry/registry.ts'
 import { diffFindings } from './diff-findings.ts';
 import {
   diffProfile,
-  lonelyProfile,
   type ProfileDiff,
   type TablesEffect,
+  unpairedProfile,
   versionOf,
 } from './diff-profile.ts';
 import { diffTables, hasFallen, hasMoved, type TablesDiff, withProfile } from './diff-tables.ts';
-import { type Bump, gravestBump } from './profile-bump.ts';
+import { type Bump, highestBump } from './profile-bump.ts';
 import { isSameValue } from './same-value.ts';
 import type { TableName } from './table-name.ts';
 import { unreadableKeys } from './unreadable-keys.ts';
@@ -23,7 +23,7 @@ export interface RegistryDiff {
   /** What differs, in the order of the kinds and ids. */
   readonly profiles: readonly ProfileDiff[];
   readonly tables: TablesDiff;
-  /** The gravest bump of all profiles; null where nothing differs. */
+  /** The highest bump of all profiles; null where nothing differs. */
   readonly bump: Bump | null;
   readonly findings: readonly Finding[];
 }
@@ -41,7 +41,7 @@ export function diffRegistries(base: LoadedRegistry, head: LoadedRegistry): Regi
       const key = brokenKey(kind, id);
       if (!isUnjudged(key)) profiles.push(...judged(before, old, now));
       else if (!isSameText(before, after, key))
-        profiles.push(lonelyProfile('unjudged', { kind, id }, version));
+        profiles.push(unpairedProfile('unjudged', { kind, id }, version));
     }
   }
   const touched = new Set(profiles.map((profile) => brokenKey(profile.kind, profile.id)));
@@ -49,7 +49,7 @@ export function diffRegistries(base: LoadedRegistry, head: LoadedRegistry): Regi
   return {
     profiles,
     tables: diffTables(before, after, (name) => touches(touched, name, [before, after])),
-    bump: gravestBump(profiles.map(({ bump }) => bump)),
+    bump: highestBump(profiles.map(({ bump }) => bump)),
     findings,
   };
 }
@@ -65,7 +65,7 @@ function judged(base: Registry, old: AnyProfile | undefined, now: AnyProfile | u
 function lonely(status: 'added' | 'removed', profile: AnyProfile): ProfileDiff {
   const version = versionOf(profile);
   const isAdded = status === 'added';
-  return lonelyProfile(status, profile, {
+  return unpairedProfile(status, profile, {
     base: isAdded ? null : version,
     head: isAdded ? version : null,
   });

@@ -1,15 +1,15 @@
 import semver from 'semver';
 
 /**
- * Version bumps of a profile from the gravest. Major: tables made by the old profile are no longer safe. Minor: they
+ * Version bumps of a profile from the highest. Major: tables made by the old profile are no longer safe. Minor: they
  * are, but new ones allow more or hold more. Patch: no number that a table uses.
  */
 const bumps = ['major', 'minor', 'patch'] as const;
 
 export type Bump = (typeof bumps)[number];
 
-/** The gravest of several bumps; null for none. */
-export function gravestBump(given: readonly (Bump | null)[]): Bump | null {
+/** The highest of several bumps; null for none. */
+export function highestBump(given: readonly (Bump | null)[]): Bump | null {
   return bumps.find((bump) => given.includes(bump)) ?? null;
 }
 

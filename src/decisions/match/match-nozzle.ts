@@ -13,18 +13,22 @@ const finestForFilled = 0.5;
 
 /** What speaks for and against a nozzle with its hot end: diameter, temperature, liner, wear, bore. */
 export function nozzleReasons(pairing: FittedPairing): MatchReason[] {
-  return [strand(pairing), ...temperature(pairing), ...wear(pairing), ...bore(pairing)];
+  return [diameter(pairing), ...temperature(pairing), ...wear(pairing), ...bore(pairing)];
 }
 
-function strand({ hotEnd, filament }: FittedPairing): MatchReason {
+function diameter({ hotEnd, filament }: FittedPairing): MatchReason {
   const [made, has] = [hotEnd.filamentDiameter, filament.data.diameter].map((value) =>
     shown(value, 'length'),
   );
   if (takes(hotEnd, filament.data.diameter)) {
-    return { aspect: 'strand', verdict: 'suits', text: `hot end "${hotEnd.id}" takes the ${has} filament` };
+    return {
+      aspect: 'filamentDiameter',
+      verdict: 'suits',
+      text: `hot end "${hotEnd.id}" takes the ${has} filament`,
+    };
   }
   return {
-    aspect: 'strand',
+    aspect: 'filamentDiameter',
     verdict: 'unsuitable',
     text: `hot end "${hotEnd.id}" takes filament of ${made}, this one has ${has}`,
   };

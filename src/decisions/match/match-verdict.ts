@@ -17,7 +17,7 @@ export const verdictText: Readonly<Record<Verdict, string>> = {
 /** What a reason is about. */
 export type Aspect =
   | 'material'
-  | 'strand'
+  | 'filamentDiameter'
   | 'nozzleTemperature'
   | 'nozzleMaterial'
   | 'bed'

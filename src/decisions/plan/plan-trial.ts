@@ -21,7 +21,7 @@ import { putTogether } from './put-together.ts';
 
 /**
  * Lays out the next run of a bench method for a machine and a filament: what is expected and why, the settings step by
- * step, what it takes, the cautions, and the empty trial. Problems: an unknown id, a strand
+ * step, what it takes, the cautions, and the empty trial. Problems: an unknown id, a filament
  * that does not fit, temperatures that nothing allows.
  */
 export function planTrial(

@@ -22,7 +22,7 @@ interface CheckedShape {
 }
 
 /**
- * Holds a document against the schema of its kind. What does not fit is reported and left out of the data,
+ * Checks a document against the schema of its kind. What does not fit is reported and left out of the data,
  * so that later rules can still judge the rest.
  */
 export function checkShape(kind: Kind, value: unknown): CheckedShape {

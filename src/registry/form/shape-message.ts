@@ -92,7 +92,7 @@ function notAChoice(error: ShapeError, path: Path): ShapeHit {
     rule: 'shape/not-a-choice',
     path,
     part: 'value',
-    message: `${capital(placeName(path))} is "${quote(error.data)}", which is none of its choices`,
+    message: `${capital(placeName(path))} is "${quote(error.data)}", which is not one of the allowed values`,
     found: quote(error.data),
     allowed: words.join(', '),
     help: wordHint(written, words, `Write one of: ${words.join(', ')}.`),

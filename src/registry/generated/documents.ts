@@ -422,7 +422,7 @@ export interface Filament {
     massFraction: Fraction;
   }[];
   /**
-   * Nominal diameter of the strand.
+   * Nominal diameter of the filament.
    */
   diameter: Millimetres;
   /**
@@ -451,7 +451,7 @@ export interface Filament {
    */
   price?: readonly Statement<Money>[];
   /**
-   * Temperature at which the strand softens: glass transition of an amorphous grade.
+   * Temperature at which the filament softens: glass transition of an amorphous grade.
    */
   softening?: readonly Statement<DegreesCelsius>[];
   /**
@@ -657,7 +657,7 @@ export interface Trial {
    */
   id: string;
   /**
-   * Bench method that the run followed: flowLadder (commanded flow against extruded mass), diameterSurvey (thickness along the strand), temperatureSweep (bond strength or grade against nozzle temperature), contourLadder (ripple or grade against contour speed), layerTime (grade against layer time), dryingCurve (mass against time in the dryer), soundLevel (sound at distances), referencePrint (time and mass of a job).
+   * Bench method that the run followed: flowLadder (commanded flow against extruded mass), diameterSurvey (thickness along the filament), temperatureSweep (bond strength or grade against nozzle temperature), contourLadder (ripple or grade against contour speed), layerTime (grade against layer time), dryingCurve (mass against time in the dryer), soundLevel (sound at distances), referencePrint (time and mass of a job).
    */
   method:
     | 'flowLadder'
@@ -697,7 +697,7 @@ export interface Trial {
    */
   job?: string;
   /**
-   * How the machine was set for each kind of path of a referencePrint; with it `check` and `compare` hold the time model against the print.
+   * How the machine was set for each kind of path of a referencePrint; with it `check` and `compare` compare the time model with the print.
    */
   settings?: {
     /**
@@ -958,15 +958,15 @@ export interface Trial {
        */
       extrudedMass?: string;
       /**
-       * Place along the strand, of a diameterSurvey.
+       * Place along the filament, of a diameterSurvey.
        */
       position?: string;
       /**
-       * Thickness of the strand across one axis.
+       * Thickness of the filament across one axis.
        */
       firstDiameter?: string;
       /**
-       * Thickness of the strand across the other axis, at a right angle to the first.
+       * Thickness of the filament across the other axis, at a right angle to the first.
        */
       secondDiameter?: string;
       /**
@@ -1044,7 +1044,7 @@ export interface Trial {
    */
   events?: {
     /**
-     * What happened: the machine stopped, or the drive ground the strand.
+     * What happened: the machine stopped, or the drive ground the filament.
      */
     event: 'halted' | 'stripped';
     /**

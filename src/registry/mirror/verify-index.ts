@@ -9,7 +9,7 @@ export interface IndexDifference {
 }
 
 /**
- * Holds the files of a folder against an index. `digestOf` gives the digest of a file, null where it is not there;
+ * Compares the files of a folder with an index. `digestOf` gives the digest of a file, null where it is not there;
  * `present` are the paths of all profiles that are.
  */
 export function verifyIndex(

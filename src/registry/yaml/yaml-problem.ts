@@ -48,7 +48,7 @@ const bracketInText = {
 
 const problemOfCode: Readonly<Record<string, { message: string; help: string }>> = {
   TAB_AS_INDENT: {
-    message: 'A tab stands where YAML wants spaces',
+    message: 'A tab stands where YAML needs spaces',
     help: 'Indent with spaces, two a level; most editors can convert tabs.',
   },
   MULTIPLE_DOCS: {
@@ -60,7 +60,7 @@ const problemOfCode: Readonly<Record<string, { message: string; help: string }>>
     help: 'Indent keys of one mapping alike, two spaces a level.',
   },
   BLOCK_AS_IMPLICIT_KEY: {
-    message: 'A key with its value stands where a single value is wanted',
+    message: 'A key with its value stands where a single value is expected',
     help: 'Check the indentation of this line and the next; put text that holds a colon into quotes.',
   },
   MISSING_CHAR: {

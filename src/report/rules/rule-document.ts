@@ -20,7 +20,7 @@ export function ruleDocument(rule: Rule): Document {
 
 function exampleBlocks({ kind, copied, bad, good }: RuleExample): Block[] {
   const where = copied
-    ? `in a second ${kind}, otherwise a copy of the first,`
+    ? `in a second ${kind}, otherwise a copy of the first`
     : `in a ${kind} (${kindFolders[kind]}/)`;
   return [paragraph(`Wrong, ${where}:`), code(bad, 'yaml'), paragraph('Right:'), code(good, 'yaml')];
 }

@@ -1,9 +1,9 @@
+import { isFilamentDiameter } from '../../knowledge/filament-diameters.ts';
 import { pairingOfTrial } from '../../knowledge/pairing-of-trial.ts';
-import { isStrand } from '../../knowledge/strands.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-/** Half of the step between the thinnest and the next nominal diameters is more; two strands of one nominal are nearer. */
+/** Half of the step between the thinnest and the next nominal diameters is more; two filaments of one nominal are nearer. */
 const allowance = 0.2;
 
 export const rule: ProfileRule<'trial'> = {
@@ -22,7 +22,7 @@ export const rule: ProfileRule<'trial'> = {
   *check(profile, { registry }) {
     const { hotEnd, filament } = pairingOfTrial(profile.data, registry);
     if (hotEnd === null || filament === null) return;
-    if (!isStrand(hotEnd.filamentDiameter) || !isStrand(filament.diameter)) return;
+    if (!isFilamentDiameter(hotEnd.filamentDiameter) || !isFilamentDiameter(filament.diameter)) return;
     if (Math.abs(hotEnd.filamentDiameter - filament.diameter) <= allowance) return;
     yield {
       path: ['filament'],

@@ -34,7 +34,7 @@ hotEnds:
           message: `The nozzle "${id}" has a diameter of ${shown(diameter, 'length')}, but its id says ${named} mm`,
           found: shown(diameter, 'length'),
           allowed: `${named} mm`,
-          help: 'Correct the diameter, or give the nozzle another id and follow it through the trials.',
+          help: 'Correct the diameter, or give the nozzle another id and use it in the trials too.',
         };
       }
     }

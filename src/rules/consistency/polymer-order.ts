@@ -90,11 +90,11 @@ function* driedTooHot(polymer: Polymer, transition: Envelope | null): Generator<
     yield {
       path,
       part: 'value',
-      message: `Drying at ${shownRange(value, 'temperature')} fuses the strands: they soften at ${shownRange(transition, 'temperature')}`,
+      message: `Drying at ${shownRange(value, 'temperature')} fuses the filament on the spool: it softens at ${shownRange(transition, 'temperature')}`,
       found: shownRange(value, 'temperature'),
       allowed: `up to ${shown(transition.high, 'temperature')}`,
       source: transition.source,
-      help: 'State what spools are dried at; granules in a stirred dryer may bear more.',
+      help: 'State what spools are dried at; granules in a stirred dryer can be dried hotter.',
     };
   }
 }

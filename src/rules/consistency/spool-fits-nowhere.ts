@@ -8,8 +8,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 /** Stands beside the machine take somewhat more than its holder. */
 const factor = 2;
-/** In mm: two strands of one nominal diameter are nearer. */
-const sameStrand = 0.2;
+/** In mm: two filaments of one nominal diameter are nearer. */
+const sameFilament = 0.2;
 
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
@@ -20,7 +20,7 @@ export const rule: ProfileRule<'filament'> = {
   rationale:
     'A spool that fits nowhere usually has a misplaced decimal point, and spool life is calculated from it.',
   source: `Machine profiles of the registry, spool; a factor of ${factor} for stands beside the machine is common practice, no source.`,
-  formula: `m_spool <= ${factor} max(m_holder) over the machines that take the strand`,
+  formula: `m_spool <= ${factor} max(m_holder) over the machines that take the filament`,
   example: alike(
     'filament',
     { bad: '7.5 kg', good: '750 g' },
@@ -48,10 +48,10 @@ spoolMass: ${value}`,
   },
 };
 
-/** The heaviest spool that a machine for the strand takes; null where none of them says. */
+/** The heaviest spool that a machine for the filament takes; null where none of them says. */
 function largestHolder(diameter: Millimetres, registry: Registry): Grams | null {
   const masses = [...largestHolders(registry)].flatMap(([taken, mass]) =>
-    Math.abs(taken - diameter) <= sameStrand ? [mass] : [],
+    Math.abs(taken - diameter) <= sameFilament ? [mass] : [],
   );
   return masses.length === 0 ? null : Math.max(...masses);
 }

@@ -5,24 +5,24 @@ import { ruleOf } from './rules.ts';
 /** Nobody fixes more in one go, and a hostile file of 1 MiB holds tens of thousands. */
 export const mostFindingsPerFile = 200;
 
-/** The gravest findings of each file up to the most that is shown, with one more that says how many are left out. */
+/** The most serious findings of each file up to the most that is shown, with one more that says how many are left out. */
 export function capFindings(findings: readonly Finding[]): Finding[] {
   return [...groupedBy(findings, ({ file }) => file).values()].flatMap(capped).sort(compareFindings);
 }
 
 function capped(ofFile: readonly Finding[]): readonly Finding[] {
   if (ofFile.length <= mostFindingsPerFile) return ofFile;
-  const gravestFirst = ofFile.toSorted(
+  const mostSeriousFirst = ofFile.toSorted(
     (a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity) || compareFindings(a, b),
   );
-  const shown = gravestFirst.slice(0, mostFindingsPerFile);
-  const [left] = gravestFirst.slice(mostFindingsPerFile);
+  const shown = mostSeriousFirst.slice(0, mostFindingsPerFile);
+  const [left] = mostSeriousFirst.slice(mostFindingsPerFile);
   const last = shown.toSorted(compareFindings).at(-1);
   if (left === undefined || last === undefined) return ofFile;
   return [...shown, andMore(left, last, ofFile.length - mostFindingsPerFile)];
 }
 
-/** Stands at the last place shown, and is as grave as the gravest of what is left out. */
+/** Stands at the last place shown, and is as serious as the most serious of what is left out. */
 function andMore(left: Finding, { line, column, endLine, endColumn }: Finding, count: number): Finding {
   return {
     rule: 'file/many-findings',

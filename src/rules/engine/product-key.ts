@@ -7,7 +7,7 @@ export function foldedName(name: string): string {
   return name.toLowerCase().replaceAll(/[^\p{L}\p{N}]/gu, '');
 }
 
-/** What makes a product one and the same: kind, maker, name, and the diameter of a strand, which is sold in several. */
+/** What makes a product one and the same: kind, maker, name, and the diameter of a filament, which is sold in several. */
 export function productKey({ kind, data }: Product): string {
   const diameter = kind === 'filament' ? data.diameter : '';
   return [kind, foldedName(data.maker), foldedName(data.name), diameter].join('|');

@@ -31,7 +31,7 @@ interface RuleText {
   readonly rationale: string;
   /** Where the rule or its limit comes from. */
   readonly source: string;
-  /** The formula that the rule holds values against, with its symbols named. */
+  /** The formula by which the rule judges values, with its symbols named. */
   readonly formula?: string;
   /** Missing only where no profile can show a breach, such as a file that cannot be read. */
   readonly example?: RuleExample;

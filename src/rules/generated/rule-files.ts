@@ -16,6 +16,7 @@ import { rule as consistencyContourShare } from '../consistency/contour-share.ts
 import { rule as consistencyDesignation } from '../consistency/designation.ts';
 import { rule as consistencyDryerSetting } from '../consistency/dryer-setting.ts';
 import { rule as consistencyDryerTooHot } from '../consistency/dryer-too-hot.ts';
+import { rule as consistencyEnvelopeSides } from '../consistency/envelope-sides.ts';
 import { rule as consistencyFamilyNozzleWindow } from '../consistency/family-nozzle-window.ts';
 import { rule as consistencyFilamentDiameterMismatch } from '../consistency/filament-diameter-mismatch.ts';
 import { rule as consistencyFilamentTemperatures } from '../consistency/filament-temperatures.ts';
@@ -23,6 +24,8 @@ import { rule as consistencyForeignCondition } from '../consistency/foreign-cond
 import { rule as consistencyFractionsApart } from '../consistency/fractions-apart.ts';
 import { rule as consistencyGaugeAccuracy } from '../consistency/gauge-accuracy.ts';
 import { rule as consistencyHotEndLimit } from '../consistency/hot-end-limit.ts';
+import { rule as consistencyJobHeight } from '../consistency/job-height.ts';
+import { rule as consistencyLayerHeight } from '../consistency/layer-height.ts';
 import { rule as consistencyMachineTemperatures } from '../consistency/machine-temperatures.ts';
 import { rule as consistencyNameMaterial } from '../consistency/name-material.ts';
 import { rule as consistencyNozzleId } from '../consistency/nozzle-id.ts';
@@ -79,6 +82,7 @@ import { rule as plausibilityDiffusivity } from '../plausibility/diffusivity.ts'
 import { rule as plausibilityDryingNearMelt } from '../plausibility/drying-near-melt.ts';
 import { rule as plausibilityDryingTemperature } from '../plausibility/drying-temperature.ts';
 import { rule as plausibilityDryingTime } from '../plausibility/drying-time.ts';
+import { rule as plausibilityFanSpeed } from '../plausibility/fan-speed.ts';
 import { rule as plausibilityFilamentDiameter } from '../plausibility/filament-diameter.ts';
 import { rule as plausibilityFilamentFeed } from '../plausibility/filament-feed.ts';
 import { rule as plausibilityFractionAboveOne } from '../plausibility/fraction-above-one.ts';
@@ -156,6 +160,7 @@ export const ruleFiles = {
   'consistency/designation': consistencyDesignation,
   'consistency/dryer-setting': consistencyDryerSetting,
   'consistency/dryer-too-hot': consistencyDryerTooHot,
+  'consistency/envelope-sides': consistencyEnvelopeSides,
   'consistency/family-nozzle-window': consistencyFamilyNozzleWindow,
   'consistency/filament-diameter-mismatch': consistencyFilamentDiameterMismatch,
   'consistency/filament-temperatures': consistencyFilamentTemperatures,
@@ -163,6 +168,8 @@ export const ruleFiles = {
   'consistency/fractions-apart': consistencyFractionsApart,
   'consistency/gauge-accuracy': consistencyGaugeAccuracy,
   'consistency/hot-end-limit': consistencyHotEndLimit,
+  'consistency/job-height': consistencyJobHeight,
+  'consistency/layer-height': consistencyLayerHeight,
   'consistency/machine-temperatures': consistencyMachineTemperatures,
   'consistency/name-material': consistencyNameMaterial,
   'consistency/nozzle-id': consistencyNozzleId,
@@ -219,6 +226,7 @@ export const ruleFiles = {
   'plausibility/drying-near-melt': plausibilityDryingNearMelt,
   'plausibility/drying-temperature': plausibilityDryingTemperature,
   'plausibility/drying-time': plausibilityDryingTime,
+  'plausibility/fan-speed': plausibilityFanSpeed,
   'plausibility/filament-diameter': plausibilityFilamentDiameter,
   'plausibility/filament-feed': plausibilityFilamentFeed,
   'plausibility/fraction-above-one': plausibilityFractionAboveOne,

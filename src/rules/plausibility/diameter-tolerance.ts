@@ -1,4 +1,4 @@
-import { isStrand } from '../../knowledge/strands.ts';
+import { isFilamentDiameter } from '../../knowledge/filament-diameters.ts';
 import { shown, shownRange } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
@@ -12,7 +12,7 @@ export const rule: ProfileRule<'filament'> = {
   statement: 'The tolerance of a filament is between 0.3 % and 6 % of its diameter.',
   rationale:
     'The flow goes with the square of the diameter, and a filament that varies more jams in the drive.',
-  source: 'Common practice, no source: strands are sold with 0.02 mm to 0.1 mm on 1.75 mm.',
+  source: 'Common practice, no source: filaments are sold with 0.02 mm to 0.1 mm on 1.75 mm.',
   example: {
     kind: 'filament',
     bad: 'diameterTolerance: 0.3 mm',
@@ -20,7 +20,7 @@ export const rule: ProfileRule<'filament'> = {
   },
   *check(profile) {
     const { diameter, diameterTolerance: tolerance } = profile.data;
-    if (tolerance === undefined || tolerance <= 0 || !isStrand(diameter)) return;
+    if (tolerance === undefined || tolerance <= 0 || !isFilamentDiameter(diameter)) return;
     const sane = { low: plausible.low * diameter, high: plausible.high * diameter };
     if (tolerance >= sane.low && tolerance <= sane.high) return;
     yield {

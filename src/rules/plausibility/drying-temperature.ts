@@ -12,7 +12,7 @@ export const rule: ProfileRule<'filament'> = {
   statement: 'A spool is dried below the softening temperature of its filament.',
   rationale: 'Above it the turns fuse into one block, and the spool may sag into the dryer.',
   source:
-    'Glass transition or melting of the family in its polymer profile; amorphous strands soften at the glass transition: Osswald & Menges, Materials Science of Polymers for Engineers (from memory).',
+    'Glass transition or melting of the family in its polymer profile; amorphous filaments soften at the glass transition: Osswald & Menges, Materials Science of Polymers for Engineers (from memory).',
   example: stating('filament', 'dryingTemperature', { bad: '95 Cel', good: '65 Cel' }),
   *check(profile, { registry }) {
     const softening = softeningOf(profile.data, familiesOf(profile.data, registry));

@@ -1,6 +1,6 @@
 import { flowLimits } from '../../evidence/supported-flow-limits.ts';
-import { fastestFeed } from '../../knowledge/strands.ts';
-import { strandFeed as feedOfFlow, flowOfFeed } from '../../physics/strand.ts';
+import { fastestFeed } from '../../knowledge/filament-diameters.ts';
+import { filamentFeed as feedOfFlow, flowOfFeed } from '../../physics/filament-geometry.ts';
 import { shown } from '../../units/wording.ts';
 import { hotEnd } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
@@ -13,7 +13,7 @@ export const rule: ProfileRule<'machine' | 'filament'> = {
   rationale: 'Faster, the drive grinds the filament; such a flow was calculated, not extruded.',
   source:
     'Go & Hart, Additive Manufacturing 18 (2017) 276-284 (from memory): 78 mm3/s, which is 33 mm/s in 1.75 mm; twice that is common practice, no source.',
-  formula: 'v = 4Q/(pi d^2), Q flow, d diameter of the strand; v <= 60 mm/s',
+  formula: 'v = 4Q/(pi d^2), Q flow, d diameter of the filament; v <= 60 mm/s',
   example: {
     kind: 'machine',
     bad: hotEnd({ meltFlow: ['150 mm3/s', 'polymer: PS-HI, nozzleTemperature: 230 Cel'] }),

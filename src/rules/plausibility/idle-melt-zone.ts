@@ -17,7 +17,7 @@ import { shown, shownNumber } from '../../units/wording.ts';
 import { allFlows, ladder } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-/** At 0.2 the core of a strand has taken up half of the step, at 1 all but half a percent of it. */
+/** At 0.2 the core of a filament has taken up half of the step, at 1 all but half a percent of it. */
 const largestFourier = 1;
 /** In mm: through finer nozzles the force of the drive sets the limit, and not the heat. */
 const finestNozzle = 0.4;
@@ -69,7 +69,7 @@ interface KnownZone {
   readonly diffusivity: SquareMillimetresPerSecond;
 }
 
-/** The melt zone that a rigid, unfilled strand was pushed through by heat and not by force; null where that is not known. */
+/** The melt zone that a rigid, unfilled filament was pushed through by heat and not by force; null where that is not known. */
 function meltZoneOf({ data }: Profile<'trial'>, registry: Registry): KnownZone | null {
   const { hotEnd, nozzle, filament } = pairingOfTrial(data, registry);
   const length = highestStated(hotEnd?.meltZoneLength);

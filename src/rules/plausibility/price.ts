@@ -17,7 +17,7 @@ export const rule: ProfileRule = {
   severity: 'warning',
   statement: 'The price of a machine or a spool is in the usual range.',
   rationale:
-    'The cost of a saved hour is calculated from prices; one digit too many makes a machine look absurdly dear.',
+    'The cost of a saved hour is calculated from prices; one digit too many makes a machine look absurdly expensive.',
   source: `Common practice, no source: machines ${usual.machine.low} to ${usual.machine.high}, spools ${usual.filament.low} to ${usual.filament.high}, in ${judged.join(', ')}.`,
   example: stating('machine', 'price', { bad: '6800000 EUR', good: '6800 EUR' }),
   *check(profile) {

@@ -11,7 +11,7 @@ const needs = {
   claimed: { key: 'source', example: 'source: brackwater-lantern-sheet', what: 'the source that states it' },
   derived: {
     key: 'reason',
-    example: 'reason: Density over the mass of 1 m of strand',
+    example: 'reason: Density over the mass of 1 m of filament',
     what: 'how it was calculated',
   },
   assumed: { key: 'reason', example: 'reason: Shop habit for this nozzle', what: 'why it is reasonable' },

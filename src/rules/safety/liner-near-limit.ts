@@ -22,7 +22,7 @@ export const rule: ProfileRule = {
         message: `At ${shown(value, 'temperature')} the polymer liner of hot end "${hotEnd.id}" is near the point where it gives off fumes`,
         found: shown(value, 'temperature'),
         allowed: `up to ${shown(linerLimits.low, 'temperature')} with a polymer liner`,
-        help: 'Keep below it, replace the liner by the manual of the machine, and ventilate.',
+        help: 'Stay below it, replace the liner as the manual of the machine says, and ventilate.',
       };
     }
   },

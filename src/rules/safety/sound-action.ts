@@ -21,7 +21,7 @@ export const rule: ProfileRule<'machine'> = {
         message: `${shown(value, 'soundLevel')} at 1 m reaches the level at which law asks for action if somebody stays beside it for eight hours`,
         found: shown(value, 'soundLevel'),
         allowed: `below ${exposureActionLevels.lowerAction} dB(A) over eight hours`,
-        help: 'Check the reading; else enclose the machine by its manual, keep away, and ask qualified people: local codes say from which level on hearing is to be protected.',
+        help: 'Check the reading; if it is right, enclose the machine as its manual allows, keep your distance, and ask qualified people: local codes say from which level hearing must be protected.',
       };
     }
   },

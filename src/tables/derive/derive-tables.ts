@@ -42,7 +42,7 @@ export type TableProblem = PairingProblem | UnusablePolicy | LimitsProblem | Pro
  * Speeds, flows and temperatures for every feature, layer height and line width of a pairing: each the least of its
  * bounds times the fraction of the policy, rounded to the safe side. All numbers in canonical units. The evidence of
  * the limits is judged as `check` does; what it does not support is flagged in its rows and named in a warning, and so
- * is what a profile acknowledges. Problems: an unknown id, a strand that does not fit, a policy that cannot be used or
+ * is what a profile acknowledges. Problems: an unknown id, a filament that does not fit, a policy that cannot be used or
  * refuses a limit, or a pairing with no known melt limit.
  */
 export function deriveTables(

@@ -9,7 +9,7 @@ import { clean, roundDown, roundUp } from '../../units/round-to-step.ts';
 import type { BareCondition } from './condition-row.ts';
 import { type SourcedValue, sourcedQuantity, sourcedStatement } from './sourced-value.ts';
 
-/** Setting of the machine's own dryer that is safe for the strand, and the time; nothing where no drying is stated. */
+/** Setting of the machine's own dryer that is safe for the filament, and the time; nothing where no drying is stated. */
 export function dryingRows(registry: Registry, pairing: Pairing): BareCondition[] {
   const { filament, policy } = pairing;
   const stated = chooseStatement(filament.data.dryingTemperature, conditionsOf(pairing));
@@ -41,7 +41,7 @@ export function dryingRows(registry: Registry, pairing: Pairing): BareCondition[
   return rows;
 }
 
-/** What says where the strand softens: its own profile, else the families that it is made of. */
+/** What says where the filament softens: its own profile, else the families that it is made of. */
 function softeningSourcedValues(
   registry: Registry,
   { filament }: Pairing,
@@ -128,6 +128,6 @@ function adjustedSetting(value: DegreesCelsius, stated: DegreesCelsius): Setting
 
 function doNotUse(what: string, softening: Softening | null): string {
   const why =
-    softening === null ? '' : ` The strand is soft above ${softening.text}, and the spool would fuse.`;
+    softening === null ? '' : ` The filament is soft above ${softening.text}, and the spool would fuse.`;
   return `Do not use the dryer of the machine: it ${what}.${why}`;
 }

@@ -1,12 +1,12 @@
 import { conditionsOf, type Pairing } from '../../knowledge/pairing.ts';
-import { spoolDuration, strandLength } from '../../physics/strand.ts';
+import { filamentLength, spoolDuration } from '../../physics/filament-geometry.ts';
 import { chooseStatement } from '../../registry/statement.ts';
 import type { CubicMillimetresPerSecond } from '../../units/canonical.ts';
 import { roundDown } from '../../units/round-to-step.ts';
 import type { BareCondition } from './condition-row.ts';
 import { sourcedQuantity, sourcedStatement } from './sourced-value.ts';
 
-/** Steps that are told apart on a bench: a metre of strand, a hundredth of an hour. */
+/** Steps that are told apart on a bench: a metre of filament, a hundredth of an hour. */
 const steps = { length: 1, duration: 0.01 } as const;
 
 /** Length of a full spool, and how long it lasts at a flow in mm3/s; both rounded down. */
@@ -20,7 +20,7 @@ export function spoolRows(pairing: Pairing, flow: CubicMillimetresPerSecond): Ba
     sourcedStatement(filament, density),
     sourcedQuantity(filament, ['diameter'], diameter),
   ];
-  const metres = roundDown(strandLength(spoolMass, density.value, diameter) / 1000, steps.length);
+  const metres = roundDown(filamentLength(spoolMass, density.value, diameter) / 1000, steps.length);
   const hours = roundDown(spoolDuration(spoolMass, density.value, flow) / 3600, steps.duration);
   return [
     {

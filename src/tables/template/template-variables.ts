@@ -42,7 +42,7 @@ const rowItems: readonly TemplateVariable[] = [
   number('runUp', 'mm', 'Length in which the speed is reached from a stop', '1.3'),
   text('basis', 'What the speed rests on: measured, published, derived, claimed or assumed', 'measured'),
   { name: 'flags', kind: 'texts', description: 'What a reader must know of the row', example: 'weakBasis' },
-  text('nextBound', 'What would hold the speed next; empty where nothing else is known', 'cooling'),
+  text('nextBound', 'What would limit the speed next; empty where nothing else is known', 'cooling'),
   number('nextSlack', '%', 'How much faster the next bound lets the feature go', '20.7'),
   text('address', 'How `--explain` names the row', 'infill@0.3x0.66'),
   text('line', 'The row as a line of text whose columns line up under `rowHeadings`', 'firstLayer …'),

@@ -17,13 +17,13 @@ it('takes at least 5 s at the fastest step', () => {
 });
 
 it('keeps the step of the scale below 0.5 % of a piece that lacks a third of its mass', () => {
-  const strand = fc.record({
+  const filament = fc.record({
     resolution: fc.double({ min: 0.0001, max: 0.1, noNaN: true }),
     density: fc.double({ min: 0.0008, max: 0.003, noNaN: true }),
     diameter: fc.constantFrom(1.75, 2.85, 3),
   });
   fc.assert(
-    fc.property(strand, ({ resolution, density, diameter }) => {
+    fc.property(filament, ({ resolution, density, diameter }) => {
       const { length, mass } = pieceFor(resolution, density, diameter, 20);
       expect(resolution / (mass * (2 / 3))).toBeLessThan(0.005);
       expect(length % 50).toBe(0);

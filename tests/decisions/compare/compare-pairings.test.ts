@@ -16,15 +16,15 @@ const faultOf = (request: Partial<Parameters<typeof comparePairings>[1]>) => {
 };
 
 describe('time', () => {
-  it('is spent under one holder or another to the last second', () => {
+  it('is spent under one limiter or another to the last second', () => {
     for (const estimate of compared({ pairings: [lantern, steeple, skiff] }).estimates) {
-      expect(total(estimate.holders)).toBeCloseTo(estimate.time, 6);
+      expect(total(estimate.limiters)).toBeCloseTo(estimate.time, 6);
     }
   });
 
   it('is that of the features and the changes of layer where no layer waits', () => {
     const [estimate] = compared({ pairings: [lantern] }).estimates;
-    expect(estimate!.holders.map(({ holder }) => holder)).not.toContain('cooling');
+    expect(estimate!.limiters.map(({ limiter }) => limiter)).not.toContain('cooling');
     expect(estimate!.betweenLayers).toBeCloseTo(214 * 0.45, 9);
     expect(total(estimate!.features) + 214 * 0.45).toBeCloseTo(estimate!.time, 6);
   });
@@ -33,7 +33,7 @@ describe('time', () => {
     const { features } = demo.job.get('mask-rack')!.data;
     const registry = withJob('mask-rack', { features: { infill: features.infill! }, layers: 600 });
     const [estimate] = compared({ pairings: [steeple] }, registry).estimates;
-    expect(estimate!.holders[0]!.holder).toBe('cooling');
+    expect(estimate!.limiters[0]!.limiter).toBe('cooling');
     // 600 layers of the 4 s that the filament asks for, and 599 changes of layer of 0.35 s.
     expect(estimate!.time).toBeCloseTo(600 * 4 + 599 * 0.35, 6);
   });
@@ -52,7 +52,7 @@ describe('time', () => {
     const [without] = compared({ pairings: [lantern] }, registry).estimates;
     const [counted] = compared({ pairings: [lantern] }).estimates;
     expect(counted!.time - without!.time).toBeCloseTo(214 * 0.45, 6);
-    expect(without!.warnings.join()).toContain('layerChangeTime');
+    expect(without!.warnings.join()).toContain('the change of layer');
   });
 });
 
@@ -64,7 +64,7 @@ describe('speed', () => {
     expect(travel.commandedSpeed).toBe(690);
     // A stop-to-stop move of 19 mm at 18 500 mm/s², of which the policy takes 80 % because it is only claimed.
     expect(travel.peakSpeed).toBeCloseTo(Math.sqrt(0.8 * 18_500 * 19), 6);
-    expect(travel.holder).toBe('motion');
+    expect(travel.limiter).toBe('motion');
   });
 
   it('follows the beads of the job rather than those of a table', () => {

@@ -4,7 +4,7 @@ import {
   apportioned,
   durationText,
   featureTexts,
-  holderTexts,
+  limiterTexts,
   savingText,
 } from '../../../src/decisions/compare/format-duration.ts';
 import { compared, lantern, skiff, steeple } from './demo-comparison.ts';
@@ -18,7 +18,7 @@ describe.each(estimates)('the times that are shown of $machine', (estimate) => {
   const shown = tenths(durationText(estimate.time));
 
   it('add up over what limits them, and so do the shares', () => {
-    const texts = [...holderTexts(estimate).values()];
+    const texts = [...limiterTexts(estimate).values()];
     expect(sum(texts.map(({ time }) => tenths(time)))).toBe(shown);
     expect(sum(texts.map(({ share }) => Number.parseInt(share, 10)))).toBe(100);
   });

@@ -60,7 +60,7 @@ describe('the bump that an edit needs', () => {
     ],
     ['a higher acceleration', nothing, ({ edit }) => edit(wren, '8200 mm/s2', '9400 mm/s2'), 'minor'],
     ['a lower top speed', nothing, ({ edit }) => edit(wren, '430 mm/s', '410 mm/s'), 'major'],
-    ['a strand that softens earlier', nothing, ({ edit }) => edit(daisy, '58 Cel', '55 Cel'), 'major'],
+    ['a filament that softens earlier', nothing, ({ edit }) => edit(daisy, '58 Cel', '55 Cel'), 'major'],
     ['another polymer', nothing, ({ edit }) => edit(daisy, 'polymer: PLA', 'polymer: PET-G'), 'major'],
     [
       'a smaller share for infill',

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { bumpedVersion, gravestBump, isBumpEnough } from '../../../src/decisions/diff/profile-bump.ts';
+import { bumpedVersion, highestBump, isBumpEnough } from '../../../src/decisions/diff/profile-bump.ts';
 
 it.each([
   ['1.4.2', 'major', '2.0.0'],
@@ -26,6 +26,6 @@ it.each([
 });
 
 it('takes the gravest of several bumps', () => {
-  expect(gravestBump(['patch', null, 'major', 'minor'])).toBe('major');
-  expect(gravestBump([null])).toBeNull();
+  expect(highestBump(['patch', null, 'major', 'minor'])).toBe('major');
+  expect(highestBump([null])).toBeNull();
 });

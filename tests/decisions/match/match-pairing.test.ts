@@ -60,8 +60,8 @@ describe('each reason says its numbers:', () => {
     ]);
   });
 
-  it('a strand of another diameter', () => {
-    expect(about(match('ferrywright/barge', 'ashgrove/stagecraft-pla'), 'strand')).toEqual([
+  it('a filament of another diameter', () => {
+    expect(about(match('ferrywright/barge', 'ashgrove/stagecraft-pla'), 'filamentDiameter')).toEqual([
       ['unsuitable', 'hot end "main" takes filament of 2.85 mm, this one has 1.75 mm'],
     ]);
   });

@@ -89,13 +89,13 @@ describe('a missing key', () => {
 describe('a wrong choice', () => {
   test('is answered with the one that was meant', () => {
     expect(found('source', 'type: document', 'type: dokument')).toEqual([
-      'shape/not-a-choice 3:7 "type" is "dokument", which is none of its choices | Did you mean "document"?',
+      'shape/not-a-choice 3:7 "type" is "dokument", which is not one of the allowed values | Did you mean "document"?',
     ]);
   });
 
   test('that comes near to none is answered with all', () => {
     expect(found('machine', 'layout: gantry', 'layout: robot')).toEqual([
-      'shape/not-a-choice 7:9 "layout" is "robot", which is none of its choices | Write one of: movingBed, gantry, parallelArm.',
+      'shape/not-a-choice 7:9 "layout" is "robot", which is not one of the allowed values | Write one of: movingBed, gantry, parallelArm.',
     ]);
   });
 

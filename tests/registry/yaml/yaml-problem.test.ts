@@ -10,13 +10,13 @@ function problems(text: string): string[] {
 }
 
 const notClosed = 'What is opened here is not closed, or the lines inside it are not indented';
-const oneValue = 'A key with its value stands where a single value is wanted';
+const oneValue = 'A key with its value stands where a single value is expected';
 const noTags = 'Tags (`!name`) are not read';
 
 describe('a text that is not read has one finding that says why:', () => {
   test.each([
-    ['a tab', 'kind: machine\nbed:\n\tx: 1\n', 'syntax/yaml 3:1 A tab stands where YAML wants spaces'],
-    ['a tab, with CRLF', 'bed:\r\n\tx: 1\r\n', 'syntax/yaml 2:1 A tab stands where YAML wants spaces'],
+    ['a tab', 'kind: machine\nbed:\n\tx: 1\n', 'syntax/yaml 3:1 A tab stands where YAML needs spaces'],
+    ['a tab, with CRLF', 'bed:\r\n\tx: 1\r\n', 'syntax/yaml 2:1 A tab stands where YAML needs spaces'],
     ['a quote left open', 'kind: "machine\nid: a\nname: b\n', `syntax/yaml 1:7 ${notClosed}`],
     ['a single quote left open', "name: 'it''s\nid: a\n", `syntax/yaml 1:7 ${notClosed}`],
     ['a bracket left open', 'a: 1\nsensors: [x, y\nid: a\n', `syntax/yaml 2:10 ${notClosed}`],

@@ -2,7 +2,7 @@ import { clover, cloverTrial, daisy, type NearMiss, type Slip, testCases, wren }
 
 const slips: readonly Slip[] = [
   {
-    slip: 'a strand that does not fit the hot end',
+    slip: 'a filament that does not fit the hot end',
     edits: [{ in: clover, from: 'diameter: 1.75 mm', to: 'diameter: 2.85 mm' }],
     found: [`error consistency/filament-diameter-mismatch ${cloverTrial} | filament: »oakhollow/clover-petg`],
   },

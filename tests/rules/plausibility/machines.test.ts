@@ -42,7 +42,7 @@ const nearMisses: readonly NearMiss[] = [
     edits: [{ in: wren, from: 'value: 24 mm,', to: 'value: 5 mm,' }],
   },
   {
-    nearMiss: 'a fast strand that drives still push',
+    nearMiss: 'a fast filament that drives still push',
     edits: [
       { in: wren, from: 'value: 32 mm3/s', to: 'value: 140 mm3/s' },
       { in: wren, from: 'value: 50 W', to: 'value: 100 W' },

@@ -67,7 +67,7 @@ describe('the nozzle temperature for a flow', () => {
   });
 });
 
-// The strand of the sample pairing is to be printed at 200..235 Cel.
+// The filament of the sample pairing is to be printed at 200..235 Cel.
 describe('the nozzle temperature of the first layer', () => {
   const firstLayer = (stated: number, limit: number, hotEndMargin = 0) => {
     const [hotEnd] = registryWith({}).machine.get(pairing.machine)!.data.hotEnds;
@@ -121,7 +121,7 @@ describe('windows of temperature', () => {
   });
 });
 
-// The strand of the sample pairing softens at 58 Cel.
+// The filament of the sample pairing softens at 58 Cel.
 describe('drying', () => {
   const drying = (dryer: NonNullable<PairingFigures['machine']>['dryer'], dryingMargin = 0) =>
     conditions('dryingTemperature', {
@@ -150,7 +150,7 @@ describe('drying', () => {
   ])('is not to be done in a dryer that is too hot: %j', (dryer, what) => {
     expect(drying(dryer)).toMatchObject({
       window: null,
-      note: `Do not use the dryer of the machine: it ${what}. The strand is soft above 58 Cel, where the profile says that it softens, and the spool would fuse.`,
+      note: `Do not use the dryer of the machine: it ${what}. The filament is soft above 58 Cel, where the profile says that it softens, and the spool would fuse.`,
     });
   });
 
@@ -183,7 +183,7 @@ describe('drying', () => {
     );
   });
 
-  it('names all that its temperature rests on, the families of the strand among it', () => {
+  it('names all that its temperature rests on, the families of the filament among it', () => {
     const [row] = conditions('dryingTemperature', {
       filament: { dryingTemperature: assumed(50), softening: [] },
       machine: { dryer: { setting: 'adjustable', range: { low: 40, high: 80 } } },

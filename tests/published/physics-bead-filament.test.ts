@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { beadArea, flowAtSpeed, speedAtFlow } from '../../src/physics/bead.ts';
-import { spoolDuration, strandArea, strandFeed, strandLength } from '../../src/physics/strand.ts';
+import {
+  filamentArea,
+  filamentFeed,
+  filamentLength,
+  spoolDuration,
+} from '../../src/physics/filament-geometry.ts';
 
 describe('bead', () => {
   it('of a 0.2 mm layer and a 0.45 mm line has 0.0814159 mm²', () => {
@@ -32,19 +37,19 @@ describe('bead', () => {
   });
 });
 
-describe('strand', () => {
+describe('filament', () => {
   it.each([
     [1.75, 2.405281875],
     [2.85, 6.379396582],
     [3.0, 7.068583471],
   ])('of %d mm has %d mm²', (diameter, area) => {
     // Geometry: pi d²/4, recomputed in 25 digits.
-    expect(strandArea(diameter)).toBeCloseTo(area, 8);
+    expect(filamentArea(diameter)).toBeCloseTo(area, 8);
   });
 
   it('of 1.75 mm is fed at 24.95 mm/s for 60 mm³/s', () => {
     // 60/2.405281875.
-    expect(strandFeed(60, 1.75)).toBeCloseTo(24.95, 2);
+    expect(filamentFeed(60, 1.75)).toBeCloseTo(24.95, 2);
   });
 
   it.each([
@@ -53,14 +58,14 @@ describe('strand', () => {
   ])('of %d mm is fed at %d mm/s for the 282 cm³/h of a fast printhead', (diameter, feed) => {
     // Go & Hart, Fast desktop-scale extrusion additive manufacturing, Additive Manufacturing 18 (2017) 276-284, abstract
     // (282 cm³/h from memory; the feed recomputed).
-    expect(strandFeed(282_000 / 3600, diameter)).toBeCloseTo(feed, 2);
+    expect(filamentFeed(282_000 / 3600, diameter)).toBeCloseTo(feed, 2);
   });
 });
 
 describe('spool of 1 kg PLA, 1.75 mm', () => {
   it('is about 335 m long', () => {
     // Common practice, no source: "about 330 to 335 m". Density 1.24 g/cm³.
-    expect(strandLength(1000, 1.24e-3, 1.75) / 1000).toBeCloseTo(335.3, 1);
+    expect(filamentLength(1000, 1.24e-3, 1.75) / 1000).toBeCloseTo(335.3, 1);
   });
 
   it('lasts 3.73 h at 60 mm³/s', () => {

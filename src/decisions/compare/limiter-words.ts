@@ -1,7 +1,7 @@
-import type { TimeHolder } from './job-estimate.ts';
+import type { TimeLimiter } from './job-estimate.ts';
 
 /** What limits a print, in words. */
-export const holderWords: Readonly<Record<TimeHolder, string>> = {
+export const limiterWords: Readonly<Record<TimeLimiter, string>> = {
   melt: 'melt flow',
   motion: 'motion',
   cooling: 'cooling',
