@@ -29,7 +29,9 @@ describe('help', () => {
 
   it('of the program says what the exit statuses of all commands mean', async () => {
     const { out } = await runCommand(temporaryFolder(), ['--help']);
-    expect(out).toMatch(/Exit status of every command: 0 no problems found; 1 problems found; 2 the command cannot run\./);
+    expect(out).toMatch(
+      /Exit status of every command: 0 no problems found; 1 problems found; 2 the command cannot run\./,
+    );
   });
 
   it('is shown where no command is named, with exit status 2', async () => {

@@ -1,4 +1,6 @@
+import { figuresOutside } from '../../knowledge/figure-outside.ts';
 import type { Job } from '../../registry/generated/documents.ts';
+import { oncePerRegistry } from '../../registry/once-per-registry.ts';
 import { shown } from '../../units/wording.ts';
 import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
@@ -16,8 +18,9 @@ export const rule: ProfileRule<'job'> = {
   *check(profile, { registry }) {
     const { layers } = profile.data;
     const layer = lowestLayer(profile.data);
-    const tallest = Math.max(...[...registry.machine.values()].map(({ data }) => data.envelope.z));
+    const tallest = tallestEnvelope(registry);
     if (layer === null || !Number.isFinite(tallest) || layers * layer <= tallest) return;
+    if ([...figuresOutside(profile)].some(({ path }) => path[0] === 'layers')) return;
     yield {
       path: ['layers'],
       part: 'value',
@@ -36,3 +39,11 @@ function lowestLayer({ features }: Job): number | null {
   );
   return heights.length === 0 ? null : Math.min(...heights);
 }
+
+/** Height of the tallest build envelope, mm; not finite where the registry holds no machine. */
+const tallestEnvelope = oncePerRegistry((registry): number =>
+  [...registry.machine.values()].reduce(
+    (tallest, { data }) => Math.max(tallest, data.envelope.z),
+    Number.NEGATIVE_INFINITY,
+  ),
+);

@@ -41,7 +41,10 @@ export const rule: ProfileRule<'trial'> = {
       const isTooFine =
         readings.length >= fewestReadings &&
         readings.every((reading) => isMultiple(reading, 10 * resolution));
-      const isTooCoarse = finer >= 2 && finer > largestFinerShare * readings.length;
+      const isTooCoarse =
+        finer > largestFinerShare * readings.length &&
+        readings.length > 1 &&
+        readings.every((reading) => isMultiple(reading, resolution / 10));
       if (!isTooFine && !isTooCoarse) continue;
       const [step, finerStep] = [10 * resolution, resolution].map((each) => shown(each, dimension));
       yield {

@@ -42,9 +42,17 @@ function conditions(added: string): Edit {
 
 const slips: readonly Slip[] = [
   {
-    slip: 'a build envelope six times as high as wide',
-    edits: [{ in: wren, from: 'z: 242 mm', to: 'z: 1500 mm' }],
-    found: [`warning consistency/envelope-sides ${wren} | envelope: {x: 236 mm, y: 228 mm, z: »1500 mm}`],
+    slip: 'a build envelope nine times as flat as high',
+    edits: [
+      { in: wren, from: 'x: 236 mm, y: 228 mm', to: 'x: 60 mm, y: 55 mm' },
+      { in: wren, from: 'z: 242 mm', to: 'z: 700 mm' },
+    ],
+    found: [`warning consistency/envelope-sides ${wren} | envelope: {x: 60 mm, y: 55 mm, z: »700 mm}`],
+  },
+  {
+    slip: 'a depth that lost a digit',
+    edits: [{ in: wren, from: 'x: 236 mm, y: 228 mm, z: 242 mm', to: 'x: 570 mm, y: 62 mm, z: 640 mm' }],
+    found: [`warning consistency/envelope-sides ${wren} | envelope: {x: 570 mm, y: »62 mm, z: 640 mm}`],
   },
   {
     slip: 'a part that no machine is tall enough for',
