@@ -19,7 +19,7 @@ const forPackages = [
 export async function bundleCli(folder: string): Promise<void> {
   const { metafile } = await build({
     absWorkingDir: root,
-    entryPoints: { cli: 'src/cli.ts' },
+    entryPoints: { cli: 'src/cli.ts', 'cli/worker': 'src/host/worker.ts' },
     outdir: folder,
     chunkNames: 'cli/[name]-[hash]',
     bundle: true,

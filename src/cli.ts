@@ -39,6 +39,10 @@ process.exitCode = await run(process.argv.slice(2), manifest.version, {
     const folder = resolve(usualResultFolder(process.env, process.platform));
     return { folder, store: resultFolder(folder), program: `${manifest.version} ${programDigest()}` };
   },
+  // From source there is no worker to start.
+  ...(import.meta.url.endsWith('.js') && {
+    threads: async () => (await import('./host/threads.ts')).threadsOfMachine(),
+  }),
   changes: async function* (folders) {
     yield* (await import('./host/folder-changes.ts')).folderChanges(folders);
   },

@@ -1,17 +1,19 @@
 import type { Profile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
-import { noMemory, type ResultMemory } from '../registry/result-memory.ts';
+import { noMemory, type Question, type ResultMemory } from '../registry/result-memory.ts';
 import { isObject } from '../registry/shape.ts';
-import { failure, type Result } from '../result.ts';
+import { failure, type Result, success } from '../result.ts';
 import type { BenchProblem } from './bench-problem.ts';
 import { type BenchRun, trialRun } from './facts/fact.ts';
 import type { Method } from './method.ts';
+import type { MethodName } from './method-facts.ts';
 import { methodOf } from './methods.ts';
 import type { Reduction } from './reduction.ts';
+import type { Observations } from './sheet/observations.ts';
 import { trialObservations } from './sheet/trial-observations.ts';
 
 /** What is remembered of the trials of a registry; without it each is reduced when it is asked for. */
-const memories = new WeakMap<Registry, ResultMemory>();
+const memories = new WeakMap<Registry, Pick<ResultMemory, 'recall'>>();
 
 /** Lets the trials of a registry be looked up in a memory before they are reduced. */
 export function rememberReductions(registry: Registry, memory: ResultMemory): void {
@@ -24,6 +26,26 @@ export function rememberReductions(registry: Registry, memory: ResultMemory): vo
  * or density is not in the registry.
  */
 export function reduceTrial(registry: Registry, trialId: string): Result<Reduction, readonly BenchProblem[]> {
+  const question = reductionQuestion(registry, trialId);
+  return question.ok ? (memories.get(registry) ?? noMemory).recall(question.value) : question;
+}
+
+/** All that the reduction of a trial depends on. */
+export type ReductionInputs = readonly [method: MethodName, observations: Observations, run: BenchRun];
+
+/** Reduces readings by a method, whatever registry they come from. */
+export function reduceInputs([name, observations, run]: ReductionInputs): ReturnType<Method['reduce']> {
+  return methodOf(name).reduce(observations, run);
+}
+
+/** The reduction of a trial as a question to a memory. Errors: those of `reduceTrial` that come before the method. */
+export function reductionQuestion(
+  registry: Registry,
+  trialId: string,
+): Result<
+  Question<Result<Reduction, readonly BenchProblem[]>> & { readonly inputs: ReductionInputs },
+  readonly BenchProblem[]
+> {
   const trial = registry.trial.get(trialId);
   if (trial === undefined) {
     return failure([
@@ -40,12 +62,8 @@ export function reduceTrial(registry: Registry, trialId: string): Result<Reducti
   if (missing.length > 0) return failure(missing);
   const observations = trialObservations(trial, method);
   if (!observations.ok) return observations;
-  return (memories.get(registry) ?? noMemory).recall({
-    kind: 'reduction',
-    name: trialId,
-    inputs: [method.method, observations.value, run],
-    compute: () => method.reduce(observations.value, run),
-  });
+  const inputs: ReductionInputs = [method.method, observations.value, run];
+  return success({ kind: 'reduction', name: trialId, inputs, compute: () => reduceInputs(inputs) });
 }
 
 function missingKeys({ data }: Profile<'trial'>, { method, requiredKeys }: Method): BenchProblem[] {

@@ -1,5 +1,6 @@
 import type { Asker } from '../host/asker.ts';
 import type { Progress } from '../host/progress.ts';
+import type { Threads } from '../host/threads.ts';
 import type { ResultStore } from '../registry/result-store.ts';
 
 /** Results of earlier runs. */
@@ -27,6 +28,8 @@ export interface CliContext {
   readonly results?: () => Promise<KeptResults>;
   /** Tells of each change in some folders, for as long as it is asked; absent where changes cannot be seen. */
   readonly changes?: (folders: readonly string[]) => AsyncIterable<unknown>;
+  /** Threads to share long work with; absent where there is one only. */
+  readonly threads?: () => Promise<Threads>;
   /** Shows what is being done; absent where nobody watches. */
   readonly progress?: Progress;
   /** Somebody to ask; absent where nobody sits at a terminal. */

@@ -48,6 +48,13 @@ function withDependants(documents: readonly ReadDocument[], first: readonly stri
   return affected;
 }
 
+/** Ids of the trials that a document refers to. */
+export function referredTrials({ kind, written }: ReadDocument): string[] {
+  return leavesOf('reference', shapes[kind], written).flatMap(({ shape, value }) =>
+    shape.to === 'trial' && typeof value === 'string' ? [value] : [],
+  );
+}
+
 function* referencesOf({ kind, written }: ReadDocument): Generator<string> {
   for (const { shape, value } of leavesOf('reference', shapes[kind], written)) {
     // A nozzle belongs to a machine that is named beside it.

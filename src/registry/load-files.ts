@@ -12,7 +12,7 @@ import {
   refused,
   relativePathOfFile,
 } from './registry-file.ts';
-import { folderOf, pathIn } from './relative-path.ts';
+import { pathOfSibling } from './relative-path.ts';
 
 /** A registry with what reading it has shown. */
 export interface LoadedRegistry {
@@ -115,9 +115,9 @@ function isCurrent({ profile }: ReadProfile, readSibling: FileWithSiblings['read
   return readings.ok && now.ok && readings.source.text === now.source.text;
 }
 
-function parseFile({ file, readSibling }: FileWithSiblings): ReadProfile {
-  const folder = folderOf(relativePathOfFile(file));
-  return readProfile(file, (name) => readSibling(pathIn(folder, name)));
+/** Parses one file, and reads the sheet that it names. */
+export function parseFile({ file, readSibling }: FileWithSiblings): ReadProfile {
+  return readProfile(file, (name) => readSibling(pathOfSibling(relativePathOfFile(file), name)));
 }
 
 /** The text of a file by its path, if it could be read. */

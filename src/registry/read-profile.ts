@@ -8,7 +8,7 @@ import type { AnyProfile, ReadDocument } from './profile.ts';
 import type { ReadFile } from './registry-file.ts';
 import { isObject, toPointer } from './shape.ts';
 import type { SourceText } from './source-text.ts';
-import { locate, readYaml, type YamlDocument } from './yaml/yaml-document.ts';
+import { documentOfValue, locate, readYaml, type YamlDocument } from './yaml/yaml-document.ts';
 
 /** What became of one file: its profile if it can be used, and everything that is wrong with it so far. */
 export interface ReadProfile {
@@ -20,7 +20,7 @@ export interface ReadProfile {
 }
 
 /** Reads the trial data file that a document names. */
-type ReadAttachment = (name: string) => ReadFile;
+export type ReadAttachment = (name: string) => ReadFile;
 
 /** Parses one file, checks it against its schema and turns its quantities into canonical units. */
 export function readProfile(file: ReadFile, readAttachment: ReadAttachment): ReadProfile {
@@ -57,6 +57,58 @@ export function readProfile(file: ReadFile, readAttachment: ReadAttachment): Rea
   return { ...judged, findings: [...findings, ...judged.findings].sort(compareFindings) };
 }
 
+/** A profile in whose form nothing is wrong, with no more than can be handed from one thread to another. */
+export interface SoundProfile {
+  readonly kind: Kind;
+  readonly id: string;
+  /** As written. */
+  readonly value: unknown;
+  /** In canonical units. */
+  readonly data: unknown;
+}
+
+/** What a text holds if its form is sound; null where it has to be looked at again to say what is wrong. */
+export function readSoundProfile(text: string, relativePath: string): SoundProfile | null {
+  const { document, problems } = readYaml(text);
+  if (document === null || problems.length > 0) return null;
+  const { value } = document;
+  const identity = identityOf(value, identityOfPath(relativePath));
+  if (identity === null) return null;
+  const { hits, data } = checkShape(identity.kind, value);
+  return hits.length > 0 || data === null ? null : { ...identity, value, data };
+}
+
+/** The profile that a sound text makes, with its readings. */
+export function profileOfSound(
+  source: SourceText,
+  { kind, id, value, data }: SoundProfile,
+  readAttachment: ReadAttachment,
+): ReadProfile {
+  const document: ReadDocument = {
+    kind,
+    id,
+    written: value,
+    source,
+    yaml: documentOfValue(value, source.text),
+  };
+  // The schema has accepted the data and normalising has followed its shape: this is where the type begins.
+  const profile = { ...document, data, originalPath: (path) => path, attachment: null } as AnyProfile;
+  return {
+    document,
+    profile: withAttachment(profile, readAttachment),
+    findings: [],
+    identity: { kind, id },
+  };
+}
+
+/** Kind and id by the content of a document, or else by its path; null where neither tells the kind. */
+function identityOf(value: unknown, fromPath: ReturnType<typeof identityOfPath>) {
+  const written = isObject(value) ? value : {};
+  const kind = isKind(written.kind) ? written.kind : (fromPath?.kind ?? null);
+  const id = typeof written.id === 'string' ? written.id : (fromPath?.id ?? '');
+  return kind === null ? null : { kind, id };
+}
+
 const nothing = { document: null, profile: null } as const;
 const blank = { pointer: '', found: null, allowed: null, source: null, help: null } as const;
 
@@ -67,18 +119,16 @@ function judge(
   readAttachment: ReadAttachment,
 ): ReadProfile {
   const value = yaml.value;
-  const written = isObject(value) ? value : {};
-  const kind = isKind(written.kind) ? written.kind : (fromPath?.kind ?? null);
-  if (kind === null) {
+  const identity = identityOf(value, fromPath);
+  if (identity === null) {
     const finding = placeHit(unknownKind, source, yaml, 'shape/not-a-choice', 'error');
     return { ...nothing, findings: [finding], identity: null };
   }
+  const { kind, id } = identity;
   const { hits, data, originalPath } = checkShape(kind, value);
   const findings = hits.map((hit) =>
     placeHit({ source: `schema/${kind}.schema.json`, ...hit }, source, yaml, hit.rule, 'error'),
   );
-  const id = typeof written.id === 'string' ? written.id : (fromPath?.id ?? '');
-  const identity = { kind, id };
   const document: ReadDocument = { kind, id, written: value, source, yaml };
   if (data === null) return { document, profile: null, findings, identity };
   // The schema has accepted the data and normalising has followed its shape: this is where the type begins.

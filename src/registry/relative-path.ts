@@ -7,3 +7,8 @@ export function folderOf(path: string): string {
 export function pathIn(folder: string, name: string): string {
   return [folder, name].filter((part) => part !== '').join('/');
 }
+
+/** Path of a file that stands beside another one. */
+export function pathOfSibling(path: string, name: string): string {
+  return pathIn(folderOf(path), name);
+}

@@ -2,7 +2,7 @@ import { sha256Of } from '../text/sha256.ts';
 import type { ResultStore } from './result-store.ts';
 
 /** A result that was asked for: what it is a result of, and all that it depends on. */
-interface Question<Value> {
+export interface Question<Value> {
   /** What kind of result it is, `reduction` for instance. */
   readonly kind: string;
   /** How a message calls it, such as the id of a trial. */
@@ -20,6 +20,10 @@ export interface ResultMemory {
   readonly asked: (kind: string) => readonly string[];
   /** The remembered result, or else the computed one, which is remembered from now on. Values are what JSON can write. */
   readonly recall: <Value>(question: Question<Value>) => Value;
+  /** Whether a question needs no computing. */
+  readonly knows: (question: Question<unknown>) => boolean;
+  /** Takes over a result that was computed elsewhere in this run, as JSON. */
+  readonly learn: (question: Question<unknown>, text: string) => void;
   /** Computes a result again and remembers it, whatever was remembered of it. */
   readonly renew: <Value>(question: Question<Value>) => Value;
   /** Computes a few of the recalled results again, others each day; names those that differ, and replaces them. */
@@ -27,12 +31,7 @@ export interface ResultMemory {
 }
 
 /** Computes everything. */
-export const noMemory: ResultMemory = {
-  asked: () => [],
-  recall: ({ compute }) => compute(),
-  renew: ({ compute }) => compute(),
-  differing: () => [],
-};
+export const noMemory: Pick<ResultMemory, 'recall'> = { recall: ({ compute }) => compute() };
 
 /** A memory that recalls each result once, for a run that goes on and asks the same again and again. */
 export function recallingOnce(memory: ResultMemory): ResultMemory {
@@ -61,8 +60,17 @@ interface Recalled {
 export function resultMemory(store: ResultStore, program: string): ResultMemory {
   const recalled: Recalled[] = [];
   const asked: Question<unknown>[] = [];
-  const keyOf = ({ kind, inputs }: Question<unknown>) => sha256Of(JSON.stringify([program, kind, inputs]));
+  const keys = new WeakMap<Question<unknown>, string>();
+  const keyOf = (question: Question<unknown>) => {
+    const known = keys.get(question);
+    if (known !== undefined) return known;
+    const key = sha256Of(JSON.stringify([program, question.kind, question.inputs]));
+    keys.set(question, key);
+    return key;
+  };
+  const learned = new Map<string, string>();
   const remember = (key: string, text: string) => {
+    learned.set(key, text);
     store.put(key, entryOf(text, program));
     return text;
   };
@@ -72,13 +80,19 @@ export function resultMemory(store: ResultStore, program: string): ResultMemory 
   };
   return {
     asked: (kind) => asked.filter((question) => question.kind === kind).map(({ name }) => name),
+    knows: (question) => {
+      const key = keyOf(question);
+      return learned.has(key) || readEntry(store.get(key), program) !== null;
+    },
+    learn: (question, text) => void remember(keyOf(question), text),
     renew,
     recall: <Value>(question: Question<Value>): Value => {
       asked.push(question);
       const key = keyOf(question);
-      const text = readEntry(store.get(key), program);
+      const own = learned.get(key);
+      const text = own ?? readEntry(store.get(key), program);
       if (text === null) return renew(question);
-      if (question.isVouchedFor !== true) recalled.push({ key, text, question });
+      if (own === undefined && question.isVouchedFor !== true) recalled.push({ key, text, question });
       // What was written is what the same program computed: the type is that of its question.
       return JSON.parse(text) as Value;
     },

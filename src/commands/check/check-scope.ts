@@ -5,6 +5,7 @@ import { identityOfPath } from '../../registry/kind.ts';
 import type { LoadedRegistry } from '../../registry/load-files.ts';
 import { type Problem, type Result, success } from '../../result.ts';
 import { type Shard, shardsOf } from '../../rules/engine/evidence-shards.ts';
+import type { CliContext } from '../cli-context.ts';
 import type { CheckTarget } from './check-target.ts';
 import type { CheckedFiles } from './checked-files.ts';
 
@@ -26,9 +27,10 @@ export async function scopeOf(
   files: CheckedFiles,
   target: CheckTarget,
   { changed, shard }: Narrowing,
-  cwd: string,
+  cli: CliContext,
 ): Promise<Result<CheckScope, Problem>> {
-  const scope = await changedScope(files, target, changed, cwd);
+  if (changed !== undefined || shard !== undefined) await files.parseAhead(cli);
+  const scope = await changedScope(files, target, changed, cli.cwd);
   if (!scope.ok || shard === undefined) return scope;
   const { documents } = files.loaded().registry;
   const shards = shardsOf(

@@ -7,7 +7,9 @@ import {
   textOf,
 } from '../../registry/load-files.ts';
 import type { ReadFile } from '../../registry/registry-file.ts';
+import type { CliContext } from '../cli-context.ts';
 import type { CheckTarget } from './check-target.ts';
+import { parsedInThreads } from './share-work.ts';
 
 /** What was asked for, and how it is read. */
 export interface AskedCheck {
@@ -22,6 +24,8 @@ export interface CheckedFiles {
   readonly sheets: readonly ReadFile[];
   /** All of it parsed and linked, when it is first asked for. */
   readonly loaded: () => LoadedRegistry;
+  /** Parses what there is in threads, where that is faster; for those who will ask for it. */
+  readonly parseAhead: (cli: CliContext) => Promise<void>;
 }
 
 /** Profiles that have been read, with the sheets in the folders of their registries. */
@@ -32,12 +36,16 @@ export function checkedFiles(
   parse?: ParseFile,
 ): CheckedFiles {
   let loaded: LoadedRegistry | null = null;
+  let ahead = parse;
   return {
     profiles,
     sheets: folders.flatMap((folder) => sheetsOfFolder(folder, cwd)),
     loaded: () => {
-      loaded ??= linkFiles(profiles, parse);
+      loaded ??= linkFiles(profiles, ahead);
       return loaded;
+    },
+    parseAhead: async (cli) => {
+      ahead ??= await parsedInThreads(profiles, cli);
     },
   };
 }

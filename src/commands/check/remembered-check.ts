@@ -6,20 +6,23 @@ import { pathOfFile, type ReadFile, relativePathOfFile } from '../../registry/re
 import type { ResultMemory } from '../../registry/result-memory.ts';
 import { checkRegistry } from '../../rules/engine/check-registry.ts';
 import { sha256Of } from '../../text/sha256.ts';
+import type { CliContext } from '../cli-context.ts';
 import type { CheckedFiles } from './checked-files.ts';
 import { misremembered } from './misremembered.ts';
+import { reduceInThreads } from './share-work.ts';
 
 /**
  * What the rules find in the wanted files. Where an earlier run has seen the same files on the same day, its findings
  * hold, and nothing is parsed but one trial, another each day, which tells whether what is remembered can be trusted.
  */
-export function recallOrJudge(
+export async function recallOrJudge(
   files: CheckedFiles,
   wanted: readonly string[],
   wantsFile: (file: string) => boolean,
   memory: ResultMemory,
   today: string,
-): readonly Finding[] {
+  cli: CliContext,
+): Promise<readonly Finding[]> {
   let isRemembered = true;
   const question = {
     kind: 'check',
@@ -31,6 +34,10 @@ export function recallOrJudge(
     },
     isVouchedFor: true,
   } as const;
+  if (!memory.knows(question)) {
+    await files.parseAhead(cli);
+    await reduceInThreads(files.loaded().registry, wantsFile, memory, cli);
+  }
   const { findings, reduced } = memory.recall(question);
   if (isRemembered) askForOne(files, reduced, memory, today);
   const wrong = memory.differing(today);

@@ -50,7 +50,7 @@ export async function runCheck(
   if (options.watch === true) await checkAgainAndAgain(run, recallingOnce(memory.value));
   else
     await checkOnce(run, ({ files, wanted, wantsFile, today }) =>
-      recallOrJudge(files, wanted, wantsFile, memory.value, today),
+      recallOrJudge(files, wanted, wantsFile, memory.value, today, cli),
     );
 }
 
@@ -72,7 +72,7 @@ interface Judging {
 
 async function checkOnce(
   { asked, options, version, cli, exit }: CheckRun,
-  judging: (judged: Judging) => readonly Finding[],
+  judging: (judged: Judging) => Promise<readonly Finding[]>,
   parse?: ParseFile,
 ): Promise<void> {
   const { cwd, progress = () => undefined } = cli;
@@ -84,7 +84,7 @@ async function checkOnce(
   progress(`Reading ${target.folders.map((folder) => relative(cwd, folder) || '.').join(', ')} …`);
   let files = read(parse);
   progress(`Checking ${files.profiles.length} profiles …`);
-  const scope = await scopeOf(files, target, options, cwd);
+  const scope = await scopeOf(files, target, options, cli);
   if (!scope.ok) return stop(scope.error);
   const { wantsFile } = scope.value;
   const wanted = files.profiles.map(({ file }) => pathOfFile(file)).filter(wantsFile);
@@ -98,7 +98,7 @@ async function checkOnce(
     for (const line of fixed.value) cli.err(`${line}\n`);
     files = read();
   }
-  const findings = judging({ files, wanted, wantsFile, today: options.today ?? cli.today() });
+  const findings = await judging({ files, wanted, wantsFile, today: options.today ?? cli.today() });
   progress('');
   const texts = textsOf(files);
   const report = formatReport[options.format]({
@@ -123,7 +123,7 @@ async function checkAgainAndAgain(run: CheckRun, memory: ResultMemory): Promise<
   const changes = cli.changes([...folders, ...loose.map((file) => dirname(file))]);
   const parse = parsingChanges();
   const check = () =>
-    checkOnce(run, ({ files, wantsFile, today }) => judge(files, wantsFile, memory, today), parse);
+    checkOnce(run, async ({ files, wantsFile, today }) => judge(files, wantsFile, memory, today), parse);
   await check();
   cli.err('Waiting for changes; Ctrl+C ends it.\n');
   for await (const _ of changes) {

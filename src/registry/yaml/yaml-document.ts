@@ -36,7 +36,7 @@ const deepestNesting = 24;
 export function readYaml(text: string): { document: YamlDocument | null; problems: readonly YamlProblem[] } {
   const plain = plainYaml(text, deepestNesting);
   if (plain !== null && plain.value !== null)
-    return { document: documentOf(plain.value, () => parsedTree(text), text), problems: [] };
+    return { document: documentOfValue(plain.value, text), problems: [] };
   const tooDeep = tooDeepAt(text, deepestNesting);
   if (tooDeep !== null) return { document: null, problems: [depthProblem(tooDeep)] };
   const tree = parsedTree(text);
@@ -45,6 +45,11 @@ export function readYaml(text: string): { document: YamlDocument | null; problem
   const unusable = problems.some(({ rule }) => rule !== 'syntax/duplicate-key');
   if (unusable) return { document: null, problems };
   return { document: documentOf(tree.toJS({ maxAliasCount: 0 }), () => tree, text), problems };
+}
+
+/** A document whose value is known already: that of a text which the fast reader took. */
+export function documentOfValue(value: unknown, text: string): YamlDocument {
+  return documentOf(value, () => parsedTree(text), text);
 }
 
 function documentOf(value: unknown, treeOf: () => Tree, text: string): YamlDocument {
