@@ -8,8 +8,10 @@ import {
   isSeq,
   type LineCounter,
   type Node,
+  type Pair,
   type ParsedNode,
   parseDocument,
+  type YAMLMap,
 } from 'yaml';
 import { type Span, wholeFile } from '../finding.ts';
 import type { Path } from '../shape.ts';
@@ -53,14 +55,15 @@ export function documentOfValue(value: unknown, text: string): YamlDocument {
 }
 
 function documentOf(value: unknown, treeOf: () => Tree, text: string): YamlDocument {
-  // A tree takes a hundred times the room of its text, so that a large registry cannot keep all of them.
-  let kept: WeakRef<Tree> | null = null;
+  const key = {};
   let lines: LineCounter | null = null;
   return {
     value,
     get tree() {
-      const tree = kept?.deref() ?? treeOf();
-      kept = new WeakRef(tree);
+      const known = recentTrees.find((each) => each.key === key);
+      if (known !== undefined) return known.tree;
+      const tree = treeOf();
+      recentTrees = [{ key, tree }, ...recentTrees.slice(0, keptTrees - 1)];
       return tree;
     },
     get lines() {
@@ -69,6 +72,10 @@ function documentOf(value: unknown, treeOf: () => Tree, text: string): YamlDocum
     },
   };
 }
+
+/** A tree takes a hundred times the room of its text, so that a large registry cannot keep all of them. */
+const keptTrees = 4;
+let recentTrees: readonly { readonly key: object; readonly tree: Tree }[] = [];
 
 /** The tree of the full reader, whatever is wrong with the text. */
 export function parsedTree(text: string): Tree {
@@ -120,7 +127,7 @@ export function placeAt(document: YamlDocument, path: Path): { key: Node | null;
   let key: Node | null = null;
   for (const step of path) {
     if (isMap(value)) {
-      const pair = value.items.find((item) => isPair(item) && isScalar(item.key) && item.key.value === step);
+      const pair = pairsOf(value).get(step);
       if (pair === undefined) return null;
       key = isNode(pair.key) ? pair.key : null;
       value = pair.value;
@@ -130,4 +137,18 @@ export function placeAt(document: YamlDocument, path: Path): { key: Node | null;
     } else return null;
   }
   return { key, value: isNode(value) && !isAlias(value) ? value : null };
+}
+
+const pairsByMap = new WeakMap<YAMLMap, ReadonlyMap<unknown, Pair>>();
+
+/** The first pair of each key. */
+function pairsOf(map: YAMLMap): ReadonlyMap<unknown, Pair> {
+  const known = pairsByMap.get(map);
+  if (known !== undefined) return known;
+  const pairs = new Map<unknown, Pair>();
+  for (const item of map.items) {
+    if (isPair(item) && isScalar(item.key) && !pairs.has(item.key.value)) pairs.set(item.key.value, item);
+  }
+  pairsByMap.set(map, pairs);
+  return pairs;
 }

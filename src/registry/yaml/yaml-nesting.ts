@@ -10,6 +10,7 @@ const collections: readonly string[] = ['block-map', 'block-seq', 'flow-collecti
  * out inside of a regular expression ends the whole process.
  */
 export function tooDeepAt(text: string, deepest: number): Span | null {
+  if (deepestPossible(text) <= deepest) return null;
   const parser = new Parser();
   for (const lexeme of new Lexer().lex(text)) {
     const start = parser.offset;
@@ -18,4 +19,12 @@ export function tooDeepAt(text: string, deepest: number): Span | null {
     if (depth > deepest) return spanOf(start, parser.offset, linesOf(text));
   }
   return null;
+}
+
+/** Every level takes a column before its line begins, or a bracket somewhere above: most texts cannot be deep. */
+function deepestPossible(text: string): number {
+  let columns = 0;
+  for (const [before] of text.matchAll(/^[ \t]*(?:[-?:][ \t]+)*/gm))
+    columns = Math.max(columns, before.length);
+  return 1 + columns + (text.match(/[[{]/g)?.length ?? 0);
 }
