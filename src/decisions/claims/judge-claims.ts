@@ -10,10 +10,9 @@ import type { ClaimVerdict, JudgedClaim } from './claim-verdict.ts';
 import { judgeFlowClaim } from './judge-flow-claim.ts';
 import { judgeMeasured } from './judge-measured.ts';
 import {
-  judgeContourClaim,
   judgeHeaterClaim,
   judgeSettingClaim,
-  judgeSoundClaim,
+  judgeTestedClaim,
   untestedClaim,
 } from './judge-other-claims.ts';
 import { judgeSpeedClaim } from './judge-speed-claim.ts';
@@ -31,7 +30,7 @@ export interface ClaimReport {
 }
 
 /**
- * Holds every claim of a machine's sheet, but the price, against what the registry's trials and measured statements say:
+ * Compares every claim of a machine's sheet, except the price, with the registry's trials and measured statements:
  * held, not reached (by how much, with its interval), untested, or not reachable in principle.
  */
 export function judgeClaims(
@@ -57,9 +56,8 @@ function judge(machine: Profile<'machine'>, claim: Claim, context: EvidenceConte
     case 'topSpeed':
       return judgeSpeedClaim(machine.data, claim, measured);
     case 'contourSpeed':
-      return judgeContourClaim(claim, trials, measured, context);
     case 'soundLevel':
-      return judgeSoundClaim(claim, trials, measured, context);
+      return judgeTestedClaim(claim, claim.property, trials, measured, context);
     case 'heaterPower':
       return judgeHeaterClaim(claim, trials, context);
     default:

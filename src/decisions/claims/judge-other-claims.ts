@@ -14,28 +14,23 @@ export function untestedClaim(text: string, evidence: readonly ClaimEvidence[] =
   return { status: 'untested', text, shortfall: null, evidence };
 }
 
-/** A claimed contour speed against the best contour ladder. */
-export function judgeContourClaim(
-  claim: Claim,
-  trials: readonly Profile<'trial'>[],
-  measured: readonly ClaimEvidence[],
-  context: EvidenceContext,
-): ClaimVerdict {
-  const ladders = trials.flatMap((trial) => evidenceFrom(trial, 'contourSpeed', context) ?? []);
-  const best = [...ladders, ...measured].toSorted((a, b) => b.value - a.value);
-  return judgeMeasured(claim, best) ?? untestedClaim('no contour ladder is in the registry');
-}
+/** Said of a claim that trials test directly where the registry has none of them. */
+const noTrial = {
+  contourSpeed: 'no contour ladder is in the registry',
+  soundLevel: 'no sound measurement is in the registry',
+};
 
-/** A claimed sound level against the loudest that was measured, both at 1 m: less is better. */
-export function judgeSoundClaim(
+/** A claimed contour speed against the best ladder, or a sound level, where less is better, against the loudest. */
+export function judgeTestedClaim(
   claim: Claim,
+  property: keyof typeof noTrial,
   trials: readonly Profile<'trial'>[],
   measured: readonly ClaimEvidence[],
   context: EvidenceContext,
 ): ClaimVerdict {
-  const readings = trials.flatMap((trial) => evidenceFrom(trial, 'soundLevel', context) ?? []);
-  const loudest = [...readings, ...measured].toSorted((a, b) => b.value - a.value);
-  return judgeMeasured(claim, loudest) ?? untestedClaim('no sound measurement is in the registry');
+  const tested = trials.flatMap((trial) => evidenceFrom(trial, property, context) ?? []);
+  const highest = [...tested, ...measured].toSorted((a, b) => b.value - a.value);
+  return judgeMeasured(claim, highest) ?? untestedClaim(noTrial[property]);
 }
 
 /** A claimed limit of a setting against the highest that trials were set to; nothing asks to go there. */

@@ -1,6 +1,6 @@
 import { highestStated, stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
-import { alike } from '../engine/examples.ts';
+import { assuming } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'machine'> = {
@@ -10,13 +10,7 @@ export const rule: ProfileRule<'machine'> = {
   statement: 'The contour speed of a machine is at most its top speed.',
   rationale: 'A contour is a path like any other and cannot be faster than the machine.',
   source: 'Definition of the top speed.',
-  example: alike(
-    'machine',
-    { bad: '600 mm/s', good: '200 mm/s' },
-    (value) => `
-contourSpeed:
-  - {value: ${value}, basis: assumed, reason: Bench habit}`,
-  ),
+  example: assuming('machine', 'contourSpeed', { bad: '600 mm/s', good: '200 mm/s' }),
   *check(profile) {
     const top = highestStated(profile.data.topSpeed);
     if (top === null) return;

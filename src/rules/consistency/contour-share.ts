@@ -1,6 +1,6 @@
 import { highestStated, stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
-import { alike } from '../engine/examples.ts';
+import { assuming } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 const leastShare = 0.05;
@@ -14,13 +14,7 @@ export const rule: ProfileRule<'machine'> = {
     'A contour speed in mm/min, or without its last digit, makes every table slow and just looks cautious.',
   source: `Common practice, no source: contours run at a tenth to three quarters of the top speed; ${leastShare * 100} % with some room.`,
   formula: `v_contour >= ${leastShare} v_top`,
-  example: alike(
-    'machine',
-    { bad: '15 mm/s', good: '150 mm/s' },
-    (value) => `
-contourSpeed:
-  - {value: ${value}, basis: assumed, reason: Bench habit}`,
-  ),
+  example: assuming('machine', 'contourSpeed', { bad: '15 mm/s', good: '150 mm/s' }),
   *check(profile) {
     const top = highestStated(profile.data.topSpeed);
     if (top === null) return;

@@ -22,6 +22,15 @@ export function stating(kind: keyof typeof provenance, key: string, variants: Va
   return alike(kind, variants, (value) => `\n${key}:\n  - ${statement(kind, value)}`);
 }
 
+/** An example of a property with one statement that rests on nothing but habit. */
+export function assuming(kind: Kind, key: string, variants: Variants): RuleExample {
+  return alike(
+    kind,
+    variants,
+    (value) => `\n${key}:\n  - {value: ${value}, basis: assumed, reason: Bench habit}`,
+  );
+}
+
 /** A statement in one line, as the source of the sample profile of the kind gives it. */
 function statement(kind: keyof typeof provenance, value: string): string {
   return `{value: ${value}, ${provenance[kind]}}`;

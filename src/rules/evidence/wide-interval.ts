@@ -1,6 +1,6 @@
 import { intervalStatements } from '../../evidence/statement-intervals.ts';
 import { shownRange } from '../../units/wording.ts';
-import { alike } from '../engine/examples.ts';
+import { assuming } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 const widestFactor = 2;
@@ -11,13 +11,10 @@ export const rule: ProfileRule = {
   statement: 'The ends of an interval differ by less than a factor of two.',
   rationale: 'A limit that may be twice as high was not really found; often one end is mistyped.',
   source: 'Common practice, no source.',
-  example: alike(
-    'machine',
-    { bad: '11..130 mm/s', good: '110..130 mm/s' },
-    (value) => `
-contourSpeed:
-  - {value: 120 mm/s, interval: ${value}, basis: assumed, reason: Bench habit}`,
-  ),
+  example: assuming('machine', 'contourSpeed', {
+    bad: '120 mm/s, interval: 11..130 mm/s',
+    good: '120 mm/s, interval: 110..130 mm/s',
+  }),
   *check(profile) {
     for (const { path, interval, dimension } of intervalStatements(profile)) {
       if (interval.low <= 0 || interval.high <= widestFactor * interval.low) continue;

@@ -3,7 +3,7 @@ import { isShare } from '../../knowledge/figure-signs.ts';
 import { shapes } from '../../registry/generated/shapes.ts';
 import { leavesOf } from '../../registry/shape.ts';
 import { shown } from '../../units/wording.ts';
-import { alike } from '../engine/examples.ts';
+import { assuming } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
@@ -12,13 +12,7 @@ export const rule: ProfileRule = {
   statement: 'A fraction of a whole is at most 100 %.',
   rationale: 'A fan cannot run faster than full speed, and a filler cannot be more than the whole filament.',
   source: 'Definition of a share.',
-  example: alike(
-    'filament',
-    { bad: '30..500 %', good: '30..50 %' },
-    (value) => `
-fan:
-  - {value: ${value}, basis: assumed, reason: Bench habit}`,
-  ),
+  example: assuming('filament', 'fan', { bad: '30..500 %', good: '30..50 %' }),
   *check(profile) {
     for (const { path, shape, value } of leavesOf('quantity', shapes[profile.kind], profile.data)) {
       const share = Math.max(...endsOf(value));
