@@ -38,7 +38,7 @@ describe.each(names)('the workflow %s', (name) => {
   it('uses actions by commit, with the version beside it', () => {
     for (const { uses } of stepsOf(name)) {
       if (uses === undefined) continue;
-      expect(uses).toMatch(/^[\w-]+\/[\w-]+@[0-9a-f]{40}$/);
+      expect(uses).toMatch(/^[\w-]+\/[\w-]+(?:\/[\w-]+)?@[0-9a-f]{40}$/);
       expect(text(name)).toMatch(new RegExp(`${uses} # v\\d+\\.\\d+\\.\\d+$`, 'm'));
     }
   });
@@ -64,7 +64,10 @@ const mayWrite = names.filter((name) =>
 
 describe('the two steps', () => {
   test('are check.yml, which runs code, and comment.yml, which may write; no workflow does both', () => {
-    expect({ runsCode, mayWrite }).toEqual({ runsCode: ['check.yml'], mayWrite: ['comment.yml'] });
+    expect({ runsCode, mayWrite }).toEqual({
+      runsCode: ['check-in-parts.example', 'check.yml'],
+      mayWrite: ['comment.yml'],
+    });
   });
 
   test('the one that may write checks nothing out and starts after the other', () => {
@@ -97,6 +100,32 @@ test('what CI runs are scripts of package.json, here and in a registry that init
   expect(new Set(called)).toEqual(new Set(['check', 'diff']));
   for (const path of ['../../package.json', '../../templates/registry/package.json'])
     expect(scripts(path)).toEqual(expect.arrayContaining(['check', 'diff']));
+});
+
+describe('remembered results', () => {
+  const caching = (name: string, action: string) =>
+    stepsOf(name).filter(({ uses }) => uses?.startsWith(`actions/cache/${action}@`));
+
+  test('are read by pull requests, and written on the main branch alone', () => {
+    expect(caching('check.yml', 'restore')).toHaveLength(1);
+    expect(caching('check.yml', 'save')).toMatchObject([{ if: "github.event_name == 'push'" }]);
+    expect(workflow('check-in-parts.example').on).toEqual({ push: { branches: ['main'] } });
+  });
+
+  test('do not decide what is merged', () => {
+    const anew = stepsOf('check.yml').filter(({ run }) => run?.includes('--no-remember'));
+    expect(anew).toMatchObject([{ if: "github.event_name == 'pull_request'" }]);
+    expect(anew[0]?.run).toContain('--changed');
+  });
+
+  test('are split as the parts are', () => {
+    const { strategy } = workflow('check-in-parts.example').jobs.part as {
+      readonly strategy?: { readonly matrix: { readonly part: readonly number[] } };
+    };
+    const parts = strategy?.matrix.part ?? [];
+    expect(parts).toEqual(Array.from(parts, (_, index) => index + 1));
+    expect(text('check-in-parts.example')).toContain(`--shard "$PART/${parts.length}"`);
+  });
 });
 
 describe('this repository runs what it ships:', () => {
