@@ -50,7 +50,7 @@ async function inThreads(jobs: readonly Job[], count: number, program: URL): Pro
   let next = 0;
   const serve = () =>
     new Promise<void>((resolve, reject) => {
-      const worker = new Worker(program, { resourceLimits: { maxYoungGenerationSizeMb: 16 } });
+      const worker = new Worker(program, { resourceLimits: { maxYoungGenerationSizeMb: 4 } });
       let at = -1;
       const giveNext = () => {
         at = next++;

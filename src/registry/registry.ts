@@ -1,5 +1,6 @@
 import { additionsTo, extended } from './addition.ts';
-import type { Kind } from './kind.ts';
+import { type Kind, kinds } from './kind.ts';
+import { oncePerRegistry } from './once-per-registry.ts';
 import type { AnyProfile, Profile, ReadDocument } from './profile.ts';
 
 export type ProfilesOfKind = { readonly [OfKind in Kind]: ReadonlyMap<string, Profile<OfKind>> };
@@ -51,9 +52,16 @@ function addFirst(maps: { [OfKind in Kind]: Map<string, Profile<OfKind>> }, prof
 
 /** A profile as its file has it: a filament without what additions add to it. */
 export function asWritten(registry: Registry, kind: Kind, id: string): AnyProfile | undefined {
-  if (kind !== 'filament') return registry[kind].get(id);
-  return registry.profiles.find((profile) => profile.kind === kind && profile.id === id);
+  return kind === 'filament' ? writtenFilaments(registry).get(id) : registry[kind].get(id);
 }
+
+const writtenFilaments = oncePerRegistry((registry) => {
+  const written = new Map<string, AnyProfile>();
+  for (const profile of registry.profiles) {
+    if (profile.kind === 'filament' && !written.has(profile.id)) written.set(profile.id, profile);
+  }
+  return written;
+});
 
 /** Whether a document of that kind and id exists, usable or not. */
 export function exists(registry: Registry, kind: Kind, id: string): boolean {
@@ -61,6 +69,11 @@ export function exists(registry: Registry, kind: Kind, id: string): boolean {
 }
 
 /** All ids of a kind, for suggestions. */
-export function idsOf(registry: Registry, kind: Kind): string[] {
-  return [...registry[kind].keys()];
+export function idsOf(registry: Registry, kind: Kind): readonly string[] {
+  return idsByKind(registry)[kind];
 }
+
+const idsByKind = oncePerRegistry((registry) => {
+  const ids = kinds.map((kind) => [kind, [...registry[kind].keys()]] as const);
+  return Object.fromEntries(ids) as Readonly<Record<Kind, readonly string[]>>; // one entry per kind
+});

@@ -5,7 +5,7 @@ export function nearestWord(written: string, words: readonly string[]): string |
   // Longer texts are no misspelled word, and the distance takes quadratic time.
   if (written.length > 60) return null;
   let best: { word: string; steps: number } | null = null;
-  for (const word of words) {
+  for (const word of words.length > manyWords ? neighboursOf(written, words) : words) {
     const steps = stepsBetween(written.toLowerCase(), word.toLowerCase());
     if (best === null || steps < best.steps) best = { word, steps };
   }
@@ -27,4 +27,33 @@ function isOneSwap(one: string, other: string): boolean {
     one[at + 1] === other[at] &&
     one.slice(at + 2) === other.slice(at + 2)
   );
+}
+
+/** Of so many words only those are looked at that begin or end alike: a large registry has thousands of ids. */
+const manyWords = 500;
+/** How many are looked at before and behind the place where a word would stand. */
+const reach = 60;
+
+const sortedWords = new WeakMap<readonly string[], readonly [fromStart: string[], fromEnd: string[]]>();
+
+/** The words beside which a word would stand in a list that is sorted by their beginnings, and in one by their ends. */
+function neighboursOf(written: string, words: readonly string[]): readonly string[] {
+  const known = sortedWords.get(words);
+  const [fromStart, fromEnd] = known ?? [[...words].sort(), words.map(reversed).sort()];
+  if (known === undefined) sortedWords.set(words, [fromStart, fromEnd]);
+  return [...around(fromStart, written), ...around(fromEnd, reversed(written)).map(reversed)];
+}
+
+function reversed(word: string): string {
+  return [...word].reverse().join('');
+}
+
+function around(sorted: readonly string[], word: string): readonly string[] {
+  let low = 0;
+  for (let high = sorted.length; low < high; ) {
+    const middle = (low + high) >> 1;
+    if ((sorted[middle] ?? '') < word) low = middle + 1;
+    else high = middle;
+  }
+  return sorted.slice(Math.max(0, low - reach), low + reach);
 }

@@ -39,3 +39,22 @@ describe('the word that was meant', () => {
     expect(nearestWord('a'.repeat(60), ['a'.repeat(60)])).toBe('a'.repeat(60));
   });
 });
+
+describe('among thousands of words', () => {
+  const words = Array.from(
+    { length: 5000 },
+    (_, index) => `lantern-pla-${String(index).padStart(4, '0')}-${index % 7}`,
+  );
+
+  test.each([
+    ['lantern-pla-0420-00', 'lantern-pla-0420-0'],
+    ['lanterm-pla-4321-2', 'lantern-pla-4321-2'],
+    ['antern-pla-0007-0', 'lantern-pla-0007-0'],
+  ])('%s is taken for %s', (written, meant) => {
+    expect(nearestWord(written, words)).toBe(meant);
+  });
+
+  test('a word unlike all of them is taken for none', () => {
+    expect(nearestWord('skiff-petg', words)).toBeNull();
+  });
+});

@@ -80,7 +80,7 @@ async function ask(asker: Asker, question: Question, asked: Asked, answers: Answ
 }
 
 /** Ids that a reference may name; those of sources are as many as there are profiles, and rarely the one meant. */
-function knownIds(path: Path, { kind, registry }: Asked, answers: Answers): string[] {
+function knownIds(path: Path, { kind, registry }: Asked, answers: Answers): readonly string[] {
   const shape = shapeAt(shapes[kind], path);
   if (shape?.type !== 'reference' || shape.to === 'source') return [];
   if (shape.to !== 'nozzle') return idsOf(registry, shape.to);

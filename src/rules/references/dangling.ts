@@ -2,8 +2,9 @@ import { shapes } from '../../registry/generated/shapes.ts';
 import type { Hit } from '../../registry/hit.ts';
 import { identityOfPath, type Kind, kindFolders } from '../../registry/kind.ts';
 import { nozzleIds } from '../../registry/nozzle.ts';
+import { oncePerRegistry } from '../../registry/once-per-registry.ts';
 import type { ReadDocument } from '../../registry/profile.ts';
-import { exists, idsOf, type Registry } from '../../registry/registry.ts';
+import { brokenKey, exists, idsOf, type Registry } from '../../registry/registry.ts';
 import {
   isObject,
   type Leaf,
@@ -53,12 +54,14 @@ function documentHit(registry: Registry, leaf: ReferenceLeaf): Hit | null {
 }
 
 /** A file at the path of the id that calls itself otherwise has its own finding; every reference to it is an echo. */
-function standsAtPath({ documents }: Registry, kind: Kind, id: string): boolean {
-  return documents.some(({ source }) => {
-    const identity = identityOfPath(source.relativePath);
-    return identity?.kind === kind && identity.id === id;
-  });
+function standsAtPath(registry: Registry, kind: Kind, id: string): boolean {
+  return keysOfPaths(registry).has(brokenKey(kind, id));
 }
+
+const keysOfPaths = oncePerRegistry(({ documents }) => {
+  const identities = documents.map(({ source }) => identityOfPath(source.relativePath));
+  return new Set(identities.flatMap((each) => (each === null ? [] : [brokenKey(each.kind, each.id)])));
+});
 
 function nozzleHit(document: ReadDocument, registry: Registry, leaf: ReferenceLeaf): Hit | null {
   if (typeof leaf.value !== 'string') return null;
