@@ -7,12 +7,18 @@ import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { checkRegistry, deriveTables, reduceTrial } from '../src/core.ts';
 import { loadFolders } from '../src/host/load-registry.ts';
+import { randomSource } from '../src/statistics/random.ts';
+import { possibleCurves } from './reference/ladder-posterior.ts';
+import { referenceLadders } from './reference/ladders.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const rounds = Number(process.argv[2] ?? 5);
 const today = '2026-12-31';
 const trial = 'lantern-stagecraft-pla-230';
 const pairing = { machine: 'brackwater/lantern', filament: 'ashgrove/stagecraft-pla', policy: 'workshop' };
+
+const ladder = referenceLadders().find(({ id }) => id === trial);
+if (ladder === undefined) throw new Error(`no ladder ${trial}`);
 
 const read = () => loadFolders(['profiles'], root);
 const loaded = read();
@@ -33,6 +39,8 @@ const tasks = {
     for (const id of registry.trial.keys()) reduceTrial(registry, id);
   },
   'reduce one ladder': () => reduceTrial(registry, trial),
+  'reduce it by the reference sampler': () =>
+    possibleCurves(ladder.bench, ladder.tolerance, randomSource('flowLadder')),
   'derive the tables of a pairing': () => deriveTables(registry, pairing, { today }),
   'node -e 0': () => node('-e', '0'),
   'meltbounds --version': () => node('dist/cli.js', '--version'),
@@ -44,6 +52,7 @@ const ratios: readonly (readonly [Task, Task])[] = [
   ['check it', 'check it, reductions given'],
   ['reduce all of its trials', 'check it'],
   ['check it, reductions given', 'read the registry'],
+  ['reduce one ladder', 'reduce it by the reference sampler'],
   ['reduce one ladder', 'read the registry'],
   ['derive the tables of a pairing', 'read the registry'],
   ['meltbounds --version', 'node -e 0'],

@@ -2,10 +2,9 @@ import { quantile, sortedDraws } from '../../statistics/coverage-interval.ts';
 import { rounded } from '../../units/rounded.ts';
 import type { ReducedResult, ReductionCurve } from '../reduction.ts';
 import type { WeighedPiece } from './flow-ladder-steps.ts';
-import type { PossibleCurve } from './ladder-posterior.ts';
+import type { PossibleCurve } from './possible-curves.ts';
 
 const gridIntervals = 80;
-const curvesForBand = 500;
 
 /** The plot of a ladder: deficit against commanded flow, over the tested range. */
 export function ladderCurve(
@@ -18,11 +17,14 @@ export function ladderCurve(
   const flows = readings.map((reading) => reading.flow);
   const lowest = Math.min(...flows);
   const spacing = (Math.max(...flows) - lowest) / gridIntervals;
-  const spread = Math.max(1, Math.floor(curves.length / curvesForBand));
-  const some = curves.filter((_, index) => index % spread === 0);
+  const deficits = new Float64Array(curves.length);
   const points = Array.from({ length: gridIntervals + 1 }, (_, index) => {
     const x = lowest + index * spacing;
-    const deficits = sortedDraws(some.map((curve) => curve.deficit(x)));
+    const logFlow = Math.log(x);
+    for (let place = 0; place < curves.length; place++) {
+      deficits[place] = curves[place]?.deficit(x, logFlow) ?? Number.NaN;
+    }
+    deficits.sort();
     const [low, middle, high] = [0.025, 0.5, 0.975].map((share) => decimals(quantile(deficits, share)));
     return { x: rounded(x), low: low ?? 0, middle: middle ?? 0, high: high ?? 0 };
   });

@@ -4,6 +4,12 @@ import type { FlowLadderRun } from './flow-ladder-facts.ts';
 /** Accepted deficit of a ladder that states none, as a fraction: common practice, no source. */
 export const usualAcceptedDeficit = 0.05;
 
+/**
+ * Relative standard uncertainty of the fed length unless given: half a millimetre in half a metre (common practice,
+ * no source).
+ */
+export const usualFeedLengthUncertainty = 0.001;
+
 /** What a flow ladder's readings are judged by. */
 export interface FlowLadderSettings {
   /** Nominal, mm. An error in it cancels. */
@@ -16,13 +22,11 @@ export interface FlowLadderSettings {
   readonly massResolution: number;
   /**
    * Relative standard uncertainty of the fed length from one step to the next; what all steps share cancels.
-   * 0.001 unless given: half a millimetre in half a metre (common practice, no source).
+   * `usualFeedLengthUncertainty` unless given.
    */
   readonly feedLengthUncertainty?: number;
   /** Commanded flow at which the run was halted, mm3/s; readings at this flow and above do not count. */
   readonly haltedAt?: number;
-  /** Names the stream of random numbers; the same for all ladders unless given. */
-  readonly seed?: string;
 }
 
 /** The settings of a run; what a run must have and has not is no number, which the checks refuse. */

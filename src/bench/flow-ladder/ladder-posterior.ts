@@ -1,100 +1,76 @@
-import type { RandomSource } from '../../statistics/random.ts';
-import { type CandidateModel, samplePosterior } from '../../statistics/sequential-sampler.ts';
-import { type LadderBench, ladderLikelihood } from './ladder-likelihood.ts';
+import type { LineGuess } from '../../statistics/integral-line.ts';
+import type { LineAxis } from '../../statistics/line-march.ts';
+import { integrateNested, type NestedLine } from '../../statistics/nested-integral.ts';
+import type { Range } from '../../units/canonical.ts';
+import { familyDensity } from './family-density.ts';
+import { type LadderBench, LadderLikelihood } from './ladder-likelihood.ts';
 import { type OnsetFamily, onsetFamilies } from './onset-families.ts';
+import { posteriorSummit } from './posterior-summit.ts';
 
-/** One curve that the readings leave possible. */
-export interface PossibleCurve {
-  /** Where the deficit crosses the tolerance, mm3/s. */
-  readonly limit: number;
-  /** Deficit against the lowest steps at a flow in mm3/s. */
-  readonly deficit: (flow: number) => number;
-  /** Ratio of the lowest steps. */
-  readonly baseline: number;
-  /** Fall of the delivered share from the lowest step to the limit that is no part of the onset. */
-  readonly drift: number;
+/** What the readings leave possible. */
+export interface LadderPosterior {
+  readonly likelihood: LadderLikelihood;
+  readonly tolerance: number;
+  readonly families: readonly FamilyPosterior[];
 }
 
-const effort = { startingDraws: 10_000, particles: 1000, movesPerStage: 8, finalRounds: 3 };
-
-/** Repeatability of a weighed extrusion: half a hundredth within a factor of two or so (common practice, no source). */
-const usualRepeatability = Math.log(0.005);
-const repeatabilitySpread = 0.7;
+/** Curves of one family by the logarithm of the limit, and inside by their shapes; aside is the mean drift. */
+interface FamilyPosterior {
+  readonly family: OnsetFamily;
+  readonly limits: NestedLine;
+}
 
 /** How far outside of the tested flows a limit is looked for. */
 const below = 0.9;
 const above = 1.35;
 
 /**
- * Draws curves from the state of knowledge that the readings leave: Bayes' theorem over the onset families, their
- * shapes, the limit, repeatability and drift (JCGM 101:2008, 6.2), then every draw carried through to where its
- * deficit crosses the tolerance (7.4).
+ * The state of knowledge that the readings leave: Bayes' theorem over the onset families, equally probable
+ * beforehand, their shapes and the limit (JCGM 101:2008, 6.2), with repeatability, plateau and drift integrated out,
+ * as integrals over nested lines. No random numbers, so that the same readings give the same numbers.
  */
-export function possibleCurves(bench: LadderBench, tolerance: number, random: RandomSource): PossibleCurve[] {
-  const candidates = onsetFamilies.map((family) => candidateModel(family, bench, tolerance));
-  const draws = samplePosterior(candidates, effort, random);
-  return draws.flatMap(({ model, point }) => {
-    const family = onsetFamilies[model];
-    return family === undefined ? [] : (drawCurve(family, point, bench, tolerance, random) ?? []);
+export function ladderPosterior(bench: LadderBench, tolerance: number): LadderPosterior {
+  const likelihood = new LadderLikelihood(bench);
+  const [first, last] = [bench.steps[0], bench.steps.at(-1)];
+  const limits = {
+    low: Math.log(below * (first?.flow ?? Number.NaN)),
+    high: Math.log(above * (last?.flow ?? Number.NaN)),
+  };
+  const missingAtLast =
+    1 - Math.exp((last?.meanLogRatio ?? Number.NaN) - (first?.meanLogRatio ?? Number.NaN));
+  const families = onsetFamilies.flatMap((family) => {
+    const density = familyDensity(family, likelihood, limits, tolerance);
+    const top = posteriorSummit(family, density, { limits, tolerance, missingAtLast });
+    const line = integrateNested({ axes: axesFrom(family, limits, top), along: density.along });
+    return line === null ? [] : { family, limits: line };
   });
+  return { likelihood, tolerance, families };
 }
 
-/** Coordinates: logarithms of the limit and of the repeatability, then the shape's. */
-function candidateModel(family: OnsetFamily, bench: LadderBench, tolerance: number): CandidateModel {
-  const lowest = Math.log(below * (bench.steps[0]?.flow ?? Number.NaN));
-  const highest = Math.log(above * (bench.steps.at(-1)?.flow ?? Number.NaN));
-  return {
-    drawPrior: (random) => [
-      lowest + (highest - lowest) * random.uniform(),
-      usualRepeatability + repeatabilitySpread * random.normal(),
-      ...family.drawShape(random),
-    ],
-    logPrior: ([logLimit = Number.NaN, logRepeatability = Number.NaN, ...shape]) =>
-      logLimit >= lowest && logLimit <= highest
-        ? family.logPrior(shape) - 0.5 * ((logRepeatability - usualRepeatability) / repeatabilitySpread) ** 2
-        : Number.NEGATIVE_INFINITY,
-    logLikelihood: ([logLimit = Number.NaN, logRepeatability = Number.NaN, ...shape]) => {
-      const limit = Math.exp(logLimit);
-      const curve = family.curve(limit, tolerance, shape);
-      if (curve === null) return Number.NEGATIVE_INFINITY;
-      return ladderLikelihood(bench, curve, limit, logRepeatability).logLikelihood;
-    },
+/** A hundredth of the limit: about what a usual ladder leaves open. */
+const usualLimitSpread = 0.01;
+const limitCliff = 2;
+const shapeCliff = 4;
+
+function axesFrom(
+  { coordinates, limitSpacing }: OnsetFamily,
+  limits: Range,
+  [limit = Number.NaN, ...shape]: readonly number[],
+): (LineAxis & LineGuess)[] {
+  const outermost = {
+    ...limits,
+    center: limit,
+    spread: usualLimitSpread,
+    spacing: limitSpacing,
+    cliff: limitCliff,
   };
-}
-
-function drawCurve(
-  family: OnsetFamily,
-  [logLimit = Number.NaN, logRepeatability = Number.NaN, ...shape]: readonly number[],
-  bench: LadderBench,
-  tolerance: number,
-  random: RandomSource,
-): PossibleCurve | null {
-  const onsetLimit = Math.exp(logLimit);
-  const curve = family.curve(onsetLimit, tolerance, shape);
-  if (curve === null) return null;
-  const fit = ladderLikelihood(bench, curve, onsetLimit, logRepeatability);
-  const drift = fit.drift + fit.driftSpread * random.normal();
-  const first = bench.steps[0]?.flow ?? Number.NaN;
-  // Which flow stands for "the lowest steps" is a matter of definition: as far below the first step as above it.
-  const reference = Math.min(2 * first, onsetLimit) * random.uniform();
-  const delivered = (flow: number) =>
-    Math.exp((-drift * (flow - reference)) / onsetLimit) * (1 - curve(flow));
-  const deficit = (flow: number) => 1 - delivered(flow) / (1 - curve(first));
-  return {
-    limit: crossing(deficit, tolerance, 0.5 * first, 2 * onsetLimit),
-    deficit,
-    baseline: Math.exp(fit.plateau - (drift * (reference - first)) / onsetLimit) * (1 - curve(first)),
-    drift: (drift * (onsetLimit - first)) / onsetLimit,
-  };
-}
-
-/** Where a deficit reaches the tolerance, by bisection to a few parts in 10^8. */
-function crossing(deficit: (flow: number) => number, tolerance: number, low: number, high: number): number {
-  let [before, after] = [low, high];
-  for (let step = 0; step < 26; step++) {
-    const middle = (before + after) / 2;
-    if (deficit(middle) < tolerance) before = middle;
-    else after = middle;
-  }
-  return (before + after) / 2;
+  const inner = coordinates.map(({ low, high, distance, spacing }, place) => ({
+    low,
+    high,
+    center: shape[place] ?? 0,
+    spread: distance,
+    spacing,
+    cliff: shapeCliff,
+  }));
+  return [outermost, ...inner];
 }

@@ -1,80 +1,141 @@
-import type { RandomSource } from '../../statistics/random.ts';
+import { normalQuantile } from '../../statistics/normal-quantile.ts';
+import type { Range } from '../../units/canonical.ts';
+
+/** One curve of a family, with flows in units of its limit. */
+export interface Onset {
+  /** Logarithm of the prior density over the family's coordinates. */
+  readonly logPrior: number;
+  /** The share of the feed that is delivered at a flow, whose logarithm is given too; never rises. */
+  readonly delivered: (flow: number, logFlow: number) => number;
+}
+
+/** A coordinate of a family's shapes, for integrals over it. */
+interface ShapeCoordinate extends Range {
+  /** How far from each other shapes are that the readings of a usual ladder tell apart. */
+  readonly distance: number;
+  /** Distance of nodes in standard deviations. */
+  readonly spacing: number;
+  /** Where the readings show the coordinate: its quantile in the prior, given what the highest step is missing. */
+  readonly shown?: (missing: number) => number;
+}
 
 /**
- * A family of curves for the share of the feed that goes missing as the commanded flow grows past a limit. Each curve
- * is laid out by its limit, the flow in mm3/s at which the missing share equals the tolerance: that is what the
- * readings tell most about, and what is asked for.
+ * A family of curves for the share of the feed that is delivered as the commanded flow grows past a limit. Each curve
+ * is laid out by its limit, the flow at which the missing share equals the tolerance: that is what the readings tell
+ * most about, and what is asked for. How steep the curve is there comes next, and is the first coordinate.
  */
 export interface OnsetFamily {
-  /** Draws the shape's coordinates from their prior. */
-  readonly drawShape: (random: RandomSource) => number[];
-  /** Logarithm of the prior density up to a constant; -Infinity outside of the family. */
-  readonly logPrior: (shape: readonly number[]) => number;
-  /** The missing share at a flow, or null where the shape cannot have such a limit. */
-  readonly curve: (limit: number, tolerance: number, shape: readonly number[]) => OnsetCurve | null;
+  readonly coordinates: readonly ShapeCoordinate[];
+  /** Distance of limits in standard deviations: the limit is asked for, and few coordinates leave time for more. */
+  readonly limitSpacing: number;
+  /** The shape at quantiles of the prior, each from 0 to 1 without the ends. */
+  readonly shapeAt: (quantiles: readonly number[], tolerance: number) => readonly number[];
+  /** The curves along the last coordinate, the others being given; null where a shape cannot have a limit. */
+  readonly onsets: (outer: readonly number[], tolerance: number) => (last: number) => Onset | null;
 }
 
-/** The missing share, 0 to below 1, at a commanded flow in mm3/s; never falls. */
-export type OnsetCurve = (flow: number) => number;
+const logarithmic = (low: number, high: number): Range => ({ low: Math.log(low), high: Math.log(high) });
 
-/** A coordinate that is equally probable between two ends. */
-interface Uniform {
-  readonly low: number;
-  readonly high: number;
+// A value that is equally probable between two ends is laid out by its log odds, which have a smooth density.
+const logOdds = (quantile: number) => Math.log(quantile / (1 - quantile));
+const valueAt = ({ low, high }: Range, odds: number) => low + (high - low) / (1 + Math.exp(-odds));
+
+function logLogistic(odds: number): number {
+  const away = Math.abs(odds);
+  return -away - 2 * Math.log1p(Math.exp(-away));
 }
 
-const drawUniform = ({ low, high }: Uniform, random: RandomSource) => low + (high - low) * random.uniform();
-const holds = ({ low, high }: Uniform, value: number) => value >= low && value <= high;
-const logarithmic = (low: number, high: number): Uniform => ({ low: Math.log(low), high: Math.log(high) });
+const logNormal = (deviate: number) => -0.5 * (deviate * deviate + Math.log(2 * Math.PI));
+
+/** Beyond an end a millionth of the prior is left. */
+const odds: ShapeCoordinate = { low: -14, high: 14, distance: 0.5, spacing: 1.2 };
+/** How steep, as a logarithm: the limit follows from it most, so that its nodes stand closer. */
+const slopes: ShapeCoordinate = { low: -12, high: 12, distance: 0.1, spacing: 0.9 };
 
 // How the onsets of hot ends differ is common practice, no source: from a breakdown within a few hundredths of the
 // flow to a slow bend over half of it, levelling off anywhere between a fifth and nearly all of the feed missing.
-const finalShare: Uniform = { low: 0.15, high: 0.97 };
+const finalShare: Range = { low: 0.15, high: 0.97 };
+const shares: ShapeCoordinate = {
+  ...odds,
+  shown: (missing) =>
+    Math.min(0.98, Math.max(0.02, (missing - finalShare.low) / (finalShare.high - finalShare.low))),
+};
 /** A curve that levels off near the tolerance would have no steep crossing to speak of. */
 const smallestTop = 1.2;
 
 const stretchMedian = Math.log(0.4);
 const stretchSpread = 0.9;
-const onsetPower: Uniform = { low: 1, high: 3 };
+const onsetPower: Range = { low: 1, high: 3 };
 
 /**
  * Nothing is missing up to a threshold; beyond, an exponential approach to a final share after a power onset.
- * Coordinates: logarithm of the stretch in units of the limit, power, final share.
+ * Coordinates: logarithm of the slope at the limit, which stands for the stretch in units of the limit; log odds of
+ * the power and of the final share.
  */
 const threshold: OnsetFamily = {
-  drawShape: (random) => [
-    stretchMedian + stretchSpread * random.normal(),
-    drawUniform(onsetPower, random),
-    drawUniform(finalShare, random),
-  ],
-  logPrior: ([stretch = Number.NaN, power = Number.NaN, top = Number.NaN]) =>
-    holds(onsetPower, power) && holds(finalShare, top)
-      ? -0.5 * ((stretch - stretchMedian) / stretchSpread) ** 2
-      : Number.NEGATIVE_INFINITY,
-  curve: (limit, tolerance, [stretch = Number.NaN, power = Number.NaN, top = Number.NaN]) => {
-    if (top < smallestTop * tolerance) return null;
-    const width = limit * Math.exp(stretch);
-    const start = limit - width * (-Math.log1p(-tolerance / top)) ** (1 / power);
-    if (start < 0) return null;
-    return (flow) => (flow <= start ? 0 : -top * Math.expm1(-(((flow - start) / width) ** power)));
+  coordinates: [slopes, odds, shares],
+  limitSpacing: 0.6,
+  shapeAt: ([stretch = 0.5, power = 0.5, share = 0.5], tolerance) => {
+    const [powerOdds, shareOdds] = [logOdds(power), logOdds(share)];
+    const top = Math.max(valueAt(finalShare, shareOdds), smallestTop * tolerance);
+    const logStretch = stretchMedian + stretchSpread * normalQuantile(stretch);
+    const slope = logSlope(valueAt(onsetPower, powerOdds), top, logArgumentAt(tolerance, top), tolerance);
+    return [slope - logStretch, powerOdds, shareOdds];
+  },
+  onsets: ([slope = 0, powerOdds = 0], tolerance) => {
+    const power = valueAt(onsetPower, powerOdds);
+    const logPriorOutside = logLogistic(powerOdds) - Math.log(stretchSpread);
+    return (shareOdds) => {
+      const top = valueAt(finalShare, shareOdds);
+      if (top < smallestTop * tolerance) return null;
+      const logArgument = logArgumentAt(tolerance, top);
+      const logStretch = logSlope(power, top, logArgument, tolerance) - slope;
+      const start = 1 - Math.exp(logStretch + logArgument / power);
+      if (start < 0) return null;
+      const deviate = (logStretch - stretchMedian) / stretchSpread;
+      return {
+        logPrior: logPriorOutside + logNormal(deviate) + logLogistic(shareOdds),
+        delivered: (flow) =>
+          flow <= start
+            ? 1
+            : 1 - top + top * Math.exp(-Math.exp(power * (Math.log(flow - start) - logStretch))),
+      };
+    };
   },
 };
+
+/** Logarithm of the exponent at which a curve that levels off at a top reaches the tolerance. */
+function logArgumentAt(tolerance: number, top: number): number {
+  return Math.log(-Math.log1p(-tolerance / top));
+}
+
+/** Logarithm of the slope at the limit of a curve whose stretch is 1. */
+function logSlope(power: number, top: number, logArgument: number, tolerance: number): number {
+  return Math.log((top - tolerance) * power) + (1 - 1 / power) * logArgument;
+}
 
 const hillPower = logarithmic(5, 120);
 
 /**
  * An S-curve without a threshold, in the form of Hill's equation.
- * Coordinates: logarithm of the power, final share.
+ * Coordinates: log odds of the logarithm of the power and of the final share.
  */
 const sCurve: OnsetFamily = {
-  drawShape: (random) => [drawUniform(hillPower, random), drawUniform(finalShare, random)],
-  logPrior: ([logPower = Number.NaN, top = Number.NaN]) =>
-    holds(hillPower, logPower) && holds(finalShare, top) ? 0 : Number.NEGATIVE_INFINITY,
-  curve: (limit, tolerance, [logPower = Number.NaN, top = Number.NaN]) => {
-    if (top < smallestTop * tolerance) return null;
-    const power = Math.exp(logPower);
-    const odds = top / tolerance - 1;
-    return (flow) => top / (1 + odds * (limit / flow) ** power);
+  coordinates: [slopes, shares],
+  limitSpacing: 0.5,
+  shapeAt: (quantiles) => quantiles.map(logOdds),
+  onsets: ([powerOdds = 0], tolerance) => {
+    const power = Math.exp(valueAt(hillPower, powerOdds));
+    const logPriorOutside = logLogistic(powerOdds);
+    return (shareOdds) => {
+      const top = valueAt(finalShare, shareOdds);
+      if (top < smallestTop * tolerance) return null;
+      const against = top / tolerance - 1;
+      return {
+        logPrior: logPriorOutside + logLogistic(shareOdds),
+        delivered: (_, logFlow) => 1 - top / (1 + against * Math.exp(-power * logFlow)),
+      };
+    };
   },
 };
 
@@ -82,15 +143,19 @@ const ceilingPower = logarithmic(4, 100);
 
 /**
  * The delivered flow bends over into a ceiling, as when the melt zone can do no more: delivered = commanded ×
- * (1 + (commanded/ceiling)^power)^(-1/power). Coordinate: logarithm of the power.
+ * (1 + (commanded/ceiling)^power)^(-1/power). Coordinate: log odds of the logarithm of the power.
  */
 const ceiling: OnsetFamily = {
-  drawShape: (random) => [drawUniform(ceilingPower, random)],
-  logPrior: ([logPower = Number.NaN]) => (holds(ceilingPower, logPower) ? 0 : Number.NEGATIVE_INFINITY),
-  curve: (limit, tolerance, [logPower = Number.NaN]) => {
-    const power = Math.exp(logPower);
+  coordinates: [{ ...slopes, spacing: 0.4 }],
+  limitSpacing: 0.3,
+  shapeAt: (quantiles) => quantiles.map(logOdds),
+  onsets: (_, tolerance) => (powerOdds) => {
+    const power = Math.exp(valueAt(ceilingPower, powerOdds));
     const atLimit = (1 - tolerance) ** -power - 1;
-    return (flow) => -Math.expm1(-Math.log1p(atLimit * (flow / limit) ** power) / power);
+    return {
+      logPrior: logLogistic(powerOdds),
+      delivered: (_flow, logFlow) => Math.exp(-Math.log1p(atLimit * Math.exp(power * logFlow)) / power),
+    };
   },
 };
 

@@ -1,24 +1,25 @@
 import { failure, type Result, success } from '../../result.ts';
-import { quantile, sortedDraws, symmetricInterval } from '../../statistics/coverage-interval.ts';
-import { randomSource } from '../../statistics/random.ts';
+import { quantile, sortedDraws } from '../../statistics/coverage-interval.ts';
 import { rounded } from '../../units/rounded.ts';
 import type { BenchProblem } from '../bench-problem.ts';
 import type { Censoring, DrawnReduction, ReducedResult } from '../reduction.ts';
 import type { Observations } from '../sheet/observations.ts';
 import { checkReadings, checkSettings, checkSteps } from './flow-ladder-checks.ts';
 import { ladderCurve } from './flow-ladder-curve.ts';
-import type { FlowLadderSettings } from './flow-ladder-settings.ts';
+import { type FlowLadderSettings, usualFeedLengthUncertainty } from './flow-ladder-settings.ts';
 import { type LadderStep, ladderSteps, weighedPieces } from './flow-ladder-steps.ts';
 import { ladderWarnings } from './flow-ladder-warnings.ts';
-import { type PossibleCurve, possibleCurves } from './ladder-posterior.ts';
+import { ladderPosterior } from './ladder-posterior.ts';
+import { limitDistribution } from './limit-distribution.ts';
+import { type PossibleCurve, possibleCurves } from './possible-curves.ts';
 
 /**
  * The flow at which a hot end begins to deliver too little, from the mass that came out at rising commanded flows.
  *
  * With r = m/(ρ·A·ℓ) the deficit is s = 1 - r/r₀ against the lowest steps, so that errors of density and diameter
  * cancel. The limit is the flow where s crosses the accepted deficit. Its interval covers the scale's resolution, the
- * fed length, repeatability, r₀ and the unknown course of the curve between two steps, by the Monte Carlo method
- * (JCGM 101:2008) over every onset curve that the readings leave possible.
+ * fed length, repeatability, r₀ and the unknown course of the curve between two steps, by carrying every onset curve that
+ * the readings leave possible through to its limit (JCGM 101:2008), without random numbers.
  *
  * A ladder that never reaches the deficit gives a lower bound: `above`, with the highest flow that held. One that has
  * passed it at its first step gives an upper bound: `below`, with that flow. The numbers are the same on every machine.
@@ -36,32 +37,33 @@ export function reduceFlowLadder(
   if (stepProblems.length > 0) return failure(stepProblems);
 
   const feedLengthUncertainty = settings.feedLengthUncertainty ?? usualFeedLengthUncertainty;
-  const random = randomSource(settings.seed ?? 'flowLadder');
-  const curves = possibleCurves({ steps, feedLengthUncertainty }, settings.acceptedDeficit, random);
-  const limits = sortedDraws(curves.map((curve) => curve.limit));
-  const result = meltFlow(steps, limits, settings.acceptedDeficit);
+  const tolerance = settings.acceptedDeficit;
+  const first = steps[0]?.flow ?? Number.NaN;
+  const posterior = ladderPosterior({ steps, feedLengthUncertainty }, tolerance);
+  const result = meltFlow(steps, limitDistribution(posterior, first), tolerance);
+  const curves = possibleCurves(posterior, first);
   return success({
     method: 'flowLadder',
     results: [result],
-    curve: ladderCurve(counted, curves, settings.acceptedDeficit, result),
+    curve: ladderCurve(counted, curves, tolerance, result),
     warnings: ladderWarnings({ readings, steps, settings, result, drift: medianDrift(curves) }),
   });
 }
 
-const usualFeedLengthUncertainty = 0.001;
+/** The limit in mm3/s that is not reached with a probability. */
+type Quantile = (probability: number) => number;
 
-function meltFlow(steps: readonly LadderStep[], limits: Float64Array, tolerance: number): ReducedResult {
-  const median = quantile(limits, 0.5);
+function meltFlow(steps: readonly LadderStep[], limitAt: Quantile, tolerance: number): ReducedResult {
+  const median = limitAt(0.5);
   const censored = censoring(steps, median, tolerance);
   const common = { quantity: 'meltFlow', dimension: 'volumeFlow', censored } as const;
   const open = { low: null, high: null, coverage: 0.95 } as const;
   if (censored === 'below') return { ...common, value: steps[0]?.flow ?? Number.NaN, interval: open };
-  if (censored === 'above') return { ...common, value: highestThatHeld(steps, limits), interval: open };
-  const { low, high } = symmetricInterval(limits, 0.95);
+  if (censored === 'above') return { ...common, value: highestThatHeld(steps, limitAt), interval: open };
   return {
     ...common,
     value: rounded(median),
-    interval: { low: rounded(low), high: rounded(high), coverage: 0.95 },
+    interval: { low: rounded(limitAt(0.025)), high: rounded(limitAt(0.975)), coverage: 0.95 },
   };
 }
 
@@ -80,8 +82,8 @@ function censoring(steps: readonly LadderStep[], limit: number, tolerance: numbe
 }
 
 /** The highest step whose flow is below the limit with a probability of 95 %. */
-function highestThatHeld(steps: readonly LadderStep[], limits: Float64Array): number {
-  const bound = quantile(limits, 0.05);
+function highestThatHeld(steps: readonly LadderStep[], limitAt: Quantile): number {
+  const bound = limitAt(0.05);
   return steps.findLast((step) => step.flow <= bound)?.flow ?? steps[0]?.flow ?? Number.NaN;
 }
 

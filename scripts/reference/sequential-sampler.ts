@@ -1,5 +1,5 @@
-import { choleskyFactor } from './cholesky.ts';
-import type { RandomSource } from './random.ts';
+import { choleskyFactor } from '../../src/statistics/cholesky.ts';
+import type { RandomSource } from '../../src/statistics/random.ts';
 
 /** One candidate model: a prior that can be drawn from and a likelihood, both over the same coordinates. */
 export interface CandidateModel {
@@ -24,7 +24,7 @@ interface Particle {
 }
 
 /** How many draws to carry along and how hard to mix them. */
-interface SamplerEffort {
+export interface SamplerEffort {
   /** Draws from the prior to begin with; more than particles, since most of them land where nothing was read. */
   readonly startingDraws: number;
   readonly particles: number;

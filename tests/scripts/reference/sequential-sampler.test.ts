@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { describe } from '../../src/statistics/describe.ts';
-import { randomSource } from '../../src/statistics/random.ts';
-import { type CandidateModel, samplePosterior } from '../../src/statistics/sequential-sampler.ts';
+import { type CandidateModel, samplePosterior } from '../../../scripts/reference/sequential-sampler.ts';
+import { describe } from '../../../src/statistics/describe.ts';
+import { randomSource } from '../../../src/statistics/random.ts';
 
 const effort = { startingDraws: 8000, particles: 2000, movesPerStage: 5, finalRounds: 4 };
 

@@ -1,0 +1,49 @@
+import type { WeighedPoint } from '../../statistics/nested-integral.ts';
+import type { Range } from '../../units/canonical.ts';
+import type { LadderLikelihood } from './ladder-likelihood.ts';
+import type { OnsetFamily } from './onset-families.ts';
+
+/** Prior times likelihood of one family; coordinates are the logarithm of the limit in mm3/s, then the shape's. */
+export interface FamilyDensity {
+  /** Along the last coordinate, the others being given; the drift stands aside. */
+  readonly along: (outer: readonly number[]) => (last: number) => WeighedPoint;
+  /** Its logarithm at a point. */
+  readonly height: (point: readonly number[]) => number;
+  /** The same were readings to repeat poorly: broad hills, which lead to the narrow ones. */
+  readonly roughHeight: (point: readonly number[]) => number;
+}
+
+const impossible: WeighedPoint = { log: Number.NEGATIVE_INFINITY, aside: 0 };
+
+/** The density of a family over limits whose logarithms lie in a range. */
+export function familyDensity(
+  family: OnsetFamily,
+  likelihood: LadderLikelihood,
+  { low, high }: Range,
+  tolerance: number,
+): FamilyDensity {
+  const onsetsAlong = ([logLimit = Number.NaN, ...shape]: readonly number[]) => {
+    const isInside = logLimit >= low && logLimit <= high;
+    const onsets = family.onsets(shape, tolerance);
+    return (last: number) => (isInside ? onsets(last) : null);
+  };
+  const along = (outer: readonly number[]) => {
+    const [logLimit = Number.NaN] = outer;
+    const onsets = onsetsAlong(outer);
+    return (last: number) => {
+      const onset = onsets(last);
+      if (onset === null) return impossible;
+      const fit = likelihood.fit(onset, logLimit);
+      return { log: onset.logPrior + fit.logLikelihood, aside: fit.drift };
+    };
+  };
+  return {
+    along,
+    height: (point) => along(point.slice(0, -1))(point.at(-1) ?? Number.NaN).log,
+    roughHeight: (point) => {
+      const onset = onsetsAlong(point.slice(0, -1))(point.at(-1) ?? Number.NaN);
+      if (onset === null) return Number.NEGATIVE_INFINITY;
+      return onset.logPrior + likelihood.roughly(onset, point[0] ?? Number.NaN);
+    },
+  };
+}

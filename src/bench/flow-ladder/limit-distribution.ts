@@ -1,0 +1,81 @@
+import { findRoot } from '../../statistics/find-root.ts';
+import { weightedQuantiles } from '../../statistics/weighted-quantiles.ts';
+import { type CountedCurve, openPoint, visitEvenCurves } from './even-curves.ts';
+import type { LadderPosterior } from './ladder-posterior.ts';
+
+/** Enough for the ends of a 95 % interval to half a hundredth of its width. */
+const portions = 1500;
+const pointsPerPortion = 8;
+
+/**
+ * Quantiles of the flow in mm3/s at which the deficit crosses the tolerance, given the lowest step in mm3/s: each curve
+ * is spread over its cell of limits, over what is open of its drift, and over the flows that may stand for "the lowest
+ * steps", and each point is carried through to where its deficit crosses (JCGM 101:2008, 7.4).
+ */
+export function limitDistribution(
+  posterior: LadderPosterior,
+  first: number,
+): (probability: number) => number {
+  const logs: number[] = [];
+  const weights: number[] = [];
+  visitEvenCurves(posterior, portions, (curve) => {
+    const { logLimit, log } = curve.cell;
+    const crossing = crossings(curve, posterior.tolerance, first);
+    for (let part = 0; part < pointsPerPortion * curve.portions; part++) {
+      const point = openPoint(curve, logs.length + 1);
+      logs.push(logLimit + point.away + crossing(point.drift, point.reference));
+      weights.push(Math.exp(log(point.away)));
+    }
+  });
+  const quantile = weightedQuantiles(logs, weights);
+  return (probability) => Math.exp(quantile(probability));
+}
+
+/** Standard deviations of the drift for which crossings are found outright, and nodes between these. */
+const reach = 2.2;
+const knots = 8;
+/** Of the logarithm of the delivered share. */
+const accuracy = 1e-4;
+
+/** Where the deficit crosses, as the logarithm of the flow in units of the curve's limit. */
+type Crossing = (drift: number, reference: number) => number;
+
+/**
+ * Crossings of one curve for any drift and any flow, as a share of the highest possible one, that stands for the
+ * lowest steps. Between the outermost ones the delivered share is interpolated.
+ */
+function crossings({ onset, fit, cell }: CountedCurve, tolerance: number, first: number): Crossing {
+  const spread = Math.sqrt(fit.driftVariance);
+  const lowest = first / Math.exp(cell.logLimit);
+  const farthest = Math.min(2 * lowest, 1);
+  const asked = Math.log(onset.delivered(lowest, Math.log(lowest))) + Math.log1p(-tolerance);
+  const room = (logFlow: number) => Math.log(onset.delivered(Math.exp(logFlow), logFlow)) - asked;
+  const range = { low: Math.log(0.5 * lowest), high: Math.log(2) };
+  const steepness = (room(0) - room(1e-3)) / 1e-3;
+  const found = (drift: number, reference: number) =>
+    findRoot(
+      (logFlow) => drift * (Math.exp(logFlow) - reference) - room(logFlow),
+      range,
+      { at: 0, slope: steepness },
+      accuracy,
+    );
+  const least = fit.drift - reach * spread;
+  const near = found(fit.drift + reach * spread, 0);
+  const far = found(least, least < 0 ? 0 : farthest);
+  const step = (far - near) / (knots - 1);
+  const flows: number[] = [];
+  const rooms: number[] = [];
+  for (let knot = 0; knot < knots; knot++) {
+    flows.push(Math.exp(near + knot * step));
+    rooms.push(room(near + knot * step));
+  }
+  return (drift, reference) => {
+    const from = farthest * reference;
+    let before = (rooms[0] ?? 0) - drift * ((flows[0] ?? 0) - from);
+    for (let knot = 1; ; knot++) {
+      const after = (rooms[knot] ?? 0) - drift * ((flows[knot] ?? 0) - from);
+      if (after <= 0 || knot === knots - 1) return near + step * (knot - after / (after - before));
+      before = after;
+    }
+  };
+}

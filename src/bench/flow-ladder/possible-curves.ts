@@ -1,0 +1,41 @@
+import { type CountedCurve, openPoint, visitEvenCurves } from './even-curves.ts';
+import type { LadderPosterior } from './ladder-posterior.ts';
+
+/** One curve that the readings leave possible. */
+export interface PossibleCurve {
+  /** Deficit against the lowest steps at a flow in mm3/s, whose logarithm is given too. */
+  readonly deficit: (flow: number, logFlow: number) => number;
+  /** Ratio of the lowest steps. */
+  readonly baseline: number;
+  /** Fall of the delivered share from the lowest step to the limit that is no part of the onset. */
+  readonly drift: number;
+}
+
+/** Enough for the band of a plot and for a median. */
+const count = 200;
+
+/** Curves that stand for equal shares of all that the readings leave possible, given the lowest step in mm3/s. */
+export function possibleCurves(posterior: LadderPosterior, first: number): PossibleCurve[] {
+  const curves: PossibleCurve[] = [];
+  visitEvenCurves(posterior, count, (curve) => {
+    for (let part = 0; part < curve.portions; part++) curves.push(curveAt(curve, curves.length + 1, first));
+  });
+  return curves;
+}
+
+function curveAt(counted: CountedCurve, number: number, first: number): PossibleCurve {
+  const { onset, fit, cell } = counted;
+  const { away, drift, reference: share } = openPoint(counted, number);
+  const logLimit = cell.logLimit + away;
+  const limit = Math.exp(logLimit);
+  const reference = Math.min(2 * first, limit) * share;
+  const atFirst = onset.delivered(first / limit, Math.log(first) - logLimit);
+  return {
+    deficit: (flow, logFlow) => {
+      const delivered = onset.delivered(flow / limit, logFlow - logLimit);
+      return 1 - (Math.exp((-drift * (flow - reference)) / limit) * delivered) / atFirst;
+    },
+    baseline: Math.exp(fit.plateau - (drift * (reference - first)) / limit) * atFirst,
+    drift: (drift * (limit - first)) / limit,
+  };
+}

@@ -1,0 +1,25 @@
+import { expect, test } from 'vitest';
+import { findRoot } from '../../src/statistics/find-root.ts';
+
+const range = { low: -10, high: 10 };
+
+test('finds roots of straight, bent and nearly level functions', () => {
+  expect(findRoot((x) => 3 * x - 6, range, { at: 0, slope: 3 }, 1e-12)).toBeCloseTo(2, 10);
+  expect(findRoot((x) => x ** 3 - 8, range, { at: 0, slope: 1 }, 1e-12)).toBeCloseTo(2, 10);
+  expect(findRoot((x) => Math.atan(x + 9), range, { at: 9, slope: 1 }, 1e-12)).toBeCloseTo(-9, 10);
+  expect(findRoot((x) => Math.expm1(5 * (x - 1)), range, { at: -8, slope: 1e-9 }, 1e-9)).toBeCloseTo(1, 8);
+});
+
+test('ends at an end of the bracket where there is no root within', () => {
+  expect(findRoot((x) => x + 20, range, { at: 0, slope: 1 }, 1e-9)).toBeCloseTo(-10, 6);
+  expect(findRoot((x) => x - 20, range, { at: 0, slope: 1 }, 1e-9)).toBeCloseTo(10, 6);
+});
+
+test('comes as close as was asked', () => {
+  const value = (x: number) => Math.exp(x) - 2;
+  for (const accuracy of [1e-2, 1e-5, 1e-10]) {
+    expect(Math.abs(value(findRoot(value, range, { at: 3, slope: 1 }, accuracy)))).toBeLessThanOrEqual(
+      accuracy,
+    );
+  }
+});
