@@ -8,7 +8,7 @@ export interface CoverageInterval {
 
 /** Draws in ascending order, ready for the functions below. */
 export function sortedDraws(draws: Iterable<number>): Float64Array {
-  return Float64Array.from(draws).sort();
+  return new Float64Array(draws).sort();
 }
 
 /**

@@ -5,17 +5,119 @@
  */
 export function nonDecreasingFit(values: readonly number[], weights: readonly number[]): number[] {
   if (values.length !== weights.length) throw new RangeError('one weight per value');
-  const pools: { mean: number; weight: number; size: number }[] = [];
-  for (const [index, value] of values.entries()) {
-    let pool = { mean: value, weight: weights[index] ?? 0, size: 1 };
-    if (!(pool.weight > 0)) throw new RangeError('weights must be positive');
-    for (let last = pools.at(-1); last !== undefined && last.mean > pool.mean; last = pools.at(-1)) {
-      const weight = last.weight + pool.weight;
-      const mean = (last.mean * last.weight + pool.mean * pool.weight) / weight;
-      pool = { mean, weight, size: last.size + pool.size };
-      pools.pop();
-    }
-    pools.push(pool);
+  return new Pools(1).restart(0).pushAll(values, weights, values.length).fit();
+}
+
+/** Values that rise to a peak and fall beyond it. */
+interface PeakedFit {
+  readonly values: readonly number[];
+  /** Position of the peak. */
+  readonly peak: number;
+}
+
+/**
+ * Weighted least-squares fit of values that rise and then fall: the best over all places of the peak of a rising and
+ * a falling part (Frisén, "Unimodal regression", The Statistician 35 (1986) 479-485).
+ */
+export function peakedFit(values: readonly number[], weights: readonly number[]): PeakedFit {
+  const { length } = values;
+  const rising = new Pools(1);
+  const falling = new Pools(-1);
+  let least = Number.POSITIVE_INFINITY;
+  let best = 0;
+  for (let peak = 0; peak < length; peak++) {
+    rising.push(values[peak] ?? Number.NaN, weights[peak] ?? 0);
+    const before = rising.misfit(values, weights, 0);
+    // The falling part only adds to it.
+    if (before >= least) continue;
+    falling.restart(peak + 1).pushAll(values, weights, length);
+    const whole = falling.misfit(values, weights, before);
+    if (whole >= least) continue;
+    least = whole;
+    best = peak;
   }
-  return pools.flatMap((pool) => Array<number>(pool.size).fill(pool.mean));
+  const fit = [
+    ...rising
+      .restart(0)
+      .pushAll(values, weights, best + 1)
+      .fit(),
+    ...falling
+      .restart(best + 1)
+      .pushAll(values, weights, length)
+      .fit(),
+  ];
+  return { values: fit, peak: fit.indexOf(Math.max(...fit)) };
+}
+
+/** Pools of neighbours that violate the order; in lists of their own, since a fit is asked for many thousand times. */
+class Pools {
+  /** 1 for values that never fall, -1 for ones that never rise. */
+  readonly #sign: 1 | -1;
+  readonly #means: number[] = [];
+  readonly #weights: number[] = [];
+  /** The first place after each pool. */
+  readonly #ends: number[] = [];
+  /** How many pools there are; what the lists hold beyond is of no use any more. */
+  #count = 0;
+  #from = 0;
+  #next = 0;
+
+  constructor(sign: 1 | -1) {
+    this.#sign = sign;
+  }
+
+  /** Begins anew at a place of the values. */
+  restart(from: number): this {
+    this.#count = 0;
+    this.#from = from;
+    this.#next = from;
+    return this;
+  }
+
+  /** Takes the values up to a place, which stays out. */
+  pushAll(values: readonly number[], weights: readonly number[], to: number): this {
+    while (this.#next < to) this.push(values[this.#next] ?? Number.NaN, weights[this.#next] ?? 0);
+    return this;
+  }
+
+  /** Takes the next value, and pools it with those before as long as they violate the order. */
+  push(value: number, ownWeight: number): void {
+    if (!(ownWeight > 0)) throw new RangeError('weights must be positive');
+    let mean = this.#sign * value;
+    let weight = ownWeight;
+    for (let last = this.#count - 1; last >= 0 && (this.#means[last] ?? 0) > mean; last--) {
+      const before = this.#weights[last] ?? 0;
+      mean = ((this.#means[last] ?? 0) * before + mean * weight) / (before + weight);
+      weight += before;
+      this.#count -= 1;
+    }
+    this.#next += 1;
+    this.#means[this.#count] = mean;
+    this.#weights[this.#count] = weight;
+    this.#ends[this.#count] = this.#next;
+    this.#count += 1;
+  }
+
+  /** The sum of squares that the fit leaves, added to one of the places before. */
+  misfit(values: readonly number[], weights: readonly number[], before: number): number {
+    let sum = before;
+    let index = this.#from;
+    for (let pool = 0; pool < this.#count; pool++) {
+      const level = this.#sign * (this.#means[pool] ?? 0);
+      for (; index < (this.#ends[pool] ?? 0); index++) {
+        sum += (weights[index] ?? 0) * (level - (values[index] ?? 0)) ** 2;
+      }
+    }
+    return sum;
+  }
+
+  /** The fitted values. */
+  fit(): number[] {
+    const fit: number[] = [];
+    for (let pool = 0; pool < this.#count; pool++) {
+      const level = this.#sign * (this.#means[pool] ?? 0);
+      while (this.#from + fit.length < (this.#ends[pool] ?? 0)) fit.push(level);
+    }
+    return fit;
+  }
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { nonDecreasingFit } from '../../src/statistics/monotone-regression.ts';
+import { nonDecreasingFit, peakedFit } from '../../src/statistics/monotone-regression.ts';
 
 const ones = (count: number) => Array<number>(count).fill(1);
 const series = fc.array(fc.double({ min: -100, max: 100, noNaN: true }), { minLength: 1, maxLength: 30 });
@@ -37,4 +37,30 @@ test('never falls, and keeps the weighted mean', () => {
 test('refuses weights that do not fit', () => {
   expect(() => nonDecreasingFit([1, 2], [1])).toThrow(RangeError);
   expect(() => nonDecreasingFit([1], [0])).toThrow(RangeError);
+});
+
+test('a peaked fit rises to its peak, falls beyond, and leaves what does so already', () => {
+  expect(peakedFit([1, 3, 5, 4], [1, 1, 1, 1])).toEqual({ values: [1, 3, 5, 4], peak: 2 });
+  const { values, peak } = peakedFit([1, 4, 3, 5, 2], [1, 1, 1, 1, 1]);
+  expect(values).toEqual([1, 3.5, 3.5, 5, 2]);
+  expect(peak).toBe(3);
+});
+
+test('a peaked fit is the best over all places of the peak', () => {
+  fc.assert(
+    fc.property(series, (values) => {
+      const misfit = (fit: readonly number[]) =>
+        fit.reduce((sum, level, index) => sum + (level - values[index]!) ** 2, 0);
+      const fits = values.map((_, peak) => [
+        ...nonDecreasingFit(values.slice(0, peak + 1), ones(peak + 1)),
+        ...nonDecreasingFit(
+          values.slice(peak + 1).map((value) => -value),
+          ones(values.length - peak - 1),
+        ).map((value) => -value),
+      ]);
+      const least = Math.min(...fits.map(misfit));
+      expect(misfit(peakedFit(values, ones(values.length)).values)).toBeCloseTo(least, 6);
+    }),
+    { numRuns: 100, seed: 5 },
+  );
 });

@@ -1,5 +1,3 @@
-import { nonDecreasingFit } from '../../statistics/monotone-regression.ts';
-
 /**
  * Where a monotone curve through the steps (x ascending, y never falling) reaches a level: -Infinity where it is
  * reached before the first step, Infinity where it is not reached by the last. Between two steps the curve is the
@@ -36,33 +34,4 @@ export function fallingCrossing(
     -level,
     bow,
   );
-}
-
-/** Values that rise to a peak and fall beyond it. */
-interface PeakedFit {
-  readonly values: readonly number[];
-  /** Position of the peak. */
-  readonly peak: number;
-}
-
-/**
- * Weighted least-squares fit of values that rise and then fall: the best over all places of the peak of a rising and
- * a falling part (Frisén, "Unimodal regression", The Statistician 35 (1986) 479-485).
- */
-export function peakedFit(values: readonly number[], weights: readonly number[]): PeakedFit {
-  const fits = values.map((_, peak) => {
-    const rising = nonDecreasingFit(values.slice(0, peak + 1), weights.slice(0, peak + 1));
-    const fallen = nonDecreasingFit(
-      values.slice(peak + 1).map((value) => -value),
-      weights.slice(peak + 1),
-    ).map((value) => -value);
-    const fit = [...rising, ...fallen];
-    const misfit = fit.reduce(
-      (sum, value, index) => sum + (weights[index] ?? 0) * (value - (values[index] ?? 0)) ** 2,
-      0,
-    );
-    return { fit, misfit };
-  });
-  const least = fits.reduce((best, one) => (one.misfit < best.misfit ? one : best));
-  return { values: least.fit, peak: least.fit.indexOf(Math.max(...least.fit)) };
 }

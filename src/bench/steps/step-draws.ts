@@ -1,8 +1,7 @@
 import { quantile, sortedDraws } from '../../statistics/coverage-interval.ts';
-import { nonDecreasingFit } from '../../statistics/monotone-regression.ts';
+import { nonDecreasingFit, peakedFit } from '../../statistics/monotone-regression.ts';
 import { randomSource } from '../../statistics/random.ts';
 import { rounded } from '../../units/rounded.ts';
-import { peakedFit } from './step-crossing.ts';
 import { drawnMeans, type SeriesNoise, type SeriesStep } from './step-series.ts';
 
 /** How the readings go with the setting. */

@@ -22,12 +22,20 @@ export function peakLevel(x: readonly number[], y: readonly number[], peak: numb
 /** Coefficients of the least-squares parabola, by the normal equations on centred places and Cramer's rule. */
 function parabola(x: readonly number[], y: readonly number[]): readonly [number, number, number] {
   const scale = Math.max(...x.map(Math.abs));
-  const u = x.map((at) => at / scale);
-  const power = (exponent: number) => u.reduce((sum, at) => sum + at ** exponent, 0);
-  const moment = (exponent: number) =>
-    u.reduce((sum, at, index) => sum + at ** exponent * (y[index] ?? 0), 0);
-  const [s0, s1, s2, s3, s4] = [u.length, power(1), power(2), power(3), power(4)];
-  const [t0, t1, t2] = [moment(0), moment(1), moment(2)];
+  let [s1, s2, s3, s4] = [0, 0, 0, 0];
+  let [t0, t1, t2] = [0, 0, 0];
+  for (const [index, at] of x.entries()) {
+    const u = at / scale;
+    const value = y[index] ?? 0;
+    s1 += u;
+    s2 += u * u;
+    s3 += u * u * u;
+    s4 += u * u * u * u;
+    t0 += value;
+    t1 += u * value;
+    t2 += u * u * value;
+  }
+  const s0 = x.length;
   const determinant = s0 * (s2 * s4 - s3 * s3) - s1 * (s1 * s4 - s2 * s3) + s2 * (s1 * s3 - s2 * s2);
   const height = t0 * (s2 * s4 - s3 * s3) - s1 * (t1 * s4 - t2 * s3) + s2 * (t1 * s3 - t2 * s2);
   const slope = s0 * (t1 * s4 - t2 * s3) - t0 * (s1 * s4 - s2 * s3) + s2 * (s1 * t2 - s2 * t1);

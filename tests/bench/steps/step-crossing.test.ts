@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { fallingCrossing, peakedFit, risingCrossing } from '../../../src/bench/steps/step-crossing.ts';
+import { fallingCrossing, risingCrossing } from '../../../src/bench/steps/step-crossing.ts';
 import { peakLevel } from '../../../src/bench/temperature-sweep/peak-level.ts';
 
 const x = [10, 20, 30, 40];
@@ -29,13 +29,6 @@ test('however the course bows, the crossing stays between the two steps that bra
       },
     ),
   );
-});
-
-test('a peaked fit rises to its peak, falls beyond, and leaves what does so already', () => {
-  expect(peakedFit([1, 3, 5, 4], [1, 1, 1, 1])).toEqual({ values: [1, 3, 5, 4], peak: 2 });
-  const { values, peak } = peakedFit([1, 4, 3, 5, 2], [1, 1, 1, 1, 1]);
-  expect(values).toEqual([1, 3.5, 3.5, 5, 2]);
-  expect(peak).toBe(3);
 });
 
 test('the level of a peak is the top of a parabola through it', () => {
