@@ -20,6 +20,7 @@ function ruleText(kind: Kind): string {
 
 export const rule: ProfileRule<'${kind}'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['${kind}'],
   severity: 'warning',
   statement: '${blankMark}: what must hold, in one line.',

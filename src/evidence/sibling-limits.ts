@@ -1,7 +1,7 @@
 import { groupedBy } from '../registry/grouped-by.ts';
-import { oncePerRegistry } from '../registry/once-per-registry.ts';
 import type { Profile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
+import { oncePerRegistry } from '../registry/registry.ts';
 import { median } from '../statistics/middle.ts';
 import type { CubicMillimetresPerSecond } from '../units/canonical.ts';
 import type { EvidenceContext } from './evidence-context.ts';

@@ -1,6 +1,6 @@
 import { groupedBy } from '../registry/grouped-by.ts';
-import { oncePerRegistry } from '../registry/once-per-registry.ts';
 import type { Profile } from '../registry/profile.ts';
+import { oncePerRegistry } from '../registry/registry.ts';
 
 interface TrialIndex {
   readonly byMachine: ReadonlyMap<string, readonly Profile<'trial'>[]>;

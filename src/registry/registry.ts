@@ -1,6 +1,5 @@
 import { additionsTo, extended } from './addition.ts';
 import { type Kind, kinds } from './kind.ts';
-import { oncePerRegistry } from './once-per-registry.ts';
 import type { AnyProfile, Profile, ReadDocument } from './profile.ts';
 
 export type ProfilesOfKind = { readonly [OfKind in Kind]: ReadonlyMap<string, Profile<OfKind>> };
@@ -48,6 +47,16 @@ function addFirst(maps: { [OfKind in Kind]: Map<string, Profile<OfKind>> }, prof
   // The map of a kind takes profiles of that kind only; the compiler cannot follow the two unions together.
   const map = maps[profile.kind] as Map<string, AnyProfile>;
   if (!map.has(profile.id)) map.set(profile.id, profile);
+}
+
+/** An index over a whole registry, built when a rule first asks for it and kept as long as the registry is. */
+export function oncePerRegistry<Index>(build: (registry: Registry) => Index): (registry: Registry) => Index {
+  const built = new WeakMap<Registry, { readonly index: Index }>();
+  return (registry) => {
+    const known = built.get(registry) ?? { index: build(registry) };
+    built.set(registry, known);
+    return known.index;
+  };
 }
 
 /** A profile as its file has it: a filament without what additions add to it. */

@@ -12,6 +12,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'neighbours',
   severity: 'warning',
   statement: 'A filament with hard fillers is run through a nozzle that is not much softer than the fillers.',
   rationale:

@@ -7,6 +7,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'profile',
   severity: 'error',
   statement: 'A line is at least as wide as its layer is high.',
   rationale:

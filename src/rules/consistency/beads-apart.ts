@@ -9,6 +9,7 @@ const factors = { layerHeight: 4, lineWidth: 3 };
 
 export const rule: ProfileRule<'job'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['job'],
   severity: 'warning',
   statement: 'The features of a job are printed with beads of similar height and width.',

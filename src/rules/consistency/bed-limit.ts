@@ -11,6 +11,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['trial'],
   severity: 'warning',
   statement: 'The bed of a machine gets as hot as the filaments that are run on it need.',

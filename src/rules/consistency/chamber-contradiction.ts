@@ -4,6 +4,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['machine'],
   severity: 'error',
   statement: 'The statements of a machine about its chamber and its sensors agree.',

@@ -8,6 +8,7 @@ const sensorAllowance = 5;
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['trial'],
   severity: 'warning',
   statement: 'The chamber temperature of a trial lies between room temperature and the limit of the chamber.',

@@ -11,6 +11,7 @@ const factor = 2;
 
 export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  reach: 'registry',
   kinds: ['machine'],
   severity: 'warning',
   statement: 'A machine does not claim far less flow than trials on the same nozzle have found.',

@@ -11,6 +11,7 @@ const travelFactor = 2;
 
 export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['machine'],
   severity: 'note',
   statement:

@@ -5,6 +5,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['machine'],
   severity: 'error',
   statement: 'The contour speed of a machine is at most its top speed.',

@@ -7,6 +7,7 @@ const leastShare = 0.05;
 
 export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['machine'],
   severity: 'warning',
   statement: 'The contour speed of a machine is at least a twentieth of its top speed.',

@@ -9,6 +9,7 @@ const rounding = 0.006;
 
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['filament'],
   severity: 'error',
   statement: 'The designation of a filament names its polymer and its fillers as the profile states them.',

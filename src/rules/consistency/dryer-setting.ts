@@ -5,6 +5,7 @@ const otherKeyOf = { fixed: 'range', adjustable: 'temperature' } as const;
 
 export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['machine'],
   severity: 'error',
   statement:

@@ -9,6 +9,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  reach: 'registry',
   kinds: ['machine'],
   severity: 'error',
   statement:

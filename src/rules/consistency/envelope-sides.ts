@@ -10,6 +10,7 @@ const largestRatios = { flat: 6, height: 9 };
 
 export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['machine'],
   severity: 'warning',
   statement: 'Width, depth and height of a build envelope are of a similar size.',

@@ -6,6 +6,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'polymer'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['polymer'],
   severity: 'error',
   statement: 'At the usual nozzle temperatures of a family its polymer flows and does not decompose.',

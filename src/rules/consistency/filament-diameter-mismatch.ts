@@ -8,6 +8,7 @@ const allowance = 0.2;
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['trial'],
   severity: 'error',
   statement: 'A trial runs a filament in a hot end made for its diameter.',

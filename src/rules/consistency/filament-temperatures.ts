@@ -10,6 +10,7 @@ const gaps = { bed: 55, softening: 15 };
 
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['filament'],
   severity: 'warning',
   statement: 'The bed and softening temperatures of a filament are well below its lowest nozzle temperature.',

@@ -9,6 +9,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'machine' | 'filament'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['machine', 'filament'],
   severity: 'error',
   statement:

@@ -15,6 +15,7 @@ const ratios: readonly FeatureRatio[] = [
 
 export const rule: ProfileRule<'policy'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['policy'],
   severity: 'warning',
   statement:

@@ -7,6 +7,7 @@ const usual: Range = { low: 0.5, high: 20 };
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['trial'],
   severity: 'warning',
   statement: 'The accuracy of a gauge is within a few steps of its display.',

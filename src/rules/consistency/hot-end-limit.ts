@@ -14,6 +14,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'neighbours',
   severity: 'error',
   statement: 'No trial or statement has a hot end above its temperature limit.',
   rationale:

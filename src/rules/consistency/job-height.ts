@@ -1,12 +1,13 @@
 import { figuresOutside } from '../../knowledge/figure-outside.ts';
 import type { Job } from '../../registry/generated/documents.ts';
-import { oncePerRegistry } from '../../registry/once-per-registry.ts';
+import { oncePerRegistry } from '../../registry/registry.ts';
 import { shown } from '../../units/wording.ts';
 import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'job'> = {
   judges: 'profile',
+  reach: 'registry',
   kinds: ['job'],
   severity: 'warning',
   statement: 'The part of a job is no taller than the tallest build envelope of the registry.',

@@ -9,6 +9,7 @@ const usual: Range = { low: 0.1, high: 1 };
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['trial'],
   severity: 'warning',
   statement: 'The layers of a trial are at most as high as the nozzle is wide, and at least a tenth of it.',

@@ -12,6 +12,7 @@ const chamberAboveBed = 20;
 
 export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['machine'],
   severity: 'warning',
   statement: 'The temperature limits of a machine get lower from hot end to bed to chamber.',

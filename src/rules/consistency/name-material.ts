@@ -18,6 +18,7 @@ const tradeWritings: Readonly<Record<string, string>> = { PETG: 'PET-G', HIPS: '
 
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['filament'],
   severity: 'warning',
   statement: 'A filament states the filler or the polymer that its name mentions.',

@@ -7,6 +7,7 @@ const diameterInId = /(?<![\d.])(\d\.\d+)(?![\d.])/;
 
 export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['machine'],
   severity: 'error',
   statement: 'A diameter in the id of a nozzle is the diameter of the nozzle.',

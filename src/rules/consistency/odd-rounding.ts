@@ -14,6 +14,7 @@ const roundOff = 1e-9;
 
 export const rule: ProfileRule<'policy'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['policy'],
   severity: 'warning',
   statement: 'A policy rounds to 1, 2, 2.5 or 5 times a power of ten in the units of the tables.',

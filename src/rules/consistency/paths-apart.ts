@@ -18,6 +18,7 @@ const ratios: readonly FeatureRatio[] = [
 
 export const rule: ProfileRule<'job'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['job'],
   severity: 'warning',
   statement:

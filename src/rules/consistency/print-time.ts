@@ -9,6 +9,7 @@ const acceptedShare = 0.15;
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['trial'],
   severity: 'warning',
   statement: 'A reference print takes the time calculated from its job and its settings, within 15 %.',

@@ -4,6 +4,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'job'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['job'],
   severity: 'error',
   statement: 'The mean segment of a feature is not longer than all of its paths.',

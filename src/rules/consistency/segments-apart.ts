@@ -15,6 +15,7 @@ const ratios: readonly FeatureRatio[] = [
 
 export const rule: ProfileRule<'job' | 'policy'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['job', 'policy'],
   severity: 'warning',
   statement: 'Features that follow each other in a part have segments of similar length.',

@@ -6,6 +6,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['trial'],
   severity: 'warning',
   statement: 'The speeds and accelerations of a reference print are within the stated limits of its machine.',

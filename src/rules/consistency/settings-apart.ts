@@ -7,6 +7,7 @@ const largestRatio = 7;
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['trial'],
   severity: 'warning',
   statement: 'The accelerations of a reference print lie within a factor of seven of each other.',

@@ -20,6 +20,7 @@ const largestDecompositionGap = 120;
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'profile',
   severity: 'warning',
   statement: 'Two sources of one property under the same conditions do not contradict each other.',
   rationale: 'Sources are compared, never averaged; if they are far apart, one was mistyped or misread.',

@@ -1,6 +1,6 @@
 import { trialIndex } from '../../knowledge/trial-index.ts';
-import { oncePerRegistry } from '../../registry/once-per-registry.ts';
 import type { Registry } from '../../registry/registry.ts';
+import { oncePerRegistry } from '../../registry/registry.ts';
 import type { Grams, Millimetres } from '../../units/canonical.ts';
 import { shown } from '../../units/wording.ts';
 import { alike } from '../engine/examples.ts';
@@ -13,6 +13,7 @@ const sameFilament = 0.2;
 
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  reach: 'registry',
   kinds: ['filament'],
   severity: 'warning',
   statement:

@@ -4,6 +4,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  reach: 'registry',
   kinds: ['filament'],
   severity: 'warning',
   statement: 'The spool of a filament is not too heavy for the holders of the machines it was run on.',

@@ -20,6 +20,7 @@ const coldestRoom = 15;
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['trial'],
   severity: 'warning',
   statement: 'A trial is run within the temperature and fan range of its filament.',

@@ -3,6 +3,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'source'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['source'],
   severity: 'error',
   statement: 'The dates of a source exist in the calendar.',

@@ -4,6 +4,7 @@ import type { DocumentRule } from '../engine/rule.ts';
 
 export const rule: DocumentRule = {
   judges: 'document',
+  reach: 'profile',
   severity: 'error',
   statement: 'No date of a measurement, a visit or a note is in the future.',
   rationale: 'The newest statement counts; one with a mistyped year would outrank all later ones.',

@@ -4,6 +4,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'source'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['source'],
   severity: 'error',
   statement: 'A source was issued before it was read, and read before today.',

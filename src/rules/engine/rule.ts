@@ -4,11 +4,25 @@ import type { Hit } from '../../registry/hit.ts';
 import type { Kind } from '../../registry/kind.ts';
 import type { Profile, ReadDocument } from '../../registry/profile.ts';
 
-/** What a rule may look at besides the profile that it judges. */
-export interface RuleContext extends EvidenceContext {
+/** What a rule may know besides the profile that it judges. */
+interface OwnContext {
   /** Today's date, YYYY-MM-DD. */
   readonly today: string;
 }
+
+/** What a rule may look at that reaches farther than the profile. */
+export interface RuleContext extends OwnContext, EvidenceContext {}
+
+/**
+ * How far a rule looks: at nothing but the document itself; at its neighbours, which are looked up by their ids, and at
+ * what their trials reduce to; or at the whole registry, by an index that is made once.
+ */
+export type Reach = 'profile' | 'neighbours' | 'registry';
+
+/** How a rule finds breaches. Written as a method, so that a rule of some kinds is a rule; the engine hands it no others. */
+type Check<Judged> =
+  | { readonly reach: 'profile'; check(judged: Judged, context: OwnContext): Iterable<Hit> }
+  | { readonly reach: 'neighbours' | 'registry'; check(judged: Judged, context: RuleContext): Iterable<Hit> };
 
 /**
  * A documented example: keys that replace those of a sound profile of the kind. `bad` raises the rule's finding and
@@ -38,21 +52,17 @@ interface RuleText {
 }
 
 /** Judges any document that could be read, even where its content does not fit the schema. */
-export interface DocumentRule extends RuleText {
-  readonly judges: 'document';
-  readonly example: RuleExample;
-  readonly check: (document: ReadDocument, context: RuleContext) => Iterable<Hit>;
-}
+export type DocumentRule = RuleText &
+  Check<ReadDocument> & { readonly judges: 'document'; readonly example: RuleExample };
 
 /** Judges profiles of some kinds whose content fits the schema, in canonical units. */
-export interface ProfileRule<OfKind extends Kind = Kind> extends RuleText {
-  readonly judges: 'profile';
-  /** The kinds that it looks at; all where it names none. */
-  readonly kinds?: readonly OfKind[];
-  readonly example: RuleExample;
-  // Written as a method, so that a rule of some kinds is a rule; the engine hands it no others.
-  check(profile: { [Each in OfKind]: Profile<Each> }[OfKind], context: RuleContext): Iterable<Hit>;
-}
+export type ProfileRule<OfKind extends Kind = Kind> = RuleText &
+  Check<{ [Each in OfKind]: Profile<Each> }[OfKind]> & {
+    readonly judges: 'profile';
+    /** The kinds that it looks at; all where it names none. */
+    readonly kinds?: readonly OfKind[];
+    readonly example: RuleExample;
+  };
 
 /** Explains an error of form; reading the files finds it (`registry/`), or the count of findings in a file does. */
 export interface FormRule extends RuleText {

@@ -9,6 +9,7 @@ const largestFactor = 2.5;
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'registry',
   kinds: ['trial'],
   severity: 'warning',
   statement: 'The limit of a trial is not far above the others of the same nozzle and polymer family.',

@@ -10,6 +10,7 @@ const fewestSiblings = 2;
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'registry',
   kinds: ['trial'],
   severity: 'warning',
   statement:

@@ -10,6 +10,7 @@ const fewestSteps = 4;
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['trial'],
   severity: 'warning',
   statement: 'A halt or a drive slip is noted at a flow of the ladder or just above.',

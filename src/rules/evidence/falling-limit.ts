@@ -1,13 +1,14 @@
 import { trialLimit } from '../../evidence/trial-limit.ts';
 import { groupedBy } from '../../registry/grouped-by.ts';
-import { oncePerRegistry } from '../../registry/once-per-registry.ts';
 import type { Profile } from '../../registry/profile.ts';
+import { oncePerRegistry } from '../../registry/registry.ts';
 import { shown } from '../../units/wording.ts';
 import { allFlows, ladder } from '../engine/examples.ts';
 import type { ProfileRule, RuleContext } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'registry',
   kinds: ['trial'],
   severity: 'warning',
   statement: 'The flow limit of a filament on one nozzle does not fall when the nozzle gets hotter.',

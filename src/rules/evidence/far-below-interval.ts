@@ -14,6 +14,7 @@ const smallestShare = 0.5;
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'neighbours',
   severity: 'warning',
   statement: 'A value is at least half of what its interval or its trial supports.',
   rationale:

@@ -8,6 +8,7 @@ const enough = 6;
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['trial'],
   severity: 'warning',
   statement: 'A ladder has at least six different flows.',

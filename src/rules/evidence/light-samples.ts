@@ -6,6 +6,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['trial'],
   severity: 'warning',
   statement: 'Samples are heavy enough for the scale: its step is at most 0.5 % of what is weighed.',

@@ -4,6 +4,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['trial'],
   severity: 'error',
   statement: 'The readings of a trial are either in the trial or in a CSV file beside it.',

@@ -4,6 +4,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'neighbours',
   severity: 'error',
   statement:
     'A measured value holds under the conditions of its trial: machine, nozzle, filament, nozzle temperature.',

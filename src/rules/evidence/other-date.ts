@@ -4,6 +4,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'neighbours',
   severity: 'warning',
   statement: 'A measured value has the date of its trial.',
   rationale: 'The newest statement counts; with a wrong date it may count when it should not.',

@@ -18,6 +18,7 @@ const mostSlips = 3;
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['trial'],
   severity: 'warning',
   statement: 'Every sample of a ladder weighs what its repeats and the neighbouring steps suggest.',

@@ -19,6 +19,7 @@ const instruments = [
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['trial'],
   severity: 'warning',
   statement: 'Readings are written to the last digit that the scale or the gauge shows, and no further.',

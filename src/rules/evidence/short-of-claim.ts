@@ -14,6 +14,7 @@ const leastShare = 0.3;
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['trial'],
   severity: 'warning',
   statement: 'A trial reaches at least a third of what the machine claims for that polymer and nozzle.',

@@ -4,6 +4,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'neighbours',
   severity: 'error',
   statement:
     'A measured limit is on the safe side of the result of its trial, and its interval is that of the trial.',

@@ -4,6 +4,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'neighbours',
   severity: 'error',
   statement: 'A value is not above its interval; a minimum time and a sound level are not below it.',
   rationale:

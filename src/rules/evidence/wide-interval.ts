@@ -7,6 +7,7 @@ const widestFactor = 2;
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'profile',
   severity: 'warning',
   statement: 'The ends of an interval differ by less than a factor of two.',
   rationale: 'A limit that may be twice as high was not really found; often one end is mistyped.',

@@ -1,11 +1,11 @@
-import { oncePerRegistry } from '../../registry/once-per-registry.ts';
 import type { ReadDocument } from '../../registry/profile.ts';
-import { brokenKey } from '../../registry/registry.ts';
+import { brokenKey, oncePerRegistry } from '../../registry/registry.ts';
 import { quote } from '../../text/quote.ts';
 import type { DocumentRule } from '../engine/rule.ts';
 
 export const rule: DocumentRule = {
   judges: 'document',
+  reach: 'registry',
   severity: 'error',
   statement: 'An id stands for one document of its kind.',
   rationale: 'If two documents share an id, a reference may mean either, and a table may use the wrong one.',

@@ -8,6 +8,7 @@ import type { DocumentRule } from '../engine/rule.ts';
 
 export const rule: DocumentRule = {
   judges: 'document',
+  reach: 'profile',
   severity: 'error',
   statement: 'The path of a file is made from its kind and id.',
   rationale: 'Profiles are found by their id; if path and id differ, one was copied and not changed.',

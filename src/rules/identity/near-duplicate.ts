@@ -1,7 +1,7 @@
 import { distance } from 'fastest-levenshtein';
 import { shapes } from '../../registry/generated/shapes.ts';
 import { groupedBy } from '../../registry/grouped-by.ts';
-import { oncePerRegistry } from '../../registry/once-per-registry.ts';
+import { oncePerRegistry } from '../../registry/registry.ts';
 import { leavesOf } from '../../registry/shape.ts';
 import { foldedName, isProduct, type Product, productKey } from '../engine/product-key.ts';
 import type { ProfileRule } from '../engine/rule.ts';
@@ -13,6 +13,7 @@ const twins = oncePerRegistry((registry) => groupedBy(registry.profiles.filter(i
 
 export const rule: ProfileRule<'machine' | 'filament'> = {
   judges: 'profile',
+  reach: 'registry',
   kinds: ['machine', 'filament'],
   severity: 'warning',
   statement: 'Two products of one maker with nearly the same name differ in at least one figure.',

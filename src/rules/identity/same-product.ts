@@ -1,5 +1,5 @@
 import { groupedBy } from '../../registry/grouped-by.ts';
-import { oncePerRegistry } from '../../registry/once-per-registry.ts';
+import { oncePerRegistry } from '../../registry/registry.ts';
 import { isProduct, productKey } from '../engine/product-key.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
@@ -7,6 +7,7 @@ const products = oncePerRegistry((registry) => groupedBy(registry.profiles.filte
 
 export const rule: ProfileRule<'machine' | 'filament'> = {
   judges: 'profile',
+  reach: 'registry',
   kinds: ['machine', 'filament'],
   severity: 'error',
   statement: 'A product is described only once.',

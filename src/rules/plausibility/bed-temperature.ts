@@ -8,6 +8,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['filament'],
   severity: 'error',
   statement:

@@ -7,6 +7,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['filament'],
   severity: 'error',
   statement: 'The chamber stays below the temperature at which the filament softens.',

@@ -6,6 +6,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['filament'],
   severity: 'error',
   statement: 'The density of a filament is one that its polymer and fillers can have.',

@@ -7,6 +7,7 @@ const plausible = { low: 0.003, high: 0.06 };
 
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['filament'],
   severity: 'warning',
   statement: 'The tolerance of a filament is between 0.3 % and 6 % of its diameter.',

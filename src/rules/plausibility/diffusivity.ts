@@ -7,6 +7,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'polymer'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['polymer'],
   severity: 'warning',
   statement:

@@ -9,6 +9,7 @@ const nearest = 60;
 
 export const rule: ProfileRule<'polymer'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['polymer'],
   severity: 'warning',
   statement: 'A family is dried at least 60 K below the temperatures at which it is extruded.',

@@ -7,6 +7,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['filament'],
   severity: 'error',
   statement: 'A spool is dried below the softening temperature of its filament.',

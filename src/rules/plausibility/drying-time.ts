@@ -9,6 +9,7 @@ const factor = 4;
 
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['filament'],
   severity: 'warning',
   statement: 'A filament is dried about as long as its family is.',

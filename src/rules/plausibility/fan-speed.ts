@@ -9,6 +9,7 @@ const slowest = 0.05;
 
 export const rule: ProfileRule<'filament' | 'trial'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['filament', 'trial'],
   severity: 'warning',
   statement: 'A fan setting goes up to at least 5 %, or is 0.',

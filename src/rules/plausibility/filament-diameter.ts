@@ -11,6 +11,7 @@ const allowance: Millimetres = 0.1;
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'profile',
   severity: 'warning',
   statement: 'Filaments and hot ends have a nominal diameter of 1.75 mm, 2.85 mm or 3.00 mm.',
   rationale: 'A diameter in between is usually a reading at one place; the nominal one belongs here.',

@@ -7,6 +7,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'machine' | 'filament'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['machine', 'filament'],
   severity: 'warning',
   statement: 'A stated flow feeds the filament no faster than drives can push, about 60 mm/s.',

@@ -8,6 +8,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'profile',
   severity: 'error',
   statement: 'A fraction of a whole is at most 100 %.',
   rationale: 'A fan cannot run faster than full speed, and a filler cannot be more than the whole filament.',

@@ -7,6 +7,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'machine' | 'filament'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['machine', 'filament'],
   severity: 'error',
   statement: 'The heater of a hot end has the power to melt the flow that is claimed or measured for it.',

@@ -26,6 +26,7 @@ const usualDiffusivity = 0.1;
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['trial'],
   severity: 'warning',
   statement: 'A hot end reaches its flow limit before the melt zone has heated the filament through.',

@@ -4,6 +4,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'profile',
   severity: 'error',
   statement: 'No figure is physically impossible for such a product.',
   rationale: 'A figure with a misplaced decimal point or a wrong unit spoils every table made from it.',

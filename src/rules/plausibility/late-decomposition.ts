@@ -9,6 +9,7 @@ const furthest = 200;
 
 export const rule: ProfileRule<'polymer'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['polymer'],
   severity: 'warning',
   statement: 'A family decomposes at most about 200 K above its nozzle temperature limit.',

@@ -14,6 +14,7 @@ const generousFactor = 1.5;
 
 export const rule: ProfileRule<'machine' | 'filament'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['machine', 'filament'],
   severity: 'warning',
   statement: 'The melt zone is long enough to soften the core of the filament at the stated flow.',

@@ -9,6 +9,7 @@ const roundOff = 1e-9;
 
 export const rule: ProfileRule<'polymer'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['polymer'],
   severity: 'warning',
   statement: 'In air of 50 % humidity a polymer takes up at least a tenth of its saturation.',

@@ -8,6 +8,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'profile',
   severity: 'error',
   statement:
     'Lengths, masses, times, speeds, flows, powers and prices are above zero; shares are not negative.',

@@ -13,6 +13,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'neighbours',
   severity: 'error',
   statement: 'At a stated nozzle temperature the polymer flows and does not decompose.',
   rationale:

@@ -14,6 +14,7 @@ const usual = {
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'profile',
   severity: 'warning',
   statement: 'The price of a machine or a spool is in the usual range.',
   rationale:

@@ -10,6 +10,7 @@ const allowance = 20;
 
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['filament'],
   severity: 'warning',
   statement:

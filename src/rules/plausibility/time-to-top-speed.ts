@@ -10,6 +10,7 @@ const usual: Range = { low: 0.012, high: 0.29 };
 
 export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['machine'],
   severity: 'warning',
   statement: 'A machine reaches its top speed within some hundredths of a second.',

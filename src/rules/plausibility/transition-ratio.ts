@@ -12,6 +12,7 @@ const absoluteZero = -273.15;
 
 export const rule: ProfileRule<'polymer'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['polymer'],
   severity: 'warning',
   statement:

@@ -12,6 +12,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['filament'],
   severity: 'warning',
   statement: 'The density of a filament is near what its polymer and fillers give.',

@@ -10,6 +10,7 @@ const allowance = { below: 30, above: 20 };
 
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['filament'],
   severity: 'warning',
   statement: 'A filament is dried near the temperatures at which its family is dried.',

@@ -5,6 +5,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'profile',
   severity: 'warning',
   statement: 'A figure is in the usual range for machines, filaments, polymers and policies.',
   rationale: 'Most figures outside that range have a wrong digit or unit; the others need a reason.',

@@ -12,6 +12,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'neighbours',
   severity: 'warning',
   statement: 'A nozzle temperature is close to the usual ones of the polymer family.',
   rationale:

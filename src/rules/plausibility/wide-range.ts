@@ -12,6 +12,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'polymer' | 'filament'> = {
   judges: 'profile',
+  reach: 'profile',
   kinds: ['polymer', 'filament'],
   severity: 'warning',
   statement: 'A range is not wider than one family or product can be.',

@@ -19,6 +19,7 @@ const needs = {
 
 export const rule: DocumentRule = {
   judges: 'document',
+  reach: 'profile',
   severity: 'error',
   statement:
     'A measured value names its trial, a published or claimed one its source, a derived or assumed one its reason.',

@@ -2,9 +2,8 @@ import { shapes } from '../../registry/generated/shapes.ts';
 import type { Hit } from '../../registry/hit.ts';
 import { identityOfPath, type Kind, kindFolders } from '../../registry/kind.ts';
 import { nozzleIds } from '../../registry/nozzle.ts';
-import { oncePerRegistry } from '../../registry/once-per-registry.ts';
 import type { ReadDocument } from '../../registry/profile.ts';
-import { brokenKey, exists, idsOf, type Registry } from '../../registry/registry.ts';
+import { brokenKey, exists, idsOf, oncePerRegistry, type Registry } from '../../registry/registry.ts';
 import {
   isObject,
   type Leaf,
@@ -21,6 +20,7 @@ type ReferenceLeaf = Leaf<Extract<Shape, { type: 'reference' }>>;
 
 export const rule: DocumentRule = {
   judges: 'document',
+  reach: 'registry',
   severity: 'error',
   statement: 'Everything that a document refers to is in the registry.',
   rationale: 'If the trial or the source of a limit cannot be found, nobody can check it.',

@@ -2,6 +2,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
+  reach: 'neighbours',
   kinds: ['filament'],
   severity: 'error',
   statement: 'No filament is made of a polymer that must not be extruded.',

@@ -6,6 +6,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'neighbours',
   severity: 'error',
   statement: 'A hot end with a polymer liner stays at or below 260 Cel.',
   rationale:

@@ -5,6 +5,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 export const rule: ProfileRule = {
   judges: 'profile',
+  reach: 'neighbours',
   severity: 'warning',
   statement: 'A hot end with a polymer liner stays clear of the limit of the liner, at or below 250 Cel.',
   rationale: 'Temperature sensors in hot ends are off by a few kelvin, and a hot liner ages faster.',

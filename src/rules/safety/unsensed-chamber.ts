@@ -15,6 +15,7 @@ const glassTransition = 90;
 
 export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
+  reach: 'registry',
   kinds: ['machine'],
   severity: 'warning',
   statement: 'An enclosed machine for hot materials has a chamber temperature sensor.',

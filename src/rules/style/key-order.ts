@@ -4,6 +4,7 @@ import type { DocumentRule } from '../engine/rule.ts';
 
 export const rule: DocumentRule = {
   judges: 'document',
+  reach: 'profile',
   severity: 'note',
   statement: 'The keys of a profile are in the order of its schema.',
   rationale: 'In the same order, two profiles can be compared side by side, and diffs stay small.',

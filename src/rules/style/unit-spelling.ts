@@ -4,6 +4,7 @@ import type { DocumentRule } from '../engine/rule.ts';
 
 export const rule: DocumentRule = {
   judges: 'document',
+  reach: 'profile',
   severity: 'note',
   statement: 'A quantity is written as a number, one space and a UCUM code.',
   rationale: 'One spelling per unit makes profiles easy to search and to compare.',
