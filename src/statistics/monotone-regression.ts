@@ -5,7 +5,11 @@
  */
 export function nonDecreasingFit(values: readonly number[], weights: readonly number[]): number[] {
   if (values.length !== weights.length) throw new RangeError('one weight per value');
-  return new Pools(1).restart(0).pushAll(values, weights, values.length).fit();
+  const pools = new Pools(1);
+  pools.pushAll(values, weights, values.length);
+  const fit: number[] = [];
+  pools.addFit(fit);
+  return fit;
 }
 
 /** Values that rise to a peak and fall beyond it. */
@@ -36,16 +40,11 @@ export function peakedFit(values: readonly number[], weights: readonly number[])
     least = whole;
     best = peak;
   }
-  const fit = [
-    ...rising
-      .restart(0)
-      .pushAll(values, weights, best + 1)
-      .fit(),
-    ...falling
-      .restart(best + 1)
-      .pushAll(values, weights, length)
-      .fit(),
-  ];
+  const fit: number[] = [];
+  rising.restart(0).pushAll(values, weights, best + 1);
+  rising.addFit(fit);
+  falling.restart(best + 1).pushAll(values, weights, length);
+  falling.addFit(fit);
   return { values: fit, peak: fit.indexOf(Math.max(...fit)) };
 }
 
@@ -75,9 +74,8 @@ class Pools {
   }
 
   /** Takes the values up to a place, which stays out. */
-  pushAll(values: readonly number[], weights: readonly number[], to: number): this {
+  pushAll(values: readonly number[], weights: readonly number[], to: number): void {
     while (this.#next < to) this.push(values[this.#next] ?? Number.NaN, weights[this.#next] ?? 0);
-    return this;
   }
 
   /** Takes the next value, and pools it with those before as long as they violate the order. */
@@ -111,13 +109,11 @@ class Pools {
     return sum;
   }
 
-  /** The fitted values. */
-  fit(): number[] {
-    const fit: number[] = [];
+  /** Adds the fitted values to those before. */
+  addFit(fit: number[]): void {
     for (let pool = 0; pool < this.#count; pool++) {
       const level = this.#sign * (this.#means[pool] ?? 0);
-      while (this.#from + fit.length < (this.#ends[pool] ?? 0)) fit.push(level);
+      while (fit.length < (this.#ends[pool] ?? 0)) fit.push(level);
     }
-    return fit;
   }
 }

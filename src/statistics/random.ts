@@ -64,7 +64,8 @@ function marsagliaTsangGamma(shape: number, uniform: () => number, normal: () =>
   const spread = 1 / Math.sqrt(9 * offset);
   for (;;) {
     const deviate = normal();
-    const cube = (1 + spread * deviate) ** 3;
+    const root = 1 + spread * deviate;
+    const cube = root * root * root;
     if (cube > 0) {
       const square = deviate * deviate;
       const chance = 1 - uniform();

@@ -77,27 +77,26 @@ function surveyResults(places: readonly SurveyPlace[], nominal: number, gauge: G
   const rounding = gauge.resolution / Math.sqrt(24);
   const alike = diameters.standardDeviation < gauge.resolution / 2 ? 1 : 1 / Math.sqrt(count);
   const outcome = {
-    mean: [] as number[],
-    spread: [] as number[],
-    ovality: [] as number[],
-    area: [] as number[],
+    mean: new Float64Array(draws),
+    spread: new Float64Array(draws),
+    ovality: new Float64Array(draws),
+    area: new Float64Array(draws),
   };
   for (let index = 0; index < draws; index++) {
     const shared =
       gauge.accuracy * (2 * random.uniform() - 1) + gauge.resolution * (random.uniform() - 0.5) * alike;
     const along = random.studentT(count - 1) / Math.sqrt(count);
-    outcome.mean.push(diameters.mean + along * diameters.standardDeviation + shared);
-    outcome.area.push(
+    outcome.mean[index] = diameters.mean + along * diameters.standardDeviation + shared;
+    outcome.area[index] =
       areas.mean +
-        (random.studentT(count - 1) / Math.sqrt(count)) * areas.standardDeviation +
-        (2 * shared) / nominal,
-    );
+      (random.studentT(count - 1) / Math.sqrt(count)) * areas.standardDeviation +
+      (2 * shared) / nominal;
     const freedom = count - 1;
     const variance = (freedom * diameters.standardDeviation ** 2) / (2 * random.gamma(freedom / 2));
-    outcome.spread.push(Math.sqrt(Math.max(0, variance - rounding ** 2)));
+    outcome.spread[index] = Math.sqrt(Math.max(0, variance - rounding ** 2));
     const ovality =
       ovalities.mean + (random.studentT(count - 1) / Math.sqrt(count)) * ovalities.standardDeviation;
-    outcome.ovality.push(Math.max(0, ovality + gauge.resolution * (random.uniform() - 0.5) * alike));
+    outcome.ovality[index] = Math.max(0, ovality + gauge.resolution * (random.uniform() - 0.5) * alike);
   }
   return [
     result('meanDiameter', 'length', outcome.mean),
@@ -107,7 +106,7 @@ function surveyResults(places: readonly SurveyPlace[], nominal: number, gauge: G
   ];
 }
 
-function result(quantity: string, dimension: Dimension, outcome: readonly number[]): ReducedResult {
+function result(quantity: string, dimension: Dimension, outcome: Float64Array): ReducedResult {
   const sorted = sortedDraws(outcome);
   const { low, high } = symmetricInterval(sorted, 0.95);
   return {

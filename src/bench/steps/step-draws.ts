@@ -2,7 +2,7 @@ import { quantile, sortedDraws } from '../../statistics/coverage-interval.ts';
 import { nonDecreasingFit, peakedFit } from '../../statistics/monotone-regression.ts';
 import { randomSource } from '../../statistics/random.ts';
 import { rounded } from '../../units/rounded.ts';
-import { drawnMeans, type SeriesNoise, type SeriesStep } from './step-series.ts';
+import { meansDrawer, type SeriesNoise, type SeriesStep } from './step-series.ts';
 
 /** How the readings go with the setting. */
 type Course = 'rising' | 'falling' | 'peaked';
@@ -29,9 +29,10 @@ export function courseDraws(
   seed: string,
 ): CourseDraw[] {
   const random = randomSource(seed);
+  const drawMeans = meansDrawer(steps, noise);
   const weights = steps.map(({ count }) => count);
   return Array.from({ length: draws }, () => {
-    const drawn = drawnMeans(steps, noise, random);
+    const drawn = drawMeans(random);
     const { values, peak } = fitted(drawn, weights, course);
     return { drawn, values, peak, bow: 2 * random.uniform() - 1 };
   });

@@ -36,19 +36,28 @@ export function seriesSteps(x: readonly number[], y: readonly number[]): SeriesS
 /** What is known of the scatter beforehand counts as much as so many degrees of freedom. */
 const priorWeight = 4;
 
+/** Draws the means of all steps. */
+type MeansDrawer = (random: RandomSource) => number[];
+
 /**
  * Draws the means of all steps from the state of knowledge that the readings leave: normal scatter whose variance is
  * known from all repeats together and from `usualScatter` (scaled inverse chi-square; Gelman et al., Bayesian Data
  * Analysis, 3rd ed., 3.3), and the rounding of the display, which repeats that read alike share (JCGM 101:2008, 6.4.2).
  */
-export function drawnMeans(steps: readonly SeriesStep[], noise: SeriesNoise, random: RandomSource): number[] {
+export function meansDrawer(steps: readonly SeriesStep[], noise: SeriesNoise): MeansDrawer {
   const freedom = steps.reduce((sum, { count }) => sum + count - 1, priorWeight);
   const squares = steps.reduce((sum, step) => sum + step.squares, priorWeight * noise.usualScatter ** 2);
-  const scatter = Math.sqrt(squares / (2 * random.gamma(freedom / 2)));
-  return steps.map((step) => {
+  const known = steps.map((step) => {
     const resolution = noise.resolution(step);
     const alike = step.squares < resolution ** 2 / 4;
-    const rounding = resolution * (random.uniform() - 0.5) * (alike ? 1 : 1 / Math.sqrt(step.count));
-    return step.mean + (scatter / Math.sqrt(step.count)) * random.normal() + rounding;
+    const root = Math.sqrt(step.count);
+    return { mean: step.mean, root, resolution, unshared: alike ? 1 : 1 / root };
   });
+  return (random) => {
+    const scatter = Math.sqrt(squares / (2 * random.gamma(freedom / 2)));
+    return known.map(({ mean, root, resolution, unshared }) => {
+      const rounding = resolution * (random.uniform() - 0.5) * unshared;
+      return mean + (scatter / root) * random.normal() + rounding;
+    });
+  };
 }
