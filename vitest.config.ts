@@ -6,6 +6,16 @@ export default defineConfig({
     globalSetup: ['tests/reductions-folder.ts', 'tests/bundled-cli.ts'],
     setupFiles: ['tests/reduce-once.ts'],
     testTimeout: 60_000,
+    tags: [
+      {
+        name: 'long',
+        description:
+          'Counts, fuzzes or starts programs for seconds: `npm run test:long` runs it, `npm test` does not',
+        timeout: 600_000,
+      },
+    ],
+    // Loading the program anew for each of hundreds of files takes longer than most of their tests.
+    isolate: false,
     // The default leaves one processor idle, which is half of a small machine.
     maxWorkers: '100%',
   },

@@ -24,7 +24,9 @@ async function bundled(program: string, format: 'iife' | 'esm'): Promise<string>
 }
 
 describe('a bundle for browsers', () => {
-  it('of the core loads, checks, reduces, derives, judges and plans the same as the program', async () => {
+  it('of the core loads, checks, reduces, derives, judges and plans the same as the program', {
+    tags: 'long',
+  }, async () => {
     const texts = demoTexts();
     // The language itself and what a browser has besides, as far as the core needs it: no process, Buffer or require.
     const context = createContext({ structuredClone, TextDecoder, TextEncoder, URL, texts });
@@ -36,7 +38,7 @@ describe('a bundle for browsers', () => {
     expect(JSON.parse(there)).toEqual(JSON.parse(here));
     expect(there).toBe(here);
     expect(JSON.parse(here)).toMatchObject({ reductions: [{ ok: true }, { ok: true }], plan: { ok: true } });
-  }, 600_000);
+  });
 
   // Bytes of the minified bundle, before compression; a few per cent above what they are.
   it.each([

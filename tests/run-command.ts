@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { inject } from 'vitest';
+import type { CliContext } from '../src/commands/cli-context.ts';
 import { run } from '../src/commands/run.ts';
 import type { Asker } from '../src/host/asker.ts';
 import type { Progress } from '../src/host/progress.ts';
@@ -12,8 +13,14 @@ import type { Summary } from '../src/report/findings/summary.ts';
 /** The day on which all tests run. */
 export const testDay = '2026-06-01';
 
-/** Where commands keep the results that they remember. */
-const results = () => join(inject('reductions'), 'remembered');
+const resultsPath = () => join(inject('reductions'), 'remembered');
+
+/** Where commands keep the results that they remember, shared by all tests and by later runs. */
+export const sharedResults: NonNullable<CliContext['results']> = async () => ({
+  folder: resultsPath(),
+  store: resultFolder(resultsPath()),
+  program: 'tests',
+});
 
 export interface Outcome {
   readonly status: number | null;
@@ -46,7 +53,7 @@ export async function runCommand(
     },
     colour: options.colour ?? false,
     today: () => options.today ?? testDay,
-    results: async () => ({ folder: results(), store: resultFolder(results()), program: 'tests' }),
+    results: sharedResults,
     ...(options.terminalColumns !== undefined && { terminalColumns: options.terminalColumns }),
     ...(options.stdin !== undefined && { stdin: async () => Buffer.from(options.stdin ?? '') }),
     ...(options.progress !== undefined && { progress: options.progress }),
@@ -79,7 +86,7 @@ export function spawnCommand(
   const { NO_COLOR: _, FORCE_COLOR: __, ...inherited } = process.env;
   const { status, stdout, stderr } = spawnSync(process.execPath, [cli, ...args], {
     cwd,
-    env: { ...inherited, MELTBOUNDS_CACHE: results(), ...env },
+    env: { ...inherited, MELTBOUNDS_CACHE: resultsPath(), ...env },
     encoding: 'utf8',
   });
   return { status, out: stdout, err: stderr };

@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { cpSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import type { CliContext } from '../../src/commands/cli-context.ts';
 import { run } from '../../src/commands/run.ts';
 import { type Block, blocksOf } from './document-blocks.ts';
 import { installPackage, runProgram } from './programs.ts';
@@ -30,8 +31,12 @@ const notRunHere = /^(?:npm (?:ci|install|test|run|init|exec|pack)|bash \.ci\/ru
 
 const demoProfiles = fileURLToPath(new URL('../../profiles', import.meta.url));
 
+/** Where the commands of a document keep the results that they remember; without it they compute everything. */
+type Results = CliContext['results'];
+
 interface Session {
   readonly root: string;
+  readonly results: Results;
   cwd: string;
   printed: string;
   readonly failures: string[];
@@ -43,8 +48,8 @@ interface Session {
  * command ends so), `ts` blocks are programs that run, and a `text`, `json`, `csv` or `markdown` block right after them
  * shows what they print. A line `…` stands for lines left out.
  */
-export async function runDocument(markdown: string, root: string): Promise<DocumentRun> {
-  const session: Session = { root, cwd: root, printed: '', failures: [] };
+export async function runDocument(markdown: string, root: string, results?: Results): Promise<DocumentRun> {
+  const session: Session = { root, results, cwd: root, printed: '', failures: [] };
   const blocks = blocksOf(markdown);
   cpSync(demoProfiles, join(root, 'profiles'), { recursive: true });
   if (blocks.some(({ language, text }) => language === 'sh' && /^git /m.test(text))) beginRepository(root);
@@ -129,8 +134,11 @@ function runOurs(args: readonly string[], session: Session): Promise<number> {
   const print = (text: string) => {
     session.printed += text;
   };
-  const { cwd } = session;
-  return run(args, '0.0.0', { cwd, out: print, err: print, colour: false, today: () => documentDay });
+  const { cwd, results } = session;
+  return run(args, '0.0.0', {
+    ...{ cwd, out: print, err: print, colour: false, today: () => documentDay },
+    ...(results !== undefined && { results }),
+  });
 }
 
 function writeFile(path: string, text: string, { cwd }: Session): void {

@@ -75,7 +75,7 @@ it('parses nothing again where no file has changed, and says the same', () => {
 it.each([
   ['a profile', 'machines/brackwater/lantern.yaml', 'mm3/s', 'mm/s'],
   ['a sheet of readings', 'trials/2026/skiff-sound.csv', ',', ';'],
-])('sees that %s has changed', (_, file, from, to) => {
+])('sees that %s has changed', { tags: 'long' }, (_, file, from, to) => {
   const { cwd, path } = sampleRegistry();
   cpSync(demo, path('.'), { recursive: true });
   const remembered = () => spawnCommand(cwd, ['check', '--today', '2026-12-31']);

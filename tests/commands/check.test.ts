@@ -83,7 +83,7 @@ describe('run as a program', () => {
     });
   });
 
-  it('writes the same bytes every time, in any time zone and language', () => {
+  it('writes the same bytes every time, in any time zone and language', { tags: 'long' }, () => {
     const registry = registryWithError();
     registry.edit(filament, 'diameterTolerance:', 'DIAMETERTOLERANCE:');
     registry.edit(filament, 'value: 26 mm3/s', 'value: 36 mm3/s');

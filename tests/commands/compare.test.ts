@@ -34,7 +34,7 @@ describe('the golden comparison', () => {
     await expect(out).toMatchFileSnapshot(`../goldens/hook-comparison.${ending}`);
   });
 
-  it('is the same in another time zone and locale', async () => {
+  it('is the same in another time zone and locale', { tags: 'long' }, async () => {
     const env = { TZ: 'Pacific/Kiritimati', LANG: 'tr_TR.UTF-8', LC_ALL: 'tr_TR.UTF-8' };
     const { out } = spawnCommand(twoMachines().cwd, args, env);
     await expect(out).toMatchFileSnapshot('../goldens/hook-comparison.txt');

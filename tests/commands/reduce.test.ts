@@ -108,7 +108,7 @@ describe('the JSON form', () => {
     expect(byPath.out).toBe(byId.out);
   });
 
-  it('is the same bytes in every process, time zone and language', () => {
+  it('is the same bytes in every process, time zone and language', { tags: 'long' }, () => {
     const { cwd } = sampleRegistry();
     const args = ['reduce', 'wren-daisy-pla-215', '--format', 'json'];
     const first = spawnCommand(cwd, args, { TZ: 'UTC', LANG: 'C' });

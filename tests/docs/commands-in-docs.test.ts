@@ -4,18 +4,26 @@ import { blocksOf } from '../../scripts/docs/document-blocks.ts';
 import { documentPaths, projectFolder, readDocument } from '../../scripts/docs/documents.ts';
 import { runDocument } from '../../scripts/docs/run-document.ts';
 import { refreshed } from '../../scripts/docs/shown-output.ts';
+import { sharedResults } from '../run-command.ts';
 import { temporaryFolder } from '../sample-registry.ts';
+
+const showsProgram = (path: string) => blocksOf(readDocument(path)).some(({ language }) => language === 'ts');
 
 // `npm run refresh-docs` writes today's output into the documents.
 describe('every command of a document runs, and prints what the document shows:', () => {
-  test.each(documentPaths())('%s', async (path) => {
-    const { outputs, failures } = await runDocument(readDocument(path), temporaryFolder());
-    expect(failures).toEqual([]);
-    for (const { block, printed } of outputs) expect(block.text).toBe(refreshed(block.text, printed));
-  });
+  test.each(documentPaths().filter((path) => !showsProgram(path)))('%s', printsWhatItShows);
+
+  // Each program is compiled and started by itself.
+  test.each(documentPaths().filter(showsProgram))('%s', { tags: 'long' }, printsWhatItShows);
 });
 
-test('the README shows what the demo prints', () => {
+async function printsWhatItShows(path: string): Promise<void> {
+  const { outputs, failures } = await runDocument(readDocument(path), temporaryFolder(), sharedResults);
+  expect(failures).toEqual([]);
+  for (const { block, printed } of outputs) expect(block.text).toBe(refreshed(block.text, printed));
+}
+
+test('the README shows what the demo prints', { tags: 'long' }, () => {
   const text = readDocument('README.md');
   const shown = blocksOf(text).find(({ start }) => start > text.indexOf('## What the demo shows'));
   const { stdout } = spawnSync(

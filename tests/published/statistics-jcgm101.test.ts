@@ -14,7 +14,7 @@ const rectangular = (standardUncertainty: number): Distribution => ({
   high: Math.sqrt(3) * standardUncertainty,
 });
 
-group('clause 9.2, additive model', () => {
+group('clause 9.2, additive model', { tags: 'long' }, () => {
   test('9.2.2: four standard normal inputs, u = 2.0, 95 % interval ±3.92', () => {
     const inputs = fourOf({ kind: 'normal', mean: 0, standardUncertainty: 1 });
     const output = propagate({ inputs, model: sum, draws, seed: '9.2.2' });
@@ -42,7 +42,9 @@ group('clause 9.2, additive model', () => {
   });
 });
 
-test('clause 9.3, mass calibration: the product term makes u = 0.0755 mg, 95 % interval [1.08, 1.38] mg', () => {
+test('clause 9.3, mass calibration: the product term makes u = 0.0755 mg, 95 % interval [1.08, 1.38] mg', {
+  tags: 'long',
+}, () => {
   const output = propagate({
     inputs: {
       reference: { kind: 'normal', mean: 100_000, standardUncertainty: 0.05 },
@@ -63,7 +65,7 @@ test('clause 9.3, mass calibration: the product term makes u = 0.0755 mg, 95 % i
   expect(output.shortest(0.95).high).toBeCloseTo(1.383, 2);
 });
 
-group('clause 9.4, Y = X1² + X2² with u = 0.005 and x2 = 0', () => {
+group('clause 9.4, Y = X1² + X2² with u = 0.005 and x2 = 0', { tags: 'long' }, () => {
   // Mean x1² + 2u², variance 4u²x1² + 4u⁴, by algebra; in units of 10⁻⁶.
   test.each([
     [0, 50, 50],
@@ -89,7 +91,7 @@ group('clause 9.4, Y = X1² + X2² with u = 0.005 and x2 = 0', () => {
   });
 });
 
-group('clause 9.5 and GUM H.1, end gauge of 50 mm (nm, K)', () => {
+group('clause 9.5 and GUM H.1, end gauge of 50 mm (nm, K)', { tags: 'long' }, () => {
   type Gauge = Readonly<
     Record<'standard' | 'd0' | 'd1' | 'd2' | 'alpha' | 'dAlpha' | 'dTheta' | 'theta0' | 'delta', number>
   >;

@@ -49,7 +49,7 @@ describe('the contents of a package', () => {
   });
 });
 
-it('what npm packs from this project is allowed, a build aside', () => {
+it('what npm packs from this project is allowed, a build aside', { tags: 'long' }, () => {
   const files = packedFiles(fileURLToPath(new URL('../../', import.meta.url)));
   const others = files.filter((file) => !file.startsWith('dist/'));
   expect(others).toContain('schema/output/index.schema.json');

@@ -8,7 +8,9 @@ import { sampleRegistry, temporaryFolder } from '../sample-registry.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
-it('`npm run propose-changeset` writes what has changed in profiles, schemas and rules', () => {
+it('`npm run propose-changeset` writes what has changed in profiles, schemas and rules', {
+  tags: 'long',
+}, () => {
   const registry = sampleRegistry();
   const at = (path: string) => join(registry.cwd, path);
   for (const folder of ['schema', 'docs/rules']) cpSync(join(root, folder), at(folder), { recursive: true });
@@ -49,7 +51,7 @@ function projectCopy(): string {
   return folder;
 }
 
-it('`npm run version` moves the version and writes the changelog by group', () => {
+it('`npm run version` moves the version and writes the changelog by group', { tags: 'long' }, () => {
   const folder = projectCopy();
   const { status, stderr } = spawnSync('npm', ['run', '--silent', 'version'], {
     cwd: folder,

@@ -38,21 +38,29 @@ const folder = mkdtempSync(join(tmpdir(), 'meltbounds-property-'));
 const sample = fileURLToPath(new URL('../fixtures/registry/', import.meta.url));
 const wren = 'machines/plumstead/wren.yaml';
 
+const pathOf = (name: string) => `../../src/registry/generated/${name}`;
+
 /** Lets the program read a generated module as the generator writes it from the schema with the property. */
 async function generated(name: string, text: string): Promise<void> {
   const file = join(folder, `${name}.mjs`);
   writeFileSync(file, (await transform(text, { loader: 'ts' })).code);
   const module: unknown = await import(pathToFileURL(file).href);
-  vi.doMock(`../../src/registry/generated/${name}`, () => module as object);
+  vi.doMock(pathOf(name), () => module as object);
 }
 
 beforeAll(async () => {
+  vi.resetModules();
   await generated('shapes.ts', shapesModule(read));
   await generated('key-facts.ts', keyFactsModule(read));
   await generated('validators.js', await validatorsModule(read));
 });
 
-afterAll(() => rmSync(folder, { recursive: true }));
+// Files that run after this one have the modules as they are.
+afterAll(() => {
+  for (const name of ['shapes.ts', 'key-facts.ts', 'validators.js']) vi.doUnmock(pathOf(name));
+  vi.resetModules();
+  rmSync(folder, { recursive: true });
+});
 
 /** The sample registry whose machine states the property so. */
 async function registryWith(value: string) {

@@ -65,7 +65,7 @@ describe('the schema and the parser agree', () => {
     );
   });
 
-  test('on any text, of its own dimension or another', () => {
+  test('on any text, of its own dimension or another', { tags: 'long' }, () => {
     fc.assert(
       fc.property(text, anyDimension, (written, dimension) => {
         expect(single.get(dimension)?.(written)).toBe(isRead(parseQuantity(written, dimension)));
@@ -75,7 +75,7 @@ describe('the schema and the parser agree', () => {
     );
   });
 
-  test('on slips in a text of the asked dimension', () => {
+  test('on slips in a text of the asked dimension', { tags: 'long' }, () => {
     const slip = wellFormed.chain(({ unit, single: whole, range: both }) =>
       fc.tuple(fc.constant(unit.dimension), fc.constantFrom(whole, both), fc.nat(25), anyScrap),
     );

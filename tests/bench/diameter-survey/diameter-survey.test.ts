@@ -20,7 +20,9 @@ function filament(mean: number, spread: number, oval: number, seed: string) {
 }
 
 describe('a diameter survey', () => {
-  test('brackets the known mean, spread and flow error of filaments about as often as it says', () => {
+  test('brackets the known mean, spread and flow error of filaments about as often as it says', {
+    tags: 'long',
+  }, () => {
     const held = Array.from({ length: 160 }, (_, index) => {
       const [mean, spread] = [1.73 + index / 4000, 0.004 + (index % 10) / 1000];
       const reduced = reduceDiameterSurvey(filament(mean, spread, 0.006, `filament ${index}`), settings);

@@ -21,7 +21,7 @@ function spool(water: number, timeConstant: number, seed: string, weighed = time
 const known = (water: number, timeConstant: number) => timeConstant * Math.log(water / 0.5);
 
 describe('a drying curve', () => {
-  test('brackets the known time about as often as its interval says', () => {
+  test('brackets the known time about as often as its interval says', { tags: 'long' }, () => {
     const held = Array.from({ length: 400 }, (_, index) => {
       const [water, timeConstant] = [2 + (index % 9) / 2, hour * (1.5 + (index % 80) / 50)];
       const reduced = reduceDryingCurve(spool(water, timeConstant, `spool ${index}`), settings);

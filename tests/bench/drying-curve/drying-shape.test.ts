@@ -27,7 +27,7 @@ describe('the shape of a cylinder', () => {
   });
 });
 
-test('a filament that dries by diffusion is not said to be dry too early', () => {
+test('a filament that dries by diffusion is not said to be dry too early', { tags: 'long' }, () => {
   const hour = 3600;
   const elapsedTime = [0, 0.5, 1, 2, 3, 4, 6, 8, 10, 12, 14, 16].map((hours) => hours * hour);
   const held = Array.from({ length: 60 }, (_, index) => {

@@ -124,7 +124,7 @@ describe('whatever is written', () => {
     }
   });
 
-  test('any value that is no document is refused, without an exception', () => {
+  test('any value that is no document is refused, without an exception', { tags: 'long' }, () => {
     fc.assert(
       fc.property(fc.constantFrom(...kinds), fc.jsonValue(), (kind, value) => {
         const { hits, data } = checkShape(kind, value);
@@ -135,7 +135,9 @@ describe('whatever is written', () => {
     );
   });
 
-  test('one place of a good document replaced: a finding wherever the schema refuses it', () => {
+  test('one place of a good document replaced: a finding wherever the schema refuses it', {
+    tags: 'long',
+  }, () => {
     fc.assert(
       fc.property(slip, ({ kind, good, path, value }) => {
         const written = replaced(good, path, value);
@@ -148,7 +150,9 @@ describe('whatever is written', () => {
     );
   });
 
-  test('and every finding points at the replaced place, below it, or at what limits it', () => {
+  test('and every finding points at the replaced place, below it, or at what limits it', {
+    tags: 'long',
+  }, () => {
     fc.assert(
       fc.property(slip, ({ kind, good, path, value }) => {
         for (const hit of checkShape(kind, replaced(good, path, value)).hits) {

@@ -124,7 +124,7 @@ describe('a key that stands twice', () => {
     expect(problems('x: {b: 1}\ny: {b: 2}\n')).toEqual([]);
   });
 
-  test('cannot hide in a large file', () => {
+  test('cannot hide in a large file', { tags: 'long' }, () => {
     const keys = Array.from({ length: 100_000 }, (_, index) => `k${index}:`);
     expect(problems([...keys, 'k7:'].join('\n'))).toEqual([
       'syntax/duplicate-key 100001:1 The key "k7" stands twice in the same mapping',
@@ -209,7 +209,7 @@ describe('any text', () => {
     fc.string({ unit: 'binary', maxLength: 60 }),
   );
 
-  test('is read, or has a problem at a place inside of it', () => {
+  test('is read, or has a problem at a place inside of it', { tags: 'long' }, () => {
     fc.assert(
       fc.property(text, (written) => {
         const { document, problems: found } = readYaml(written);

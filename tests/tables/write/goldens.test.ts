@@ -51,7 +51,7 @@ describe('the golden tables', () => {
     { TZ: 'Pacific/Kiritimati', LANG: 'C' },
     { TZ: 'America/St_Johns', LANG: 'tr_TR.UTF-8', LC_ALL: 'tr_TR.UTF-8' },
     { TZ: 'UTC', LANG: 'de_DE.UTF-8', LC_ALL: 'de_DE.UTF-8' },
-  ])('are the same with $TZ and $LANG', (env) => {
+  ])('are the same with $TZ and $LANG', { tags: 'long' }, (env) => {
     const { cwd } = sampleRegistry();
     expect(spawnCommand(cwd, args, env).status).toBe(0);
     const wanted = Object.fromEntries(names.map((name) => [name, readFileSync(join(goldens, name), 'utf8')]));
