@@ -1,80 +1,91 @@
 /**
- * How the costs of the program compare, each as a ratio to another of the same run, so that numbers of two machines
- * or of a busy one can be held against each other.
- * Usage: npm run benchmark [-- ROUNDS]
+ * What the program costs, each time as a ratio to something else of the same run, so that numbers of two machines, or of a
+ * busy one, can be compared.
+ * Usage: npm run benchmark [-- PROFILES [ROUNDS]]
  */
-import { spawnSync } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { checkRegistry, deriveTables, reduceTrial } from '../src/core.ts';
-import { loadFolders } from '../src/host/load-registry.ts';
-import { randomSource } from '../src/statistics/random.ts';
-import { possibleCurves } from './reference/ladder-posterior.ts';
-import { referenceLadders } from './reference/ladders.ts';
+import { type Cost, costOfNode } from './benchmark/cpu-of-process.ts';
+import { samplerCosts } from './benchmark/sampler-costs.ts';
+import { simulateScale } from './scale/simulate-scale.ts';
 
+const [profiles = 10_000, rounds = 3] = process.argv.slice(2).map(Number);
 const root = fileURLToPath(new URL('..', import.meta.url));
-const rounds = Number(process.argv[2] ?? 5);
-const today = '2026-12-31';
-const trial = 'lantern-stagecraft-pla-230';
-const pairing = { machine: 'brackwater/lantern', filament: 'ashgrove/stagecraft-pla', policy: 'workshop' };
+const folder = mkdtempSync(join(tmpdir(), 'meltbounds-benchmark-'));
+const large = join(folder, 'large');
+const program = join(root, 'dist', 'cli.js');
+const loop = join(root, 'scripts', 'benchmark', 'plain-loop.mjs');
+const one = 'profiles/filaments/ashgrove/stagecraft-pla.yaml';
 
-const ladder = referenceLadders().find(({ id }) => id === trial);
-if (ladder === undefined) throw new Error(`no ladder ${trial}`);
+const count = simulateScale(large, profiles, false);
+const node = (args: readonly string[], cwd = root) => costOfNode(args, cwd, join(folder, 'cache'));
+const check = (cwd: string, ...args: string[]) =>
+  node([program, 'check', '--today', '2026-12-31', ...args], cwd);
 
-const read = () => loadFolders(['profiles'], root);
-const loaded = read();
-const { registry } = loaded;
-const reductions = new Map([...registry.trial.keys()].map((id) => [id, reduceTrial(registry, id)]));
-const remembered: typeof reduceTrial = (all, id) => reductions.get(id) ?? reduceTrial(all, id);
-const node = (...args: string[]) => {
-  const { status, stderr } = spawnSync(process.execPath, args, { cwd: root });
-  if (status !== 0) throw new Error(`node ${args.join(' ')}: ${stderr}`);
-};
-
-/** What is timed. The rounds go through all of it in turn, so that a busy minute weighs on everything alike. */
+/** What is timed, in rounds, so that a busy minute weighs on everything alike. */
 const tasks = {
-  'read the registry': read,
-  'check it, reductions given': () => checkRegistry(loaded, { today, reduce: remembered }),
-  'check it': () => checkRegistry(loaded, { today }),
-  'reduce all of its trials': () => {
-    for (const id of registry.trial.keys()) reduceTrial(registry, id);
-  },
-  'reduce one ladder': () => reduceTrial(registry, trial),
-  'reduce it by the reference sampler': () =>
-    possibleCurves(ladder.bench, ladder.tolerance, randomSource('flowLadder')),
-  'derive the tables of a pairing': () => deriveTables(registry, pairing, { today }),
-  'node -e 0': () => node('-e', '0'),
-  'meltbounds --version': () => node('dist/cli.js', '--version'),
-} as const satisfies Readonly<Record<string, () => unknown>>;
+  'node -e 0': () => node(['-e', '0']),
+  '--help of the program': () => node([program, '--help']),
+  '--help of check': () => node([program, 'check', '--help']),
+  '--help of reduce': () => node([program, 'reduce', '--help']),
+  'check of one file of the demo, nothing remembered': () => check(root, one, '--no-remember'),
+  'check of one file of the demo, remembered': () => check(root, one),
+  'check of the demo, nothing remembered': () => check(root, '--no-remember'),
+  'check of the demo, remembered': () => check(root),
+  'loop of js-yaml and ajv over the large registry': () => node([loop, 'js-yaml', 'profiles'], large),
+  'loop of yaml and ajv over it': () => node([loop, 'yaml', 'profiles'], large),
+  'check of it, nothing remembered': () => check(large, '--no-remember'),
+  'check of it, remembered': () => check(large),
+} as const satisfies Readonly<Record<string, () => Cost>>;
 
 type Task = keyof typeof tasks;
 
-const ratios: readonly (readonly [Task, Task])[] = [
-  ['check it', 'check it, reductions given'],
-  ['reduce all of its trials', 'check it'],
-  ['check it, reductions given', 'read the registry'],
-  ['reduce one ladder', 'reduce it by the reference sampler'],
-  ['reduce one ladder', 'read the registry'],
-  ['derive the tables of a pairing', 'read the registry'],
-  ['meltbounds --version', 'node -e 0'],
+const empty = 'node -e 0';
+const plain = 'loop of js-yaml and ajv over the large registry';
+/** What is compared with what, and the most that it is to take. */
+const ratios: readonly (readonly [Task, Task, number | null])[] = [
+  ['--help of the program', empty, 2],
+  ['--help of check', empty, 2],
+  ['--help of reduce', empty, 2],
+  ['check of one file of the demo, nothing remembered', empty, 10],
+  ['check of one file of the demo, remembered', empty, 5],
+  ['check of the demo, nothing remembered', empty, 18],
+  ['check of the demo, remembered', empty, 8],
+  ['loop of yaml and ajv over it', plain, null],
+  ['check of it, nothing remembered', plain, 4],
+  ['check of it, remembered', plain, 1.5],
 ];
 
 const names = Object.keys(tasks) as Task[];
-const seconds = new Map<Task, number[]>(names.map((name) => [name, []]));
-for (let round = 0; round < rounds; round++) {
-  for (const name of names) {
-    const start = process.hrtime.bigint();
-    tasks[name]();
-    seconds.get(name)?.push(Number(process.hrtime.bigint() - start) / 1e9);
+const costs = new Map<Task, Cost[]>(names.map((name) => [name, []]));
+try {
+  // The first runs fill what is remembered.
+  for (const remembered of [() => check(root, one), () => check(root), () => check(large)]) remembered();
+  for (let round = 0; round < rounds; round++) {
+    for (const name of names) costs.get(name)?.push(tasks[name]());
   }
+} finally {
+  rmSync(folder, { recursive: true, force: true });
 }
-const median = (name: Task) => {
-  const sorted = (seconds.get(name) ?? []).toSorted((one, other) => one - other);
-  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
-};
 
-console.log(
-  `${registry.profiles.length} profiles, ${registry.trial.size} trials, ${rounds} rounds; medians\n`,
-);
-for (const [one, other] of ratios) {
-  console.log(`${(median(one) / median(other)).toFixed(2).padStart(8)}  ${one} : ${other}`);
+function median(name: Task, part: keyof Cost): number {
+  const sorted = (costs.get(name) ?? []).map((cost) => cost[part]).sort((a, b) => a - b);
+  return sorted[sorted.length >> 1] ?? Number.NaN;
 }
+
+const line = (ratio: number, most: number | null, text: string) =>
+  console.log(`| ${text} | ${ratio.toPrecision(2)} | ${most ?? ''} |`);
+
+console.log(`Medians of ${rounds} rounds; the large registry has ${count} profiles without readings.\n`);
+console.log('| processor time of | ratio | to reach |\n| --- | --- | --- |');
+for (const [name, other, most] of ratios)
+  line(median(name, 'cpu') / median(other, 'cpu'), most, `${name} : ${other}`);
+const { sampler, others } = samplerCosts();
+line(sampler, 0.1, 'one flow ladder : the same by the sampler that the project began with');
+console.log('\n| | measured | to reach |\n| --- | --- | --- |');
+const whole = 'check of it, nothing remembered';
+line(median(whole, 'wall') / median(plain, 'wall'), 1, `wall time of ${whole} : ${plain}`);
+line(median(whole, 'memory'), 300, `memory of ${whole}, MB`);
+line(others, 20, 'slowest trial of the other methods, ms');

@@ -1,0 +1,38 @@
+import { reduceInputs, reductionQuestion } from '../../src/bench/reduce-trial.ts';
+import { loadFolders } from '../../src/host/load-registry.ts';
+import { randomSource } from '../../src/statistics/random.ts';
+import { possibleCurves } from '../reference/ladder-posterior.ts';
+import { referenceLadders } from '../reference/ladders.ts';
+
+/**
+ * What the flow ladders of the demo cost, as a ratio to the sampler that the project began with, and what the slowest trial
+ * of the other methods takes, in ms of processor time.
+ */
+export function samplerCosts(): { readonly sampler: number; readonly others: number } {
+  const { registry } = loadFolders(['profiles']);
+  const inputs = [...registry.trial.keys()].flatMap((id) => {
+    const question = reductionQuestion(registry, id);
+    return question.ok ? [question.value.inputs] : [];
+  });
+  const isLadder = (input: (typeof inputs)[number]) => input[0] === 'flowLadder';
+  const ids = new Set(registry.trial.keys());
+  const ladders = referenceLadders().filter(({ id }) => ids.has(id));
+  // The first time around the machine code is made.
+  for (const input of inputs) reduceInputs(input);
+  const reduced = cost(() => {
+    for (const input of inputs.filter(isLadder)) reduceInputs(input);
+  });
+  const sampled = cost(() => {
+    for (const { id, bench, tolerance } of ladders) possibleCurves(bench, tolerance, randomSource(id));
+  });
+  const others = inputs.filter((input) => !isLadder(input)).map((input) => cost(() => reduceInputs(input)));
+  return { sampler: reduced / sampled, others: Math.max(...others) };
+}
+
+/** Processor time in milliseconds. */
+function cost(run: () => unknown): number {
+  const before = process.cpuUsage();
+  run();
+  const { user, system } = process.cpuUsage(before);
+  return (user + system) / 1000;
+}
