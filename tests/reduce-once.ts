@@ -6,12 +6,12 @@ import { inject, vi } from 'vitest';
 import writeFileAtomic from 'write-file-atomic';
 import type * as ReduceTrial from '../src/bench/reduce-trial.ts';
 
-type Reduce = typeof ReduceTrial.reduceTrial;
+type Reduce = typeof ReduceTrial.trialResults;
 
 // Many tests, in many files, look at the same readings: in one run each trial is reduced once.
 vi.mock('../src/bench/reduce-trial.ts', async (importOriginal) => {
   const original = await importOriginal<typeof ReduceTrial>();
-  return { ...original, reduceTrial: remembering(original.reduceTrial) };
+  return { ...original, trialResults: remembering(original.trialResults) };
 });
 
 function remembering(reduce: Reduce): Reduce {

@@ -11,7 +11,7 @@ import { layerTime } from './layer-time/layer-time.ts';
 import type { LayOut } from './layout/run-layout.ts';
 import type { Method } from './method.ts';
 import type { MethodName } from './method-facts.ts';
-import type { ReducedResult, Reduction } from './reduction.ts';
+import type { ReducedResult, TrialResults } from './reduction.ts';
 import { layOutReferencePrint } from './reference-print/lay-out-reference-print.ts';
 import { referencePrint } from './reference-print/reference-print.ts';
 import { layOutSoundLevel } from './sound-level/lay-out-sound-level.ts';
@@ -61,7 +61,7 @@ export function finds(name: MethodName, quantity: ReducedQuantity): boolean {
 }
 
 /** What a reduction found for a quantity, where it has one result for it. */
-export function resultOf({ results }: Reduction, quantity: ReducedQuantity): ReducedResult | undefined {
+export function resultOf({ results }: TrialResults, quantity: ReducedQuantity): ReducedResult | undefined {
   return results.find((result) => result.quantity === quantity);
 }
 

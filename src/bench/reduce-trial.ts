@@ -8,7 +8,7 @@ import { type BenchRun, trialRun } from './facts/fact.ts';
 import type { Method } from './method.ts';
 import type { MethodName } from './method-facts.ts';
 import { methodOf } from './methods.ts';
-import type { Reduction } from './reduction.ts';
+import type { Reduction, TrialResults } from './reduction.ts';
 import type { Observations } from './sheet/observations.ts';
 import { trialObservations } from './sheet/trial-observations.ts';
 
@@ -27,6 +27,15 @@ export function rememberReductions(registry: Registry, memory: ResultMemory): vo
  */
 export function reduceTrial(registry: Registry, trialId: string): Result<Reduction, readonly BenchProblem[]> {
   const question = reductionQuestion(registry, trialId);
+  return question.ok ? reduceInputs(question.value.inputs) : question;
+}
+
+/** What `reduceTrial` finds, without what there is to draw: looked up where it is remembered. */
+export function trialResults(
+  registry: Registry,
+  trialId: string,
+): Result<TrialResults, readonly BenchProblem[]> {
+  const question = reductionQuestion(registry, trialId);
   return question.ok ? (memories.get(registry) ?? noMemory).recall(question.value) : question;
 }
 
@@ -38,12 +47,20 @@ export function reduceInputs([name, observations, run]: ReductionInputs): Return
   return methodOf(name).reduce(observations, run);
 }
 
-/** The reduction of a trial as a question to a memory. Errors: those of `reduceTrial` that come before the method. */
+/** What readings tell by a method, without what there is to draw. */
+export function resultsOf(inputs: ReductionInputs): Result<TrialResults, readonly BenchProblem[]> {
+  const reduced = reduceInputs(inputs);
+  if (!reduced.ok) return reduced;
+  const { method, results, warnings } = reduced.value;
+  return success({ method, results, warnings });
+}
+
+/** The results of a trial as a question to a memory. Errors: those of `reduceTrial` that come before the method. */
 export function reductionQuestion(
   registry: Registry,
   trialId: string,
 ): Result<
-  Question<Result<Reduction, readonly BenchProblem[]>> & { readonly inputs: ReductionInputs },
+  Question<Result<TrialResults, readonly BenchProblem[]>> & { readonly inputs: ReductionInputs },
   readonly BenchProblem[]
 > {
   const trial = registry.trial.get(trialId);
@@ -63,7 +80,7 @@ export function reductionQuestion(
   const observations = trialObservations(trial, method);
   if (!observations.ok) return observations;
   const inputs: ReductionInputs = [method.method, observations.value, run];
-  return success({ kind: 'reduction', name: trialId, inputs, compute: () => reduceInputs(inputs) });
+  return success({ kind: 'reduction', name: trialId, inputs, compute: () => resultsOf(inputs) });
 }
 
 function missingKeys({ data }: Profile<'trial'>, { method, requiredKeys }: Method): BenchProblem[] {

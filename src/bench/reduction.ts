@@ -40,15 +40,19 @@ export interface ReductionCurve {
   readonly limits: readonly { readonly value: number; readonly low: number; readonly high: number }[];
 }
 
-/** What a method makes of a trial's readings. */
-export interface Reduction {
+/** What a trial's readings tell. */
+export interface TrialResults {
   /** Name of the method, as trials write it. */
   readonly method: Trial['method'];
   readonly results: readonly ReducedResult[];
-  /** Null where there is nothing to draw. */
-  readonly curve: ReductionCurve | null;
   /** What a reader should know before relying on the results; each a sentence that says what would help. */
   readonly warnings: readonly string[];
+}
+
+/** What a method makes of a trial's readings: what they tell, and what there is to draw. */
+export interface Reduction extends TrialResults {
+  /** Null where there is nothing to draw; worked out when it is asked for. */
+  readonly curve: ReductionCurve | null;
 }
 
 /** A reduction of which there is something to draw. */

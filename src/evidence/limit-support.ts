@@ -2,7 +2,7 @@ import { type AdoptableLimit, statedUnit, supportsNothing } from '../bench/adopt
 import { limitsOfProperty, resultFor } from '../bench/adopt/adoptable-limits.ts';
 import { statedRounding } from '../bench/adopt/stated-digits.ts';
 import { methodOf } from '../bench/methods.ts';
-import type { ReducedResult, Reduction } from '../bench/reduction.ts';
+import type { ReducedResult, TrialResults } from '../bench/reduction.ts';
 import type { Statement } from '../registry/generated/documents.ts';
 import type { Hit } from '../registry/hit.ts';
 import type { AnyProfile } from '../registry/profile.ts';
@@ -76,7 +76,7 @@ function noResult(path: Path, trial: string): Hit {
 
 function* judge(
   stated: StatedLimit,
-  reduction: Reduction,
+  reduction: TrialResults,
   acceleration: number | undefined,
 ): Generator<SupportFault> {
   const result = resultFor(reduction, stated.limit.quantity, acceleration);
@@ -111,7 +111,7 @@ function agrees(stated: Range, recomputed: Range | null): boolean {
   return near(stated.low, recomputed.low) && near(stated.high, recomputed.high);
 }
 
-function otherMethod({ path, limit, trial }: StatedLimit, { method }: Reduction): Hit {
+function otherMethod({ path, limit, trial }: StatedLimit, { method }: TrialResults): Hit {
   return {
     path: [...path, 'evidence'],
     part: 'value',
@@ -120,7 +120,7 @@ function otherMethod({ path, limit, trial }: StatedLimit, { method }: Reduction)
   };
 }
 
-function nothingHeld({ path, trial, limit }: StatedLimit, { method }: Reduction): Hit {
+function nothingHeld({ path, trial, limit }: StatedLimit, { method }: TrialResults): Hit {
   const { noSupport, help } = methodOf(method).openWords;
   return {
     path: [...path, 'evidence'],
@@ -168,7 +168,7 @@ function otherInterval(
 }
 
 /** The interval that the readings give, or why they give none. */
-function givenText({ limit }: StatedLimit, { method }: Reduction, result: ReducedResult): string {
+function givenText({ limit }: StatedLimit, { method }: TrialResults, result: ReducedResult): string {
   const { low, high } = result.interval;
   return low === null || high === null
     ? `none, since ${methodOf(method).openWords.noInterval}`

@@ -1,5 +1,5 @@
 import { parentPort } from 'node:worker_threads';
-import { type ReductionInputs, reduceInputs } from '../bench/reduce-trial.ts';
+import { type ReductionInputs, resultsOf } from '../bench/reduce-trial.ts';
 import { readSoundProfile } from '../registry/read-profile.ts';
 
 /** What a thread can be asked to do. */
@@ -10,7 +10,7 @@ export type Job =
 /** The results of a job in its order: JSON of reductions, or what `readSoundProfile` gives. */
 function work(job: Job): unknown[] {
   return 'reduce' in job
-    ? job.reduce.map((inputs) => JSON.stringify(reduceInputs(inputs)))
+    ? job.reduce.map((inputs) => JSON.stringify(resultsOf(inputs)))
     : job.parse.map(([text, path]) => readSoundProfile(text, path));
 }
 

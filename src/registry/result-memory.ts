@@ -1,31 +1,31 @@
 import { sha256Of } from '../text/sha256.ts';
 import type { ResultStore } from './result-store.ts';
 
-/** A result that was asked for: what it is a result of, and all that it depends on. */
-export interface Question<Value> {
+/** A result that is asked for: what it is a result of, and all that it depends on. */
+interface Asked {
   /** What kind of result it is, `reduction` for instance. */
   readonly kind: string;
   /** How a message calls it, such as the id of a trial. */
   readonly name: string;
   /** All that goes in, as JSON can write it. */
   readonly inputs: unknown;
-  readonly compute: () => Value;
-  /** The caller makes sure of it in a cheaper way than by computing it again. */
-  readonly isVouchedFor?: true;
 }
 
-/** Results of this run and of earlier ones. */
+/** The same with how it is computed where nobody remembers it. */
+export interface Question<Value> extends Asked {
+  readonly compute: () => Value;
+}
+
+/** Results of this run and of earlier ones. Values are what JSON can write. */
 export interface ResultMemory {
-  /** Names of all results of a kind that this run has asked for. */
-  readonly asked: (kind: string) => readonly string[];
-  /** The remembered result, or else the computed one, which is remembered from now on. Values are what JSON can write. */
+  /** Names of all results of a kind that this run has recalled. */
+  readonly recalled: (kind: string) => readonly string[];
+  /** The remembered result, or else the computed one, which is remembered from now on. */
   readonly recall: <Value>(question: Question<Value>) => Value;
-  /** Whether a question needs no computing. */
-  readonly knows: (question: Question<unknown>) => boolean;
+  /** The remembered result, or null; whether it can be trusted is for the caller to find out. */
+  readonly lookUp: <Value>(asked: Asked) => Value | null;
   /** Takes over a result that was computed elsewhere in this run, as JSON. */
-  readonly learn: (question: Question<unknown>, text: string) => void;
-  /** Computes a result again and remembers it, whatever was remembered of it. */
-  readonly renew: <Value>(question: Question<Value>) => Value;
+  readonly learn: (asked: Asked, text: string) => void;
   /** Computes a few of the recalled results again, others each day; names those that differ, and replaces them. */
   readonly differing: (today: string) => string[];
 }
@@ -58,46 +58,38 @@ interface Recalled {
 
 /** A memory that rests on a store; `program` tells the version of the program that computes, to the last line. */
 export function resultMemory(store: ResultStore, program: string): ResultMemory {
-  const recalled: Recalled[] = [];
-  const asked: Question<unknown>[] = [];
-  const keys = new WeakMap<Question<unknown>, string>();
-  const keyOf = (question: Question<unknown>) => {
-    const known = keys.get(question);
-    if (known !== undefined) return known;
-    const key = sha256Of(JSON.stringify([program, question.kind, question.inputs]));
-    keys.set(question, key);
+  const names: Asked[] = [];
+  const old: Recalled[] = [];
+  const own = new Map<string, string>();
+  const keys = new WeakMap<Asked, string>();
+  const keyOf = (asked: Asked) => {
+    const key = keys.get(asked) ?? sha256Of(JSON.stringify([program, asked.kind, asked.inputs]));
+    keys.set(asked, key);
     return key;
   };
-  const learned = new Map<string, string>();
+  const known = (key: string) => own.get(key) ?? readEntry(store.get(key), program);
   const remember = (key: string, text: string) => {
-    learned.set(key, text);
+    own.set(key, text);
     store.put(key, entryOf(text, program));
     return text;
   };
-  const renew = <Value>(question: Question<Value>): Value => {
-    const text = remember(keyOf(question), JSON.stringify(question.compute()));
-    return JSON.parse(text) as Value; // as it will be recalled
-  };
   return {
-    asked: (kind) => asked.filter((question) => question.kind === kind).map(({ name }) => name),
-    knows: (question) => {
-      const key = keyOf(question);
-      return learned.has(key) || readEntry(store.get(key), program) !== null;
+    recalled: (kind) => names.filter((asked) => asked.kind === kind).map(({ name }) => name),
+    // What was written is what the same program computed: the type is that of its question.
+    lookUp: <Value>(asked: Asked) => {
+      const text = known(keyOf(asked));
+      return text === null ? null : (JSON.parse(text) as Value);
     },
-    learn: (question, text) => void remember(keyOf(question), text),
-    renew,
+    learn: (asked, text) => void remember(keyOf(asked), text),
     recall: <Value>(question: Question<Value>): Value => {
-      asked.push(question);
+      names.push(question);
       const key = keyOf(question);
-      const own = learned.get(key);
-      const text = own ?? readEntry(store.get(key), program);
-      if (text === null) return renew(question);
-      if (own === undefined && question.isVouchedFor !== true) recalled.push({ key, text, question });
-      // What was written is what the same program computed: the type is that of its question.
-      return JSON.parse(text) as Value;
+      const text = known(key);
+      if (text !== null && !own.has(key)) old.push({ key, text, question });
+      return JSON.parse(text ?? remember(key, JSON.stringify(question.compute()))) as Value;
     },
     differing: (today) =>
-      sampleOf(recalled, today).flatMap(({ key, text, question }) => {
+      sampleOf(old, today).flatMap(({ key, text, question }) => {
         const again = JSON.stringify(question.compute());
         if (again === text) return [];
         remember(key, again);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { reduceInputs, reductionQuestion } from '../../src/bench/reduce-trial.ts';
+import { reductionQuestion, resultsOf } from '../../src/bench/reduce-trial.ts';
 import { filesOfFolders } from '../../src/host/load-registry.ts';
 import { threadsOfMachine } from '../../src/host/threads.ts';
 import { linkFiles } from '../../src/registry/load-files.ts';
@@ -22,7 +22,7 @@ describe.each([1, 2, 3])('%i threads', (count) => {
       });
     expect(inputs.length).toBeGreaterThan(8);
     const reduced = await threads.reduce(inputs);
-    expect(reduced).toEqual(inputs.map((each) => JSON.stringify(reduceInputs(each))));
+    expect(reduced).toEqual(inputs.map((each) => JSON.stringify(resultsOf(each))));
   });
 
   it('parse as one does', async () => {

@@ -6,7 +6,7 @@ import { failure, type Problem, type Result, refusal, success } from '../../resu
 import { formatQuantity } from '../../units/format-quantity.ts';
 import { parseQuantity } from '../../units/parse-quantity.ts';
 import { methodOf } from '../methods.ts';
-import type { Reduction } from '../reduction.ts';
+import type { TrialResults } from '../reduction.ts';
 import type { AdoptableLimit } from './adoptable-limit.ts';
 import { limitsOfMethod } from './adoptable-limits.ts';
 import { type AdoptedStatement, adoptedStatements } from './adopted-statement.ts';
@@ -18,7 +18,7 @@ export type AdoptingProfile = Profile<'filament'> | Profile<'machine'>;
  * The kind of profile that states what a reduction found: the filament's, and the machine's for what is the machine's
  * own; null where no profile states it.
  */
-export function adoptingKind({ method, results }: Reduction): AdoptingProfile['kind'] | null {
+export function adoptingKind({ method, results }: TrialResults): AdoptingProfile['kind'] | null {
   const isFound = (limit: AdoptableLimit) => results.some(({ quantity }) => quantity === limit.quantity);
   return (
     (['filament', 'machine'] as const).find((kind) => limitsOfMethod(method, kind).some(isFound)) ?? null
@@ -35,7 +35,7 @@ export type AdoptProblem = Problem<'noLimit' | 'staleInterval' | EditFailure>;
 export function adoptLimits(
   profile: AdoptingProfile,
   trial: Profile<'trial'>,
-  reduction: Reduction,
+  reduction: TrialResults,
 ): Result<string, AdoptProblem> {
   const statements = adoptedStatements(trial, reduction, profile.kind);
   if (statements.length === 0) {

@@ -3,7 +3,7 @@ import { safeDirections, usualUnits } from '../../registry/generated/key-facts.t
 import type { SafeDirection } from '../../registry/key-facts.ts';
 import type { MethodName } from '../method-facts.ts';
 import { allMethods } from '../methods.ts';
-import type { ReducedResult, Reduction } from '../reduction.ts';
+import type { ReducedResult, TrialResults } from '../reduction.ts';
 import type { AdoptableLimit, AdoptableResult } from './adoptable-limit.ts';
 
 /** What profiles can state, by method; apart from the methods, so that a program that only reduces needs no schema. */
@@ -39,7 +39,7 @@ export function limitsOfProperty(kind: string, property: string): readonly Adopt
 
 /** The result of a reduction that a statement rests on; `acceleration`, in mm/s2, tells several apart. */
 export function resultFor(
-  { results }: Reduction,
+  { results }: TrialResults,
   quantity: string,
   acceleration: number | undefined,
 ): ReducedResult | null {

@@ -5,7 +5,7 @@ import { dimensionInfo } from '../../units/dimension.ts';
 import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
 import { requireUnit } from '../../units/unit-table.ts';
 import { methodOf } from '../methods.ts';
-import type { ReducedResult, Reduction } from '../reduction.ts';
+import type { ReducedResult, TrialResults } from '../reduction.ts';
 import { type AdoptableLimit, type StatedCondition, supportsNothing } from './adoptable-limit.ts';
 import { limitsOfMethod } from './adoptable-limits.ts';
 import { roundedDown, roundedOutward, roundedUp } from './stated-digits.ts';
@@ -25,7 +25,7 @@ export interface AdoptedStatement {
 /** What of a reduction a profile of the kind can state, on the safe side; results that support nothing are left out. */
 export function adoptedStatements(
   trial: Profile<'trial'>,
-  reduction: Reduction,
+  reduction: TrialResults,
   kind: AdoptableLimit['kind'],
 ): AdoptedStatement[] {
   const limits = limitsOfMethod(reduction.method, kind);

@@ -58,7 +58,9 @@ export function reduceContourLadder(
   return success({
     method: 'contourLadder',
     results,
-    curve: reduced[0]?.curve ?? null,
+    get curve() {
+      return reduced[0]?.curve() ?? null;
+    },
     warnings: [...new Set(reduced.flatMap(({ warnings }) => warnings))],
   });
 }
@@ -79,7 +81,7 @@ function reduceSeries({ acceleration, speeds, readings }: Series, run: ContourLa
   const found = crossingResult('contourSpeed', 'speed', crossings, x);
   const result: ReducedResult = acceleration === null ? found : { ...found, at: { acceleration } };
   const shown = (value: number) => (graded ? value : Math.exp(value));
-  const curve: ReductionCurve = {
+  const curve = (): ReductionCurve => ({
     x: { quantity: 'contourSpeed', dimension: 'speed' },
     y: graded
       ? { quantity: 'grade', dimension: 'count' }
@@ -88,7 +90,7 @@ function reduceSeries({ acceleration, speeds, readings }: Series, run: ContourLa
     ...courseBand(steps, courses, shown),
     threshold: shown(level),
     limits: plottedLimits([result]),
-  };
+  });
   return { result, curve, warnings: seriesWarnings(steps, [result], 'speed') };
 }
 

@@ -46,7 +46,9 @@ export function reduceDiameterSurvey(
   return success({
     method: 'diameterSurvey',
     results,
-    curve: surveyCurve(observations, places, results[0]),
+    get curve() {
+      return surveyCurve(observations, places, results[0]);
+    },
     warnings: diameterWarnings({ places, nominal, tolerance: run.diameterTolerance ?? null, gauge, results }),
   });
 }

@@ -11,11 +11,15 @@ export interface PossibleCurve {
   readonly drift: number;
 }
 
-/** Enough for the band of a plot and for a median. */
-const count = 200;
+/** Enough for the band of a plot. */
+const enoughToDraw = 200;
 
-/** Curves that stand for equal shares of all that the readings leave possible, given the lowest step in mm3/s. */
-export function possibleCurves(posterior: LadderPosterior, first: number): PossibleCurve[] {
+/** So many curves that stand for equal shares of all that the readings leave possible, given the lowest step in mm3/s. */
+export function possibleCurves(
+  posterior: LadderPosterior,
+  first: number,
+  count = enoughToDraw,
+): PossibleCurve[] {
   const curves: PossibleCurve[] = [];
   visitEvenCurves(posterior, count, (curve) => {
     for (let part = 0; part < curve.portions; part++) curves.push(curveAt(curve, curves.length + 1, first));

@@ -41,12 +41,14 @@ export function reduceFlowLadder(
   const first = steps[0]?.flow ?? Number.NaN;
   const posterior = ladderPosterior({ steps, feedLengthUncertainty }, tolerance);
   const result = meltFlow(steps, limitDistribution(posterior, first), tolerance);
-  const curves = possibleCurves(posterior, first);
+  const drift = medianDrift(possibleCurves(posterior, first, enoughForMedian));
   return success({
     method: 'flowLadder',
     results: [result],
-    curve: ladderCurve(counted, curves, tolerance, result),
-    warnings: ladderWarnings({ readings, steps, settings, result, drift: medianDrift(curves) }),
+    get curve() {
+      return ladderCurve(counted, possibleCurves(posterior, first), tolerance, result);
+    },
+    warnings: ladderWarnings({ readings, steps, settings, result, drift }),
   });
 }
 
@@ -86,6 +88,9 @@ function highestThatHeld(steps: readonly LadderStep[], limitAt: Quantile): numbe
   const bound = limitAt(0.05);
   return steps.findLast((step) => step.flow <= bound)?.flow ?? steps[0]?.flow ?? Number.NaN;
 }
+
+/** A warning needs no more of the drift than about how large it is. */
+const enoughForMedian = 40;
 
 function medianDrift(curves: readonly PossibleCurve[]): number {
   return quantile(sortedDraws(curves.map((curve) => curve.drift)), 0.5);

@@ -1,7 +1,7 @@
 import { failure, type Result, success } from '../../result.ts';
 import type { BenchProblem } from '../bench-problem.ts';
 import type { RunOf } from '../facts/fact.ts';
-import type { Reduction } from '../reduction.ts';
+import type { Reduction, ReductionCurve } from '../reduction.ts';
 import type { Observations } from '../sheet/observations.ts';
 import {
   badGrades,
@@ -53,13 +53,15 @@ export function reduceLayerTime(
   return success({
     method: 'layerTime',
     results: [result],
-    curve: {
-      x: { quantity: 'layerTime', dimension: 'time' },
-      y: { quantity: 'grade', dimension: 'count' },
-      readings: times.map((time, index) => ({ x: time, y: grades[index] ?? 0 })),
-      ...courseBand(steps, courses, (value) => value),
-      threshold: level,
-      limits: plottedLimits([result]),
+    get curve(): ReductionCurve {
+      return {
+        x: { quantity: 'layerTime', dimension: 'time' },
+        y: { quantity: 'grade', dimension: 'count' },
+        readings: times.map((time, index) => ({ x: time, y: grades[index] ?? 0 })),
+        ...courseBand(steps, courses, (value) => value),
+        threshold: level,
+        limits: plottedLimits([result]),
+      };
     },
     warnings: seriesWarnings(steps, [result], 'time'),
   });

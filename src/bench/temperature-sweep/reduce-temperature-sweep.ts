@@ -1,6 +1,6 @@
 import { failure, type Result, success } from '../../result.ts';
 import type { BenchProblem } from '../bench-problem.ts';
-import type { ReducedResult, Reduction } from '../reduction.ts';
+import type { ReducedResult, Reduction, ReductionCurve } from '../reduction.ts';
 import type { Observations } from '../sheet/observations.ts';
 import {
   badGrades,
@@ -48,21 +48,23 @@ export function reduceTemperatureSweep(
   const level = ({ drawn, peak }: CourseDraw) =>
     graded ? acceptedQuality(run.acceptedGrade) : peakLevel(x, drawn, peak) + Math.log(share);
   const results = window(steps, courses, level);
-  const shown = (value: number) => (graded ? value : Math.exp(value));
-  const band = courseBand(steps, courses, shown);
-  const best = Math.max(...band.fit.map(({ y }) => y));
   return success({
     method: 'temperatureSweep',
     results,
-    curve: {
-      x: { quantity: 'nozzleTemperature', dimension: 'temperature' },
-      y: graded
-        ? { quantity: 'grade', dimension: 'count' }
-        : { quantity: 'bondStrength', dimension: 'pressure' },
-      readings: temperatures.map((x, index) => ({ x, y: readings[index] ?? 0 })),
-      ...band,
-      threshold: graded ? acceptedQuality(run.acceptedGrade) : share * best,
-      limits: plottedLimits(results),
+    get curve(): ReductionCurve {
+      const shown = (value: number) => (graded ? value : Math.exp(value));
+      const band = courseBand(steps, courses, shown);
+      const best = Math.max(...band.fit.map(({ y }) => y));
+      return {
+        x: { quantity: 'nozzleTemperature', dimension: 'temperature' },
+        y: graded
+          ? { quantity: 'grade', dimension: 'count' }
+          : { quantity: 'bondStrength', dimension: 'pressure' },
+        readings: temperatures.map((x, index) => ({ x, y: readings[index] ?? 0 })),
+        ...band,
+        threshold: graded ? acceptedQuality(run.acceptedGrade) : share * best,
+        limits: plottedLimits(results),
+      };
     },
     warnings: seriesWarnings(steps, results, 'temperature'),
   });

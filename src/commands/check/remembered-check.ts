@@ -1,15 +1,19 @@
-import { reduceTrial, rememberReductions } from '../../bench/reduce-trial.ts';
+import { rememberReductions, trialResults } from '../../bench/reduce-trial.ts';
 import type { Finding } from '../../registry/finding.ts';
 import { identityOfPath, type Kind } from '../../registry/kind.ts';
 import { type FileWithSiblings, linkFiles } from '../../registry/load-files.ts';
 import { pathOfFile, type ReadFile, relativePathOfFile } from '../../registry/registry-file.ts';
 import type { ResultMemory } from '../../registry/result-memory.ts';
-import { checkRegistry } from '../../rules/engine/check-registry.ts';
 import { sha256Of } from '../../text/sha256.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { CheckedFiles } from './checked-files.ts';
-import { misremembered } from './misremembered.ts';
 import { reduceInThreads } from './share-work.ts';
+
+interface Judged {
+  readonly findings: readonly Finding[];
+  /** The trials whose results the rules have asked for. */
+  readonly reduced: readonly string[];
+}
 
 /**
  * What the rules find in the wanted files. Where an earlier run has seen the same files on the same day, its findings
@@ -23,45 +27,19 @@ export async function recallOrJudge(
   today: string,
   cli: CliContext,
 ): Promise<readonly Finding[]> {
-  let isRemembered = true;
-  const question = {
-    kind: 'check',
-    name: 'check',
-    inputs: [today, wanted, [...files.profiles.map(({ file }) => file), ...files.sheets].map(fingerprint)],
-    compute: () => {
-      isRemembered = false;
-      return { findings: judge(files, wantsFile, memory, today), reduced: memory.asked('reduction') };
-    },
-    isVouchedFor: true,
-  } as const;
-  if (!memory.knows(question)) {
-    await files.parseAhead(cli);
-    await reduceInThreads(files.loaded().registry, wantsFile, memory, cli);
-  }
-  const { findings, reduced } = memory.recall(question);
-  if (isRemembered) askForOne(files, reduced, memory, today);
-  const wrong = memory.differing(today);
-  const sound = isRemembered && wrong.length > 0 ? memory.renew(question).findings : findings;
-  return [...sound, ...wrong.map((trial) => misremembered(trial, placeOf(files, trial)))];
-}
-
-/** What the rules find in the wanted files, whatever earlier runs have found. */
-export function judge(
-  files: CheckedFiles,
-  wantsFile: (file: string) => boolean,
-  memory: ResultMemory,
-  today: string,
-): Finding[] {
-  const loaded = files.loaded();
-  rememberReductions(loaded.registry, memory);
-  const attachments = loaded.registry.profiles.flatMap(({ source, attachment }) =>
-    attachment !== null && wantsFile(source.path) ? [pathOfFile(attachment)] : [],
-  );
-  // What is wrong in the readings of a wanted trial is wrong with the trial.
-  const readings = new Set(attachments);
-  return checkRegistry(loaded, { today, wants: wantsFile }).filter(
-    ({ file }) => wantsFile(file) || readings.has(file),
-  );
+  const prints = [...files.profiles.map(({ file }) => file), ...files.sheets].map(fingerprint);
+  const asked = { kind: 'check', name: 'check', inputs: [today, wanted, prints] };
+  const remembered = memory.lookUp<Judged>(asked);
+  if (remembered !== null) askForOne(files, remembered.reduced, memory, today);
+  const distrusted = memory.differing(today);
+  if (remembered !== null && distrusted.length === 0) return remembered.findings;
+  await files.parseAhead(cli);
+  const { judge, misremembered } = await import('./judge.ts');
+  await reduceInThreads(files.loaded().registry, wantsFile, memory, cli);
+  const findings = judge(files, wantsFile, memory, today);
+  memory.learn(asked, JSON.stringify({ findings, reduced: memory.recalled('reduction') } satisfies Judged));
+  const wrong = new Set([...distrusted, ...memory.differing(today)]);
+  return [...findings, ...[...wrong].map((trial) => misremembered(trial, placeOf(files, trial)))];
 }
 
 /** All that a check can see of a file. */
@@ -85,7 +63,7 @@ function askForOne(
     ...profiles.filter((file) => isAbout(file, 'filament', filament)),
   ]);
   rememberReductions(registry, memory);
-  if (id !== undefined) reduceTrial(registry, id);
+  if (id !== undefined) trialResults(registry, id);
 }
 
 function placeOf({ profiles }: CheckedFiles, trial: string): string {

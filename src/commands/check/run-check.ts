@@ -18,7 +18,7 @@ import { stdinCheck } from './check-stdin.ts';
 import { checkTarget } from './check-target.ts';
 import { type AskedCheck, type CheckedFiles, checkedFiles, textsOf } from './checked-files.ts';
 import { fixFiles } from './fix-files.ts';
-import { judge, recallOrJudge } from './remembered-check.ts';
+import { recallOrJudge } from './remembered-check.ts';
 
 export interface CheckOptions {
   readonly format: ReportFormat;
@@ -122,6 +122,7 @@ async function checkAgainAndAgain(run: CheckRun, memory: ResultMemory): Promise<
   if (cli.changes === undefined) return exit.cannotRun(nobodyWatches);
   const changes = cli.changes([...folders, ...loose.map((file) => dirname(file))]);
   const parse = parsingChanges();
+  const { judge } = await import('./judge.ts');
   const check = () =>
     checkOnce(run, async ({ files, wantsFile, today }) => judge(files, wantsFile, memory, today), parse);
   await check();

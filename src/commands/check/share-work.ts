@@ -51,7 +51,7 @@ export async function reduceInThreads(
   );
   const questions = [...new Set(trials)].flatMap((id) => {
     const question = reductionQuestion(registry, id);
-    return question.ok && !memory.knows(question.value) ? [question.value] : [];
+    return question.ok && memory.lookUp(question.value) === null ? [question.value] : [];
   });
   if (questions.filter(({ inputs: [method] }) => method === 'flowLadder').length < worthIt.ladders) return;
   const results = await (await threads()).reduce(questions.map(({ inputs }) => inputs));

@@ -1,5 +1,5 @@
 import { resultOf } from '../../bench/methods.ts';
-import { reduceTrial } from '../../bench/reduce-trial.ts';
+import { trialResults } from '../../bench/reduce-trial.ts';
 import { modelledPrintTime } from '../../bench/reference-print/modelled-print.ts';
 import type { Registry } from '../../registry/registry.ts';
 import type { ModelCheck } from './job-estimate.ts';
@@ -11,7 +11,7 @@ export function modelCheckOf(registry: Registry, machine: string): ModelCheck | 
     if (data.machine !== machine) continue;
     const modelled = modelledPrintTime(registry, data);
     if (modelled === null) continue;
-    const reduced = reduceTrial(registry, id);
+    const reduced = trialResults(registry, id);
     const printed = reduced.ok ? resultOf(reduced.value, 'printTime') : undefined;
     if (printed !== undefined) errors.push(Math.abs(modelled / printed.value - 1));
   }

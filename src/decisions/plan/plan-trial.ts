@@ -3,7 +3,7 @@ import type { LayoutRequest } from '../../bench/layout/layout-request.ts';
 import type { PlanProblem } from '../../bench/layout/plan-problem.ts';
 import { methodNames, usualMethod } from '../../bench/method-facts.ts';
 import { isMethodName, methodOf, runLayouts } from '../../bench/methods.ts';
-import { reduceTrial } from '../../bench/reduce-trial.ts';
+import { trialResults } from '../../bench/reduce-trial.ts';
 import type { ReduceById } from '../../bench/reducing-once.ts';
 import { familiesOf } from '../../knowledge/families.ts';
 import { type FittedPairing, type FittedProblem, findFittedPairing } from '../../knowledge/pairing.ts';
@@ -27,7 +27,7 @@ import { putTogether } from './put-together.ts';
 export function planTrial(
   registry: Registry,
   request: PlanRequest,
-  reduce: ReduceById = (id) => reduceTrial(registry, id),
+  reduce: ReduceById = (id) => trialResults(registry, id),
 ): Result<BenchPlan, PlanProblem | FittedProblem | Problem<'unknownMethod'>> {
   const name = request.method ?? usualMethod;
   if (!isMethodName(name)) return unknownMethod(name);

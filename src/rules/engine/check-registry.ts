@@ -1,4 +1,4 @@
-import { reduceTrial } from '../../bench/reduce-trial.ts';
+import { trialResults } from '../../bench/reduce-trial.ts';
 import { reducingOnce } from '../../bench/reducing-once.ts';
 import { additionsTo } from '../../registry/addition.ts';
 import type { Finding } from '../../registry/finding.ts';
@@ -19,7 +19,7 @@ export interface CheckOptions {
   /** Whether the profile in a file is judged; all are by default. The others are still what it is judged against. */
   readonly wants?: (file: string) => boolean;
   /** Reduces a trial; a caller that checks many versions of one registry passes a function that remembers results. */
-  readonly reduce?: typeof reduceTrial;
+  readonly reduce?: typeof trialResults;
 }
 
 /**
@@ -28,7 +28,7 @@ export interface CheckOptions {
  */
 export function checkRegistry(
   loaded: LoadedRegistry,
-  { today, wants = () => true, reduce = reduceTrial }: CheckOptions,
+  { today, wants = () => true, reduce = trialResults }: CheckOptions,
 ): Finding[] {
   const { registry } = loaded;
   const context: RuleContext = { registry, today, reduce: reducingOnce(registry, reduce) };

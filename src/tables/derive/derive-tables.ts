@@ -1,4 +1,4 @@
-import type { reduceTrial } from '../../bench/reduce-trial.ts';
+import type { trialResults } from '../../bench/reduce-trial.ts';
 import { reducingOnce } from '../../bench/reducing-once.ts';
 import { features } from '../../knowledge/feature.ts';
 import {
@@ -29,7 +29,7 @@ export interface JudgingOptions {
   /** Today's date, YYYY-MM-DD: what profiles acknowledge, they acknowledge until a date. */
   readonly today: string;
   /** Reduces a trial; a caller that derives many tables passes a function that remembers results. */
-  readonly reduce?: typeof reduceTrial;
+  readonly reduce?: typeof trialResults;
 }
 
 /** How tables are derived; without judging no trial is reduced, and no row is flagged for its evidence. */

@@ -1,4 +1,4 @@
-import { reduceTrial } from '../../bench/reduce-trial.ts';
+import { trialResults } from '../../bench/reduce-trial.ts';
 import { noPolicy, type PairingRequest } from '../../knowledge/pairing.ts';
 import { findProfile, type UnknownProfile } from '../../registry/find-profile.ts';
 import { nozzleIds } from '../../registry/nozzle.ts';
@@ -47,9 +47,9 @@ export function* deriveEach(
   requests: readonly FullRequest[],
   today: string,
 ): Generator<DerivedPairing> {
-  const known = new Map<string, ReturnType<typeof reduceTrial>>();
+  const known = new Map<string, ReturnType<typeof trialResults>>();
   const reduce = (_: Registry, trial: string) => {
-    const reduced = known.get(trial) ?? reduceTrial(registry, trial);
+    const reduced = known.get(trial) ?? trialResults(registry, trial);
     known.set(trial, reduced);
     return reduced;
   };

@@ -1,0 +1,43 @@
+import { rememberReductions } from '../../bench/reduce-trial.ts';
+import { type Finding, wholeFile } from '../../registry/finding.ts';
+import { pathOfFile } from '../../registry/registry-file.ts';
+import type { ResultMemory } from '../../registry/result-memory.ts';
+import { checkRegistry } from '../../rules/engine/check-registry.ts';
+import { ruleOf } from '../../rules/engine/rules.ts';
+import type { CheckedFiles } from './checked-files.ts';
+
+/** What the rules find in the wanted files, whatever earlier runs have found. */
+export function judge(
+  files: CheckedFiles,
+  wantsFile: (file: string) => boolean,
+  memory: ResultMemory,
+  today: string,
+): Finding[] {
+  const loaded = files.loaded();
+  rememberReductions(loaded.registry, memory);
+  const attachments = loaded.registry.profiles.flatMap(({ source, attachment }) =>
+    attachment !== null && wantsFile(source.path) ? [pathOfFile(attachment)] : [],
+  );
+  // What is wrong in the readings of a wanted trial is wrong with the trial.
+  const readings = new Set(attachments);
+  return checkRegistry(loaded, { today, wants: wantsFile }).filter(
+    ({ file }) => wantsFile(file) || readings.has(file),
+  );
+}
+
+/** What is said of a trial whose remembered reduction is not what its readings give now. */
+export function misremembered(trial: string, file: string): Finding {
+  const { code, severity, source } = ruleOf('evidence/misremembered');
+  return {
+    ...wholeFile,
+    rule: code,
+    severity,
+    message: `The reduction of ${trial} that an earlier run left behind is not what its readings give now`,
+    file,
+    pointer: '',
+    found: null,
+    allowed: null,
+    source,
+    help: 'It has been replaced; run `meltbounds check --no-remember` to have all of them computed again, and find out who writes to the folder of remembered results.',
+  };
+}
