@@ -1,13 +1,11 @@
 import { simulateScale } from './scale/simulate-scale.ts';
 
-// Usage: npm run simulate-scale -- FOLDER PROFILES [--without-evidence]
+// Usage: npm run simulate-scale -- FOLDER PROFILES [bare]; a bare one has no readings.
 const [folder, wanted = '1000', option] = process.argv.slice(2);
 const count = Number(wanted);
-const isKnown = option === undefined || option === '--without-evidence';
+const isKnown = option === undefined || option === 'bare';
 if (folder === undefined || !Number.isInteger(count) || count < 1 || !isKnown) {
-  console.error(
-    'Usage: npm run simulate-scale -- FOLDER PROFILES [--without-evidence], for instance: out/scale 10000',
-  );
+  console.error('Usage: npm run simulate-scale -- FOLDER PROFILES [bare], for instance: out/scale 10000');
   process.exit(2);
 }
 const written = simulateScale(folder, count, option === undefined);
