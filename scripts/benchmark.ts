@@ -76,7 +76,7 @@ function median(name: Task, part: keyof Cost): number {
 }
 
 const line = (ratio: number, most: number | null, text: string) =>
-  console.log(`| ${text} | ${ratio.toPrecision(2)} | ${most ?? ''} |`);
+  console.log(`| ${text} | ${ratio < 100 ? ratio.toPrecision(2) : Math.round(ratio)} | ${most ?? ''} |`);
 
 console.log(`Medians of ${rounds} rounds; the large registry has ${count} profiles without readings.\n`);
 console.log('| processor time of | ratio | to reach |\n| --- | --- | --- |');

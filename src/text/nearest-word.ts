@@ -5,8 +5,11 @@ export function nearestWord(written: string, words: readonly string[]): string |
   // Longer texts are no misspelled word, and the distance takes quadratic time.
   if (written.length > 60) return null;
   let best: { word: string; steps: number } | null = null;
+  const wanted = written.toLowerCase();
   for (const word of words.length > manyWords ? neighboursOf(written, words) : words) {
-    const steps = stepsBetween(written.toLowerCase(), word.toLowerCase());
+    // So many letters are added or left out at least.
+    if (best !== null && Math.abs(word.length - written.length) >= best.steps) continue;
+    const steps = stepsBetween(wanted, word.toLowerCase());
     if (best === null || steps < best.steps) best = { word, steps };
   }
   return best !== null && best.steps <= Math.max(1, Math.floor(best.word.length / 3)) ? best.word : null;

@@ -1,4 +1,4 @@
-import stringWidth from 'string-width';
+import { columnsOf } from './columns.ts';
 
 /** A column of a grid of text. */
 export interface GridColumn {
@@ -14,7 +14,7 @@ export function alignedCells(
   const cells = [columns.map(({ heading }) => heading), ...rows];
   const widths = columnWidths(cells);
   const pad = (text: string, index: number) => {
-    const filler = ' '.repeat(Math.max(0, (widths[index] ?? 0) - stringWidth(text)));
+    const filler = ' '.repeat(Math.max(0, (widths[index] ?? 0) - columnsOf(text)));
     return columns[index]?.align === 'right' ? filler + text : text + filler;
   };
   return cells.map((row) => row.map(pad));
@@ -24,6 +24,6 @@ export function alignedCells(
 export function columnWidths(rows: readonly (readonly string[])[]): number[] {
   const columns = Math.max(0, ...rows.map((row) => row.length));
   return Array.from({ length: columns }, (_, index) =>
-    Math.max(...rows.map((row) => stringWidth(row[index] ?? ''))),
+    Math.max(...rows.map((row) => columnsOf(row[index] ?? ''))),
   );
 }

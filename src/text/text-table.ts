@@ -1,4 +1,4 @@
-import stringWidth from 'string-width';
+import { columnsOf } from './columns.ts';
 import { type Cell, type Column, type Table, wholeHeading } from './document.ts';
 import { columnWidths } from './text-grid.ts';
 import { type TextPrinter, textLine, textLines } from './text-lines.ts';
@@ -35,7 +35,7 @@ function shownHeadings(table: Table, printer: TextPrinter): { headings: string[]
   const headings = table.columns.map(headingText);
   if (totalWidth(leastWidths(table, headings, printer)) <= printer.width) return { headings, legend: [] };
   const rooms = columnWidths(cellTexts(table, printer));
-  const isWider = headings.map((text, index) => index > 0 && stringWidth(text) > (rooms[index] ?? 0) + 1);
+  const isWider = headings.map((text, index) => index > 0 && columnsOf(text) > (rooms[index] ?? 0) + 1);
   const numbered = headings.map((text, index) => (isWider[index] ? String(index) : text));
   if (totalWidth(leastWidths(table, numbered, printer)) > printer.width) return { headings, legend: [] };
   const legend = headings.flatMap((text, index) => (isWider[index] ? [`${index}  ${text}`] : []));
@@ -77,7 +77,7 @@ function leastWidths(
   printer: TextPrinter,
 ): number[] {
   const longestWord = (cell: Cell) => widestOf(cellLines(cell, 1, printer));
-  const whole = (cell: Cell) => stringWidth(textLine(textOf(cell), printer));
+  const whole = (cell: Cell) => columnsOf(textLine(textOf(cell), printer));
   return columns.map(({ wraps }, index) => {
     const cells = groups.flatMap(({ rows }) => rows.map((row) => row[index] ?? ''));
     const titles = index === 0 ? groups.flatMap(({ heading }) => heading ?? []) : [];
@@ -92,7 +92,7 @@ function leastWidths(
 }
 
 function widestOf(lines: readonly string[]): number {
-  return Math.max(0, ...lines.map((line) => stringWidth(line)));
+  return Math.max(0, ...lines.map(columnsOf));
 }
 
 function totalWidth(widths: readonly number[]): number {
@@ -118,6 +118,6 @@ function rowLines(row: Row, columns: readonly Column[], widths: readonly number[
 }
 
 function padded(text: string, width: number, align: Column['align']): string {
-  const filler = ' '.repeat(Math.max(0, width - stringWidth(text)));
+  const filler = ' '.repeat(Math.max(0, width - columnsOf(text)));
   return align === 'right' ? filler + text : text + filler;
 }

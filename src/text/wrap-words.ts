@@ -1,4 +1,4 @@
-import stringWidth from 'string-width';
+import { columnsOf } from './columns.ts';
 
 /** A word as it is printed, marks of its style included, and whether a space stands before it. */
 export interface Word {
@@ -15,7 +15,7 @@ export function wrapWords(words: readonly Word[], width: number): string[] {
   let line = '';
   for (const group of unbroken(words)) {
     const longer = line === '' ? group : `${line} ${group}`;
-    if (line !== '' && stringWidth(longer) > width) {
+    if (line !== '' && columnsOf(longer) > width) {
       lines.push(line);
       line = group;
     } else {

@@ -8,25 +8,41 @@ const reach = 2;
  */
 export function peakLevel(x: readonly number[], y: readonly number[], peak: number): number {
   const first = Math.max(0, peak - reach);
+  const end = Math.min(x.length, peak + reach + 1);
   const top = x[peak] ?? Number.NaN;
-  const near = x.slice(first, peak + reach + 1).map((at) => at - top);
-  const values = y.slice(first, peak + reach + 1);
-  const [height, slope, bend] = parabola(near, values);
+  const [height, slope, bend] = parabola(x, y, { first, end, top });
   const vertex = -slope / (2 * bend);
-  const inside = bend < 0 && vertex >= (near[0] ?? 0) && vertex <= (near.at(-1) ?? 0);
-  return inside
-    ? height + (slope * vertex) / 2
-    : Math.max(...near.map((at) => height + slope * at + bend * at * at));
+  const [nearest, farthest] = [(x[first] ?? Number.NaN) - top, (x[end - 1] ?? Number.NaN) - top];
+  if (bend < 0 && vertex >= nearest && vertex <= farthest) return height + (slope * vertex) / 2;
+  let highest = Number.NEGATIVE_INFINITY;
+  for (let place = first; place < end; place++) {
+    const at = (x[place] ?? Number.NaN) - top;
+    highest = Math.max(highest, height + slope * at + bend * at * at);
+  }
+  return highest;
 }
 
-/** Coefficients of the least-squares parabola, by the normal equations on centred places and Cramer's rule. */
-function parabola(x: readonly number[], y: readonly number[]): readonly [number, number, number] {
-  const scale = Math.max(...x.map(Math.abs));
+interface Stretch {
+  readonly first: number;
+  readonly end: number;
+  /** Where the parabola has its zero on the x axis. */
+  readonly top: number;
+}
+
+/** Coefficients of the least-squares parabola over a stretch, by the normal equations and Cramer's rule. */
+function parabola(
+  x: readonly number[],
+  y: readonly number[],
+  { first, end, top }: Stretch,
+): readonly [number, number, number] {
+  let scale = 0;
+  for (let place = first; place < end; place++)
+    scale = Math.max(scale, Math.abs((x[place] ?? Number.NaN) - top));
   let [s1, s2, s3, s4] = [0, 0, 0, 0];
   let [t0, t1, t2] = [0, 0, 0];
-  for (const [index, at] of x.entries()) {
-    const u = at / scale;
-    const value = y[index] ?? 0;
+  for (let place = first; place < end; place++) {
+    const u = ((x[place] ?? Number.NaN) - top) / scale;
+    const value = y[place] ?? 0;
     s1 += u;
     s2 += u * u;
     s3 += u * u * u;
@@ -35,7 +51,7 @@ function parabola(x: readonly number[], y: readonly number[]): readonly [number,
     t1 += u * value;
     t2 += u * u * value;
   }
-  const s0 = x.length;
+  const s0 = end - first;
   const determinant = s0 * (s2 * s4 - s3 * s3) - s1 * (s1 * s4 - s2 * s3) + s2 * (s1 * s3 - s2 * s2);
   const height = t0 * (s2 * s4 - s3 * s3) - s1 * (t1 * s4 - t2 * s3) + s2 * (t1 * s3 - t2 * s2);
   const slope = s0 * (t1 * s4 - t2 * s3) - t0 * (s1 * s4 - s2 * s3) + s2 * (s1 * t2 - s2 * t1);

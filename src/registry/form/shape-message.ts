@@ -58,16 +58,28 @@ function exampleText(schema: SchemaPart | undefined): string | null {
 
 function unknownKey(error: ShapeError, path: Path): ShapeHit {
   const key = String(error.params.additionalProperty);
-  const keys = Object.keys(error.parentSchema.properties ?? {});
+  const { keys, listed } = knownKeys(error.parentSchema);
   return {
     rule: 'shape/unknown-key',
     path: [...path, key],
     part: 'key',
     message: `"${quote(key)}" is not a key that ${path.length === 0 ? 'this kind of document' : placeName(path)} knows`,
     found: quote(key),
-    allowed: keys.join(', '),
+    allowed: listed,
     help: wordHint(key, keys, 'Remove the key, or put its content under one that is known.'),
   };
+}
+
+const keysBySchema = new WeakMap<SchemaPart, { readonly keys: readonly string[]; readonly listed: string }>();
+
+/** The keys of a mapping, made once: a hostile file asks for them tens of thousands of times. */
+function knownKeys(schema: SchemaPart) {
+  const known = keysBySchema.get(schema);
+  if (known !== undefined) return known;
+  const keys = Object.keys(schema.properties ?? {});
+  const made = { keys, listed: keys.join(', ') };
+  keysBySchema.set(schema, made);
+  return made;
 }
 
 function missingKey(key: string, schema: SchemaPart, path: Path): ShapeHit {

@@ -1,5 +1,5 @@
-import stringWidth from 'string-width';
 import type { Span } from '../../registry/finding.ts';
+import { columnsOf } from '../../text/columns.ts';
 import { printable } from '../../text/printable.ts';
 
 /** Widest line that is shown, in columns of a terminal. */
@@ -26,11 +26,11 @@ export function sourceFrame(
   const all = [...before, ...marked, ...after];
   // A long line is cut so that the marked place stays in sight, with some of what stands before it.
   const head = width(all) <= widest ? before.join('') : cutBefore(before, widest / 2);
-  const room = widest - stringWidth(head);
+  const room = widest - columnsOf(head);
   const length = Math.max(1, Math.min(width(marked), room));
   return {
     line: head + cutAfter([...marked, ...after], room),
-    marker: `${' '.repeat(stringWidth(head))}${'~'.repeat(length)}`,
+    marker: `${' '.repeat(columnsOf(head))}${'~'.repeat(length)}`,
   };
 }
 
@@ -52,13 +52,13 @@ function visible(text: string): string[] {
 }
 
 function width(characters: readonly string[]): number {
-  return characters.reduce((sum, character) => sum + stringWidth(character), 0);
+  return characters.reduce((sum, character) => sum + columnsOf(character), 0);
 }
 
 function cutBefore(characters: readonly string[], room: number): string {
   let start = characters.length;
   for (let left = room - 1; start > 0; start--) {
-    left -= stringWidth(characters[start - 1] ?? '');
+    left -= columnsOf(characters[start - 1] ?? '');
     if (left < 0) break;
   }
   return `${start > 0 ? '…' : ''}${characters.slice(start).join('')}`;
@@ -68,7 +68,7 @@ function cutAfter(characters: readonly string[], room: number): string {
   if (width(characters) <= room) return characters.join('');
   let end = 0;
   for (let left = room - 1; end < characters.length; end++) {
-    left -= stringWidth(characters[end] ?? '');
+    left -= columnsOf(characters[end] ?? '');
     if (left < 0) break;
   }
   return `${characters.slice(0, end).join('')}…`;
