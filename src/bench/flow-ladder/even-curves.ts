@@ -102,11 +102,22 @@ interface OpenPoint {
 
 /** The point of a curve with a number of its own; the numbers of all curves spread the points evenly. */
 export function openPoint({ fit, cell }: CountedCurve, number: number): OpenPoint {
-  const away = cell.left + (cell.right - cell.left) * evenlySpread(number, 0);
-  const deviate = normalQuantile(evenlySpread(number, 1));
+  while (aways.length <= number) addSpreadPoint(aways.length);
+  const away = cell.left + (cell.right - cell.left) * (aways[number] ?? Number.NaN);
   return {
     away,
-    drift: fit.drift + cell.drift(away) + Math.sqrt(fit.driftVariance) * deviate,
-    reference: evenlySpread(number, 2),
+    drift: fit.drift + cell.drift(away) + Math.sqrt(fit.driftVariance) * (deviates[number] ?? Number.NaN),
+    reference: references[number] ?? Number.NaN,
   };
+}
+
+/** The evenly spread points by their numbers, which are the same for every ladder. */
+const aways: number[] = [];
+const deviates: number[] = [];
+const references: number[] = [];
+
+function addSpreadPoint(number: number): void {
+  aways.push(evenlySpread(number, 0));
+  deviates.push(normalQuantile(evenlySpread(number, 1)));
+  references.push(evenlySpread(number, 2));
 }
