@@ -100,3 +100,25 @@ it.each([['tables', 'plumstead/wren', 'oakhollow/daisy-pla'], ['claims', 'plumst
     expect(spawnCommand(cwd, [...args, '--no-remember'], env)).toEqual(first);
   },
 );
+
+it('says where an entry hides what is wrong with a file', () => {
+  const { cwd, path } = sampleRegistry();
+  const cache = join(cwd, 'cache');
+  writeFileSync(
+    path('machines/plumstead/wren.yaml'),
+    readFileSync(path('machines/plumstead/wren.yaml'), 'utf8').replace('maker:', 'makr:'),
+  );
+  const machine = ['profiles/machines/plumstead/wren.yaml'];
+  const first = check(cwd, cache, ...machine);
+  expect(first.out).toContain('shape/unknown-key');
+  for (const file of entriesIn(cache)) {
+    const [head = '', text = ''] = readFileSync(file, 'utf8').split('\n');
+    const other = text.replace(/"findings":\[.*\],"reduced"/, '"findings":[],"reduced"');
+    writeFileSync(file, `${head.replace(/(?<="digest":")[0-9a-f]+/, sha256Of(other))}\n${other}\n`);
+  }
+  const second = check(cwd, cache, ...machine);
+  expect(second.status).toBe(1);
+  expect(second.out).toContain('shape/unknown-key');
+  expect(unwrapped(second.out)).toContain('What an earlier run left behind about this file');
+  expect(check(cwd, cache, ...machine)).toEqual(first);
+});

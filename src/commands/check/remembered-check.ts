@@ -1,9 +1,10 @@
 import { rememberReductions, trialResults } from '../../bench/reduce-trial.ts';
 import type { Finding } from '../../registry/finding.ts';
 import { identityOfPath, type Kind } from '../../registry/kind.ts';
-import { type FileWithSiblings, linkFiles } from '../../registry/load-files.ts';
+import { type FileWithSiblings, linkFiles, parseFile } from '../../registry/load-files.ts';
 import { pathOfFile, type ReadFile, relativePathOfFile } from '../../registry/registry-file.ts';
 import type { ResultMemory } from '../../registry/result-memory.ts';
+import { isObject } from '../../registry/shape.ts';
 import { sha256Of } from '../../text/sha256.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { CheckedFiles } from './checked-files.ts';
@@ -17,7 +18,8 @@ interface Judged {
 
 /**
  * What the rules find in the wanted files. Where an earlier run has seen the same files on the same day, its findings
- * hold, and nothing is parsed but one trial, another each day, which tells whether what is remembered can be trusted.
+ * hold, and nothing is parsed but one trial and one file, others each day, which tell whether what is remembered can be
+ * trusted.
  */
 export async function recallOrJudge(
   files: CheckedFiles,
@@ -29,17 +31,58 @@ export async function recallOrJudge(
 ): Promise<readonly Finding[]> {
   const prints = [...files.profiles.map(({ file }) => file), ...files.sheets].map(fingerprint);
   const asked = { kind: 'check', name: 'check', inputs: [today, wanted, prints] };
-  const remembered = memory.lookUp<Judged>(asked);
+  const remembered = judgedOf(memory.lookUp(asked));
   if (remembered !== null) askForOne(files, remembered.reduced, memory, today);
   const distrusted = memory.differing(today);
-  if (remembered !== null && distrusted.length === 0) return remembered.findings;
+  const misread = remembered === null ? null : misreadFile(files, wanted, remembered, today);
+  if (remembered !== null && distrusted.length === 0 && misread === null) return remembered.findings;
   await files.parseAhead(cli);
-  const { judge, misremembered } = await import('./judge.ts');
+  const { judge, misremembered, misrememberedFile } = await import('./judge.ts');
   await reduceInThreads(files.loaded().registry, wantsFile, memory, cli);
   const findings = judge(files, wantsFile, memory, today);
   memory.learn(asked, JSON.stringify({ findings, reduced: memory.recalled('reduction') } satisfies Judged));
   const wrong = new Set([...distrusted, ...memory.differing(today)]);
-  return [...findings, ...[...wrong].map((trial) => misremembered(trial, placeOf(files, trial)))];
+  return [
+    ...findings,
+    ...[...wrong].map((trial) => misremembered(trial, placeOf(files, trial))),
+    ...(misread === null ? [] : [misrememberedFile(misread)]),
+  ];
+}
+
+/** What was remembered of a check, if it has the form of it: whoever can write an entry can write anything. */
+function judgedOf(remembered: unknown): Judged | null {
+  if (!isObject(remembered)) return null;
+  const { findings, reduced } = remembered;
+  return Array.isArray(findings) && Array.isArray(reduced) ? { findings, reduced } : null;
+}
+
+/** The wanted file of the day, if what is wrong with its form is not what is remembered of it; else null. */
+function misreadFile(
+  { profiles }: CheckedFiles,
+  wanted: readonly string[],
+  { findings }: Judged,
+  today: string,
+): string | null {
+  const path = firstOfDay(wanted, today);
+  const file = profiles.find((each) => pathOfFile(each.file) === path);
+  if (path === undefined || file === undefined) return null;
+  const own = findings.filter((finding) => finding.file === path);
+  // Of a file with very many findings only some are shown.
+  if (own.some(({ rule }) => rule === 'file/many-findings')) return null;
+  const remembered = own.filter(({ rule }) => isAboutForm(rule));
+  const found = parseFile(file).findings.filter((finding) => finding.file === path);
+  return JSON.stringify(remembered) === JSON.stringify(found) ? null : path;
+}
+
+/** Whether reading a file alone shows what a rule is about. */
+function isAboutForm(rule: string): boolean {
+  return /^(?:file|syntax|shape|units)\//.test(rule);
+}
+
+/** One of some names, another each day. */
+function firstOfDay(names: readonly string[], today: string): string | undefined {
+  const ranked = names.map((name) => ({ name, rank: sha256Of(today + name) }));
+  return ranked.sort((a, b) => (a.rank < b.rank ? -1 : 1))[0]?.name;
 }
 
 /** All that a check can see of a file. */
@@ -54,8 +97,7 @@ function askForOne(
   memory: ResultMemory,
   today: string,
 ): void {
-  const ranked = reduced.map((id) => ({ id, rank: sha256Of(today + id) }));
-  const id = ranked.sort((a, b) => (a.rank < b.rank ? -1 : 1))[0]?.id;
+  const id = firstOfDay(reduced, today);
   const trial = profiles.filter((file) => isAbout(file, 'trial', id));
   const filament = linkFiles(trial).registry.trial.get(id ?? '')?.data.filament;
   const { registry } = linkFiles([
