@@ -13,7 +13,7 @@ export function templateVariablesPage(): string {
 const intro = `# Variables of a template
 
 What a template for \`meltbounds tables --template\` may name; [templates.md](templates.md) says how. Generated from
-\`src/tables/template/template-variables.ts\` by \`npm run generate\`; a test holds it against what templates really see. Numbers have
+\`src/tables/template/template-variables.ts\` by \`npm run generate\`; a test compares it with what templates really see. Numbers have
 the unit of their row in the table and no unit in the text. A name is looked for in the innermost list first, then in what
 surrounds it. The examples belong to the sample registry of the tests.`;
 

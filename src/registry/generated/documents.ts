@@ -368,7 +368,7 @@ export interface Machine {
 }
 
 /**
- * A filament: what it is made of, the temperatures it wants, and the limits that benches have found for it on machines.
+ * A filament: what it is made of, the temperatures it needs, and the limits that benches have found for it on machines.
  */
 export interface Filament {
   /**

@@ -15,7 +15,7 @@ function shorten<Item>(items: readonly Item[], most: number): Shortened<Item> {
   return { shown: items.slice(0, most), hidden: Math.max(0, items.length - most) };
 }
 
-/** The gravest changes of a profile first; what only says more about the same value is counted, not shown. */
+/** The most serious changes of a profile first; what only says more about the same value is counted, not shown. */
 export function tellingChanges(
   { changes }: ProfileDiff,
   most: number,
