@@ -48,9 +48,7 @@ process.exitCode = await run(process.argv.slice(2), manifest.version, {
   ...(import.meta.url.endsWith('.js') && {
     threads: async () => (await import('./host/threads.ts')).threadsOfMachine(),
   }),
-  changes: async function* (folders) {
-    yield* (await import('./host/folder-changes.ts')).folderChanges(folders);
-  },
+  changes: async (folders) => (await import('./host/folder-changes.ts')).folderChanges(folders),
   ...(progress !== null && { progress }),
   today: () => new Date().toISOString().slice(0, 10),
   ...(process.stdout.isTTY === true && { terminalColumns: process.stdout.columns }),

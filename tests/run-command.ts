@@ -57,7 +57,7 @@ export async function runCommand(
     ...(options.terminalColumns !== undefined && { terminalColumns: options.terminalColumns }),
     ...(options.stdin !== undefined && { stdin: async () => Buffer.from(options.stdin ?? '') }),
     ...(options.progress !== undefined && { progress: options.progress }),
-    ...(options.changes !== undefined && { changes: options.changes }),
+    ...(options.changes !== undefined && { changes: async () => options.changes!() }),
     ...(options.asker !== undefined && { asker: async () => options.asker! }),
   });
   return { status, ...written };

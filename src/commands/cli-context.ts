@@ -26,8 +26,8 @@ export interface CliContext {
   readonly stdin?: () => Promise<Uint8Array>;
   /** Where results are kept between runs, and which program computes them; absent where nothing is remembered. */
   readonly results?: () => Promise<KeptResults>;
-  /** Tells of each change in some folders, for as long as it is asked; absent where changes cannot be seen. */
-  readonly changes?: (folders: readonly string[]) => AsyncIterable<unknown>;
+  /** Tells of each change in some folders from now on; throws what the system says. Absent where nobody watches. */
+  readonly changes?: (folders: readonly string[]) => Promise<AsyncIterable<unknown>>;
   /** Threads to share long work with; absent where there is one only. */
   readonly threads?: () => Promise<Threads>;
   /** Shows what is being done; absent where nobody watches. */

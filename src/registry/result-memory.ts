@@ -43,6 +43,11 @@ export function recallingOnce(memory: ResultMemory): ResultMemory {
       if (!known.has(key)) known.set(key, memory.recall(question));
       return known.get(key) as Value; // what was recalled of the same question
     },
+    differing: (today) => {
+      const wrong = memory.differing(today);
+      if (wrong.length > 0) known.clear();
+      return wrong;
+    },
   };
 }
 

@@ -1,4 +1,4 @@
-import { cpSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
@@ -121,4 +121,23 @@ it('says where an entry hides what is wrong with a file', () => {
   expect(second.out).toContain('shape/unknown-key');
   expect(unwrapped(second.out)).toContain('What an earlier run left behind about this file');
   expect(check(cwd, cache, ...machine)).toEqual(first);
+});
+
+it('sees that the sheet of a trial outside of a registry has changed', () => {
+  const { cwd, read } = sampleRegistry();
+  const sheet = join(cwd, 'bench', 'wren-daisy-pla-230.csv');
+  mkdirSync(join(cwd, 'bench'));
+  const trial = read('trials/2026/wren-daisy-pla-230.yaml').replace(
+    /^id: .*$/m,
+    'id: wren-daisy-pla-230-again',
+  );
+  writeFileSync(join(cwd, 'bench', 'wren-daisy-pla-230-again.yaml'), trial);
+  const readings = read('trials/2026/wren-daisy-pla-230.csv');
+  writeFileSync(sheet, readings);
+  const cache = join(cwd, 'cache');
+  const before = check(cwd, cache, 'bench/wren-daisy-pla-230-again.yaml');
+  writeFileSync(sheet, readings.replace('mm3/s', 'mm/s'));
+  const after = check(cwd, cache, 'bench/wren-daisy-pla-230-again.yaml');
+  expect(after).not.toEqual(before);
+  expect(after.out).toContain('commandedFlow [mm/s]');
 });

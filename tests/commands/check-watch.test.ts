@@ -49,3 +49,13 @@ it('says where changes cannot be seen', async () => {
   expect(status).toBe(2);
   expect(err).toMatch(/cannot see when files change.*check again after each change/s);
 });
+
+it('says so when the system lets no more be watched', async () => {
+  const { cwd } = sampleRegistry();
+  const changes = () => {
+    throw Object.assign(new Error('no space'), { code: 'ENOSPC' });
+  };
+  const { status, err } = await runCommand(cwd, ['check', '--watch'], { changes });
+  expect(status).toBe(2);
+  expect(err).toContain('--watch cannot see any longer when files change (ENOSPC)');
+});

@@ -36,11 +36,33 @@ export async function recallOrJudge(
   const distrusted = memory.differing(today);
   const misread = remembered === null ? null : misreadFile(files, wanted, remembered, today);
   if (remembered !== null && distrusted.length === 0 && misread === null) return remembered.findings;
+  const findings = await judgeAnew(files, wantsFile, memory, today, cli, { distrusted, misread });
+  // What may rest on a wrong result is not remembered, and what was remembered of it is gone.
+  const isDoubtful = findings.some(({ rule }) => rule === 'evidence/misremembered');
+  const judged: Judged | null = isDoubtful ? null : { findings, reduced: memory.recalled('reduction') };
+  memory.learn(asked, JSON.stringify(judged));
+  return findings;
+}
+
+/** What is known already to be remembered wrongly: trials, and a file. */
+interface Distrust {
+  readonly distrusted: readonly string[];
+  readonly misread: string | null;
+}
+
+/** What the rules find in the wanted files, whatever an earlier check has found, and what is remembered wrongly. */
+export async function judgeAnew(
+  files: CheckedFiles,
+  wantsFile: (file: string) => boolean,
+  memory: ResultMemory,
+  today: string,
+  cli: CliContext,
+  { distrusted, misread }: Distrust = { distrusted: [], misread: null },
+): Promise<readonly Finding[]> {
   await files.parseAhead(cli);
   const { judge, misremembered, misrememberedFile } = await import('./judge.ts');
   await reduceInThreads(files.loaded().registry, wantsFile, memory, cli);
   const findings = judge(files, wantsFile, memory, today);
-  memory.learn(asked, JSON.stringify({ findings, reduced: memory.recalled('reduction') } satisfies Judged));
   const wrong = new Set([...distrusted, ...memory.differing(today)]);
   return [
     ...findings,

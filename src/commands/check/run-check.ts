@@ -1,4 +1,5 @@
 import { dirname, relative } from 'node:path';
+import { fileErrorCode } from '../../host/file-error.ts';
 import { filesOfFolders } from '../../host/load-registry.ts';
 import { type Finding, isAtLeast, type Severity } from '../../registry/finding.ts';
 import { type ParseFile, parsingChanges } from '../../registry/load-files.ts';
@@ -18,7 +19,7 @@ import { stdinCheck } from './check-stdin.ts';
 import { checkTarget } from './check-target.ts';
 import { type AskedCheck, type CheckedFiles, checkedFiles, textsOf } from './checked-files.ts';
 import { fixFiles } from './fix-files.ts';
-import { recallOrJudge } from './remembered-check.ts';
+import { judgeAnew, recallOrJudge } from './remembered-check.ts';
 
 export interface CheckOptions {
   readonly format: ReportFormat;
@@ -50,8 +51,15 @@ export async function runCheck(
   if (options.watch === true) await checkAgainAndAgain(run, recallingOnce(memory.value));
   else
     await checkOnce(run, ({ files, wanted, wantsFile, today }) =>
-      recallOrJudge(files, wanted, wantsFile, memory.value, today, cli),
+      isAllSeen(asked.value)
+        ? recallOrJudge(files, wanted, wantsFile, memory.value, today, cli)
+        : judgeAnew(files, wantsFile, memory.value, today, cli),
     );
+}
+
+/** Whether a check has read all that its findings rest on: of a file from outside a registry it has not read the sheet. */
+function isAllSeen({ target }: AskedCheck): boolean {
+  return target.loose.length === 0;
 }
 
 interface CheckRun {
@@ -100,7 +108,7 @@ async function checkOnce(
   }
   const findings = await judging({ files, wanted, wantsFile, today: options.today ?? cli.today() });
   progress('');
-  const texts = textsOf(files);
+  const texts = isAllSeen(asked) ? textsOf(files) : files.loaded().texts;
   const report = formatReport[options.format]({
     findings: options.quiet ? findings.filter(({ severity }) => severity === 'error') : findings,
     summary: summarise(findings, wanted.length),
@@ -120,17 +128,38 @@ async function checkAgainAndAgain(run: CheckRun, memory: ResultMemory): Promise<
   const { cli, exit, asked } = run;
   const { folders, loose } = asked.target;
   if (cli.changes === undefined) return exit.cannotRun(nobodyWatches);
-  const changes = cli.changes([...folders, ...loose.map((file) => dirname(file))]);
   const parse = parsingChanges();
-  const { judge } = await import('./judge.ts');
+  let isFirst = true;
   const check = () =>
-    checkOnce(run, async ({ files, wantsFile, today }) => judge(files, wantsFile, memory, today), parse);
-  await check();
-  cli.err('Waiting for changes; Ctrl+C ends it.\n');
-  for await (const _ of changes) {
-    cli.out('\n');
+    checkOnce(
+      run,
+      async ({ files, wantsFile, today }) => {
+        const { judge } = await import('./judge.ts');
+        if (!isFirst) return judge(files, wantsFile, memory, today);
+        isFirst = false;
+        return judgeAnew(files, wantsFile, memory, today, cli);
+      },
+      parse,
+    );
+  try {
+    const changes = await cli.changes([...folders, ...loose.map((file) => dirname(file))]);
     await check();
+    cli.err('Waiting for changes; Ctrl+C ends it.\n');
+    for await (const _ of changes) {
+      cli.out('\n');
+      await check();
+    }
+  } catch (error) {
+    exit.cannotRun(cannotWatch(fileErrorCode(error)));
   }
+}
+
+function cannotWatch(code: string): Problem {
+  return {
+    code: 'cannotWatch',
+    message: `--watch cannot see any longer when files change (${code})`,
+    help: 'Check that the folders are there and that the system lets so many be watched, or check again after each change.',
+  };
 }
 
 const nobodyWatches: Problem = {
