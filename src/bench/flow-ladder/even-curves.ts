@@ -31,7 +31,8 @@ export function visitEvenCurves(
   const passing = new Passing(portions);
   for (const { family, limits } of families) {
     const share = Math.exp(limits.logIntegral - best) / total;
-    for (const [place, { at, inner }] of limits.nodes.entries()) {
+    for (let place = 0; place < limits.nodes.length; place++) {
+      const { at = Number.NaN, inner = null } = limits.nodes[place] ?? {};
       const shareOfLimit = shareOf(limits, place, share);
       if (inner === null || !passing.fallsWithin(shareOfLimit)) {
         passing.pass(shareOfLimit);
@@ -80,7 +81,8 @@ function visitShapes(
   passing: Passing,
   visit: (outer: readonly number[], last: number, count: number) => void,
 ): void {
-  for (const [place, { at, inner }] of line.nodes.entries()) {
+  for (let place = 0; place < line.nodes.length; place++) {
+    const { at = Number.NaN, inner = null } = line.nodes[place] ?? {};
     const share = shareOf(line, place, whole);
     if (inner !== null && passing.fallsWithin(share)) {
       visitShapes(inner, share, [...outer, at], passing, visit);
@@ -91,24 +93,23 @@ function visitShapes(
   }
 }
 
-/** What a point of a curve stands for of that which a curve leaves open. */
-interface OpenPoint {
-  /** Logarithm of the limit against that of the curve's cell. */
-  readonly away: number;
-  readonly drift: number;
-  /** Which flow stands for the lowest steps, as a share of the highest possible one. */
-  readonly reference: number;
+/**
+ * A point of a curve, by a number of its own: how far its limit lies from that of the curve's cell, by the logarithm.
+ * The numbers of all curves spread the points evenly.
+ */
+export function awayOf({ left, right }: LimitCell, number: number): number {
+  while (aways.length <= number) addSpreadPoint(aways.length);
+  return left + (right - left) * (aways[number] ?? Number.NaN);
 }
 
-/** The point of a curve with a number of its own; the numbers of all curves spread the points evenly. */
-export function openPoint({ fit, cell }: CountedCurve, number: number): OpenPoint {
-  while (aways.length <= number) addSpreadPoint(aways.length);
-  const away = cell.left + (cell.right - cell.left) * (aways[number] ?? Number.NaN);
-  return {
-    away,
-    drift: fit.drift + cell.drift(away) + Math.sqrt(fit.driftVariance) * (deviates[number] ?? Number.NaN),
-    reference: references[number] ?? Number.NaN,
-  };
+/** The drift of a point that lies so far away, given the standard deviation that the fit leaves open. */
+export function driftOf({ fit, cell }: CountedCurve, away: number, spread: number, number: number): number {
+  return fit.drift + cell.drift(away) + spread * (deviates[number] ?? Number.NaN);
+}
+
+/** Which flow stands for the lowest steps at a point, as a share of the highest possible one. */
+export function referenceOf(number: number): number {
+  return references[number] ?? Number.NaN;
 }
 
 /** The evenly spread points by their numbers, which are the same for every ladder. */

@@ -1,6 +1,6 @@
 import { findRoot } from '../../statistics/find-root.ts';
 import { weightedQuantiles } from '../../statistics/weighted-quantiles.ts';
-import { type CountedCurve, openPoint, visitEvenCurves } from './even-curves.ts';
+import { awayOf, type CountedCurve, driftOf, referenceOf, visitEvenCurves } from './even-curves.ts';
 import type { LadderPosterior } from './ladder-posterior.ts';
 
 /** Enough for the ends of a 95 % interval to half a hundredth of its width. */
@@ -19,12 +19,14 @@ export function limitDistribution(
   const logs: number[] = [];
   const weights: number[] = [];
   visitEvenCurves(posterior, portions, (curve) => {
-    const { logLimit, log } = curve.cell;
+    const { cell, fit } = curve;
+    const spread = Math.sqrt(fit.driftVariance);
     const crossing = crossings(curve, posterior.tolerance, first);
-    for (let part = 0; part < pointsPerPortion * curve.portions; part++) {
-      const point = openPoint(curve, logs.length + 1);
-      logs.push(logLimit + point.away + crossing(point.drift, point.reference));
-      weights.push(Math.exp(log(point.away)));
+    const past = logs.length + pointsPerPortion * curve.portions;
+    for (let number = logs.length + 1; number <= past; number++) {
+      const away = awayOf(cell, number);
+      logs.push(cell.logLimit + away + crossing(driftOf(curve, away, spread, number), referenceOf(number)));
+      weights.push(Math.exp(cell.log(away)));
     }
   });
   const quantile = weightedQuantiles(logs, weights);

@@ -1,4 +1,4 @@
-import { type CountedCurve, openPoint, visitEvenCurves } from './even-curves.ts';
+import { awayOf, type CountedCurve, driftOf, referenceOf, visitEvenCurves } from './even-curves.ts';
 import type { LadderPosterior } from './ladder-posterior.ts';
 
 /** One curve that the readings leave possible. */
@@ -29,10 +29,11 @@ export function possibleCurves(
 
 function curveAt(counted: CountedCurve, number: number, first: number): PossibleCurve {
   const { onset, fit, cell } = counted;
-  const { away, drift, reference: share } = openPoint(counted, number);
+  const away = awayOf(cell, number);
+  const drift = driftOf(counted, away, Math.sqrt(fit.driftVariance), number);
   const logLimit = cell.logLimit + away;
   const limit = Math.exp(logLimit);
-  const reference = Math.min(2 * first, limit) * share;
+  const reference = Math.min(2 * first, limit) * referenceOf(number);
   const atFirst = onset.delivered(first / limit, Math.log(first) - logLimit);
   return {
     deficit: (flow, logFlow) => {
