@@ -1,26 +1,7 @@
 import { Command, CommanderError } from 'commander';
 import { type CliContext, type ExitStatus, exitStatus } from './cli-context.ts';
-import { type Exit, rememberExit } from './exit.ts';
-
-type MakeCommand = (cli: CliContext, exit: Exit) => Command;
-
-/** The commands in the order of the help; each is loaded only when it is asked for. */
-const commands: Readonly<Record<string, () => Promise<MakeCommand>>> = {
-  check: async () => (await import('./check/check.ts')).checkCommand,
-  reduce: async () => (await import('./reduce/reduce.ts')).reduceCommand,
-  tables: async () => (await import('./tables/tables.ts')).tablesCommand,
-  init: async () => (await import('./init.ts')).initCommand,
-  new: async () => (await import('./new/new.ts')).newCommand,
-  diff: async () => (await import('./diff/diff.ts')).diffCommand,
-  plan: async () => (await import('./plan.ts')).planCommand,
-  index: async () => (await import('./registry-index.ts')).indexCommand,
-  match: async () => (await import('./match.ts')).matchCommand,
-  compare: async () => (await import('./compare.ts')).compareCommand,
-  claims: async () => (await import('./claims.ts')).claimsCommand,
-  migrate: async () => (await import('./migrate.ts')).migrateCommand,
-  rules: async () => (await import('./rules.ts')).rulesCommand,
-  completion: async () => (await import('./completion/completion.ts')).completionCommand,
-};
+import type { MakeCommand } from './commands.ts';
+import { rememberExit } from './exit.ts';
 
 /** Runs the command line `meltbounds ARGUMENTS…` and returns its exit status. */
 export async function run(args: readonly string[], version: string, cli: CliContext): Promise<ExitStatus> {
@@ -41,9 +22,8 @@ Examples:
 Exit status of every command: 0 no problems found; 1 problems found; 2 the command cannot run.
 NO_COLOR turns colours off, FORCE_COLOR on.`,
     );
-  for (const make of await Promise.all(wanted(args).map((load) => load()))) {
-    program.addCommand(make(cli, exit));
-  }
+  const { commands } = await import('./commands.ts');
+  for (const make of wanted(args, commands)) program.addCommand(make(cli, exit));
   for (const command of [program, ...program.commands]) {
     command.exitOverride().configureOutput({ writeOut: cli.out, writeErr: cli.err });
   }
@@ -65,7 +45,10 @@ const overarching: ReadonlySet<string> = new Set(['help', 'completion']);
  * Only the command that is named, and none for the version; all of them where none is named, for the help, for
  * suggestions and for completion.
  */
-function wanted([name = '']: readonly string[]): (() => Promise<MakeCommand>)[] {
+function wanted(
+  [name = '']: readonly string[],
+  commands: Readonly<Record<string, MakeCommand>>,
+): MakeCommand[] {
   if (name === '--version' || name === '-V') return [];
   const named = Object.hasOwn(commands, name) && !overarching.has(name) ? commands[name] : undefined;
   return named === undefined ? Object.values(commands) : [named];

@@ -109,7 +109,7 @@ async function checkOnce(
   const findings = await judging({ files, wanted, wantsFile, today: options.today ?? cli.today() });
   progress('');
   const texts = isAllSeen(asked) ? textsOf(files) : files.loaded().texts;
-  const report = formatReport[options.format]({
+  const report = await formatReport[options.format]({
     findings: options.quiet ? findings.filter(({ severity }) => severity === 'error') : findings,
     summary: summarise(findings, wanted.length),
     files: wanted,

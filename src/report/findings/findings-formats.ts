@@ -4,7 +4,6 @@ import type { ReportFormat } from '../report-formats.ts';
 import { formatFindingsAsAnnotations } from './findings-as-annotations.ts';
 import { formatFindingsAsJson } from './findings-as-json.ts';
 import { formatFindingsAsJunit } from './findings-as-junit.ts';
-import { formatFindingsAsSarif } from './findings-as-sarif.ts';
 import { findingsDocument, type TextOf } from './findings-document.ts';
 import type { Summary } from './summary.ts';
 
@@ -21,11 +20,15 @@ interface CheckReport {
   readonly textOf: TextOf;
 }
 
-export const formatReport: Readonly<Record<ReportFormat, (report: CheckReport) => string>> = {
+/** One that quotes the rules loads them first. */
+type FormatReport = (report: CheckReport) => string | Promise<string>;
+
+export const formatReport: Readonly<Record<ReportFormat, FormatReport>> = {
   text: ({ findings, summary, colour, textOf }) =>
     formatDocument(findingsDocument(findings, summary, textOf), 'text', { colour }),
   json: ({ findings, summary }) => formatFindingsAsJson(findings, summary),
-  sarif: ({ findings, version }) => formatFindingsAsSarif(findings, version),
+  sarif: async ({ findings, version }) =>
+    (await import('./findings-as-sarif.ts')).formatFindingsAsSarif(findings, version),
   junit: ({ findings, files, failOn }) => formatFindingsAsJunit(findings, files, failOn),
   annotations: ({ findings, summary }) => formatFindingsAsAnnotations(findings, summary),
 };
