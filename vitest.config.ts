@@ -13,6 +13,12 @@ export default defineConfig({
           'Counts, fuzzes or starts programs for seconds: `npm run test:long` runs it, `npm test` does not',
         timeout: 600_000,
       },
+      {
+        name: 'browser',
+        description:
+          'Looks at pages with the Chromium of the system: `npm run test:browser` runs it, `npm test` does not',
+        timeout: 300_000,
+      },
     ],
     // Loading the program anew for each of hundreds of files takes longer than most of their tests.
     isolate: false,
