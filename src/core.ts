@@ -80,13 +80,15 @@ export { type Field, fieldsOf } from './scaffold/field.ts';
 export { formatNewProfile, type ScaffoldRequest } from './scaffold/scaffold.ts';
 export type { SchemaFiles } from './scaffold/schema-part.ts';
 export { formatTableAsHtml, tableCardDocument } from './tables/card/table-as-html.ts';
+export type { AskedBeads, AskedSize } from './tables/derive/beads.ts';
 export type { Calculation, Term } from './tables/derive/calculation.ts';
-export type { ConditionRow } from './tables/derive/condition-row.ts';
+export type { ConditionRow } from './tables/derive/conditions/condition-row.ts';
 export {
   type DeriveOptions,
   deriveTables,
   type JudgingOptions,
   type TableProblem,
+  type TableRequest,
 } from './tables/derive/derive-tables.ts';
 export {
   type DerivedPairing,
@@ -95,11 +97,12 @@ export {
   type FullRequest,
 } from './tables/derive/every-pairing.ts';
 export { formatRowExplanation } from './tables/derive/explain-row.ts';
-export type { MeltLimit } from './tables/derive/melt-limit.ts';
+export type { MeltLimit } from './tables/derive/limits/melt-limit.ts';
 export { findRow, rowAddress } from './tables/derive/row-address.ts';
 export type { RowFlag } from './tables/derive/row-flag.ts';
 export type { SourcedValue } from './tables/derive/sourced-value.ts';
 export type { Bound, BoundName, SpeedRow, SpeedTable, TableInput } from './tables/derive/speed-table.ts';
+export { deriveFamily, type TableFamily } from './tables/derive/table-family.ts';
 export {
   formatTableByTemplate,
   readTemplate,
@@ -107,9 +110,17 @@ export {
   type TemplateProblem,
 } from './tables/template/fill-template.ts';
 export { formatConditionsAsCsv, formatConditionsCsvMetadata } from './tables/write/conditions-as-csv.ts';
+export { familyDocument } from './tables/write/family-document.ts';
+export {
+  formatFamilyAsCsv,
+  formatFamilyAsJson,
+  formatFamilyAsMarkdown,
+  formatFamilyAsText,
+} from './tables/write/family-texts.ts';
 export { formatTableAsCsv } from './tables/write/table-as-csv.ts';
 export { formatTableAsJson } from './tables/write/table-as-json.ts';
 export { formatTableAsMarkdown } from './tables/write/table-as-markdown.ts';
+export { formatTableAsText } from './tables/write/table-as-text.ts';
 export { formatTableCsvMetadata } from './tables/write/table-csv-metadata.ts';
 export { tableDocument } from './tables/write/table-document.ts';
 export {
@@ -121,6 +132,7 @@ export {
 export { formatTableIndexAsCsv } from './tables/write/table-index-as-csv.ts';
 export { formatTableIndexAsHtml, tableIndexDocument } from './tables/write/table-index-as-html.ts';
 export { formatTableIndexAsJson } from './tables/write/table-index-as-json.ts';
+export { tableTextDocument } from './tables/write/table-text.ts';
 export type { Block, Document } from './text/document.ts';
 export { type ValueEscape, valueEscapes } from './text/escape.ts';
 export { type DocumentForm, formatDocument } from './units/format-document.ts';

@@ -44,6 +44,12 @@ const conditions = {
       examples: ['8000 mm/s2'],
       meltbounds: { label: 'acceleration', plausible: 'acceleration' },
     },
+    batch: {
+      $ref: 'common.schema.json#/definitions/shortText',
+      description:
+        'With filament of this batch; where it is not known which batch is printed, every one counts.',
+      examples: ['26-0117'],
+    },
   },
 };
 

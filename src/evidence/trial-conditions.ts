@@ -32,9 +32,9 @@ function impliedBy(profile: AnyProfile): Conditions {
 }
 
 function* differences(path: Path, stated: Conditions, trial: Profile<'trial'>): Generator<Hit> {
-  const { machine, nozzle, filament, conditions } = trial.data;
-  const actual = { machine, nozzle, filament, nozzleTemperature: conditions.nozzleTemperature };
-  for (const name of ['machine', 'nozzle', 'filament', 'nozzleTemperature'] as const) {
+  const { machine, nozzle, filament, batch, conditions } = trial.data;
+  const actual = { machine, nozzle, filament, batch, nozzleTemperature: conditions.nozzleTemperature };
+  for (const name of ['machine', 'nozzle', 'filament', 'batch', 'nozzleTemperature'] as const) {
     const [asked, was] = [stated[name], actual[name]];
     if (asked === undefined || was === undefined || asked === was) continue;
     const [askedText, wasText] = [asked, was].map((value) =>

@@ -11,6 +11,8 @@ import type { Millimetres } from '../units/canonical.ts';
 export interface FittedPairing extends FittedNozzle {
   readonly machine: Profile<'machine'>;
   readonly filament: Profile<'filament'>;
+  /** Batch that is printed, where it is known. */
+  readonly batch?: string;
 }
 
 /** The same under the rules of a policy. */
@@ -23,6 +25,8 @@ export interface FittedRequest {
   readonly filament: string;
   /** Id of the nozzle; by default the one for which the filament has a measured limit, else the first that fits. */
   readonly nozzle?: string;
+  /** Batch of the filament that is printed; by default it is not known, and limits of every batch count. */
+  readonly batch?: string;
 }
 
 /** A pairing by its ids, and the policy that its tables follow. */
@@ -59,16 +63,23 @@ export function findFittedPairing(
   const filament = findProfile(registry, 'filament', request.filament);
   if (!filament.ok) return filament;
   const fitted = chooseNozzle(machine.value, filament.value, request.nozzle);
-  return fitted.ok ? success({ machine: machine.value, filament: filament.value, ...fitted.value }) : fitted;
+  if (!fitted.ok) return fitted;
+  return success({
+    machine: machine.value,
+    filament: filament.value,
+    ...fitted.value,
+    ...(request.batch !== undefined && { batch: request.batch }),
+  });
 }
 
 /** Conditions of a pairing, against which statements are chosen. */
-export function conditionsOf({ machine, nozzle, filament }: FittedPairing): Conditions {
+export function conditionsOf({ machine, nozzle, filament, batch }: FittedPairing): Conditions {
   return {
     machine: machine.id,
     nozzle: nozzle.id,
     filament: filament.id,
     polymer: filament.data.polymer,
+    ...(batch !== undefined && { batch }),
   };
 }
 

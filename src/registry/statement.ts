@@ -27,6 +27,52 @@ export function chooseStatement<Value>(
   return statementsByWeight(statements, ({ at }) => at ?? {}, conditions)[0] ?? null;
 }
 
+/**
+ * The limit that counts under given conditions. Where several were measured under the same ones (batches, repeated
+ * runs), it is the one on the safe side: the lowest of limits that are safe below, the highest of others.
+ */
+export function chooseLimit(
+  statements: readonly Statement<number>[] | undefined,
+  conditions: Conditions,
+  safe: 'below' | 'above',
+): Statement<number> | null {
+  const byWeight = statementsByWeight(statements, ({ at }) => at ?? {}, conditions);
+  return safestOf(byWeight, conditions, safe);
+}
+
+/** Of statements by weight, the first, or the safest of those that were measured under its conditions. */
+export function safestOf(
+  byWeight: readonly Statement<number>[],
+  conditions: Conditions,
+  safe: 'below' | 'above',
+): Statement<number> | null {
+  const [first] = byWeight;
+  if (first === undefined) return null;
+  const isSafer = (a: number, b: number) => (safe === 'below' ? a < b : a > b);
+  return besideOf(first, byWeight, conditions).reduce(
+    (safest, other) => (isSafer(other.value, safest.value) ? other : safest),
+    first,
+  );
+}
+
+/** The statements that were measured under the same conditions as one, itself among them. */
+export function besideOf<Value>(
+  one: Statement<Value>,
+  statements: readonly Statement<Value>[],
+  conditions: Conditions,
+): Statement<Value>[] {
+  if (one.basis !== 'measured') return [one];
+  const telling = tellingConditions(one.at ?? {}, conditions);
+  return statements.filter(
+    ({ basis, at }) => basis === 'measured' && areSame(telling, tellingConditions(at ?? {}, conditions)),
+  );
+}
+
+function areSame(one: Conditions, other: Conditions): boolean {
+  const names = new Set([...conditionNames(one), ...conditionNames(other)]);
+  return [...names].every((name) => one[name] === other[name]);
+}
+
 /** The statements that fit given conditions, the one that counts first; `conditionsOf` says what each one requires. */
 export function statementsByWeight<Value>(
   statements: readonly Statement<Value>[] | undefined,
@@ -35,11 +81,18 @@ export function statementsByWeight<Value>(
 ): Statement<Value>[] {
   return (statements ?? [])
     .filter((statement) => fits(conditionsOf(statement), conditions))
-    .sort((a, b) => moreTelling(a, b, conditionsOf));
+    .sort((a, b) => moreTelling(a, b, (statement) => tellingConditions(conditionsOf(statement), conditions)));
 }
 
 function fits(required: Conditions, given: Conditions): boolean {
-  return conditionNames(required).every((name) => required[name] === given[name]);
+  return conditionNames(required).every(
+    (name) => required[name] === given[name] || (name === 'batch' && given.batch === undefined),
+  );
+}
+
+/** What a statement requires where it is known which batch is printed, or is not. */
+function tellingConditions({ batch, ...rest }: Conditions, given: Conditions): Conditions {
+  return batch === undefined || given.batch === undefined ? rest : { ...rest, batch };
 }
 
 function conditionNames(conditions: Conditions): (keyof Conditions)[] {

@@ -11,9 +11,16 @@ function tables(cwd: string, ...args: string[]) {
 }
 
 describe('on standard output', () => {
-  it('is Markdown unless asked otherwise', async () => {
+  it('is text unless asked otherwise, with what to set in its first line, and no line beyond 80 columns', async () => {
     const { status, out, err } = await tables(sampleRegistry().cwd, ...pairing);
     expect({ status, err }).toEqual({ status: 0, err: '' });
+    expect(out).toMatch(/^Set the nozzle to 230 °C\. Largest flow 26 mm³\/s /);
+    for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
+  });
+
+  it('is Markdown with --format markdown', async () => {
+    const { status, out } = await tables(sampleRegistry().cwd, ...pairing, '--format', 'markdown');
+    expect(status).toBe(0);
     expect(out).toMatch(
       /^# oakhollow\/daisy-pla on plumstead\/wren, nozzle hs-0\.6, policy house\n\n\| feature /,
     );
@@ -43,6 +50,7 @@ describe('on standard output', () => {
       'machine plumstead/wren',
       'filament oakhollow/daisy-pla',
       'policy house',
+      'polymer PLA',
       'trial wren-daisy-pla-215',
       'trial wren-daisy-pla-230',
     ]);
@@ -51,7 +59,7 @@ describe('on standard output', () => {
 
   it('carries the caution', async () => {
     const { out } = await tables(sampleRegistry().cwd, ...pairing);
-    expect(out).toContain('never a licence to exceed a limit of the maker');
+    expect(out).toMatch(/never a\s+licence\s+to\s+exceed\s+a\s+limit\s+of\s+the\s+maker/);
   });
 
   it('is the same for a checkout with other line ends', async () => {
@@ -102,6 +110,68 @@ describe('--out', () => {
     const { cwd } = sampleRegistry();
     expect((await tables(cwd, 'plumstead/wern', 'oakhollow/daisy-pla', '--out', 'made')).status).toBe(2);
     expect(existsSync(join(cwd, 'made'))).toBe(false);
+  });
+});
+
+describe('what is asked for in place of the policy', () => {
+  const asked = (...args: string[]) => tables(sampleRegistry().cwd, ...pairing, ...args);
+  const rows = async (...args: string[]) => JSON.parse((await asked(...args, '--format', 'json')).out).rows;
+
+  it('is a nozzle temperature, with its unit in any spelling', async () => {
+    for (const text of ['215 Cel', '215 °C', '488.15 K']) {
+      for (const { nozzleTemperature } of await rows('--temperature', text)) {
+        expect(nozzleTemperature).toEqual({ value: 215, unit: 'Cel' });
+      }
+    }
+  });
+
+  it('is layer heights and line widths, in mm or as shares of the nozzle', async () => {
+    const sizes = await rows('--layer-height', '0.25 mm', '--layer-height', '50 %', '--line-width', '0.7 mm');
+    expect(new Set(sizes.map((row: Record<string, { value: number }>) => row.layerHeight?.value))).toEqual(
+      new Set([0.25, 0.3]),
+    );
+    expect(sizes[0].lineWidth.value).toBe(0.7);
+  });
+
+  it.each([
+    [['--temperature', '215'], 'Write for instance "230 Cel".'],
+    [['--temperature', '3 mm'], 'Write for instance "230 Cel".'],
+    [['--layer-height', '0.2'], 'Write a size above 0 with its unit'],
+    [['--layer-height', '-1 mm'], 'Write a size above 0 with its unit'],
+    [['--line-width', '0 %'], 'Write a size above 0 with its unit'],
+  ])('is refused in words where it cannot be read: %j', async (args, words) => {
+    const { status, err } = await asked(...args);
+    expect(status).toBe(2);
+    expect(err).toContain(words);
+  });
+
+  it('is refused in words where it was not tested', async () => {
+    const { status, err } = await asked('--temperature', '240 Cel');
+    expect(status).toBe(2);
+    expect(err).toContain('240 °C lies outside of what was tested: limits are known at 215 °C, 230 °C.');
+  });
+
+  it('is every tested temperature, in each form', async () => {
+    expect((await asked('--all-temperatures')).out).toMatch(
+      /^Limits are known at 2 nozzle temperatures; the table would be for 230 °C:/,
+    );
+    const json = JSON.parse((await asked('--all-temperatures', '--format', 'json')).out);
+    expect(json.chosen.nozzleTemperature).toEqual({ value: 230, unit: 'Cel' });
+    expect(json.tables).toHaveLength(2);
+    const csv = (await asked('--all-temperatures', '--format', 'csv')).out.split('\r\n');
+    expect(csv[0]).toMatch(/^tableTemperature \[Cel\],feature,/);
+    expect(new Set(csv.slice(1, -1).map((line) => line.split(',')[0]))).toEqual(new Set(['215', '230']));
+    expect((await asked('--all-temperatures', '--format', 'html')).status).toBe(2);
+  });
+
+  it('is every tested temperature in files of their own', async () => {
+    const { cwd } = sampleRegistry();
+    const { status } = await tables(cwd, ...pairing, '--all-temperatures', '--out', 'made');
+    expect(status).toBe(0);
+    expect(readdirSync(join(cwd, 'made')).filter((file) => file.endsWith('.html'))).toEqual([
+      'plumstead-wren--hs-0.6--oakhollow-daisy-pla--house--215c.html',
+      'plumstead-wren--hs-0.6--oakhollow-daisy-pla--house--230c.html',
+    ]);
   });
 });
 

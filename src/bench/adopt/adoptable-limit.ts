@@ -3,7 +3,7 @@ import type { safeDirections } from '../../registry/generated/key-facts.ts';
 import type { ReducedResult } from '../reduction.ts';
 
 /** A condition of a trial that an adopted statement names. */
-export type StatedCondition = 'machine' | 'nozzle' | 'nozzleTemperature' | 'acceleration';
+export type StatedCondition = 'machine' | 'nozzle' | 'nozzleTemperature' | 'acceleration' | 'batch';
 
 /** What a method knows of a limit that profiles can state. */
 interface MethodLimit {

@@ -100,7 +100,7 @@ function conditionsText(
   { holdsFor }: AdoptableLimit,
   acceleration: number | undefined = data.conditions.acceleration,
 ): string | null {
-  const { machine, nozzle, conditions } = data;
+  const { machine, nozzle, batch, conditions } = data;
   const texts: Readonly<Record<StatedCondition, string | undefined>> = {
     machine: machine && scalarText(machine),
     nozzle: nozzle && scalarText(nozzle),
@@ -109,6 +109,7 @@ function conditionsText(
         ? undefined
         : formatQuantity(conditions.nozzleTemperature, 'temperature'),
     acceleration: acceleration === undefined ? undefined : formatQuantity(acceleration, 'acceleration'),
+    batch: batch && scalarText(batch),
   };
   const given = holdsFor.flatMap((name) => (texts[name] === undefined ? [] : `${name}: ${texts[name]}`));
   return given.length === 0 ? null : `{${given.join(', ')}}`;

@@ -25,7 +25,7 @@ export const flowLadder = {
   adoptable: [
     adoptableAt('filament', 'meltFlow', {
       quantity: 'meltFlow',
-      holdsFor: ['machine', 'nozzle', 'nozzleTemperature'],
+      holdsFor: ['machine', 'nozzle', 'nozzleTemperature', 'batch'],
     }),
     adoptableAt('machine', 'hotEnds[].meltFlow', {
       quantity: 'meltFlow',

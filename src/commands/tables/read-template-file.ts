@@ -68,6 +68,6 @@ export function filledFile(
   const filled = formatTableByTemplate(template, table, target);
   if (!filled.ok) return filled;
   const stem = name.replace(/\.mustache$/i, '').replace(/\.[^.]*$/, '');
-  const safe = stem.replace(/[^A-Za-z0-9._-]+/g, '-') || 'template';
+  const safe = stem.replace(/[^A-Za-z0-9._-]+/g, '-').slice(0, 24) || 'template';
   return success([`${tableFileName(table)}--${safe}.${extensionOf(name)}`, filled.value]);
 }

@@ -1,6 +1,7 @@
 import type { Command } from 'commander';
-import type { PairingRequest } from '../../knowledge/pairing.ts';
 import { type Problem, type Result, success } from '../../result.ts';
+import type { AskedSize } from '../../tables/derive/beads.ts';
+import type { TableRequest } from '../../tables/derive/derive-tables.ts';
 import type { ValueEscape } from '../../text/escape.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
@@ -14,6 +15,11 @@ import { writeAllTables } from './write-all-tables.ts';
 export interface TablesOptions extends RegistryOptions {
   readonly nozzle?: string;
   readonly policy?: string;
+  readonly temperature?: number;
+  readonly allTemperatures?: true;
+  readonly layerHeight?: readonly AskedSize[];
+  readonly lineWidth?: readonly AskedSize[];
+  readonly batch?: string;
   readonly format: TableFormat;
   readonly out?: string;
   readonly explain?: string;
@@ -38,7 +44,7 @@ export async function runTables(
   const opened = await openRegistry(cli, options);
   if (!opened.ok) return exit.cannotRun(opened.error);
   const today = options.today ?? cli.today();
-  const way = { ...options, today, template: template.value, cwd: cli.cwd };
+  const way = { ...options, today, template: template.value, cwd: cli.cwd, terminal: cli };
   const shown =
     asked.value === null
       ? await writeAllTables(opened.value, { ...way, out: options.out ?? '' }, cli)
@@ -50,9 +56,10 @@ export async function runTables(
 function askedPairing(
   machine: string | undefined,
   filament: string | undefined,
-  { all, out, nozzle, policy }: TablesOptions,
+  options: TablesOptions,
   command: Command,
-): Result<PairingRequest | null, Problem> {
+): Result<TableRequest | null, Problem> {
+  const { all, out } = options;
   if (all === true) {
     if (machine !== undefined) return usage('--all makes the tables of every pairing', 'Name no machine.');
     return out === undefined
@@ -65,9 +72,20 @@ function askedPairing(
   }
   return success({
     ...{ machine, filament },
+    ...askedSettings(options),
+  });
+}
+
+function askedSettings(options: TablesOptions): Omit<TableRequest, 'machine' | 'filament'> {
+  const { nozzle, policy, temperature, layerHeight, lineWidth, batch } = options;
+  return {
     ...(nozzle !== undefined && { nozzle }),
     ...(policy !== undefined && { policy }),
-  });
+    ...(temperature !== undefined && { temperature }),
+    ...(layerHeight !== undefined && { layerHeights: layerHeight }),
+    ...(lineWidth !== undefined && { lineWidths: lineWidth }),
+    ...(batch !== undefined && { batch }),
+  };
 }
 
 function templateOf(

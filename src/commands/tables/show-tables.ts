@@ -1,27 +1,44 @@
 import { join, resolve } from 'node:path';
 import { writeFiles } from '../../host/write-files.ts';
-import type { PairingRequest } from '../../knowledge/pairing.ts';
 import { type Problem, type Result, success } from '../../result.ts';
 import { formatTableAsHtml } from '../../tables/card/table-as-html.ts';
-import { deriveTables } from '../../tables/derive/derive-tables.ts';
+import { deriveTables, type TableRequest } from '../../tables/derive/derive-tables.ts';
 import { formatRowExplanation } from '../../tables/derive/explain-row.ts';
 import { findRow } from '../../tables/derive/row-address.ts';
 import type { SpeedTable } from '../../tables/derive/speed-table.ts';
+import { deriveFamily } from '../../tables/derive/table-family.ts';
+import {
+  formatFamilyAsCsv,
+  formatFamilyAsJson,
+  formatFamilyAsMarkdown,
+  formatFamilyAsText,
+} from '../../tables/write/family-texts.ts';
 import { formatTableAsCsv } from '../../tables/write/table-as-csv.ts';
 import { formatTableAsJson } from '../../tables/write/table-as-json.ts';
 import { formatTableAsMarkdown } from '../../tables/write/table-as-markdown.ts';
-import { tableFiles } from '../../tables/write/table-files.ts';
+import { formatTableAsText } from '../../tables/write/table-as-text.ts';
+import { type NamedText, tableFiles } from '../../tables/write/table-files.ts';
+import type { TextFormat } from '../../text/format-text.ts';
 import type { OpenRegistry } from '../open-registry.ts';
 import type { TableFormat } from '../shared-options.ts';
+import { usage } from '../usage.ts';
 import { filledFile, type TemplateFile } from './read-template-file.ts';
 
 /** The forms that standard output can show. */
 const tableWriters = {
+  text: formatTableAsText,
   markdown: formatTableAsMarkdown,
   csv: formatTableAsCsv,
   json: formatTableAsJson,
   html: formatTableAsHtml,
 } as const satisfies Readonly<Record<TableFormat, unknown>>;
+
+const familyWriters = {
+  text: formatFamilyAsText,
+  markdown: formatFamilyAsMarkdown,
+  csv: formatFamilyAsCsv,
+  json: formatFamilyAsJson,
+} as const satisfies Readonly<Record<Exclude<TableFormat, 'html'>, unknown>>;
 
 /** How the tables of one pairing are shown. */
 interface TableShow {
@@ -32,16 +49,20 @@ interface TableShow {
   /** Folder for files, as the user wrote it. */
   readonly out?: string;
   readonly cwd: string;
+  readonly allTemperatures?: true;
+  /** How text is printed on this terminal. */
+  readonly terminal: TextFormat;
   /** Date by which the evidence is judged, YYYY-MM-DD. */
   readonly today: string;
 }
 
 /** What the command prints: a table, the arithmetic of a row, or the names of the files that it wrote. */
 export async function showTables(
-  { registry, trust }: OpenRegistry,
-  request: PairingRequest,
+  { registry, trust }: Pick<OpenRegistry, 'registry' | 'trust'>,
+  request: TableRequest,
   show: TableShow,
 ): Promise<Result<string, Problem>> {
+  if (show.allTemperatures === true) return showFamily({ registry, trust }, request, show);
   const table = deriveTables(registry, request, { today: show.today });
   if (!table.ok) return table;
   const trusted = trust(show.today);
@@ -51,9 +72,38 @@ export async function showTables(
     return row.ok ? success(formatRowExplanation(registry, table.value, row.value)) : row;
   }
   if (show.out !== undefined) return writeOut(table.value, show.out, show);
-  if (show.template === null) return success(tableWriters[show.format](table.value));
+  if (show.template === null) return success(shown(table.value, show));
   const filled = filledFile(show.template, table.value);
   return filled.ok ? success(filled.value[1]) : filled;
+}
+
+function shown(table: SpeedTable, { format, terminal }: TableShow): string {
+  return format === 'text' ? formatTableAsText(table, terminal) : tableWriters[format](table);
+}
+
+async function showFamily(
+  { registry, trust }: Pick<OpenRegistry, 'registry' | 'trust'>,
+  request: TableRequest,
+  show: TableShow,
+): Promise<Result<string, Problem>> {
+  const family = deriveFamily(registry, request, { today: show.today });
+  if (!family.ok) return family;
+  const trusted = trust(show.today);
+  if (!trusted.ok) return trusted;
+  const { format, out, cwd, terminal } = show;
+  if (out !== undefined) {
+    return writeInto(
+      family.value.tables.flatMap((table) => tableFiles(table, true)),
+      out,
+      cwd,
+    );
+  }
+  if (format === 'html') {
+    return usage('A page holds one table', 'Name a folder for the pages of all temperatures with --out.');
+  }
+  return success(
+    format === 'text' ? formatFamilyAsText(family.value, terminal) : familyWriters[format](family.value),
+  );
 }
 
 async function writeOut(
@@ -63,7 +113,14 @@ async function writeOut(
 ): Promise<Result<string, Problem>> {
   const filled = template === null ? null : filledFile(template, table);
   if (filled !== null && !filled.ok) return filled;
-  const files = filled === null ? tableFiles(table) : [filled.value];
+  return writeInto(filled === null ? tableFiles(table) : [filled.value], out, cwd);
+}
+
+async function writeInto(
+  files: readonly NamedText[],
+  out: string,
+  cwd: string,
+): Promise<Result<string, Problem>> {
   const names = await writeFiles(files, resolve(cwd, out), out);
   return names.ok ? success(names.value.map((name) => `${join(out, name)}\n`).join('')) : names;
 }

@@ -4,14 +4,14 @@ import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
 import { rememberOption } from '../open-memory.ts';
 import { registryOption, tableFormats, todayOption } from '../shared-options.ts';
-
 import type { TablesOptions } from './run-tables.ts';
+import { sizeArgument, temperatureArgument } from './table-arguments.ts';
 
 export function tablesCommand(cli: CliContext, exit: Exit): Command {
   return new Command('tables')
     .summary('derive speed and temperature tables for a machine and a filament')
     .description(
-      'Derives, for every feature, layer height and line width, the speed that the limits allow, what limits it there, and the nozzle temperature that feeds it.',
+      'Derives, for one nozzle temperature, the speed that the limits allow for every feature, layer height and line width, what limits it there, and what to set besides.',
     )
     .argument('[machine]', 'id of the machine, such as brackwater/lantern; left out with --all')
     .argument('[filament]', 'id of the filament, such as ashgrove/stagecraft-pla; left out with --all')
@@ -21,9 +21,34 @@ export function tablesCommand(cli: CliContext, exit: Exit): Command {
     )
     .option('--policy <id>', 'house rules to apply (default: the only ones of the registry)')
     .addOption(
+      new Option(
+        '--temperature <quantity>',
+        'nozzle temperature of the table, inside of what was tested, such as "230 Cel" (default: chosen by the policy)',
+      ).argParser(temperatureArgument),
+    )
+    .addOption(
+      new Option(
+        '--all-temperatures',
+        'one table for each tested temperature, and which of them the policy would take',
+      ).conflicts(['temperature', 'explain', 'template', 'all']),
+    )
+    .addOption(
+      new Option(
+        '--layer-height <size>',
+        'layer height in place of those of the policy, such as "0.15 mm", or "25 %" of the nozzle; may be repeated',
+      ).argParser(sizeArgument),
+    )
+    .addOption(
+      new Option(
+        '--line-width <size>',
+        'line width in place of those of the policy, such as "0.45 mm", or "110 %" of the nozzle; may be repeated',
+      ).argParser(sizeArgument),
+    )
+    .option('--batch <name>', 'batch of the filament that is printed (default: limits of every batch count)')
+    .addOption(
       new Option('--format <format>', 'form of the table on standard output')
         .choices(tableFormats)
-        .default('markdown'),
+        .default('text'),
     )
     .option(
       '--out <folder>',
@@ -51,7 +76,7 @@ export function tablesCommand(cli: CliContext, exit: Exit): Command {
       new Option(
         '--all',
         'write the tables of every machine, nozzle and filament under each policy, or the one of --policy, into the folder of --out, with an index',
-      ).conflicts(['nozzle', 'format', 'explain']),
+      ).conflicts(['nozzle', 'format', 'explain', 'temperature', 'layerHeight', 'lineWidth', 'batch']),
     )
     .addOption(todayOption())
     .addOption(registryOption())
@@ -62,6 +87,8 @@ export function tablesCommand(cli: CliContext, exit: Exit): Command {
 Examples:
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --nozzle hs-0.6 --policy workshop --out out
+  meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --temperature "225 Cel"
+  meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --layer-height "0.25 mm" --line-width "120 %"
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --format html > wall.html
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --explain infill@0.2x0.44
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --template sheet.ini

@@ -7,10 +7,14 @@ import type { Registry } from '../../registry/registry.ts';
 import { failure, type Problem, type Result, refusal, success } from '../../result.ts';
 import { boundsOf } from '../../tables/derive/bounds.ts';
 import { resultTerm, type Term } from '../../tables/derive/calculation.ts';
-import { type LimitsProblem, type PairingLimits, pairingLimits } from '../../tables/derive/pairing-limits.ts';
+import {
+  type LimitsProblem,
+  type PairingLimits,
+  pairingLimits,
+} from '../../tables/derive/limits/pairing-limits.ts';
+import { policyProblem, type UnusablePolicy } from '../../tables/derive/limits/usable-policy.ts';
 import { accelerationOf } from '../../tables/derive/speed-row.ts';
 import type { Bound, BoundName } from '../../tables/derive/speed-table.ts';
-import { policyProblem, type UnusablePolicy } from '../../tables/derive/usable-policy.ts';
 import { roundDown } from '../../units/round-to-step.ts';
 import { type NamedBasis, weakestOf } from './weakest-number.ts';
 
@@ -27,7 +31,7 @@ export type SpeedsProblem = UnusablePolicy | LimitsProblem | Problem<'noSpeed'>;
 
 /**
  * Commanded speeds for the paths of a job, by the policy of the pairing: its fraction of the least of melt, machine and
- * quality at the beads of the job. Motion and cooling are left to the time model, which knows the segments and
+ * quality at the beads of the job, at most its cap, all at the one nozzle temperature that the policy chooses. Motion and cooling are left to the time model, which knows the segments and
  * layers of the job, where a table has to assume typical ones.
  */
 export function jobSpeeds(
@@ -56,7 +60,7 @@ function speedOf(
   job: Job,
 ): Result<JobSpeed, Problem<'noSpeed'>> {
   const { machine, filament, policy } = pairing;
-  const { rounding, fractions } = policy.data;
+  const { rounding } = policy.data;
   const acceleration = resultTerm(accelerationOf(pairing, limits, feature));
   const path = job.features[feature];
   const layerHeight = path !== undefined && 'layerHeight' in path ? path.layerHeight : 0;
@@ -67,7 +71,7 @@ function speedOf(
     acceleration,
   });
   const least = leastOf(bounds.filter(({ name }) => name !== 'motion' && name !== 'cooling'));
-  const speed = least === null ? 0 : roundDown(least.speed * fractions[feature], rounding.speed);
+  const speed = least === null ? 0 : roundDown(least.allowed, rounding.speed);
   if (least === null || !(speed > 0 && acceleration.value > 0)) {
     return refusal(
       'noSpeed',
@@ -79,8 +83,8 @@ function speedOf(
     speed,
     acceleration: acceleration.value,
     bound: least.name,
-    weakest: weakestOf({ basis: least.basis, of: `${least.name} bound of ${feature}` }, [
-      { basis: limits.acceleration.basis, of: 'acceleration' },
+    weakest: weakestOf({ basis: limits.acceleration.basis, of: 'acceleration' }, [
+      ...(least.basis === null ? [] : [{ basis: least.basis, of: `${least.name} bound of ${feature}` }]),
     ]),
   });
 }
@@ -99,7 +103,7 @@ function areaOf(feature: JobFeature, { features: asked }: Job): Term {
 
 function leastOf(bounds: readonly Bound[]): Bound | null {
   return bounds.reduce<Bound | null>(
-    (lowest, bound) => (lowest === null || bound.speed < lowest.speed ? bound : lowest),
+    (lowest, bound) => (lowest === null || bound.allowed < lowest.allowed ? bound : lowest),
     null,
   );
 }

@@ -7,5 +7,6 @@ export const limiterWords: Readonly<Record<TimeLimiter, string>> = {
   cooling: 'cooling',
   machine: 'the machine',
   quality: 'surface quality',
+  policy: 'house caps',
   handling: 'handling',
 };

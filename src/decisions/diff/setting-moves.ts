@@ -1,4 +1,4 @@
-import type { ConditionRow } from '../../tables/derive/condition-row.ts';
+import type { ConditionRow } from '../../tables/derive/conditions/condition-row.ts';
 import { isSameValue } from './same-value.ts';
 import type { TableName } from './table-name.ts';
 

@@ -69,6 +69,10 @@ export interface Statement<Value> {
      * At this acceleration.
      */
     acceleration?: MillimetresPerSecondSquared;
+    /**
+     * With filament of this batch; where it is not known which batch is printed, every one counts.
+     */
+    batch?: string;
   };
   /**
    * Day on which it was measured or read.
@@ -486,6 +490,18 @@ export interface Filament {
    * Time in the dryer from a spool in equilibrium with room air.
    */
   dryingTime?: readonly Statement<Seconds>[];
+  /**
+   * Length of filament that is drawn back before a travel move.
+   */
+  retractionLength?: readonly Statement<Millimetres>[];
+  /**
+   * Speed at which the filament is drawn back.
+   */
+  retractionSpeed?: readonly Statement<MillimetresPerSecond>[];
+  /**
+   * Time constant by which the feed runs ahead of the speed, so that the pressure in the nozzle follows it.
+   */
+  pressureCompensation?: readonly Statement<Seconds>[];
   /**
    * Highest flow that a machine and nozzle deliver within the accepted deficit.
    */
@@ -1306,6 +1322,201 @@ export interface Policy {
      * Typical segment of travel.
      */
     travel: Millimetres;
+  };
+  /**
+   * The one nozzle temperature of a table: of the tested ones that with the largest flow, the lowest, or a temperature of your own inside of what was tested; largestFlow unless given.
+   */
+  nozzleTemperature?: string;
+  /**
+   * Outright caps on speed and acceleration, by feature: adhesion and sag are no matter of melting.
+   */
+  caps?: {
+    /**
+     * Most that firstLayer is printed at, whatever melts.
+     */
+    firstLayer?: {
+      /**
+       * Most speed.
+       */
+      speed?: MillimetresPerSecond;
+      /**
+       * Most acceleration.
+       */
+      acceleration?: MillimetresPerSecondSquared;
+      /**
+       * Why the house caps it.
+       */
+      reason: string;
+    };
+    /**
+     * Most that outerContour is printed at, whatever melts.
+     */
+    outerContour?: {
+      /**
+       * Most speed.
+       */
+      speed?: MillimetresPerSecond;
+      /**
+       * Most acceleration.
+       */
+      acceleration?: MillimetresPerSecondSquared;
+      /**
+       * Why the house caps it.
+       */
+      reason: string;
+    };
+    /**
+     * Most that innerContour is printed at, whatever melts.
+     */
+    innerContour?: {
+      /**
+       * Most speed.
+       */
+      speed?: MillimetresPerSecond;
+      /**
+       * Most acceleration.
+       */
+      acceleration?: MillimetresPerSecondSquared;
+      /**
+       * Why the house caps it.
+       */
+      reason: string;
+    };
+    /**
+     * Most that infill is printed at, whatever melts.
+     */
+    infill?: {
+      /**
+       * Most speed.
+       */
+      speed?: MillimetresPerSecond;
+      /**
+       * Most acceleration.
+       */
+      acceleration?: MillimetresPerSecondSquared;
+      /**
+       * Why the house caps it.
+       */
+      reason: string;
+    };
+    /**
+     * Most that topSurface is printed at, whatever melts.
+     */
+    topSurface?: {
+      /**
+       * Most speed.
+       */
+      speed?: MillimetresPerSecond;
+      /**
+       * Most acceleration.
+       */
+      acceleration?: MillimetresPerSecondSquared;
+      /**
+       * Why the house caps it.
+       */
+      reason: string;
+    };
+    /**
+     * Most that bridge is printed at, whatever melts.
+     */
+    bridge?: {
+      /**
+       * Most speed.
+       */
+      speed?: MillimetresPerSecond;
+      /**
+       * Most acceleration.
+       */
+      acceleration?: MillimetresPerSecondSquared;
+      /**
+       * Why the house caps it.
+       */
+      reason: string;
+    };
+    /**
+     * Most that overhang is printed at, whatever melts.
+     */
+    overhang?: {
+      /**
+       * Most speed.
+       */
+      speed?: MillimetresPerSecond;
+      /**
+       * Most acceleration.
+       */
+      acceleration?: MillimetresPerSecondSquared;
+      /**
+       * Why the house caps it.
+       */
+      reason: string;
+    };
+    /**
+     * Most that travel is printed at, whatever melts.
+     */
+    travel?: {
+      /**
+       * Most speed.
+       */
+      speed?: MillimetresPerSecond;
+      /**
+       * Most acceleration.
+       */
+      acceleration?: MillimetresPerSecondSquared;
+      /**
+       * Why the house caps it.
+       */
+      reason: string;
+    };
+  };
+  /**
+   * Part-cooling fan that the house wants, by feature; tables keep it inside of the window of the filament, and off on the first layer is always allowed.
+   */
+  fan?: {
+    /**
+     * Fan wanted for firstLayer.
+     */
+    firstLayer?: Fraction;
+    /**
+     * Fan wanted for outerContour.
+     */
+    outerContour?: Fraction;
+    /**
+     * Fan wanted for innerContour.
+     */
+    innerContour?: Fraction;
+    /**
+     * Fan wanted for infill.
+     */
+    infill?: Fraction;
+    /**
+     * Fan wanted for topSurface.
+     */
+    topSurface?: Fraction;
+    /**
+     * Fan wanted for bridge.
+     */
+    bridge?: Fraction;
+    /**
+     * Fan wanted for overhang.
+     */
+    overhang?: Fraction;
+  };
+  /**
+   * Retraction that the house uses where the bench has found none for the filament.
+   */
+  retraction?: {
+    /**
+     * Length of filament that is drawn back before a travel move.
+     */
+    length: Millimetres;
+    /**
+     * Speed at which it is drawn back.
+     */
+    speed: MillimetresPerSecond;
+    /**
+     * Why the house does so.
+     */
+    reason: string;
   };
   /**
    * Length of path in the smallest layer that the tables shall serve: with the shortest layer time it bounds the speed.

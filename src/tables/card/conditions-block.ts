@@ -1,6 +1,7 @@
 import { type Column, type Table, table } from '../../text/document.ts';
 import { headingWords, wordsOf } from '../../text/words.ts';
-import type { ConditionRow } from '../derive/condition-row.ts';
+import type { Range } from '../../units/canonical.ts';
+import type { ConditionRow } from '../derive/conditions/condition-row.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
 import { conditionCell, conditionColumns } from '../write/condition-columns.ts';
 import { withUnit } from '../write/words.ts';
@@ -25,10 +26,16 @@ export function conditionsBlock({ conditions }: SpeedTable): Table {
   return table(columns, rows, { caption: 'What to set besides the speeds', name: 'conditions' });
 }
 
-/** `230 °C`, `70 to 85 °C`, or that there is none. */
-export function settingText({ window, unit }: ConditionRow): string {
-  if (window === null) return 'none is safe';
-  const { low, high } = window;
+/** `230 °C`, `70 to 85 °C`, that none is safe, or that none is stated, with what is published of the family. */
+export function settingText({ window, isStated, ofFamily, unit }: ConditionRow): string {
+  if (window !== null) return rangeText(window, unit);
+  if (isStated) return 'none is safe';
+  return ofFamily === null
+    ? 'not stated'
+    : `not stated (${ofFamily.family} as published: ${rangeText(ofFamily, unit)})`;
+}
+
+function rangeText({ low, high }: Range, unit: string): string {
   return low === high ? withUnit(low, unit) : `${low} to ${withUnit(high, unit)}`;
 }
 

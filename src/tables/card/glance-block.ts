@@ -47,7 +47,7 @@ function glanceCell(row: SpeedRow | undefined): Cell {
 
 /** What stands against a speed, in the fewest words: a weak basis, and the flags that say more than that. */
 function weakness({ basis, flags }: SpeedRow): string[] {
-  const isSound = basis === 'measured' || basis === 'published';
+  const isSound = basis === null || basis === 'measured' || basis === 'published';
   return [
     ...(isSound ? [] : [basis]),
     ...flags.filter((flag) => flag !== 'weakBasis').map((flag) => wordsOf(flag)),

@@ -10,6 +10,7 @@ const markers: Readonly<Record<BoundName, Marker>> = {
   cooling: 'openDiamond',
   machine: 'square',
   quality: 'cross',
+  policy: 'diamond',
 };
 
 /** Height of a label, and how far its middle stands above its place, as shares of the height of the axis. */
@@ -60,7 +61,7 @@ function linesByFeature(rows: readonly SpeedRow[], end: number, lead: number, to
 }
 
 function boundPoints(rows: readonly SpeedRow[]): PlotMark[] {
-  const names: readonly BoundName[] = ['melt', 'motion', 'cooling', 'machine', 'quality'];
+  const names: readonly BoundName[] = ['melt', 'motion', 'cooling', 'machine', 'quality', 'policy'];
   return names.flatMap((name): PlotMark[] => {
     const points = rows.filter(({ bound }) => bound === name).map(pointOf);
     return points.length === 0

@@ -47,7 +47,8 @@ function cells(row: SpeedRow): Cell[] {
 }
 
 /** The basis of the weakest number, and the flags, which the page explains. */
-function basisWords({ basis, flags }: SpeedRow): string {
+function basisWords({ basis: stated, flags }: SpeedRow): string {
+  const basis = stated ?? 'house rule';
   return flags.length === 0 ? basis : `${basis}: ${flags.map(wordsOf).join(', ')}`;
 }
 

@@ -80,6 +80,7 @@ const boundTerms: readonly Fact[] = [
   ['cooling', 'the smallest layer would take less than its shortest time'],
   ['machine', 'the machine goes no faster'],
   ['quality', 'the surface would no longer pass'],
+  ['policy', 'the house allows no more outright'],
 ];
 
 /** The words of the tables: the bounds, then the flags that occur. */

@@ -2,10 +2,10 @@ import type { Pairing } from '../../knowledge/pairing.ts';
 import { isBeadFeasible } from '../../physics/bead.ts';
 import type { Fraction, Millimetres } from '../../units/canonical.ts';
 import { clean } from '../../units/round-to-step.ts';
-import { type Calculation, sourcedTerm } from './calculation.ts';
+import { type Calculation, sourcedTerm, type Term } from './calculation.ts';
 import { sourcedQuantity } from './sourced-value.ts';
 
-/** A layer height and line width, each with the share of the nozzle diameter that it comes from. */
+/** A layer height and line width, each with where it comes from. */
 export interface Bead {
   readonly layerHeight: Millimetres;
   readonly lineWidth: Millimetres;
@@ -13,13 +13,22 @@ export interface Bead {
   readonly widthFrom: Calculation;
 }
 
-/** The beads of a policy with the nozzle of a pairing, and a sentence for each that cannot be laid. */
-export function beadsOf(pairing: Pairing): { readonly feasible: Bead[]; readonly warnings: string[] } {
-  const { layerHeights, lineWidths } = pairing.policy.data;
-  const heights = layerHeights.map((share, index) => sizeOf(pairing, 'layerHeights', index, share));
-  const widths = lineWidths.map((share, index) => sizeOf(pairing, 'lineWidths', index, share));
-  const beads = heights.flatMap((heightFrom) =>
-    widths.map((widthFrom) => ({
+/** A layer height or line width of one's own: in mm, or as a share of the nozzle diameter. */
+export type AskedSize = { readonly millimetres: Millimetres } | { readonly ofNozzle: Fraction };
+
+/** Layer heights and line widths in place of those of the policy; a list that is left out is the policy's. */
+export interface AskedBeads {
+  readonly layerHeights?: readonly AskedSize[];
+  readonly lineWidths?: readonly AskedSize[];
+}
+
+/** The beads of a table with the nozzle of a pairing, and a sentence for each that cannot be laid. */
+export function beadsOf(
+  pairing: Pairing,
+  asked: AskedBeads = {},
+): { readonly feasible: Bead[]; readonly warnings: string[] } {
+  const beads = sizesOf(pairing, 'layerHeights', asked.layerHeights).flatMap((heightFrom) =>
+    sizesOf(pairing, 'lineWidths', asked.lineWidths).map((widthFrom) => ({
       layerHeight: heightFrom.exact,
       lineWidth: widthFrom.exact,
       heightFrom,
@@ -33,14 +42,35 @@ export function beadsOf(pairing: Pairing): { readonly feasible: Bead[]; readonly
   return { feasible, warnings };
 }
 
-function sizeOf(
-  { policy, machine, hotEnd, nozzle }: Pairing,
-  list: 'layerHeights' | 'lineWidths',
-  index: number,
-  share: Fraction,
-): Calculation {
-  const [symbol, what] = list === 'layerHeights' ? ['h', 'layer height'] : ['w', 'line width'];
-  const ofNozzle = sourcedQuantity(policy, [list, index], share);
+type SizeList = 'layerHeights' | 'lineWidths';
+
+/** Sizes of a list, the smallest first, each once. */
+function sizesOf(pairing: Pairing, list: SizeList, asked: readonly AskedSize[] | undefined): Calculation[] {
+  const sizes =
+    asked === undefined
+      ? pairing.policy.data[list].map((share, index) => policySize(pairing, list, index, share))
+      : asked.map((size) => askedSize(pairing, list, size)).sort((a, b) => a.exact - b.exact);
+  return sizes.filter(({ exact }, index) => sizes.findIndex((other) => other.exact === exact) === index);
+}
+
+function policySize(pairing: Pairing, list: SizeList, index: number, share: Fraction): Calculation {
+  const ofNozzle = sourcedQuantity(pairing.policy, [list, index], share);
+  return shareOfNozzle(pairing, list, sourcedTerm('k', ofNozzle, share));
+}
+
+function askedSize(pairing: Pairing, list: SizeList, size: AskedSize): Calculation {
+  const { symbol, what } = nameOf[list];
+  if ('ofNozzle' in size) {
+    const share = { symbol: 'k', what: `${what} in nozzle diameters`, value: size.ofNozzle } as const;
+    return shareOfNozzle(pairing, list, { ...share, dimension: 'ratio', ground: null, origin: 'asked' });
+  }
+  const value = clean(size.millimetres);
+  const term: Term = { symbol: 's', what, value, dimension: 'length', ground: null, origin: 'asked' };
+  return { symbol, what, formula: 's', terms: [term], exact: value, dimension: 'length', rounded: null };
+}
+
+function shareOfNozzle({ machine, hotEnd, nozzle }: Pairing, list: SizeList, share: Term): Calculation {
+  const { symbol, what } = nameOf[list];
   const place = [
     'hotEnds',
     machine.data.hotEnds.indexOf(hotEnd),
@@ -53,9 +83,14 @@ function sizeOf(
     symbol,
     what,
     formula: 'k * d',
-    terms: [sourcedTerm('k', ofNozzle, share), sourcedTerm('d', diameter, nozzle.diameter)],
-    exact: clean(share * nozzle.diameter),
+    terms: [share, sourcedTerm('d', diameter, nozzle.diameter)],
+    exact: clean(share.value * nozzle.diameter),
     dimension: 'length',
     rounded: null,
   };
 }
+
+const nameOf: Readonly<Record<SizeList, { readonly symbol: string; readonly what: string }>> = {
+  layerHeights: { symbol: 'h', what: 'layer height' },
+  lineWidths: { symbol: 'w', what: 'line width' },
+};

@@ -4,13 +4,13 @@ import { speedAtFlow } from '../../physics/bead.ts';
 import { peakSpeedOfMove, speedAtLayerTime } from '../../physics/motion.ts';
 import { labelAt } from '../../registry/facts-of-key.ts';
 import type { Basis } from '../../registry/statement.ts';
-import type { Millimetres } from '../../units/canonical.ts';
+import type { Fraction, Millimetres } from '../../units/canonical.ts';
 import { sourcedTerm, type Term } from './calculation.ts';
-import { contourFor } from './contour-limit.ts';
-import { type PairingLimits, usableValue } from './pairing-limits.ts';
+import { contourFor } from './limits/contour-limit.ts';
+import { meltOf, type PairingLimits } from './limits/pairing-limits.ts';
+import { type UsableLimit, usableValue } from './limits/usable-limit.ts';
 import { sourcedQuantity } from './sourced-value.ts';
 import type { Bound, BoundName } from './speed-table.ts';
-import type { UsableLimit } from './usable-limit.ts';
 
 /** What a row is before its speed is known. */
 export interface RowFrame {
@@ -24,35 +24,57 @@ export interface RowFrame {
 
 /** What bounds the speed of a feature, the least first. Whatever is unknown does not bound. */
 export function boundsOf(pairing: Pairing, limits: PairingLimits, frame: RowFrame): Bound[] {
+  const share = pairing.policy.data.fractions[frame.feature];
   const bounds = [machineBound(limits), motionBound(pairing, limits, frame)];
   if (isPrinted(frame.feature)) {
     bounds.push(meltBound(pairing, limits, frame), coolingBound(pairing, limits));
   }
   if (frame.feature === 'outerContour') bounds.push(qualityBound(limits, frame));
-  return bounds.filter((bound) => bound !== null).sort((a, b) => a.speed - b.speed);
+  return [
+    ...bounds.filter((each) => each !== null).map((each) => shared(each, share)),
+    ...policyBound(pairing, frame),
+  ].sort((a, b) => a.allowed - b.allowed);
+}
+
+function shared(bound: WholeBound, share: Fraction): Bound {
+  return { ...bound, share, allowed: bound.speed * share };
+}
+
+/** The outright cap of the policy on the speed of a feature. */
+function policyBound({ policy }: Pairing, { feature }: RowFrame): Bound[] {
+  const speed = policy.data.caps?.[feature]?.speed;
+  if (speed === undefined) return [];
+  const path = ['caps', feature, 'speed'];
+  const cap = sourcedQuantity(policy, path, speed, `${labelAt('policy', path)} of ${feature}`);
+  return [shared(bound('policy', speed, null, 'c', [sourcedTerm('c', cap, speed)]), 1)];
 }
 
 /** Flow limit less the margin of the policy, through the cross-section of the bead. */
-function meltBound({ policy }: Pairing, { largestMelt }: PairingLimits, { area }: RowFrame): Bound {
+function meltBound({ policy }: Pairing, limits: PairingLimits, { feature, area }: RowFrame): WholeBound {
   const { flowMargin } = policy.data;
   const margin = sourcedQuantity(policy, ['flowMargin'], flowMargin);
-  const flow = used('Q', largestMelt);
-  const speed = speedAtFlow(usableValue(largestMelt) * (1 - flowMargin), area.value);
-  return bound('melt', speed, largestMelt.basis, `${flow.formula} * (1 - m) / A`, [
+  const melt = meltOf(limits, feature);
+  const flow = capped(melt.term, melt.cap);
+  const speed = speedAtFlow(usableValue(melt) * (1 - flowMargin), area.value);
+  return bound('melt', speed, melt.basis, `${flow.formula} * (1 - m) / A`, [
     ...flow.terms,
     sourcedTerm('m', margin, flowMargin),
     area,
   ]);
 }
 
-function machineBound({ topSpeed }: PairingLimits): Bound | null {
+function machineBound({ topSpeed }: PairingLimits): WholeBound | null {
   if (topSpeed === null) return null;
   const { formula, terms } = used('v0', topSpeed);
   return bound('machine', usableValue(topSpeed), topSpeed.basis, formula, terms);
 }
 
 /** Peak that a stop-to-stop move over the typical segment of the feature reaches. */
-function motionBound({ policy }: Pairing, limits: PairingLimits, { feature, acceleration }: RowFrame): Bound {
+function motionBound(
+  { policy }: Pairing,
+  limits: PairingLimits,
+  { feature, acceleration }: RowFrame,
+): WholeBound {
   const length = policy.data.typicalSegments[feature];
   const path = ['typicalSegments', feature];
   const segment = sourcedQuantity(policy, path, length, `${labelAt('policy', path)} of ${feature}`);
@@ -65,7 +87,7 @@ function motionBound({ policy }: Pairing, limits: PairingLimits, { feature, acce
 }
 
 /** The smallest layer that the policy serves must take the shortest layer time. */
-function coolingBound({ policy }: Pairing, { layerTime }: PairingLimits): Bound | null {
+function coolingBound({ policy }: Pairing, { layerTime }: PairingLimits): WholeBound | null {
   if (layerTime === null) return null;
   const { layerPath } = policy.data;
   const path = sourcedQuantity(policy, ['layerPath'], layerPath);
@@ -78,7 +100,10 @@ function coolingBound({ policy }: Pairing, { layerTime }: PairingLimits): Bound 
 }
 
 /** The contour speed whose surface passes: of the filament on this machine, else of the machine. */
-function qualityBound({ contour }: PairingLimits, { layerHeight, acceleration }: RowFrame): Bound | null {
+function qualityBound(
+  { contour }: PairingLimits,
+  { layerHeight, acceleration }: RowFrame,
+): WholeBound | null {
   const chosen = contourFor(contour, layerHeight, acceleration.value);
   if (chosen === null) return null;
   const { formula, terms } = used('v0', chosen.limit);
@@ -87,13 +112,25 @@ function qualityBound({ contour }: PairingLimits, { layerHeight, acceleration }:
 
 /** A limit in a formula: by itself, or times the share of it that the policy lets tables use. */
 function used(symbol: string, { ground, value, cap }: UsableLimit): { formula: string; terms: Term[] } {
-  const term = sourcedTerm(symbol, ground, value);
-  return cap === null
-    ? { formula: symbol, terms: [term] }
-    : { formula: `${symbol} * c`, terms: [term, sourcedTerm('c', cap.ground, cap.share)] };
+  return capped(sourcedTerm(symbol, ground, value), cap);
 }
 
-function bound(name: BoundName, speed: number, basis: Basis, formula: string, terms: readonly Term[]): Bound {
+function capped(term: Term, cap: UsableLimit['cap']): { formula: string; terms: Term[] } {
+  return cap === null
+    ? { formula: term.symbol, terms: [term] }
+    : { formula: `${term.symbol} * c`, terms: [term, sourcedTerm('c', cap.ground, cap.share)] };
+}
+
+/** A bound before the share of the feature. */
+type WholeBound = Omit<Bound, 'share' | 'allowed'>;
+
+function bound(
+  name: BoundName,
+  speed: number,
+  basis: Basis | null,
+  formula: string,
+  terms: readonly Term[],
+): WholeBound {
   const calculation = {
     symbol: 'v',
     what: `speed that ${allows[name]}`,
@@ -109,4 +146,5 @@ const allows: Readonly<Record<BoundName, string>> = {
   cooling: 'leaves the smallest layer its shortest time',
   machine: 'the machine can go',
   quality: 'still gives a surface that passes',
+  policy: 'the house allows outright',
 };

@@ -8,9 +8,12 @@ export interface Term {
   readonly what: string;
   /** In the canonical unit of the dimension; a share is a fraction. */
   readonly value: number;
-  readonly dimension: Dimension;
-  /** What it rests on; null where it is the result of an earlier calculation. */
+  /** Null for a plain number, whose unit `what` names if it has one. */
+  readonly dimension: Dimension | null;
+  /** What it rests on; null where it is the result of an earlier calculation, of a fit, or asked for. */
   readonly ground: SourcedValue | null;
+  /** Where a number without a ground comes from; from an earlier calculation unless given. */
+  readonly origin?: 'above' | 'asked' | 'fitted';
 }
 
 /** One step of the arithmetic behind a row, so that it can be followed by hand. */
@@ -20,6 +23,8 @@ export interface Calculation {
   /** The right-hand side, in the symbols of the terms: `Q * (1 - m) / A`. */
   readonly formula: string;
   readonly terms: readonly Term[];
+  /** What terms were fitted to, where they stand in no profile themselves. */
+  readonly fittedTo?: readonly SourcedValue[];
   /** What the formula gives, in the canonical unit of the dimension. */
   readonly exact: number;
   readonly dimension: Dimension;
@@ -41,8 +46,8 @@ export function resultTerm({ symbol, what, exact, dimension, rounded }: Calculat
   return { symbol, what, value: rounded?.value ?? exact, dimension, ground: null };
 }
 
-/** The sourcedValues of a calculation: of its terms, and of the step to which it was rounded. */
-export function sourcedValuesIn({ terms, rounded }: Calculation): SourcedValue[] {
-  const used = terms.flatMap(({ ground }) => ground ?? []);
+/** The sourcedValues of a calculation: of its terms, what they were fitted to, and the step to which it was rounded. */
+export function sourcedValuesIn({ terms, fittedTo = [], rounded }: Calculation): SourcedValue[] {
+  const used = [...terms.flatMap(({ ground }) => ground ?? []), ...fittedTo];
   return rounded === null ? used : [...used, rounded.step];
 }

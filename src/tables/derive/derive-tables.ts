@@ -10,18 +10,21 @@ import {
 import { compareText } from '../../registry/finding.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { failure, type Problem, type Result, refusal, success } from '../../result.ts';
-import { beadsOf } from './beads.ts';
+import type { DegreesCelsius } from '../../units/canonical.ts';
+import { type AskedBeads, beadsOf } from './beads.ts';
 import { sourcedValuesIn } from './calculation.ts';
-import type { BareCondition } from './condition-row.ts';
-import { conditionRows } from './conditions.ts';
+import type { BareCondition } from './conditions/condition-row.ts';
+import { conditionRows } from './conditions/conditions.ts';
 import { evidenceFaults, faultWarnings, type SourcedValueFault } from './evidence-standing.ts';
 import { conditionFlags, flagsOf, flagWarnings } from './flag-rows.ts';
-import { type LimitsProblem, type PairingLimits, pairingLimits } from './pairing-limits.ts';
+import { capsOf } from './house-caps.ts';
+import { largestFlowOf } from './largest-flow.ts';
+import { type LimitsProblem, type PairingLimits, pairingLimits } from './limits/pairing-limits.ts';
+import { policyProblem, type UnusablePolicy } from './limits/usable-policy.ts';
 import type { SourcedValue } from './sourced-value.ts';
 import { type BareRow, speedRow } from './speed-row.ts';
 import type { SpeedRow, SpeedTable } from './speed-table.ts';
 import { tableInputs } from './table-inputs.ts';
-import { policyProblem, type UnusablePolicy } from './usable-policy.ts';
 
 /** How the evidence of the limits is judged. */
 export interface JudgingOptions {
@@ -32,22 +35,28 @@ export interface JudgingOptions {
   readonly reduce?: typeof trialResults;
 }
 
+/** What a table is asked for: a pairing, and settings in place of those of its policy. */
+export interface TableRequest extends PairingRequest, AskedBeads {
+  /** The nozzle temperature in °C; by default the policy chooses it. */
+  readonly temperature?: DegreesCelsius;
+}
+
 /** How tables are derived; without judging no trial is reduced, and no row is flagged for its evidence. */
 export type DeriveOptions = JudgingOptions | { readonly judgesEvidence: false };
 
 /** Why a pairing has no table. */
-export type TableProblem = PairingProblem | UnusablePolicy | LimitsProblem | Problem<'noSpeed'>;
+export type TableProblem = PairingProblem | UnusablePolicy | LimitsProblem | Problem<'noSpeed' | 'noBead'>;
 
 /**
- * Speeds, flows and temperatures for every feature, layer height and line width of a pairing: each the least of its
- * bounds times the fraction of the policy, rounded to the safe side. All numbers in canonical units. The evidence of
+ * Speeds and flows at one nozzle temperature for every feature, layer height and line width of a pairing: each the least
+ * of its bounds times the fraction of the policy, at most its cap, rounded to the safe side. All numbers in canonical units. The evidence of
  * the limits is judged as `check` does; what it does not support is flagged in its rows and named in a warning, and so
  * is what a profile acknowledges. Problems: an unknown id, a filament that does not fit, a policy that cannot be used or
- * refuses a limit, or a pairing with no known melt limit.
+ * refuses a limit, a pairing with no known melt limit, or a temperature outside of what was tested.
  */
 export function deriveTables(
   registry: Registry,
-  request: PairingRequest,
+  request: TableRequest,
   options: DeriveOptions,
 ): Result<SpeedTable, TableProblem> {
   const found = findPairing(registry, request);
@@ -55,9 +64,10 @@ export function deriveTables(
   const pairing = found.value;
   const unusable = policyProblem(pairing.policy.id, pairing.policy.data);
   if (unusable !== null) return failure(unusable);
-  const limits = pairingLimits(registry, pairing);
+  const limits = pairingLimits(registry, pairing, request.temperature);
   if (!limits.ok) return limits;
-  const beads = beadsOf(pairing);
+  const beads = beadsOf(pairing, request);
+  if (beads.feasible.length === 0) return noBead(beads.warnings);
   const bare = features.flatMap((feature) =>
     beads.feasible.flatMap((bead) => speedRow(pairing, limits.value, feature, bead) ?? []),
   );
@@ -68,10 +78,10 @@ export function deriveTables(
   const bareConditions = conditionRows(registry, pairing, limits.value, largestFlow);
   const sourcedValues = sourcedValuesOf(bare, bareConditions, limits.value);
   const faults = judgedFaults(registry, sourcedValues, options);
-  const rows = bare.map((row): SpeedRow => ({ ...row, flags: flagsOf(row, limits.value, faults) }));
+  const rows = bare.map((row): SpeedRow => ({ ...row, flags: flagsOf(registry, row, limits.value, faults) }));
   const conditions = bareConditions.map((condition) => ({
     ...condition,
-    flags: conditionFlags(condition, limits.value, faults),
+    flags: conditionFlags(registry, condition, limits.value, faults),
   }));
   return success({
     machine: pairing.machine.id,
@@ -79,6 +89,12 @@ export function deriveTables(
     nozzleDiameter: pairing.nozzle.diameter,
     filament: pairing.filament.id,
     policy: pairing.policy.id,
+    temperatures: {
+      print: limits.value.print.nozzleTemperature,
+      firstLayer: limits.value.firstLayer.melt.nozzleTemperature,
+    },
+    largestFlow: largestFlowOf(registry, pairing, limits.value),
+    caps: capsOf(pairing, rows),
     rows,
     conditions,
     meltLimits: limits.value.melt,
@@ -96,6 +112,14 @@ function judgedFaults(
   if (options.judgesEvidence === false) return [];
   const { today, reduce } = options;
   return evidenceFaults(sourcedValues, { registry, today, reduce: reducingOnce(registry, reduce) });
+}
+
+function noBead(warnings: readonly string[]) {
+  return refusal(
+    'noBead',
+    `No line can be laid. ${warnings.join(' ')}`,
+    'Take lower layers, or wider lines.',
+  );
 }
 
 function nothingLeft({ machine, filament }: Pairing) {

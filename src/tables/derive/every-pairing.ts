@@ -8,7 +8,7 @@ import { deriveTables, type TableProblem } from './derive-tables.ts';
 import type { SpeedTable } from './speed-table.ts';
 
 /** A policy, a machine, a nozzle and a filament by their ids. */
-export type FullRequest = Required<PairingRequest>;
+export type FullRequest = Required<Omit<PairingRequest, 'batch'>>;
 
 /** A pairing with its table, or why it has none. */
 export interface DerivedPairing {

@@ -19,7 +19,7 @@ export function formatRowExplanation(registry: Registry, table: SpeedTable, row:
     [bindingText(row)],
     ...row.sizes.map((step) => calculation(registry, step.what, step)),
     ['What each bound allows, the least first:'],
-    ...row.bounds.map((bound, index) => calculation(registry, boundTitle(row, bound, index), bound)),
+    ...row.bounds.map((bound, index) => calculation(registry, boundTitle(bound, index), bound)),
     ...row.results.map((step) => calculation(registry, step.what, step)),
     temperature(registry, table, row),
     ...(row.flags.length > 0 ? [[`Flags: ${row.flags.join(', ')}`]] : []),
@@ -28,10 +28,10 @@ export function formatRowExplanation(registry: Registry, table: SpeedTable, row:
   return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`;
 }
 
-function boundTitle({ fraction }: SpeedRow, { name, what, basis, speed }: Bound, index: number): string {
-  const share = `${value(fraction, 'ratio')} of it ${value(speed * fraction, 'speed')}`;
+function boundTitle({ name, what, basis, share, allowed }: Bound, index: number): string {
+  const used = name === 'policy' ? 'used whole' : `${value(share, 'ratio')} of it ${value(allowed, 'speed')}`;
   const role = index === 0 ? '  <- binds' : index === 1 ? '  <- next' : '';
-  return `${name}: ${what}; ${basis}; ${share}${role}`;
+  return `${name}: ${what}; ${basis ?? 'a house rule'}; ${used}${role}`;
 }
 
 function bindingText({ speed, bound, basis, runnerUp }: SpeedRow): string {
@@ -39,7 +39,7 @@ function bindingText({ speed, bound, basis, runnerUp }: SpeedRow): string {
     runnerUp === null
       ? 'nothing else is known to bound it'
       : `next is ${runnerUp.name}, which allows ${formatNumber(100 * runnerUp.slack, { significantDigits: 3 })} % more`;
-  return `${value(speed, 'speed')}, limited by ${bound}, on a number that is ${basis}; ${next}.`;
+  return `${value(speed, 'speed')}, limited by ${bound}, ${basis === null ? 'a house rule' : `on a number that is ${basis}`}; ${next}.`;
 }
 
 function calculation(registry: Registry, title: string, step: Calculation): string[] {
@@ -51,6 +51,10 @@ function calculation(registry: Registry, title: string, step: Calculation): stri
     `  ${step.symbol} = ${step.formula}${filled} = ${result}`,
     ...(step.rounded === null ? [] : [`  ${roundingText(step.rounded, step.dimension)}`]),
     ...step.terms.map((term) => termText(registry, term)),
+    ...(step.fittedTo ?? []).map(
+      (ground) =>
+        `    fitted to ${value(Number(ground.value), ground.dimension)}: ${sourcedValueText(registry, ground)}`,
+    ),
     ...(step.rounded === null ? [] : [`    step: ${sourcedValueText(registry, step.rounded.step)}`]),
   ];
 }
@@ -71,8 +75,13 @@ function roundingText(
   return `rounded ${direction} in steps of ${size}: ${value(rounded, dimension)}`;
 }
 
-function termText(registry: Registry, { symbol, what, value: number, dimension, ground }: Term): string {
-  const origin = ground === null ? 'from above' : sourcedValueText(registry, ground);
+const origins = { above: 'from above', asked: 'as asked for', fitted: 'as fitted' } as const;
+
+function termText(
+  registry: Registry,
+  { symbol, what, value: number, dimension, ground, origin: from = 'above' }: Term,
+): string {
+  const origin = ground === null ? origins[from] : sourcedValueText(registry, ground);
   return `    ${symbol} = ${value(number, dimension)}, ${what}: ${origin}`;
 }
 
@@ -82,14 +91,15 @@ function temperature(registry: Registry, table: SpeedTable, row: SpeedRow): stri
       `    ${value(nozzleTemperature, 'temperature')}: ${value(flow, 'volumeFlow')}: ${sourcedValueText(registry, ground)}`,
   );
   const title =
-    row.flow === 0
-      ? 'nozzle temperature: a travel move needs no flow; the coolest that was tested'
-      : 'nozzle temperature: the coolest that was tested whose limit, less the margin, feeds the flow';
+    row.feature === 'firstLayer'
+      ? 'nozzle temperature: that of the first layer; limits are known at'
+      : `nozzle temperature of the table: ${table.largestFlow.chosenBy}; limits are known at`;
   return [title, `  T = ${value(row.nozzleTemperature, 'temperature')}`, ...limits];
 }
 
 /** As people of the trade write it, to 6 digits. */
-function value(number: number, dimension: Dimension): string {
+function value(number: number, dimension: Dimension | null): string {
+  if (dimension === null) return formatNumber(number, { significantDigits: 6 });
   const unit = dimensionInfo[dimension].usualUnit;
   return quote(formatQuantity(number, dimension, { unit, significantDigits: 6 }));
 }

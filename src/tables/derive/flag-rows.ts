@@ -1,8 +1,9 @@
+import type { Registry } from '../../registry/registry.ts';
 import { sourcedValuesIn } from './calculation.ts';
-import type { BareCondition } from './condition-row.ts';
-import { contourFor } from './contour-limit.ts';
+import type { BareCondition } from './conditions/condition-row.ts';
 import type { SourcedValueFault } from './evidence-standing.ts';
-import type { PairingLimits } from './pairing-limits.ts';
+import { contourFor } from './limits/contour-limit.ts';
+import type { PairingLimits } from './limits/pairing-limits.ts';
 import { type RowFlag, rowFlags } from './row-flag.ts';
 import type { SourcedValue } from './sourced-value.ts';
 import type { BareRow } from './speed-row.ts';
@@ -10,6 +11,7 @@ import type { SpeedRow } from './speed-table.ts';
 
 /** What a reader must know of a row of speeds, in the order of `rowFlags`. */
 export function flagsOf(
+  registry: Registry,
   row: BareRow,
   limits: PairingLimits,
   faults: readonly SourcedValueFault[],
@@ -17,17 +19,40 @@ export function flagsOf(
   const used = new Set([...row.sizes, ...row.bounds].flatMap(sourcedValuesIn).map(({ key }) => key));
   const binding = row.bounds.slice(0, 1).flatMap(sourcedValuesIn);
   const untested = isContourUntested(row, limits) ? (['untested'] as const) : [];
-  return inOrder([...faultFlags(used, faults), ...untested, ...weakFlags(binding, limits)]);
+  return inOrder([
+    ...faultFlags(used, faults),
+    ...untested,
+    ...weakFlags(binding, limits),
+    ...originFlags(registry, [...binding, ...behindMelt(row)]),
+  ]);
 }
 
 /** What a reader must know of a condition, in the same order. */
 export function conditionFlags(
+  registry: Registry,
   { sourcedValues }: BareCondition,
   limits: PairingLimits,
   faults: readonly SourcedValueFault[],
 ): RowFlag[] {
   const used = new Set(sourcedValues.map(({ key }) => key));
-  return inOrder([...faultFlags(used, faults), ...weakFlags(sourcedValues, limits)]);
+  return inOrder([
+    ...faultFlags(used, faults),
+    ...weakFlags(sourcedValues, limits),
+    ...originFlags(registry, sourcedValues),
+  ]);
+}
+
+/** What the melt limit of a row was fitted to, where that is what binds. */
+function behindMelt({ bound, sizes }: BareRow): readonly SourcedValue[] {
+  return bound === 'melt' ? sizes.flatMap(({ fittedTo = [] }) => fittedTo) : [];
+}
+
+/** Whether a trial behind the numbers was simulated. */
+function originFlags(registry: Registry, sourcedValues: readonly SourcedValue[]): RowFlag[] {
+  const isSimulated = sourcedValues.some(
+    ({ evidence }) => evidence !== null && registry.trial.get(evidence)?.data.origin === 'simulated',
+  );
+  return isSimulated ? ['simulated'] : [];
 }
 
 function inOrder(flags: readonly RowFlag[]): RowFlag[] {

@@ -8,8 +8,9 @@ import { roundDown, roundUp } from '../../units/round-to-step.ts';
 import type { Bead } from './beads.ts';
 import { boundsOf, type RowFrame } from './bounds.ts';
 import { type Calculation, resultTerm, sourcedTerm, type Term } from './calculation.ts';
-import type { MeltLimit } from './melt-limit.ts';
-import { type PairingLimits, usableValue } from './pairing-limits.ts';
+import { fanOf } from './fan-setting.ts';
+import { meltOf, type PairingLimits } from './limits/pairing-limits.ts';
+import { usableValue } from './limits/usable-limit.ts';
 import { type SourcedValue, sourcedQuantity } from './sourced-value.ts';
 import type { Bound, SpeedRow } from './speed-table.ts';
 
@@ -35,6 +36,7 @@ export function speedRow(
   const bounds = boundsOf(pairing, limits, frame);
   const [binding, next] = bounds;
   if (binding === undefined) return null;
+  const melt = isPrinted(feature) ? meltOf(limits, feature) : limits.print;
   const speed = speedOf(pairing, feature, binding);
   const flow = isPrinted(feature) ? flowOf(pairing, speed, area) : null;
   const runUp = runUpOf(pairing, speed, acceleration);
@@ -46,20 +48,18 @@ export function speedRow(
     flow: flow === null ? 0 : resultTerm(flow).value,
     acceleration: resultTerm(acceleration).value,
     bound: binding.name,
-    nozzleTemperature: feeding(pairing, limits, flow?.exact ?? 0).nozzleTemperature,
+    nozzleTemperature: melt.nozzleTemperature,
+    fan: fanOf(pairing, feature),
     runUp: resultTerm(runUp).value,
     basis: binding.basis,
     bounds,
-    fraction: pairing.policy.data.fractions[feature],
-    runnerUp: next === undefined ? null : { name: next.name, slack: next.speed / binding.speed - 1 },
-    sizes: [bead.heightFrom, bead.widthFrom, area, acceleration],
+    runnerUp: next === undefined ? null : { name: next.name, slack: next.allowed / binding.allowed - 1 },
+    sizes: [
+      ...[bead.heightFrom, bead.widthFrom, area, acceleration],
+      ...(melt.line === null || !isPrinted(feature) ? [] : [melt.line]),
+    ],
     results: [speed, ...(flow === null ? [] : [flow]), runUp],
   };
-}
-
-/** The coolest melt limit that feeds a flow with the margin of the policy, else the largest. */
-function feeding({ policy }: Pairing, { melt, largestMelt }: PairingLimits, flow: number): MeltLimit {
-  return melt.find((limit) => usableValue(limit) * (1 - policy.data.flowMargin) >= flow) ?? largestMelt;
 }
 
 function areaOf({ layerHeight, lineWidth, heightFrom, widthFrom }: Bead): Calculation {
@@ -70,7 +70,7 @@ function areaOf({ layerHeight, lineWidth, heightFrom, widthFrom }: Bead): Calcul
   };
 }
 
-/** The acceleration of a feature: the share of the machine's that the policy sets, in mm/s2, rounded down. */
+/** The acceleration of a feature: the share of the machine's that the policy sets, at most its cap, in mm/s2, rounded down. */
 export function accelerationOf(
   { policy }: Pairing,
   { acceleration }: PairingLimits,
@@ -79,21 +79,37 @@ export function accelerationOf(
   const fraction = policy.data.accelerationFractions[feature];
   const path = ['accelerationFractions', feature];
   const share = sourcedQuantity(policy, path, fraction, `${labelAt('policy', path)} for ${feature}`);
-  const exact = usableValue(acceleration) * fraction;
   const { ground, value, cap } = acceleration;
+  const most = accelerationCap(policy, feature);
+  const ofMachine = cap === null ? 'a0 * f' : 'a0 * c * f';
+  const exact = Math.min(usableValue(acceleration) * fraction, most?.value ?? Number.POSITIVE_INFINITY);
   return {
     ...unrounded('a', 'acceleration of the row', 'acceleration', exact),
-    formula: cap === null ? 'a0 * f' : 'a0 * c * f',
+    formula: most === null ? ofMachine : `min(${ofMachine}, h)`,
     terms: [
       sourcedTerm('a0', ground, value),
       ...(cap === null ? [] : [sourcedTerm('c', cap.ground, cap.share)]),
       sourcedTerm('f', share, fraction),
+      ...(most === null ? [] : [most]),
     ],
     rounded: down(stepOf({ policy }, 'acceleration'), exact),
   };
 }
 
+/** The outright cap of the policy on the acceleration of a feature. */
+function accelerationCap(policy: Pairing['policy'], feature: Feature): Term | null {
+  const most = policy.data.caps?.[feature]?.acceleration;
+  if (most === undefined) return null;
+  const path = ['caps', feature, 'acceleration'];
+  return sourcedTerm(
+    'h',
+    sourcedQuantity(policy, path, most, `${labelAt('policy', path)} of ${feature}`),
+    most,
+  );
+}
+
 function speedOf(pairing: Pairing, feature: Feature, binding: Bound): Calculation {
+  if (binding.name === 'policy') return cappedSpeed(pairing, binding);
   const fraction = pairing.policy.data.fractions[feature];
   const path = ['fractions', feature];
   const share = sourcedQuantity(pairing.policy, path, fraction, `${labelAt('policy', path)} for ${feature}`);
@@ -104,6 +120,16 @@ function speedOf(pairing: Pairing, feature: Feature, binding: Bound): Calculatio
     formula: 'v1 * f',
     terms: [least, sourcedTerm('f', share, fraction)],
     rounded: down(stepOf(pairing, 'speed'), exact),
+  };
+}
+
+/** A cap is used whole. */
+function cappedSpeed(pairing: Pairing, binding: Bound): Calculation {
+  return {
+    ...unrounded('v', 'speed of the row', 'speed', binding.speed),
+    formula: 'v1',
+    terms: [{ ...resultTerm(binding), symbol: 'v1', what: `least bound: ${binding.name}` }],
+    rounded: down(stepOf(pairing, 'speed'), binding.speed),
   };
 }
 

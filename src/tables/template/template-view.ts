@@ -4,12 +4,13 @@ import { alignedCells } from '../../text/text-grid.ts';
 import { wordsOf } from '../../text/words.ts';
 import { clean } from '../../units/round-to-step.ts';
 import { settingText } from '../card/conditions-block.ts';
-import type { ConditionRow } from '../derive/condition-row.ts';
+import type { ConditionRow } from '../derive/conditions/condition-row.ts';
 import { rowAddress } from '../derive/row-address.ts';
 import type { SpeedRow, SpeedTable } from '../derive/speed-table.ts';
 import { cellOf, headingOf, tableColumns } from '../write/columns.ts';
 import { conditionCell, conditionColumns } from '../write/condition-columns.ts';
 import { tableTitle } from '../write/table-as-json.ts';
+import { basisText } from '../write/words.ts';
 
 /** What a template sees; a value that is null is written as nothing. */
 export type TemplateValue = string | number | boolean | null | readonly string[] | readonly TemplateView[];
@@ -30,7 +31,13 @@ export function templateView(table: SpeedTable): TemplateView {
     nozzleDiameter: table.nozzleDiameter,
     filament: table.filament,
     policy: table.policy,
-    largestFlow: Math.max(0, ...table.rows.map(({ flow }) => flow)),
+    printTemperature: table.temperatures.print,
+    firstLayerTemperature: table.temperatures.firstLayer,
+    chosenBy: table.largestFlow.chosenBy,
+    flowLimit: clean(Number(table.largestFlow.limit.toPrecision(4))),
+    flowBasis: basisText(table.largestFlow.basis, table.largestFlow.isSimulated ? ['simulated'] : []),
+    largestFlow: table.largestFlow.usable,
+    caps: placed(table.caps.map((cap) => ({ ...cap, featureWords: wordsOf(cap.feature) }))),
     rowHeadings,
     conditionHeadings,
     rows: placed(rows),
@@ -45,7 +52,7 @@ export function templateView(table: SpeedTable): TemplateView {
 
 function rowView(row: SpeedRow, line: string): TemplateView {
   return {
-    ...Object.fromEntries(tableColumns.map((column) => [column.key, cellOf(row, column)])),
+    ...Object.fromEntries(tableColumns.map((column) => [column.key, valueOf(row, column)])),
     featureWords: wordsOf(row.feature),
     flags: row.flags,
     nextBound: row.runnerUp?.name ?? '',
@@ -56,6 +63,12 @@ function rowView(row: SpeedRow, line: string): TemplateView {
   };
 }
 
+/** The cell of a row; null where a number is not known. */
+function valueOf(row: SpeedRow, column: (typeof tableColumns)[number]): string | number | null {
+  const cell = cellOf(row, column);
+  return column.unit !== null && cell === '' ? null : cell;
+}
+
 function conditionView(row: ConditionRow, line: string): TemplateView {
   return {
     ...Object.fromEntries(conditionColumns.map((column) => [column.key, conditionCell(row, column)])),
@@ -63,6 +76,7 @@ function conditionView(row: ConditionRow, line: string): TemplateView {
     flags: row.flags,
     setting: settingText(row),
     hasWindow: row.window !== null,
+    isStated: row.isStated,
     line,
   };
 }

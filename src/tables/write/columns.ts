@@ -1,3 +1,4 @@
+import { clean } from '../../units/round-to-step.ts';
 import type { SpeedRow } from '../derive/speed-table.ts';
 
 /** What a cell of the speed table may hold. */
@@ -10,6 +11,7 @@ type CellKey =
   | 'acceleration'
   | 'bound'
   | 'nozzleTemperature'
+  | 'fan'
   | 'runUp'
   | 'basis'
   | 'flags';
@@ -33,18 +35,24 @@ export const tableColumns: readonly TableColumn[] = [
   {
     key: 'bound',
     unit: null,
-    description: 'What limits the speed there: melt, motion, cooling, machine or quality',
+    description: 'What limits the speed there: melt, motion, cooling, machine, quality or policy',
   },
   {
     key: 'nozzleTemperature',
     unit: 'Cel',
-    description: 'Lowest tested nozzle temperature that feeds the flow',
+    description: 'Nozzle temperature of the table, or of its first layer',
+  },
+  {
+    key: 'fan',
+    unit: '%',
+    description: 'Part-cooling fan; empty where it is not known, and on travel moves',
   },
   { key: 'runUp', unit: 'mm', description: 'Length in which the speed is reached from a stop' },
   {
     key: 'basis',
     unit: null,
-    description: 'What the speed rests on: measured, published, derived, claimed or assumed',
+    description:
+      'What the speed rests on: measured, published, derived, claimed or assumed; empty where a cap of the policy holds it',
   },
   {
     key: 'flags',
@@ -54,9 +62,11 @@ export const tableColumns: readonly TableColumn[] = [
   },
 ];
 
-/** The value of a cell: a number in the unit of its column, or text. */
+/** The value of a cell: a number in the unit of its column, or text; empty text where there is none. */
 export function cellOf(row: SpeedRow, { key }: TableColumn): string | number {
-  return key === 'flags' ? row.flags.join(' ') : row[key];
+  if (key === 'flags') return row.flags.join(' ');
+  if (key === 'fan') return row.fan === null ? '' : clean(100 * row.fan);
+  return row[key] ?? '';
 }
 
 /** Heading of a column: its name with the unit, as bench sheets write it. */

@@ -1,9 +1,20 @@
 import { weakerBasis } from '../../registry/statement.ts';
-import type { ConditionRow } from '../derive/condition-row.ts';
+import type { ConditionRow } from '../derive/conditions/condition-row.ts';
 
 /** A column of the table of conditions; `unit` is null for words and for numbers whose unit stands in their row. */
 export interface ConditionColumn {
-  readonly key: 'condition' | 'flow' | 'low' | 'high' | 'unit' | 'basis' | 'flags' | 'restsOn' | 'note';
+  readonly key:
+    | 'condition'
+    | 'flow'
+    | 'low'
+    | 'high'
+    | 'unit'
+    | 'familyLow'
+    | 'familyHigh'
+    | 'basis'
+    | 'flags'
+    | 'restsOn'
+    | 'note';
   readonly unit: 'mm3/s' | null;
   readonly isNumber: boolean;
   readonly description: string;
@@ -21,10 +32,17 @@ export const conditionColumns: readonly ConditionColumn[] = [
     key: 'low',
     unit: null,
     isNumber: true,
-    description: 'Least value, in the unit of the row; empty: none is safe',
+    description: 'Least value, in the unit of the row; empty: not stated, or none is safe',
   },
   { key: 'high', unit: null, isNumber: true, description: 'Largest value, in the unit of the row' },
   { key: 'unit', unit: null, isNumber: false, description: 'UCUM unit of low and high' },
+  {
+    key: 'familyLow',
+    unit: null,
+    isNumber: true,
+    description: 'Least value that is published of the family, where the filament states none',
+  },
+  { key: 'familyHigh', unit: null, isNumber: true, description: 'Largest such value' },
   { key: 'basis', unit: null, isNumber: false, description: 'Basis of the weakest number that it rests on' },
   {
     key: 'flags',
@@ -44,22 +62,25 @@ export const conditionColumns: readonly ConditionColumn[] = [
 
 /** The cell of a condition: a number, or text; null where it is empty. */
 export function conditionCell(row: ConditionRow, { key }: ConditionColumn): string | number | null {
-  const { name, flow, window, unit, flags, note } = row;
+  const { name, flow, window, ofFamily, unit, flags, note } = row;
   const cells = {
     condition: name,
     flow,
     low: window?.low ?? null,
     high: window?.high ?? null,
+    familyLow: ofFamily?.low ?? null,
+    familyHigh: ofFamily?.high ?? null,
     unit,
     basis: basisOf(row),
     flags: flags.join(' ') || null,
     restsOn: restsOn(row).join('; ') || null,
-    note: note || null,
+    note: [row.isStated ? '' : 'Not stated.', note].join(' ').trim() || null,
   };
   return cells[key];
 }
 
-function basisOf({ sourcedValues }: ConditionRow): string | null {
+function basisOf({ sourcedValues, isStated, name }: ConditionRow): string | null {
+  if (!isStated && name !== 'firstLayerNozzleTemperature') return null;
   const bases = sourcedValues.flatMap(({ basis }) => basis ?? []);
   const [first, ...others] = bases;
   return first === undefined ? null : others.reduce(weakerBasis, first);

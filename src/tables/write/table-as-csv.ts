@@ -10,8 +10,14 @@ export const inputsHeading = 'inputs';
  * The last column names the documents that the rows were derived from.
  */
 export function formatTableAsCsv(table: SpeedTable): string {
-  const header = [...tableColumns.map(headingOf), inputsHeading];
+  return formatCsv([csvHeader, ...csvRows(table)]);
+}
+
+/** Headings of the columns, as bench sheets write them. */
+export const csvHeader: readonly string[] = [...tableColumns.map(headingOf), inputsHeading];
+
+/** A line of cells for each row of a table. */
+export function csvRows(table: SpeedTable): (string | number)[][] {
   const inputs = table.inputs.map(inputText).join('; ');
-  const rows = table.rows.map((row) => [...tableColumns.map((column) => cellOf(row, column)), inputs]);
-  return formatCsv([header, ...rows]);
+  return table.rows.map((row) => [...tableColumns.map((column) => cellOf(row, column)), inputs]);
 }

@@ -3,22 +3,34 @@ import type { Dimension } from '../../units/dimension.ts';
 import { dimensionInfo } from '../../units/dimension.ts';
 import { clean } from '../../units/round-to-step.ts';
 import { sourcedValuesIn } from '../derive/calculation.ts';
-import type { ConditionRow } from '../derive/condition-row.ts';
+import type { ConditionRow } from '../derive/conditions/condition-row.ts';
 import type { SourcedValue } from '../derive/sourced-value.ts';
-import type { Bound, SpeedRow, SpeedTable, TableInput } from '../derive/speed-table.ts';
-import { tableColumns } from './columns.ts';
+import type { Bound, HouseCap, SpeedRow, SpeedTable, TableInput } from '../derive/speed-table.ts';
+import { cellOf, tableColumns } from './columns.ts';
 
 /** Version of the form of the JSON tables: it grows when a program that reads them must change. */
-const tableFormat = 'meltbounds-tables/1';
+const tableFormat = 'meltbounds-tables/2';
 
 /** The table as JSON, as `schema/tables.schema.json` describes it: every quantity an object of value and unit. */
 export function formatTableAsJson(table: SpeedTable): string {
-  const document = {
+  return `${JSON.stringify(jsonTable(table), null, 2)}\n`;
+}
+
+/** The same before it is written. */
+export function jsonTable(table: SpeedTable): Record<string, unknown> {
+  return {
     format: tableFormat,
     machine: table.machine,
     nozzle: { id: table.nozzle, diameter: { value: table.nozzleDiameter, unit: 'mm' } },
     filament: table.filament,
     policy: table.policy,
+    temperatures: {
+      print: quantity(table.temperatures.print, 'temperature'),
+      firstLayer: quantity(table.temperatures.firstLayer, 'temperature'),
+      chosenBy: table.largestFlow.chosenBy,
+    },
+    largestFlow: jsonLargestFlow(table.largestFlow),
+    caps: table.caps.map(jsonCap),
     rows: table.rows.map(jsonRow),
     conditions: table.conditions.map(jsonCondition),
     sourcedValues: Object.fromEntries(
@@ -28,16 +40,50 @@ export function formatTableAsJson(table: SpeedTable): string {
     cautions: tableCautions,
     inputs: jsonInputs(table),
   };
-  return `${JSON.stringify(document, null, 2)}\n`;
+}
+
+function jsonLargestFlow({
+  limit,
+  interval,
+  usable,
+  basis,
+  acceptedDeficit,
+  trials,
+  isSimulated,
+  isInterpolated,
+}: SpeedTable['largestFlow']): Record<string, unknown> {
+  return {
+    limit: quantity(limit, 'volumeFlow'),
+    ...(interval !== null && {
+      interval: { low: clean(interval.low), high: clean(interval.high), unit: unitOf('volumeFlow') },
+    }),
+    usable: quantity(usable, 'volumeFlow'),
+    basis,
+    ...(acceptedDeficit !== null && { acceptedDeficit: quantity(acceptedDeficit, 'ratio') }),
+    isSimulated,
+    isInterpolated,
+    trials,
+  };
+}
+
+function jsonCap({ feature, speed, acceleration, reason }: HouseCap): Record<string, unknown> {
+  return {
+    feature,
+    ...(speed !== null && { speed: quantity(speed, 'speed') }),
+    ...(acceleration !== null && { acceleration: quantity(acceleration, 'acceleration') }),
+    reason,
+  };
 }
 
 function jsonRow(row: SpeedRow): Record<string, unknown> {
-  const { fraction, runnerUp, bounds, sizes, results } = row;
+  const { runnerUp, bounds, sizes, results } = row;
+  const cells = tableColumns
+    .map((column) => [column, column.key === 'flags' ? row.flags : cellOf(row, column)] as const)
+    .filter(([, cell]) => cell !== '');
   return {
     ...Object.fromEntries(
-      tableColumns.map(({ key, unit }) => [key, unit === null ? row[key] : { value: row[key], unit }]),
+      cells.map(([{ key, unit }, cell]) => [key, unit === null ? cell : { value: cell, unit }]),
     ),
-    fraction: quantity(fraction, 'ratio'),
     ...(runnerUp !== null && {
       runnerUp: { bound: runnerUp.name, slack: quantity(runnerUp.slack, 'ratio') },
     }),
@@ -47,11 +93,13 @@ function jsonRow(row: SpeedRow): Record<string, unknown> {
 }
 
 function jsonBound(bound: Bound): Record<string, unknown> {
-  const { name, speed, basis } = bound;
+  const { name, speed, share, allowed, basis } = bound;
   return {
     bound: name,
     speed: quantity(speed, 'speed'),
-    basis,
+    share: quantity(share, 'ratio'),
+    allowed: quantity(allowed, 'speed'),
+    ...(basis !== null && { basis }),
     sourcedValues: keysOf(sourcedValuesIn(bound)),
   };
 }
@@ -60,6 +108,8 @@ function jsonCondition({
   name,
   flow,
   window,
+  isStated,
+  ofFamily,
   unit,
   sourcedValues,
   flags,
@@ -68,7 +118,9 @@ function jsonCondition({
   return {
     condition: name,
     ...(flow !== null && { flow: quantity(flow, 'volumeFlow') }),
+    isStated,
     ...(window !== null && { low: window.low, high: window.high }),
+    ...(ofFamily !== null && { ofFamily }),
     unit,
     sourcedValues: keysOf(sourcedValues),
     flags,

@@ -2,7 +2,7 @@ import { tableCautions } from '../../knowledge/cautions.ts';
 import { type Column, cautions, type Document, list, section, table, warnings } from '../../text/document.ts';
 import { styled } from '../../text/inline.ts';
 import { printedUnit } from '../../units/print-symbols.ts';
-import type { ConditionRow } from '../derive/condition-row.ts';
+import type { ConditionRow } from '../derive/conditions/condition-row.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
 import { inputLine } from '../derive/table-inputs.ts';
 import { cellOf, tableColumns } from './columns.ts';

@@ -1,3 +1,4 @@
+import { sha256Of } from '../../text/sha256.ts';
 import { formatTableAsHtml } from '../card/table-as-html.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
 import { formatConditionsAsCsv, formatConditionsCsvMetadata } from './conditions-as-csv.ts';
@@ -9,14 +10,27 @@ import { formatTableCsvMetadata } from './table-csv-metadata.ts';
 /** A file to write: its name and its text. */
 export type NamedText = readonly [name: string, text: string];
 
-/** What the files of a table are called, without their endings. */
-export function tableFileName({ machine, nozzle, filament, policy }: SpeedTable): string {
-  return [machine, nozzle, filament, policy].join('--').replaceAll('/', '-');
+/** Letters of a name without its endings at most, so that no name of a file reaches 120. */
+const longestName = 80;
+
+/**
+ * What the files of a table are called, without their endings; a long name is cut, and its digest tells it from others.
+ * One of several temperatures names its own: `…--230c`.
+ */
+export function tableFileName(
+  { machine, nozzle, filament, policy, temperatures }: SpeedTable,
+  isOfFamily = false,
+): string {
+  const temperature = isOfFamily ? `--${temperatures.print}c` : '';
+  const name = [machine, nozzle, filament, policy].join('--').replaceAll('/', '-');
+  if (name.length + temperature.length <= longestName) return name + temperature;
+  const digest = sha256Of(name).slice(0, 12);
+  return `${name.slice(0, longestName - temperature.length - digest.length - 2)}--${digest}${temperature}`;
 }
 
-/** Every form of a table as a file. */
-export function tableFiles(table: SpeedTable): NamedText[] {
-  const name = tableFileName(table);
+/** Every form of a table as a file; one of a family of temperatures names its own. */
+export function tableFiles(table: SpeedTable, isOfFamily = false): NamedText[] {
+  const name = tableFileName(table, isOfFamily);
   return [
     [`${name}.csv`, formatTableAsCsv(table)],
     [`${name}.csv-metadata.json`, formatTableCsvMetadata(table, `${name}.csv`)],

@@ -31,7 +31,7 @@ export function tabledPairing(
   table: SpeedTable,
   files: readonly string[],
 ): TabledPairing {
-  const [first = 'assumed', ...others] = table.rows.map(({ basis }) => basis);
+  const [first = 'assumed', ...others] = table.rows.flatMap(({ basis }) => basis ?? []);
   return {
     ...request,
     folder: pairingFolder(request),

@@ -133,7 +133,7 @@ describe('the answer', () => {
   it('is one sentence that names the fastest, what it saves, what limits it and whether its speed is reached', () => {
     const { answer } = compared({ pairings: [lantern, steeple, skiff] });
     expect(answer).toMatch(
-      /^tollwick\/steeple:hs-0\.4\+ashgrove\/stagecraft-pla saves \d\.\d min \(\d\d %\) of the \d\d\.\d min of brackwater\/lantern:\S+; it is limited by motion for \d+ % of its time and by melt flow for \d+ %, and its claimed top speed of 690 mm\/s is never reached: it goes up to \d+ mm\/s while printing and \d+ mm\/s on travel moves\.$/,
+      /^tollwick\/steeple:hs-0\.4\+ashgrove\/stagecraft-pla saves \d\.\d min \(\d\d %\) of the \d\d\.\d min of brackwater\/lantern:\S+; it is limited by motion for \d+ % of its time and by house caps for \d+ %, and its claimed top speed of 690 mm\/s is never reached: it goes up to \d+ mm\/s while printing and \d+ mm\/s on travel moves\.$/,
     );
   });
 

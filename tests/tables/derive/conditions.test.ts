@@ -1,7 +1,7 @@
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { ConditionName, ConditionRow } from '../../../src/tables/derive/condition-row.ts';
+import type { ConditionName, ConditionRow } from '../../../src/tables/derive/conditions/condition-row.ts';
 import { formatConditionsAsCsv } from '../../../src/tables/write/conditions-as-csv.ts';
 import { formatTableAsJson } from '../../../src/tables/write/table-as-json.ts';
 import { formatTableAsMarkdown } from '../../../src/tables/write/table-as-markdown.ts';
@@ -13,12 +13,7 @@ function conditions(name: ConditionName, figures: PairingFigures = {}): Conditio
   return tableWith(figures).conditions.filter((row) => row.name === name);
 }
 
-const withInterval = (value: number, temperature: number) => ({
-  ...meltLimit(value, temperature),
-  interval: { low: value - 0.5, high: value + 0.5 },
-});
-
-describe('the nozzle temperature for a flow', () => {
+describe('the nozzle temperature', () => {
   it('is the tested one alone where one temperature was tested, and says so', () => {
     const [row, ...others] = conditions('nozzleTemperature', {
       filament: { meltFlow: [meltLimit(20, 215)] },
@@ -31,39 +26,14 @@ describe('the nozzle temperature for a flow', () => {
     });
   });
 
-  it('draws no line between limits that have no intervals', () => {
-    const rows = conditions('nozzleTemperature');
-    expect(rows.map(({ flow, window }) => [flow, window?.low])).toEqual([
-      [19.8, 215],
-      [23.4, 230],
+  it('is one for the whole table, with the flow that it feeds and whose choice it is', () => {
+    expect(conditions('nozzleTemperature')).toMatchObject([
+      {
+        flow: 23.4,
+        window: { low: 230, high: 230 },
+        note: '2 temperatures from 215 Cel to 230 Cel were tested; of those tested the one with the largest flow, by policy "house".',
+      },
     ]);
-  });
-
-  it('is read from a line between tested temperatures, and never leaves their range', () => {
-    const flow = fc.double({ min: 10, max: 60, noNaN: true });
-    fc.assert(
-      fc.property(flow, flow, fc.constantFrom(0.5, 1, 5, 7), (cool, hot, temperature) => {
-        const rows = conditions('nozzleTemperature', {
-          filament: { meltFlow: [withInterval(cool, 205), withInterval(hot, 225)] },
-          policy: { rounding: { speed: 1, flow: 0.1, acceleration: 50, runUp: 0.1, temperature } },
-        });
-        for (const { flow: fed, window } of rows) {
-          expect(window?.low).toBeGreaterThanOrEqual(205);
-          expect(window?.low).toBeLessThanOrEqual(225);
-          expect(fed).toBeLessThanOrEqual(Math.max(cool, hot) * 0.9 + 1e-9);
-        }
-      }),
-      { numRuns: 40 },
-    );
-  });
-
-  it('does not fall as the flow rises', () => {
-    const rows = conditions('nozzleTemperature', {
-      filament: { meltFlow: [withInterval(20, 205), withInterval(24, 215), withInterval(29, 230)] },
-    });
-    expect(rows.length).toBeGreaterThan(2);
-    const temperatures = rows.map(({ window }) => window!.low);
-    expect(temperatures).toEqual([...temperatures].sort((a, b) => a - b));
   });
 });
 
@@ -72,7 +42,10 @@ describe('the nozzle temperature of the first layer', () => {
   const firstLayer = (stated: number, limit: number, hotEndMargin = 0) => {
     const [hotEnd] = registryWith({}).machine.get(pairing.machine)!.data.hotEnds;
     return conditions('firstLayerNozzleTemperature', {
-      filament: { firstLayerNozzleTemperature: assumed(stated), meltFlow: [meltLimit(20, 200)] },
+      filament: {
+        firstLayerNozzleTemperature: assumed(stated),
+        meltFlow: [200, 220, 225].map((temperature) => meltLimit(20, temperature)),
+      },
       machine: { hotEnds: [{ ...hotEnd!, temperatureLimit: assumed(limit) }] },
       policy: { hotEndMargin },
     })[0];
@@ -89,6 +62,19 @@ describe('the nozzle temperature of the first layer', () => {
       note: 'Cut at the 225 Cel that the hot end may be set to; 230 Cel is asked for.',
     });
     expect(row?.sourcedValues.map(({ what }) => what)).toContain('limit of the hot end');
+  });
+
+  it('is the nearest tested one where no limit is known at the stated one', () => {
+    expect(firstLayer(210, 260)).toMatchObject({
+      window: { low: 200, high: 200 },
+      note: '210 Cel is asked for, and no limit is known there.',
+    });
+  });
+
+  it('is that of the table where none is stated', () => {
+    expect(conditions('firstLayerNozzleTemperature')).toMatchObject([
+      { window: { low: 230, high: 230 }, isStated: false, note: 'Printed at the temperature of the table.' },
+    ]);
   });
 });
 
@@ -222,13 +208,15 @@ describe('the CSV file of the conditions', () => {
       'low',
       'high',
       'unit',
+      'familyLow',
+      'familyHigh',
       'basis',
       'flags',
       'restsOn',
       'note',
     ]);
-    expect(first?.slice(0, 8)).toEqual(
-      'nozzleTemperature,19.8,215,215,Cel,measured,,trial wren-daisy-pla-215'.split(','),
+    expect(first?.slice(0, 10)).toEqual(
+      'nozzleTemperature,23.4,230,230,Cel,,,measured,simulated,trial wren-daisy-pla-230'.split(','),
     );
     expect(others).toHaveLength(tableWith().conditions.length - 1);
   });
@@ -241,7 +229,7 @@ describe('the CSV file of the conditions', () => {
     const line = (parse(formatConditionsAsCsv(table)) as string[][]).find(
       ([name]) => name === 'shortestLayerTime',
     );
-    expect(line?.[7]).toBe('\'=HYPERLINK("x") 2');
+    expect(line?.[9]).toBe('\'=HYPERLINK("x") 2');
   });
 });
 
@@ -250,11 +238,13 @@ describe('flags of a condition', () => {
     conditions(name, figures).map(({ flags }) => flags);
 
   it('are none where nothing is to be known', () => {
-    expect(flagsOf('nozzleTemperature', {})).toEqual([[], []]);
+    expect(flagsOf('bedTemperature', {})).toEqual([[]]);
   });
 
   it('say that the trial of a limit is stale, or does not support it', () => {
-    expect(flagsOf('nozzleTemperature', { machine: { firmware: '9.0.0' } })).toEqual([['stale'], ['stale']]);
+    expect(flagsOf('nozzleTemperature', { machine: { firmware: '9.0.0' } })).toEqual([
+      ['stale', 'simulated'],
+    ]);
     expect(flagsOf('nozzleTemperature', { filament: { meltFlow: [meltLimit(40, 215)] } }).flat()).toContain(
       'unsupported',
     );
@@ -273,8 +263,8 @@ describe('flags of a condition', () => {
   it('stand in CSV, JSON and Markdown', () => {
     const table = tableWith({ machine: { firmware: '9.0.0' } });
     const [, line] = parse(formatConditionsAsCsv(table)) as string[][];
-    expect(line?.[6]).toBe('stale');
-    expect(JSON.parse(formatTableAsJson(table)).conditions[0].flags).toEqual(['stale']);
-    expect(formatTableAsMarkdown(table)).toMatch(/^\| nozzleTemperature .*\| stale /m);
+    expect(line?.[8]).toBe('stale simulated');
+    expect(JSON.parse(formatTableAsJson(table)).conditions[0].flags).toEqual(['stale', 'simulated']);
+    expect(formatTableAsMarkdown(table)).toMatch(/^\| nozzleTemperature .*\| stale simulated /m);
   });
 });

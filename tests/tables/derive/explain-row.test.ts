@@ -68,8 +68,10 @@ describe('tables --explain', () => {
     expect(text).toContain('\nFlags: capped\n');
   });
 
-  it('says of a travel move that it needs no flow', async () => {
-    expect(await explained('travel@0.15x0.66')).toContain('a travel move needs no flow');
+  it('says whose choice the nozzle temperature is', async () => {
+    expect(await explained('travel@0.15x0.66')).toContain(
+      'nozzle temperature of the table: of those tested the one with the largest flow, by policy "house"',
+    );
   });
 
   it.each(['infill 0.3 0.66', ' infill@0.30 x 0.66mm ', 'infill@0.3x0.66'])('reads %j', async (row) => {

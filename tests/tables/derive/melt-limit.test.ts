@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { derivedWith, meltLimit, tableWith } from './pairing-with.ts';
+import { derivedWith, meltLimit, pairing, tableWith } from './pairing-with.ts';
 
 /** The sample trials state no accepted deficit, so that they were reduced at the usual 5 %. */
 describe('the deficit that a trial accepted', () => {
@@ -58,7 +58,7 @@ describe('a limit that `check` refuses', () => {
 
   it('flags every row that it could hold', () => {
     for (const { feature, flags } of unsupported.rows) {
-      expect([feature, flags]).toEqual([feature, feature === 'travel' ? [] : ['unsupported']]);
+      expect([feature, flags.includes('unsupported')]).toEqual([feature, feature !== 'travel']);
     }
   });
 
@@ -74,7 +74,7 @@ describe('a limit that `check` refuses', () => {
   it('is one whose trial was run under other conditions', () => {
     const { rows, warnings } = tableWith({ filament: { meltFlow: [meltLimit(20, 220)] } });
     expect(warnings.join()).toContain('the trial "wren-daisy-pla-215" was run with 215 Cel');
-    expect(rows[0]?.flags).toEqual(['unsupported']);
+    expect(rows[0]?.flags).toContain('unsupported');
   });
 });
 
@@ -86,8 +86,51 @@ it('warns where the controller software has changed since the trial', () => {
   expect(rows[0]?.flags).toEqual(['stale']);
 });
 
-it('has no flag and no warning where every limit stands', () => {
+it('has no warning where every limit stands, and no flag but that its trials are simulated', () => {
   const { rows, warnings } = tableWith();
   expect(warnings).toEqual([]);
-  expect(new Set(rows.flatMap(({ flags }) => flags))).toEqual(new Set());
+  expect(new Set(rows.flatMap(({ flags }) => flags))).toEqual(new Set(['simulated']));
+});
+
+describe('several limits of the same conditions', () => {
+  const other = (value: number, batch: string, evidence = 'wren-daisy-pla-230') => ({
+    ...meltLimit(value, 215),
+    evidence,
+    at: { ...meltLimit(value, 215).at, batch },
+  });
+
+  it('count as the lowest, whatever their order and date, and the table says so', () => {
+    for (const meltFlow of [
+      [other(20, 'A'), other(18, 'B')],
+      [other(18, 'B'), { ...other(20, 'A'), date: '2026-09-01' }],
+    ]) {
+      const { largestFlow, warnings } = tableWith({ filament: { meltFlow } });
+      expect(largestFlow.limit).toBe(18);
+      expect(warnings).toContain(
+        '2 limits were measured at 215 Cel: the lowest counts, 18 mm3/s of trial wren-daisy-pla-230.',
+      );
+    }
+  });
+
+  it('are chosen by their batch where that is known', () => {
+    const figures = { filament: { meltFlow: [other(20, 'A'), other(18, 'B'), meltLimit(15, 230)] } };
+    const table = (batch: string) => tableWith(figures, { batch, temperature: 215 });
+    expect(table('A').largestFlow.limit).toBe(20);
+    expect(table('B').largestFlow.limit).toBe(18);
+  });
+
+  it('are not measured for a batch that none was measured for', () => {
+    const figures = { filament: { meltFlow: [other(20, 'A'), other(18, 'B')] } };
+    expect(tableWith(figures, { batch: 'C' }).largestFlow.basis).toBe('claimed');
+  });
+
+  it('are not weighed against weaker ones: a lower claim does not count beside a measurement', () => {
+    const claim = {
+      value: 5,
+      basis: 'claimed',
+      source: 'plumstead-wren-sheet',
+      at: { machine: pairing.machine, nozzle: 'hs-0.6', nozzleTemperature: 215 },
+    } as const;
+    expect(tableWith({ filament: { meltFlow: [other(20, 'A'), claim] } }).largestFlow.limit).toBe(20);
+  });
 });

@@ -4,7 +4,11 @@ import { loadFolders } from '../../../src/host/load-registry.ts';
 import type { Filament, Machine, Policy } from '../../../src/registry/generated/documents.ts';
 import type { Registry } from '../../../src/registry/registry.ts';
 import type { Result } from '../../../src/result.ts';
-import { deriveTables, type TableProblem } from '../../../src/tables/derive/derive-tables.ts';
+import {
+  deriveTables,
+  type TableProblem,
+  type TableRequest,
+} from '../../../src/tables/derive/derive-tables.ts';
 import type { SpeedTable } from '../../../src/tables/derive/speed-table.ts';
 import { testDay } from '../../run-command.ts';
 
@@ -36,15 +40,22 @@ export function policyOf(registry: Registry): Policy {
 }
 
 /** The table of the sample pairing with other figures. */
-export function tableWith(figures: PairingFigures = {}): SpeedTable {
-  const table = derivedWith(figures);
+export function tableWith(figures: PairingFigures = {}, asked: Partial<TableRequest> = {}): SpeedTable {
+  const table = derivedWith(figures, asked);
   if (!table.ok) throw new Error(table.error.message);
   return table.value;
 }
 
 /** The same, where it may be that no table can be derived. */
-export function derivedWith(figures: PairingFigures): Result<SpeedTable, TableProblem> {
-  return deriveTables(registryWith(figures), pairing, { today: testDay, reduce: sampleReduction });
+export function derivedWith(
+  figures: PairingFigures,
+  asked: Partial<TableRequest> = {},
+): Result<SpeedTable, TableProblem> {
+  return deriveTables(
+    registryWith(figures),
+    { ...pairing, ...asked },
+    { today: testDay, reduce: sampleReduction },
+  );
 }
 
 const reductions = new Map<string, ReturnType<typeof reduceTrial>>();
@@ -55,6 +66,22 @@ export function sampleReduction(_: Registry, trial: string): ReturnType<typeof r
   reductions.set(trial, reduced);
   return reduced;
 }
+
+const assumed = <Value>(value: Value) => [{ value, basis: 'assumed', reason: 'Bench habit' } as const];
+
+/** Figures that fill every column and condition of a table. */
+export const fullFigures = {
+  filament: {
+    firstLayerNozzleTemperature: assumed(215),
+    fan: assumed({ low: 0.4, high: 1 }),
+    shortestLayerTime: assumed(5),
+  },
+  policy: {
+    caps: { firstLayer: { speed: 40, acceleration: 1000, reason: 'Adhesion to the bed' } },
+    fan: { firstLayer: 0, outerContour: 0.8, innerContour: 0.2 },
+    retraction: { length: 0.8, speed: 40, reason: 'Bench habit' },
+  },
+} as const satisfies PairingFigures;
 
 /** A melt flow limit as a filament states it, measured on the nozzle of the sample pairing. */
 export function meltLimit(

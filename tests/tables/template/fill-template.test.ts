@@ -60,7 +60,7 @@ describe('a template', () => {
 
   it('writes commas between items only', () => {
     expect(filled('{{#inputs}}{{kind}}{{^isLast}}, {{/isLast}}{{/inputs}}')).toBe(
-      'machine, filament, policy, trial, trial',
+      'machine, filament, policy, polymer, trial, trial',
     );
   });
 
@@ -84,7 +84,7 @@ describe('an error names', () => {
     [
       'one of a list',
       'a\n{{speed}}',
-      '2:1: There is no variable "speed" here. It stands inside of {{#rows}}.',
+      '2:1: There is no variable "speed" here. It stands inside of {{#caps}} or {{#rows}}.',
     ],
     ['one of a section', '{{#row}}{{/row}}', '1:1: There is no variable "row" here. Did you mean "rows"?'],
     ['one of an inverted section', '{{^isFast}}{{/isFast}}', '1:1: There is no variable "isFast" here.'],

@@ -7,11 +7,13 @@ import {
   type TemplateView,
   templateView,
 } from '../../../src/tables/template/template-view.ts';
-import { tableWith } from '../derive/pairing-with.ts';
+import { fullFigures, tableWith } from '../derive/pairing-with.ts';
 
 const asked = { basis: 'measured', weaker: 'flag' } as const;
 const flagged = { minimumBasis: { acceleration: asked, shortestLayerTime: asked } };
-const sound = templateView(tableWith({ policy: flagged }));
+const sound = templateView(
+  tableWith({ filament: fullFigures.filament, policy: { ...fullFigures.policy, ...flagged } }),
+);
 
 /** Every value that a variable has anywhere, below the lists that lead to it. */
 function valuesOf(views: readonly TemplateView[], name: string): TemplateValue[] {

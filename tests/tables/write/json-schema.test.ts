@@ -67,7 +67,7 @@ describe('the published schema of the JSON tables', () => {
     [
       'another form',
       (document) => {
-        document.format = 'meltbounds-tables/2';
+        document.format = 'meltbounds-tables/1';
       },
     ],
     [

@@ -7,9 +7,9 @@ import { formatTableAsCsv } from '../../../src/tables/write/table-as-csv.ts';
 import { formatTableAsJson } from '../../../src/tables/write/table-as-json.ts';
 import { formatTableAsMarkdown } from '../../../src/tables/write/table-as-markdown.ts';
 import { formatTableCsvMetadata } from '../../../src/tables/write/table-csv-metadata.ts';
-import { tableWith } from '../derive/pairing-with.ts';
+import { fullFigures, tableWith } from '../derive/pairing-with.ts';
 
-const table = tableWith();
+const table = tableWith(fullFigures);
 
 /** The table with an input of another kind, the only free text of a table that reaches every form. */
 function withInput(kind: string): SpeedTable {
@@ -32,7 +32,7 @@ describe('CSV', () => {
     for (const [index, row] of table.rows.entries()) {
       for (const [position, column] of tableColumns.entries()) {
         const cell = records[index + 1]![position]!;
-        expect(column.unit === null ? cell : Number(cell)).toBe(cellOf(row, column));
+        expect(column.unit === null || cell === '' ? cell : Number(cell)).toBe(cellOf(row, column));
       }
     }
   });
@@ -92,7 +92,9 @@ describe('the metadata of the CSV file', () => {
       expect(column['schema:unitText']).toBe(unit);
       expect(column.datatype).toBe(unit === undefined ? 'string' : 'decimal');
       // XML Schema part 2, 3.2.3: a decimal has no exponent.
-      if (unit !== undefined) for (const record of records) expect(record[index]).toMatch(/^\d+(\.\d+)?$/);
+      if (unit !== undefined)
+        for (const record of records)
+          expect(record[index]).toMatch(unit === '%' ? /^(\d+(\.\d+)?)?$/ : /^\d+(\.\d+)?$/);
     }
   });
 
@@ -112,24 +114,25 @@ describe('JSON', () => {
 
   it('has exactly these keys in this order', () => {
     expect(Object.keys(document)).toEqual(
-      'format,machine,nozzle,filament,policy,rows,conditions,sourcedValues,warnings,cautions,inputs'.split(
+      'format,machine,nozzle,filament,policy,temperatures,largestFlow,caps,rows,conditions,sourcedValues,warnings,cautions,inputs'.split(
         ',',
       ),
     );
-    expect(document.format).toBe('meltbounds-tables/1');
-    for (const row of document.rows) {
-      expect(Object.keys(row)).toEqual([
-        ...tableColumns.map(({ key }) => key),
-        ...['fraction', 'runnerUp', 'bounds', 'settings'],
-      ]);
+    expect(document.format).toBe('meltbounds-tables/2');
+    for (const [index, row] of document.rows.entries()) {
+      const known = tableColumns.filter(
+        (column) => column.key === 'flags' || cellOf(table.rows[index]!, column) !== '',
+      );
+      expect(Object.keys(row)).toEqual([...known.map(({ key }) => key), 'runnerUp', 'bounds', 'settings']);
     }
   });
 
   it('gives every quantity with its unit', () => {
     for (const [index, row] of document.rows.entries()) {
       for (const { key, unit } of tableColumns) {
-        const value = table.rows[index]![key];
-        expect(row[key]).toEqual(unit === null ? value : { value, unit });
+        const own = table.rows[index]![key];
+        const value = key === 'fan' && own !== null ? 100 * Number(own) : own;
+        expect(row[key]).toEqual(value === null ? undefined : unit === null ? value : { value, unit });
       }
     }
   });
@@ -140,7 +143,7 @@ describe('JSON', () => {
       expect(bounds.map((each: { bound: string }) => each.bound)).toEqual(row.bounds.map(({ name }) => name));
       expect(bounds[0].bound).toBe(bound);
       expect(bounds[1].bound).toBe(runnerUp.bound);
-      expect(bounds[1].speed.value / bounds[0].speed.value - 1).toBeCloseTo(runnerUp.slack.value, 6);
+      expect(bounds[1].allowed.value / bounds[0].allowed.value - 1).toBeCloseTo(runnerUp.slack.value, 6);
     }
   });
 

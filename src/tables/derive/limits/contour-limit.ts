@@ -1,8 +1,8 @@
-import { conditionsOf, type Pairing } from '../../knowledge/pairing.ts';
-import type { Statement } from '../../registry/generated/documents.ts';
-import { type Conditions, statementsByWeight } from '../../registry/statement.ts';
-import { type Result, success } from '../../result.ts';
-import type { Millimetres, MillimetresPerSecondSquared } from '../../units/canonical.ts';
+import { conditionsOf, type Pairing } from '../../../knowledge/pairing.ts';
+import type { Statement } from '../../../registry/generated/documents.ts';
+import { type Conditions, statementsByWeight } from '../../../registry/statement.ts';
+import { type Result, success } from '../../../result.ts';
+import type { Millimetres, MillimetresPerSecondSquared } from '../../../units/canonical.ts';
 import { type UsableLimit, usableLimit, type WeakLimit } from './usable-limit.ts';
 
 /** A contour speed whose surface passes, with the layer height and acceleration that it was found at, if stated. */

@@ -1,13 +1,20 @@
-import { usualAcceptedDeficit } from '../../bench/flow-ladder/flow-ladder-settings.ts';
-import { conditionsOf, type Pairing } from '../../knowledge/pairing.ts';
-import type { Statement } from '../../registry/generated/documents.ts';
-import type { AnyProfile } from '../../registry/profile.ts';
-import type { Registry } from '../../registry/registry.ts';
-import { type Conditions, statementsByWeight, weakerBasis } from '../../registry/statement.ts';
-import { type Problem, type Result, refusal, success } from '../../result.ts';
-import { middle } from '../../statistics/middle.ts';
-import type { DegreesCelsius, Fraction } from '../../units/canonical.ts';
-import { formatQuantity } from '../../units/format-quantity.ts';
+import { usualAcceptedDeficit } from '../../../bench/flow-ladder/flow-ladder-settings.ts';
+import { conditionsOf, type Pairing } from '../../../knowledge/pairing.ts';
+import type { Statement } from '../../../registry/generated/documents.ts';
+import type { AnyProfile } from '../../../registry/profile.ts';
+import type { Registry } from '../../../registry/registry.ts';
+import {
+  type Basis,
+  besideOf,
+  type Conditions,
+  safestOf,
+  statementsByWeight,
+  weakerBasis,
+} from '../../../registry/statement.ts';
+import { type Problem, type Result, refusal, success } from '../../../result.ts';
+import { middle } from '../../../statistics/middle.ts';
+import type { DegreesCelsius, Fraction } from '../../../units/canonical.ts';
+import { formatQuantity } from '../../../units/format-quantity.ts';
 import { hottestSetting, nozzleWindow } from './nozzle-settings.ts';
 import { type UsableLimit, usableLimit, type WeakLimit } from './usable-limit.ts';
 
@@ -16,6 +23,8 @@ export interface MeltLimit extends UsableLimit {
   readonly nozzleTemperature: DegreesCelsius;
   /** Share of the flow that was missing at the limit, as its trial accepted; null where it rests on none. */
   readonly acceptedDeficit: Fraction | null;
+  /** How many limits were measured under these conditions, of which this is the lowest. */
+  readonly amongMeasured: number;
 }
 
 /** Melt limits, from the coolest nozzle temperature to the hottest, and what was left out. */
@@ -28,9 +37,10 @@ interface MeltLimits {
 export type NoMeltLimit = Problem<'noMeltFlow' | 'noUsableMeltFlow'>;
 
 /**
- * Melt limits of a pairing, which all rest on the same, strongest basis that there is. Left out are limits at
- * temperatures that the hot end or the filament must not see, and those whose trial accepted a larger deficit than the
- * policy does; one that accepted a smaller deficit is on the safe side.
+ * Melt limits of a pairing, which all rest on the same, strongest basis that there is; of several that were measured
+ * under the same conditions (batches, repeated ladders) the lowest. Left out are limits at temperatures that the hot end
+ * or the filament must not see, and those whose trial accepted a larger deficit than the policy does; one that accepted a
+ * smaller deficit is on the safe side.
  */
 export function meltLimits(
   registry: Registry,
@@ -45,23 +55,58 @@ export function meltLimits(
   const strongest = byWeight[0]?.basis;
   const limits = new Map<number, MeltLimit>();
   const leftOut = new Map<number, string>();
-  for (const statement of byWeight.filter(({ basis }) => basis === strongest)) {
-    const temperature = temperatureOf(statement, pairing);
-    if (temperature === null || limits.has(temperature) || leftOut.has(temperature)) continue;
-    const fault = faultOf(registry, pairing, statement, temperature);
-    if (fault !== null) {
-      const limit = `${flow(statement)} at ${degrees(temperature)}`;
-      leftOut.set(temperature, `The limit of ${limit} is left out: ${fault}.`);
+  for (const [temperature, stated] of byTemperature(byWeight, strongest, pairing)) {
+    const faults = stated.map((statement) => faultOf(registry, pairing, statement, temperature));
+    const usable = stated.filter((_, index) => faults[index] === null);
+    const statement = safestOf(usable, conditionsOf(pairing), 'below');
+    if (statement === null) {
+      leftOut.set(temperature, leftOutText(stated, faults, temperature));
       continue;
     }
     const profile: AnyProfile = filament.data.meltFlow?.includes(statement) ? filament : machine;
-    const usable = usableLimit(policy, 'meltFlow', profile, statement);
-    if (!usable.ok) return usable;
-    limits.set(temperature, meltLimit(registry, pairing, statement, temperature, usable.value));
+    const limit = usableLimit(policy, 'meltFlow', profile, statement);
+    if (!limit.ok) return limit;
+    const beside = besideOf(statement, usable, conditionsOf(pairing)).length;
+    limits.set(temperature, meltLimit(registry, pairing, statement, temperature, limit.value, beside));
   }
   const sorted = [...limits.values()].sort((a, b) => a.nozzleTemperature - b.nozzleTemperature);
   const warnings = [...leftOut].sort(([a], [b]) => a - b).map(([, sentence]) => sentence);
-  return sorted.length > 0 ? success({ limits: sorted, warnings }) : noLimit(pairing, warnings);
+  return sorted.length > 0
+    ? success({ limits: sorted, warnings: [...warnings, ...besideWarnings(sorted)] })
+    : noLimit(pairing, warnings);
+}
+
+/** Statements on the strongest basis by nozzle temperature, at each the one that counts first. */
+function byTemperature(
+  byWeight: readonly Statement<number>[],
+  strongest: Basis | undefined,
+  pairing: Pairing,
+): ReadonlyMap<DegreesCelsius, readonly Statement<number>[]> {
+  const all = new Map<DegreesCelsius, Statement<number>[]>();
+  for (const statement of byWeight.filter(({ basis }) => basis === strongest)) {
+    const temperature = temperatureOf(statement, pairing);
+    if (temperature !== null) all.set(temperature, [...(all.get(temperature) ?? []), statement]);
+  }
+  return all;
+}
+
+function leftOutText(
+  [first]: readonly Statement<number>[],
+  [fault]: readonly (string | null)[],
+  temperature: DegreesCelsius,
+): string {
+  const limit = first === undefined ? degrees(temperature) : `${flow(first)} at ${degrees(temperature)}`;
+  return `The limit of ${limit} is left out: ${fault}.`;
+}
+
+/** That a limit is the lowest of several, for each temperature where it is. */
+function besideWarnings(limits: readonly MeltLimit[]): string[] {
+  return limits
+    .filter(({ amongMeasured }) => amongMeasured > 1)
+    .map(
+      ({ amongMeasured, value, nozzleTemperature, ground: { evidence } }) =>
+        `${amongMeasured} limits were measured at ${degrees(nozzleTemperature)}: the lowest counts, ${formatQuantity(value, 'volumeFlow', { significantDigits: 6 })} of trial ${evidence}.`,
+    );
 }
 
 function withoutTemperature({ nozzleTemperature: _, ...rest }: Conditions): Conditions {
@@ -104,6 +149,7 @@ function meltLimit(
   statement: Statement<number>,
   nozzleTemperature: DegreesCelsius,
   usable: UsableLimit,
+  amongMeasured: number,
 ): MeltLimit {
   const window = statement.at?.nozzleTemperature === undefined ? nozzleWindow(pairing) : null;
   return {
@@ -111,6 +157,7 @@ function meltLimit(
     nozzleTemperature,
     basis: window === null ? usable.basis : weakerBasis(usable.basis, window.basis),
     acceptedDeficit: deficitOf(registry, statement),
+    amongMeasured,
   };
 }
 

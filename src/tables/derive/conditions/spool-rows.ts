@@ -1,10 +1,10 @@
-import { conditionsOf, type Pairing } from '../../knowledge/pairing.ts';
-import { filamentLength, spoolDuration } from '../../physics/filament-geometry.ts';
-import { chooseStatement } from '../../registry/statement.ts';
-import type { CubicMillimetresPerSecond } from '../../units/canonical.ts';
-import { roundDown } from '../../units/round-to-step.ts';
-import type { BareCondition } from './condition-row.ts';
-import { sourcedQuantity, sourcedStatement } from './sourced-value.ts';
+import { conditionsOf, type Pairing } from '../../../knowledge/pairing.ts';
+import { filamentLength, spoolDuration } from '../../../physics/filament-geometry.ts';
+import { chooseStatement } from '../../../registry/statement.ts';
+import type { CubicMillimetresPerSecond } from '../../../units/canonical.ts';
+import { roundDown } from '../../../units/round-to-step.ts';
+import { sourcedQuantity, sourcedStatement } from '../sourced-value.ts';
+import { type BareCondition, isNotStated, isSet } from './condition-row.ts';
 
 /** Steps that are told apart on a bench: a metre of filament, a hundredth of an hour. */
 const steps = { length: 1, duration: 0.01 } as const;
@@ -14,7 +14,9 @@ export function spoolRows(pairing: Pairing, flow: CubicMillimetresPerSecond): Ba
   const { filament } = pairing;
   const { spoolMass, diameter } = filament.data;
   const density = chooseStatement(filament.data.density, conditionsOf(pairing));
-  if (spoolMass === undefined || density === null || !(flow > 0)) return [];
+  if (spoolMass === undefined || density === null || !(flow > 0)) {
+    return [isNotStated('spoolLength', 'm'), isNotStated('spoolDuration', 'h')];
+  }
   const sourcedValues = [
     sourcedQuantity(filament, ['spoolMass'], spoolMass),
     sourcedStatement(filament, density),
@@ -23,20 +25,10 @@ export function spoolRows(pairing: Pairing, flow: CubicMillimetresPerSecond): Ba
   const metres = roundDown(filamentLength(spoolMass, density.value, diameter) / 1000, steps.length);
   const hours = roundDown(spoolDuration(spoolMass, density.value, flow) / 3600, steps.duration);
   return [
+    isSet('spoolLength', 'm', { low: metres, high: metres }, sourcedValues),
     {
-      name: 'spoolLength',
-      flow: null,
-      window: { low: metres, high: metres },
-      unit: 'm',
-      sourcedValues,
-      note: '',
-    },
-    {
-      name: 'spoolDuration',
+      ...isSet('spoolDuration', 'h', { low: hours, high: hours }, sourcedValues.slice(0, 2)),
       flow,
-      window: { low: hours, high: hours },
-      unit: 'h',
-      sourcedValues: sourcedValues.slice(0, 2),
       note: 'At the largest flow of the table without a pause.',
     },
   ];

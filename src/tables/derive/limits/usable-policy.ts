@@ -1,6 +1,6 @@
-import type { Policy } from '../../registry/generated/documents.ts';
-import type { Problem } from '../../result.ts';
-import { printable } from '../../text/printable.ts';
+import type { Policy } from '../../../registry/generated/documents.ts';
+import type { Problem } from '../../../result.ts';
+import { printable } from '../../../text/printable.ts';
 
 /** What a number of a policy must be, and whether it is. */
 interface Demand {

@@ -1,20 +1,20 @@
-import { conditionsOf, type Pairing } from '../../knowledge/pairing.ts';
-import type { Registry } from '../../registry/registry.ts';
-import { chooseStatement } from '../../registry/statement.ts';
-import type { CubicMillimetresPerSecond, Range } from '../../units/canonical.ts';
-import { clean, roundDown, roundUp } from '../../units/round-to-step.ts';
-import type { BareCondition, ConditionName } from './condition-row.ts';
+import { conditionsOf, type Pairing } from '../../../knowledge/pairing.ts';
+import type { Registry } from '../../../registry/registry.ts';
+import { chooseStatement } from '../../../registry/statement.ts';
+import type { CubicMillimetresPerSecond, Range } from '../../../units/canonical.ts';
+import { clean, roundDown, roundUp } from '../../../units/round-to-step.ts';
+import type { PairingLimits } from '../limits/pairing-limits.ts';
+import { type SourcedValue, sourcedStatement } from '../sourced-value.ts';
+import { type BareCondition, type ConditionName, isNotStated, isSet } from './condition-row.ts';
 import { dryingRows } from './drying-rows.ts';
-import { firstLayerRow } from './first-layer-row.ts';
 import { nozzleRows } from './nozzle-rows.ts';
-import type { PairingLimits } from './pairing-limits.ts';
-import { type SourcedValue, sourcedStatement } from './sourced-value.ts';
+import { retractionRows } from './retraction-rows.ts';
 import { spoolRows } from './spool-rows.ts';
 
 /**
  * What a print of a pairing needs besides its speeds: nozzle temperature for a flow, first layer, bed, chamber, fan,
- * shortest layer time, drying, and how long the spool lasts at the largest flow of the table, in mm3/s. Whatever is not
- * known has no row.
+ * shortest layer time, drying, retraction, pressure compensation, and how long the spool lasts at the largest flow of the
+ * table, in mm3/s. What is not stated has a row that says so.
  */
 export function conditionRows(
   registry: Registry,
@@ -24,30 +24,30 @@ export function conditionRows(
 ): BareCondition[] {
   return [
     ...nozzleRows(pairing, limits),
-    ...firstLayerRow(pairing),
-    ...bedRow(pairing),
-    ...chamberRow(pairing),
-    ...fanRow(pairing),
-    ...layerTimeRow(pairing, limits),
+    bedRow(pairing),
+    chamberRow(pairing),
+    fanRow(pairing),
+    layerTimeRow(pairing, limits),
     ...dryingRows(registry, pairing),
+    ...retractionRows(pairing),
     ...spoolRows(pairing, largestFlow),
   ];
 }
 
-function bedRow(pairing: Pairing): BareCondition[] {
+function bedRow(pairing: Pairing): BareCondition {
   const { filament, machine } = pairing;
   const stated = chooseStatement(filament.data.bedTemperature, conditionsOf(pairing));
   const limit = chooseStatement(machine.data.bed.temperatureLimit, conditionsOf(pairing));
-  if (stated === null) return [];
+  if (stated === null) return isNotStated('bedTemperature', 'Cel');
   const ground = sourcedStatement(filament, stated);
   const reach = limit === null ? [] : [sourcedStatement(machine, limit)];
-  return [withinReach('bedTemperature', pairing, stated.value, limit?.value, [ground, ...reach], 'bed')];
+  return withinReach('bedTemperature', pairing, stated.value, limit?.value, [ground, ...reach], 'bed');
 }
 
-function chamberRow(pairing: Pairing): BareCondition[] {
+function chamberRow(pairing: Pairing): BareCondition {
   const { filament, machine } = pairing;
   const stated = chooseStatement(filament.data.chamberTemperature, conditionsOf(pairing));
-  if (stated === null) return [];
+  if (stated === null) return isNotStated('chamberTemperature', 'Cel');
   const { heated, enclosed, temperatureLimit } = machine.data.chamber;
   const limit = chooseStatement(temperatureLimit, conditionsOf(pairing));
   const ground = sourcedStatement(filament, stated);
@@ -63,7 +63,7 @@ function chamberRow(pairing: Pairing): BareCondition[] {
   const unheated = enclosed
     ? 'The chamber has no heater: it warms by the bed alone.'
     : 'The machine is open: it holds no chamber temperature.';
-  return [heated ? within : { ...within, note: [within.note, unheated].join(' ').trim() }];
+  return heated ? within : { ...within, note: [within.note, unheated].join(' ').trim() };
 }
 
 /** A window of temperatures, cut at what the machine reaches; ends rounded into the window. */
@@ -77,17 +77,15 @@ function withinReach(
 ): BareCondition {
   const reach = limit ?? Number.POSITIVE_INFINITY;
   if (low > reach) {
-    return row(
-      name,
-      null,
-      'Cel',
-      sourcedValues,
+    return noted(
+      isSet(name, 'Cel', null, sourcedValues),
       `The ${part} reaches ${reach} Cel, and at least ${low} Cel is asked for.`,
     );
   }
   const cut = { low, high: Math.min(high, reach) };
   const note = cut.high < high ? `Cut at the ${reach} Cel that the ${part} reaches.` : '';
-  return row(name, inward(cut, policy.data.rounding.temperature ?? 1), 'Cel', sourcedValues, note);
+  const window = inward(cut, policy.data.rounding.temperature ?? 1);
+  return noted(isSet(name, 'Cel', window, sourcedValues), note);
 }
 
 /** A window whose ends are rounded into it; as it is where no step lies inside. */
@@ -96,11 +94,11 @@ function inward({ low, high }: Range, step: number): Range {
   return rounded.low <= rounded.high ? rounded : { low, high };
 }
 
-function fanRow(pairing: Pairing): BareCondition[] {
+/** The window of the filament; what each feature gets of it stands in its rows. */
+function fanRow(pairing: Pairing): BareCondition {
   const { filament, machine } = pairing;
   const stated = chooseStatement(filament.data.fan, conditionsOf(pairing));
-  if (stated === null) return [];
-  const ground = sourcedStatement(filament, stated);
+  if (stated === null) return isNotStated('fan', '%');
   const window = inward({ low: clean(stated.value.low * 100), high: clean(stated.value.high * 100) }, 1);
   const cooling = machine.data.partCooling;
   const note =
@@ -109,22 +107,16 @@ function fanRow(pairing: Pairing): BareCondition[] {
       : cooling.adjustable
         ? ''
         : 'The fan of the machine cannot be set: it runs at full speed or not at all.';
-  return [row('fan', window, '%', [ground], note)];
+  return noted(isSet('fan', '%', window, [sourcedStatement(filament, stated)]), note);
 }
 
-function layerTimeRow({ policy }: Pairing, { layerTime }: PairingLimits): BareCondition[] {
-  if (layerTime === null) return [];
+function layerTimeRow({ policy }: Pairing, { layerTime }: PairingLimits): BareCondition {
+  if (layerTime === null) return isNotStated('shortestLayerTime', 's');
   const seconds = roundUp(layerTime.value / (layerTime.cap?.share ?? 1), policy.data.rounding.time ?? 1);
   const sourcedValues = [layerTime.ground, ...(layerTime.cap === null ? [] : [layerTime.cap.ground])];
-  return [row('shortestLayerTime', { low: seconds, high: seconds }, 's', sourcedValues, '')];
+  return isSet('shortestLayerTime', 's', { low: seconds, high: seconds }, sourcedValues);
 }
 
-function row(
-  name: ConditionName,
-  window: Range | null,
-  unit: BareCondition['unit'],
-  sourcedValues: readonly SourcedValue[],
-  note: string,
-): BareCondition {
-  return { name, flow: null, window, unit, sourcedValues, note };
+function noted(row: BareCondition, note: string): BareCondition {
+  return { ...row, note };
 }

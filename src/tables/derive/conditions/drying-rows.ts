@@ -1,44 +1,43 @@
-import { familiesOf } from '../../knowledge/families.ts';
-import { conditionsOf, type Pairing } from '../../knowledge/pairing.ts';
-import { type Softening, softeningOf } from '../../knowledge/softening.ts';
-import type { Polymer } from '../../registry/generated/documents.ts';
-import type { Registry } from '../../registry/registry.ts';
-import { chooseStatement } from '../../registry/statement.ts';
-import type { DegreesCelsius } from '../../units/canonical.ts';
-import { clean, roundDown, roundUp } from '../../units/round-to-step.ts';
-import type { BareCondition } from './condition-row.ts';
-import { type SourcedValue, sourcedQuantity, sourcedStatement } from './sourced-value.ts';
+import { familiesOf } from '../../../knowledge/families.ts';
+import { conditionsOf, type Pairing } from '../../../knowledge/pairing.ts';
+import { type Softening, softeningOf } from '../../../knowledge/softening.ts';
+import type { Polymer } from '../../../registry/generated/documents.ts';
+import type { Registry } from '../../../registry/registry.ts';
+import { chooseStatement } from '../../../registry/statement.ts';
+import type { DegreesCelsius } from '../../../units/canonical.ts';
+import { clean, roundDown, roundUp } from '../../../units/round-to-step.ts';
+import { type SourcedValue, sourcedQuantity, sourcedStatement } from '../sourced-value.ts';
+import { type BareCondition, isSet } from './condition-row.ts';
+import { familyRow } from './family-row.ts';
 
-/** Setting of the machine's own dryer that is safe for the filament, and the time; nothing where no drying is stated. */
+/** Setting of the machine's own dryer that is safe for the filament, and the time. */
 export function dryingRows(registry: Registry, pairing: Pairing): BareCondition[] {
-  const { filament, policy } = pairing;
+  return [dryingTemperatureRow(registry, pairing), dryingTimeRow(registry, pairing)];
+}
+
+function dryingTemperatureRow(registry: Registry, pairing: Pairing): BareCondition {
+  const { filament } = pairing;
   const stated = chooseStatement(filament.data.dryingTemperature, conditionsOf(pairing));
+  if (stated === null) return familyRow(registry, pairing, 'dryingTemperature', 'Cel', 1);
+  const families = familiesOf(filament.data, registry);
+  const softening = softeningOf(filament.data, families);
+  const sourcedValues = [
+    sourcedStatement(filament, stated),
+    ...softeningSourcedValues(registry, pairing, families),
+    ...settingSourcedValues(pairing),
+  ];
+  return temperatureRow(pairing, stated.value, softening, sourcedValues);
+}
+
+function dryingTimeRow(registry: Registry, pairing: Pairing): BareCondition {
+  const { filament, policy } = pairing;
   const time = chooseStatement(filament.data.dryingTime, conditionsOf(pairing));
-  const rows: BareCondition[] = [];
-  if (stated !== null) {
-    const ground = sourcedStatement(filament, stated);
-    const families = familiesOf(filament.data, registry);
-    const softening = softeningOf(filament.data, families);
-    const sourcedValues = [
-      ground,
-      ...softeningSourcedValues(registry, pairing, families),
-      ...settingSourcedValues(pairing),
-    ];
-    rows.push(temperatureRow(pairing, stated.value, softening, sourcedValues));
-  }
-  if (time !== null) {
-    const ground = sourcedStatement(filament, time);
-    const hours = clean(roundUp(time.value, policy.data.rounding.time ?? 1) / 3600);
-    rows.push({
-      name: 'dryingTime',
-      flow: null,
-      window: { low: hours, high: hours },
-      unit: 'h',
-      sourcedValues: [ground],
-      note: 'At the stated drying temperature; a colder dryer takes longer.',
-    });
-  }
-  return rows;
+  if (time === null) return familyRow(registry, pairing, 'dryingTime', 'h', 3600);
+  const hours = clean(roundUp(time.value, policy.data.rounding.time ?? 1) / 3600);
+  return {
+    ...isSet('dryingTime', 'h', { low: hours, high: hours }, [sourcedStatement(filament, time)]),
+    note: 'At the stated drying temperature; a colder dryer takes longer.',
+  };
 }
 
 /** What says where the filament softens: its own profile, else the families that it is made of. */
@@ -90,7 +89,7 @@ function temperatureRow(
   const safe = (softening?.value ?? Number.POSITIVE_INFINITY) - margin;
   const { value, note } = settingOf(pairing, stated, safe, softening);
   const window = value === null ? null : { low: value, high: value };
-  return { name: 'dryingTemperature', flow: null, window, unit: 'Cel', sourcedValues, note };
+  return { ...isSet('dryingTemperature', 'Cel', window, sourcedValues), note };
 }
 
 function settingOf(

@@ -1,11 +1,11 @@
-import { labelOf } from '../../registry/facts-of-key.ts';
-import type { Policy, Statement } from '../../registry/generated/documents.ts';
-import type { AnyProfile, Profile } from '../../registry/profile.ts';
-import { type Basis, weakerBasis } from '../../registry/statement.ts';
-import { type Problem, type Result, refusal, success } from '../../result.ts';
-import { printable } from '../../text/printable.ts';
-import type { Fraction } from '../../units/canonical.ts';
-import { type SourcedValue, sourcedQuantity, sourcedStatement } from './sourced-value.ts';
+import { labelOf } from '../../../registry/facts-of-key.ts';
+import type { Policy, Statement } from '../../../registry/generated/documents.ts';
+import type { AnyProfile, Profile } from '../../../registry/profile.ts';
+import { type Basis, weakerBasis } from '../../../registry/statement.ts';
+import { type Problem, type Result, refusal, success } from '../../../result.ts';
+import { printable } from '../../../text/printable.ts';
+import type { Fraction } from '../../../units/canonical.ts';
+import { type SourcedValue, sourcedQuantity, sourcedStatement } from '../sourced-value.ts';
 
 /** The limits for which a policy can ask a basis. */
 export type LimitName = keyof NonNullable<Policy['minimumBasis']>;
@@ -47,6 +47,11 @@ export function usableLimit(
   const path = ['minimumBasis', name, 'share'];
   const share = sourcedQuantity(policy, path, asked.share, `share used of what is only ${statement.basis}`);
   return success({ ...limit, cap: { share: asked.share, ground: share }, isWeak });
+}
+
+/** The part of a limit's value that tables may use. */
+export function usableValue({ value, cap }: Pick<UsableLimit, 'value' | 'cap'>): number {
+  return value * (cap?.share ?? 1);
 }
 
 /** A flow that a machine states limits a pairing as that of a filament does, and is called the same. */

@@ -1,19 +1,27 @@
-import { conditionsOf, type Pairing } from '../../knowledge/pairing.ts';
-import type { Statement } from '../../registry/generated/documents.ts';
-import type { AnyProfile } from '../../registry/profile.ts';
-import type { Registry } from '../../registry/registry.ts';
-import { chooseStatement } from '../../registry/statement.ts';
-import { type Problem, type Result, refusal, success } from '../../result.ts';
+import type { Feature } from '../../../knowledge/feature.ts';
+import { conditionsOf, type Pairing } from '../../../knowledge/pairing.ts';
+import type { Statement } from '../../../registry/generated/documents.ts';
+import type { AnyProfile } from '../../../registry/profile.ts';
+import type { Registry } from '../../../registry/registry.ts';
+import { chooseLimit } from '../../../registry/statement.ts';
+import { type Problem, type Result, refusal, success } from '../../../result.ts';
+import type { DegreesCelsius } from '../../../units/canonical.ts';
 import { type ContourLimit, contourLimits } from './contour-limit.ts';
+import { type FirstLayer, firstLayerMelt } from './first-layer.ts';
+import { type MeltAt, meltAt, type NoMeltAt } from './melt-at.ts';
 import { type MeltLimit, meltLimits, type NoMeltLimit } from './melt-limit.ts';
+import { chooseTemperature } from './temperature-choice.ts';
 import { type LimitName, type UsableLimit, usableLimit, type WeakLimit } from './usable-limit.ts';
 
 /** The limits of a pairing that its tables rest on. */
 export interface PairingLimits {
   /** From the coolest nozzle temperature to the hottest; at least one. */
   readonly melt: readonly MeltLimit[];
-  /** The one with the largest usable flow. */
-  readonly largestMelt: MeltLimit;
+  /** At the one nozzle temperature of the table, and whose choice that was. */
+  readonly print: MeltAt;
+  readonly chosenBy: string;
+  /** At the nozzle temperature of the first layer. */
+  readonly firstLayer: FirstLayer;
   readonly topSpeed: UsableLimit | null;
   readonly acceleration: UsableLimit;
   readonly contour: readonly ContourLimit[];
@@ -22,12 +30,28 @@ export interface PairingLimits {
 }
 
 /** Why a pairing has no limits to derive from: one is not known, or rests on less than the policy asks for. */
-export type LimitsProblem = WeakLimit | NoMeltLimit | Problem<'noAcceleration'>;
+export type LimitsProblem =
+  | WeakLimit
+  | NoMeltLimit
+  | NoMeltAt
+  | Problem<'noAcceleration'>
+  | Problem<'unusablePolicy'>;
 
-/** The limits of a pairing as its policy lets tables use them. */
-export function pairingLimits(registry: Registry, pairing: Pairing): Result<PairingLimits, LimitsProblem> {
+/**
+ * The limits of a pairing as its policy lets tables use them, at one nozzle temperature in °C: the one asked for, else
+ * the one that the policy chooses.
+ */
+export function pairingLimits(
+  registry: Registry,
+  pairing: Pairing,
+  temperature?: DegreesCelsius,
+): Result<PairingLimits, LimitsProblem> {
   const melt = meltLimits(registry, pairing);
   if (!melt.ok) return melt;
+  const chosenTemperature = chooseTemperature(pairing, melt.value.limits, temperature);
+  if (!chosenTemperature.ok) return chosenTemperature;
+  const print = meltAt(melt.value.limits, chosenTemperature.value.value);
+  if (!print.ok) return print;
   const { machine, filament } = pairing;
   const topSpeed = chosen(pairing, 'topSpeed', machine, machine.data.topSpeed);
   const acceleration = chosen(pairing, 'acceleration', machine, machine.data.acceleration);
@@ -51,7 +75,9 @@ export function pairingLimits(registry: Registry, pairing: Pairing): Result<Pair
   };
   return success({
     melt: melt.value.limits,
-    largestMelt: largest(melt.value.limits),
+    print: print.value,
+    chosenBy: chosenTemperature.value.by,
+    firstLayer: firstLayerMelt(pairing, melt.value.limits, print.value),
     topSpeed: topSpeed.value,
     acceleration: acceleration.value,
     contour: contour.value,
@@ -69,15 +95,12 @@ function chosen(
   profile: AnyProfile,
   statements: readonly Statement<number>[] | undefined,
 ): Result<UsableLimit | null, WeakLimit> {
-  const statement = chooseStatement(statements, conditionsOf(pairing));
+  const safe = name === 'shortestLayerTime' ? 'above' : 'below';
+  const statement = chooseLimit(statements, conditionsOf(pairing), safe);
   return statement === null ? success(null) : usableLimit(pairing.policy, name, profile, statement);
 }
 
-/** The part of a limit's value that tables may use. */
-export function usableValue({ value, cap }: UsableLimit): number {
-  return value * (cap?.share ?? 1);
-}
-
-function largest(limits: readonly MeltLimit[]): MeltLimit {
-  return limits.reduce((best, limit) => (usableValue(limit) > usableValue(best) ? limit : best));
+/** What melts at the nozzle temperature that a feature is printed at. */
+export function meltOf({ print, firstLayer }: PairingLimits, feature: Feature): MeltAt {
+  return feature === 'firstLayer' ? firstLayer.melt : print;
 }

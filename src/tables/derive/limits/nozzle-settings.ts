@@ -1,7 +1,7 @@
-import { conditionsOf, type Pairing } from '../../knowledge/pairing.ts';
-import type { Statement } from '../../registry/generated/documents.ts';
-import { chooseStatement } from '../../registry/statement.ts';
-import type { DegreesCelsius, Range } from '../../units/canonical.ts';
+import { conditionsOf, type Pairing } from '../../../knowledge/pairing.ts';
+import type { Statement } from '../../../registry/generated/documents.ts';
+import { chooseStatement } from '../../../registry/statement.ts';
+import type { DegreesCelsius, Range } from '../../../units/canonical.ts';
 
 /** The nozzle temperatures at which a filament is to be printed; null where none are stated. */
 export function nozzleWindow(pairing: Pairing): Statement<Range> | null {

@@ -1,0 +1,54 @@
+import type { Fact } from '../../text/document.ts';
+import { enumerated, wordsOf } from '../../text/words.ts';
+import { formatNumber } from '../../units/format-quantity.ts';
+import type { HouseCap, SpeedTable } from '../derive/speed-table.ts';
+import { basisText, withUnit } from './words.ts';
+
+/** What to set the nozzle to: `Set the nozzle to 240 °C, for the first layer to 220 °C.` */
+export function temperaturesText({ temperatures: { print, firstLayer } }: SpeedTable): string {
+  const first = firstLayer === print ? '' : `, for the first layer to ${withUnit(firstLayer, 'Cel')}`;
+  return `Set the nozzle to ${withUnit(print, 'Cel')}${first}.`;
+}
+
+/** The largest flow at that temperature with its interval, deficit and basis, and what the house uses of it. */
+export function largestFlowText({ largestFlow }: SpeedTable): string {
+  const { limit, usable, basis, isSimulated } = largestFlow;
+  const ground = basisText(basis, isSimulated ? ['simulated'] : []);
+  return `Largest flow ${withUnit(digits(limit), 'mm3/s')}${intervalText(largestFlow)}, ${ground}; the house uses ${withUnit(usable, 'mm3/s')} of it.`;
+}
+
+/** Whose choice the temperature is, and what shows the limit there. */
+export function groundFacts({ largestFlow, temperatures: { print } }: SpeedTable): Fact[] {
+  const { trials, chosenBy, isInterpolated } = largestFlow;
+  const read = isInterpolated ? 'read off the line through the limits of ' : '';
+  const shown =
+    trials.length === 0
+      ? 'no trial'
+      : read + enumerated(trials.map(({ id, date }) => `trial ${id} of ${date}`));
+  return [
+    ['Temperature', `${withUnit(print, 'Cel')}, ${chosenBy}`],
+    ['Flow shown by', shown],
+  ];
+}
+
+function intervalText({ interval, acceptedDeficit, isInterpolated }: SpeedTable['largestFlow']): string {
+  const range = interval === null ? [] : [`${digits(interval.low)} to ${digits(interval.high)}`];
+  const parts = [
+    ...(isInterpolated ? ['lower end of the 95 % band of a line'] : range),
+    ...(acceptedDeficit === null ? [] : [`at ${digits(100 * acceptedDeficit)} % deficit`]),
+  ];
+  return parts.length === 0 ? '' : ` (${parts.join(', ')})`;
+}
+
+/** `first layer: at most 40 mm/s and 1000 mm/s²: Adhesion to the bed`. */
+export function capText({ feature, speed, acceleration, reason }: HouseCap): string {
+  const caps = [
+    ...(speed === null ? [] : [withUnit(speed, 'mm/s')]),
+    ...(acceleration === null ? [] : [withUnit(acceleration, 'mm/s2')]),
+  ];
+  return `${wordsOf(feature)}: at most ${caps.join(' and ')}: ${reason.replace(/\s+/g, ' ').trim()}`;
+}
+
+function digits(value: number): number {
+  return Number(formatNumber(value, { significantDigits: 4 }));
+}
