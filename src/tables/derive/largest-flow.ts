@@ -24,6 +24,7 @@ export function largestFlowOf(
     acceptedDeficit: print.acceptedDeficit,
     trials: trials.map(({ id, date }) => ({ id, date })),
     isSimulated: trials.some(({ isSimulated }) => isSimulated),
+    note: print.line === null ? (print.limits[0]?.note ?? null) : null,
     isInterpolated: print.line !== null,
     chosenBy,
   };

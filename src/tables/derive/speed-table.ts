@@ -88,6 +88,8 @@ export interface LargestFlow {
   readonly trials: readonly { readonly id: string; readonly date: string }[];
   /** Whether one of them was simulated. */
   readonly isSimulated: boolean;
+  /** What the statement of the limit adds, such as that it is a lower bound; null where nothing. */
+  readonly note: string | null;
   /** Whether it was read off a line between tested temperatures. */
   readonly isInterpolated: boolean;
   /** Whose choice the temperature is, in words. */

@@ -52,7 +52,7 @@ export function templateView(table: SpeedTable): TemplateView {
 
 function rowView(row: SpeedRow, line: string): TemplateView {
   return {
-    ...Object.fromEntries(tableColumns.map((column) => [column.key, valueOf(row, column)])),
+    ...Object.fromEntries(tableColumns.map((column) => [column.key, templateCell(row, column)])),
     featureWords: wordsOf(row.feature),
     flags: row.flags,
     nextBound: row.runnerUp?.name ?? '',
@@ -64,7 +64,7 @@ function rowView(row: SpeedRow, line: string): TemplateView {
 }
 
 /** The cell of a row; null where a number is not known. */
-function valueOf(row: SpeedRow, column: (typeof tableColumns)[number]): string | number | null {
+function templateCell(row: SpeedRow, column: (typeof tableColumns)[number]): string | number | null {
   const cell = cellOf(row, column);
   return column.unit !== null && cell === '' ? null : cell;
 }

@@ -19,7 +19,7 @@ export function largestFlowText({ largestFlow }: SpeedTable): string {
 
 /** Whose choice the temperature is, and what shows the limit there. */
 export function groundFacts({ largestFlow, temperatures: { print } }: SpeedTable): Fact[] {
-  const { trials, chosenBy, isInterpolated } = largestFlow;
+  const { trials, chosenBy, isInterpolated, note } = largestFlow;
   const read = isInterpolated ? 'read off the line through the limits of ' : '';
   const shown =
     trials.length === 0
@@ -28,6 +28,7 @@ export function groundFacts({ largestFlow, temperatures: { print } }: SpeedTable
   return [
     ['Temperature', `${withUnit(print, 'Cel')}, ${chosenBy}`],
     ['Flow shown by', shown],
+    ...(note === null ? [] : [['Note', note.replace(/\s+/g, ' ').trim()] as const]),
   ];
 }
 
@@ -35,7 +36,9 @@ function intervalText({ interval, acceptedDeficit, isInterpolated }: SpeedTable[
   const range = interval === null ? [] : [`${digits(interval.low)} to ${digits(interval.high)}`];
   const parts = [
     ...(isInterpolated ? ['lower end of the 95 % band of a line'] : range),
-    ...(acceptedDeficit === null ? [] : [`at ${digits(100 * acceptedDeficit)} % deficit`]),
+    ...(acceptedDeficit === null || interval === null
+      ? []
+      : [`at ${digits(100 * acceptedDeficit)} % deficit`]),
   ];
   return parts.length === 0 ? '' : ` (${parts.join(', ')})`;
 }

@@ -51,6 +51,7 @@ function jsonLargestFlow({
   trials,
   isSimulated,
   isInterpolated,
+  note,
 }: SpeedTable['largestFlow']): Record<string, unknown> {
   return {
     limit: quantity(limit, 'volumeFlow'),
@@ -62,6 +63,7 @@ function jsonLargestFlow({
     ...(acceptedDeficit !== null && { acceptedDeficit: quantity(acceptedDeficit, 'ratio') }),
     isSimulated,
     isInterpolated,
+    ...(note !== null && { note }),
     trials,
   };
 }

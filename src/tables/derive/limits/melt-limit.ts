@@ -23,6 +23,8 @@ export interface MeltLimit extends UsableLimit {
   readonly nozzleTemperature: DegreesCelsius;
   /** Share of the flow that was missing at the limit, as its trial accepted; null where it rests on none. */
   readonly acceptedDeficit: Fraction | null;
+  /** What the statement of the limit adds, such as that it is a lower bound; null where nothing. */
+  readonly note: string | null;
   /** How many limits were measured under these conditions, of which this is the lowest. */
   readonly amongMeasured: number;
 }
@@ -157,6 +159,7 @@ function meltLimit(
     nozzleTemperature,
     basis: window === null ? usable.basis : weakerBasis(usable.basis, window.basis),
     acceptedDeficit: deficitOf(registry, statement),
+    note: statement.note ?? null,
     amongMeasured,
   };
 }
