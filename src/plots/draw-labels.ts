@@ -5,6 +5,7 @@ import {
   placesAround,
   placesBesideHorizontal,
   placesBesideVertical,
+  placesLevel,
 } from './label-place.ts';
 import { markObstacles } from './mark-obstacles.ts';
 import type { LevelMark, NoteMark, Plot } from './plot.ts';
@@ -27,7 +28,10 @@ export function drawLabels(plot: Plot, frame: PlotFrame): string[] {
 
 function placesOf(mark: LevelMark | NoteMark, text: string, { x, y, width, height }: PlotFrame) {
   const size = [textWidth(text), pictureSize.lineHeight - 2] as const;
-  if (mark.kind === 'note') return placesAround(x(mark.at.x), y(mark.at.y), ...size);
+  if (mark.kind === 'note') {
+    const places = mark.namesMark ? placesLevel : placesAround;
+    return places(x(mark.at.x), y(mark.at.y), ...size);
+  }
   return mark.axis === 'x'
     ? placesBesideVertical(x(mark.at), ...size, height)
     : placesBesideHorizontal(y(mark.at), ...size, width);

@@ -61,13 +61,26 @@ export function placesBesideHorizontal(y: number, width: number, height: number,
 
 /** Boxes at the corners of a place. */
 export function placesAround(x: number, y: number, width: number, height: number) {
-  const box = (side: 'start' | 'end', top: number): LabelPlace => ({
-    left: side === 'start' ? x + 9 : x - 9 - width,
-    top,
-    ...{ width, height, anchor: side },
-  });
   const [above, below] = [y - height - 5, y + 5];
+  const box = (side: 'start' | 'end', top: number) => besideAt(x, 9, side, { top, width, height });
   return [box('start', above), box('end', above), box('start', below), box('end', below)] as const;
+}
+
+/** Boxes level with a place, on either side, then a little above or below that, for the name of a mark. */
+export function placesLevel(x: number, y: number, width: number, height: number) {
+  const box = (side: 'start' | 'end', shift: number) =>
+    besideAt(x, 11, side, { top: y - height / 2 + shift * height, width, height });
+  const rest = [-0.3, 0.3, -0.6, 0.6, -0.9, 0.9].flatMap((shift) => [box('start', shift), box('end', shift)]);
+  return [box('start', 0), box('end', 0), ...rest] as const;
+}
+
+function besideAt(
+  x: number,
+  gap: number,
+  side: 'start' | 'end',
+  box: Omit<LabelPlace, 'left' | 'anchor'>,
+): LabelPlace {
+  return { ...box, left: side === 'start' ? x + gap : x - gap - box.width, anchor: side };
 }
 
 function holds({ left, top, width, height }: Box, [x, y]: Obstacle): boolean {

@@ -79,6 +79,8 @@ export interface NoteMark {
   readonly kind: 'note';
   readonly at: PlotPoint;
   readonly text: string;
+  /** Whether it names a mark that stands there, and so belongs level with it. */
+  readonly namesMark?: true;
 }
 
 /** Anything that a plot shows, told apart by `type`; values are in the units of the axes. */

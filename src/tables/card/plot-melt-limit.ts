@@ -1,6 +1,6 @@
 import { fitLimitLine, type LimitLine, type LimitPoint } from '../../bench/limit-line/limit-line.ts';
 import { limitAt } from '../../bench/limit-line/limit-line-answers.ts';
-import type { Plot, PlotMark } from '../../plots/plot.ts';
+import type { Plot, PlotMark, PlotPoint } from '../../plots/plot.ts';
 import { printedUnit } from '../../units/print-symbols.ts';
 import { clean } from '../../units/round-to-step.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
@@ -43,30 +43,35 @@ function lineMarks(line: LimitLine): PlotMark[] {
       return answer.ok ? [answer.value] : [];
     },
   );
+  const centre = points.map(({ temperature, limit }) => ({ x: temperature, y: limit }));
   return [
     {
       kind: 'band',
-      label: '95 % band of the line',
       points: points.map(({ temperature, low: from, high: to }) => ({ x: temperature, low: from, high: to })),
     },
-    {
-      kind: 'line',
-      label: 'line through the limits',
-      points: points.map(({ temperature, limit }) => ({ x: temperature, y: limit })),
-    },
+    { kind: 'line', points: centre },
+    ...labelled(centre[Math.floor(centre.length / 6)], 'line through the limits, with its 95 % band'),
   ];
 }
 
 function intervalMarks(points: readonly LimitPoint[]): PlotMark[] {
   if (points.length === 0) return [];
   const bars = points.map(({ temperature, limit, low, high }) => ({ x: temperature, y: limit, low, high }));
-  return [{ kind: 'intervals', along: 'y', label: 'limit with 95 % interval', points: bars }];
+  return [
+    { kind: 'intervals', along: 'y', points: bars },
+    ...labelled(bars.at(-1), 'limit with its 95 % interval'),
+  ];
 }
 
 function pointMarks(limits: SpeedTable['meltLimits']): PlotMark[] {
   if (limits.length === 0) return [];
   const points = limits.map(({ nozzleTemperature, value }) => ({ x: nozzleTemperature, y: value }));
-  return [{ kind: 'points', label: 'limit without an interval', marker: 'circle', points }];
+  return [{ kind: 'points', marker: 'circle', points }, ...labelled(points[0], 'limit without an interval')];
+}
+
+/** The name of a mark beside one of its points. */
+function labelled(at: PlotPoint | undefined, text: string): PlotMark[] {
+  return at === undefined ? [] : [{ kind: 'note', at: { x: at.x, y: at.y }, text }];
 }
 
 function describedLimits(limits: SpeedTable['meltLimits'], hasLine: boolean, largest: number): string {

@@ -1,5 +1,5 @@
 import { peakSpeedOfMove } from '../../physics/motion.ts';
-import type { Marker, Plot, PlotMark } from '../../plots/plot.ts';
+import type { Plot, PlotMark, PlotPoint } from '../../plots/plot.ts';
 import { wordsOf } from '../../text/words.ts';
 import { printedUnit } from '../../units/print-symbols.ts';
 import { clean } from '../../units/round-to-step.ts';
@@ -16,15 +16,9 @@ interface Reach {
   readonly speed: number;
 }
 
-/** A shape a feature, told apart without colour: as many as there are features. */
-const markers: readonly Marker[] = [
-  ...(['square', 'circle', 'dot', 'triangle'] as const),
-  ...(['openTriangle', 'diamond', 'openDiamond', 'cross'] as const),
-];
-
 /**
  * The peak speed that a stop-to-stop move reaches against its length, at the largest acceleration of the table, with
- * the typical segment of each feature at its own acceleration, and the top speed of the machine.
+ * the typical segment of each feature at its own acceleration, named beside its mark, and the top speed of the machine.
  */
 export function reachableSpeedPlot({ rows }: SpeedTable): Plot | null {
   const reaches = reachesOf(rows);
@@ -39,22 +33,25 @@ export function reachableSpeedPlot({ rows }: SpeedTable): Plot | null {
     x: { quantity: 'length of the segment', unit: 'mm', range: [0, longest] },
     y: { quantity: 'speed', unit: 'mm/s', range: [0, 1.06 * highest] },
     marks: [
-      {
-        kind: 'line',
-        label: `peak at ${accelerationText(acceleration)}`,
-        points: curve(acceleration, longest),
-      },
-      ...reaches.map(
-        ({ features, segment, speed }, index): PlotMark => ({
-          kind: 'points',
-          label: features.map(wordsOf).join(', '),
-          marker: markers[index % markers.length] ?? 'dot',
-          points: [{ x: segment, y: speed }],
-        }),
-      ),
+      { kind: 'line', points: curve(acceleration, longest) },
+      { kind: 'points', marker: 'dot', points: reaches.map(pointOf) },
       ...topMarks(top),
+      ...reaches.map(nameAtMark),
+      {
+        kind: 'note',
+        at: { x: 0.3 * longest, y: peakSpeedOfMove(0.3 * longest, acceleration) },
+        text: `peak at ${accelerationText(acceleration)}`,
+      },
     ],
   };
+}
+
+function pointOf({ segment, speed }: Reach): PlotPoint {
+  return { x: segment, y: speed };
+}
+
+function nameAtMark(reach: Reach): PlotMark {
+  return { kind: 'note', at: pointOf(reach), text: reach.features.map(wordsOf).join(', '), namesMark: true };
 }
 
 function topMarks(top: number | undefined): PlotMark[] {

@@ -1,6 +1,8 @@
 import type { Marker, Plot, PlotMark, PlotPoint } from '../../plots/plot.ts';
+import { sampleCurve } from '../../plots/sample-curve.ts';
 import { wordsOf } from '../../text/words.ts';
 import type { BoundName, SpeedRow, SpeedTable } from '../derive/speed-table.ts';
+import { speedAtHeight } from './speed-at-height.ts';
 import { spreadLabels } from './spread-labels.ts';
 
 /** One shape a bound, told apart without colour. */
@@ -16,10 +18,12 @@ const markers: Readonly<Record<BoundName, Marker>> = {
 /** Height of a label, and how far its middle stands above its place, as shares of the height of the axis. */
 const labelShare = 1 / 16;
 const aboveShare = 1 / 24;
+/** How far a drawn line may be off its curve, as a share of the height of the axis: below a hundredth of a px. */
+const lineTolerance = 1 / 50_000;
 
 /**
- * Speed against layer height at the narrowest line, a line a printed feature, its name at the end; the shape of each
- * point is the bound that holds the speed. Travel moves do not depend on the layer. Null where there is one layer height.
+ * Speed against layer height at the narrowest line, the curve that the bounds give for each printed feature, its name at
+ * the end; a row is a point upon it, whose shape is the bound that holds the speed. Travel moves do not depend on the layer. Null where there is one layer height.
  */
 export function speedByHeightPlot({ rows }: SpeedTable): Plot | null {
   const width = Math.min(...rows.map(({ lineWidth }) => lineWidth));
@@ -35,14 +39,20 @@ export function speedByHeightPlot({ rows }: SpeedTable): Plot | null {
     description: `${describedLines(shown)} The shape of a point says what limits the speed there.`,
     x: { quantity: 'layer height', unit: 'mm', range: [low - 0.06 * span, right] },
     y: { quantity: 'speed', unit: 'mm/s', range: [0, top] },
-    marks: [...linesByFeature(shown, high, 0.035 * span, top), ...boundPoints(shown)],
+    marks: [...linesByFeature(shown, [low, high], top), ...boundPoints(shown)],
   };
 }
 
-function linesByFeature(rows: readonly SpeedRow[], end: number, lead: number, top: number): PlotMark[] {
+function linesByFeature(
+  rows: readonly SpeedRow[],
+  [start, end]: readonly [number, number],
+  top: number,
+): PlotMark[] {
+  const lead = 0.035 * (end - start);
   const lines = [...new Set(rows.map(({ feature }) => feature))].map((feature) => {
-    const points = rows.filter((row) => row.feature === feature).map(pointOf);
-    return { feature, points: points.sort((a, b) => a.x - b.x) };
+    const own = rows.filter((row) => row.feature === feature);
+    const curve = (height: number) => speedAtHeight(own, height);
+    return { feature, points: sampleCurve(curve, [start, end], lineTolerance * top) };
   });
   const ends = lines.map(({ points }) => points.at(-1)?.y ?? 0);
   const places = spreadLabels(ends, labelShare * top, [top / 36, top]);

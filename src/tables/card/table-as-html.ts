@@ -93,7 +93,7 @@ function pictures(speeds: SpeedTable): Picture[] {
   return [
     ...picture(
       speedByHeightPlot(speeds),
-      'The narrowest line. The shape of a point names what limits the speed there. Travel moves do not depend on the layer and are left out.',
+      'The narrowest line. Lines are what the bounds allow at any layer height, points the rows of the table, rounded down; the shape of a point names what limits the speed there. Travel moves do not depend on the layer and are left out.',
     ),
     ...picture(
       meltLimitPlot(speeds),
@@ -101,7 +101,7 @@ function pictures(speeds: SpeedTable): Picture[] {
     ),
     ...picture(
       reachableSpeedPlot(speeds),
-      'The peak of a move from stop to stop. Each mark is a feature: its typical segment by the house rules, at its own acceleration.',
+      'The peak of a move from stop to stop. Each mark is a feature, named beside it: its typical segment by the house rules, at its own acceleration.',
     ),
   ];
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Plot, PlotMark } from '../../../src/plots/plot.ts';
+import type { Plot, PlotMark, PlotPoint } from '../../../src/plots/plot.ts';
 import { meltLimitPlot } from '../../../src/tables/card/plot-melt-limit.ts';
 import { reachableSpeedPlot } from '../../../src/tables/card/plot-reachable-speed.ts';
 import { speedByHeightPlot } from '../../../src/tables/card/plot-speed-by-height.ts';
@@ -9,6 +9,13 @@ const table = tableWith();
 
 function marksOf<Kind extends PlotMark['kind']>(plot: Plot | null, kind: Kind) {
   return (plot?.marks ?? []).filter((mark): mark is Extract<PlotMark, { kind: Kind }> => mark.kind === kind);
+}
+
+/** Where a drawn line stands at `x`. */
+function heightOfLine(points: readonly PlotPoint[], x: number): number {
+  const after = points.findIndex((point) => point.x >= x - 1e-12);
+  const [from, to] = [points[Math.max(0, after - 1)]!, points[after]!];
+  return to.x === from.x ? to.y : from.y + ((x - from.x) / (to.x - from.x)) * (to.y - from.y);
 }
 
 describe('speed against layer height', () => {
@@ -45,6 +52,30 @@ describe('speed against layer height', () => {
       'overhang',
       'top surface',
     ]);
+  });
+
+  it('draws no line above what the bounds allow, at 200 layer heights', () => {
+    const [low, high] = [0.15, 0.48];
+    const heights = Array.from({ length: 200 }, (_, index) => low + ((high - low) * (index + 0.37)) / 200);
+    const shares = (millimetres: readonly number[]) => millimetres.map((height) => height / 0.6);
+    const drawn = speedByHeightPlot(tableWith({ policy: { layerHeights: shares([low, 0.3, high]) } }));
+    const fine = tableWith({ policy: { layerHeights: shares([low, ...heights, high]) } });
+    // A hundredth of a px on an axis of 340 px, to which paths are written.
+    const digit = (drawn!.y.range![1] / 340) * 0.01;
+    const lines = marksOf(drawn, 'line').filter(({ style }) => style === undefined);
+    const names = [...new Set(fine.rows.map(({ feature }) => feature))].filter((name) => name !== 'travel');
+    expect(lines).toHaveLength(names.length);
+    for (const [index, feature] of names.entries()) {
+      const width = Math.min(...fine.rows.map(({ lineWidth }) => lineWidth));
+      const rows = fine.rows.filter((row) => row.feature === feature && row.lineWidth === width);
+      expect(rows).toHaveLength(202);
+      for (const { layerHeight, bounds, fraction } of rows) {
+        const allowed = fraction * Math.min(...bounds.map(({ speed }) => speed));
+        const y = heightOfLine(lines[index]!.points, layerHeight);
+        expect(y - allowed).toBeLessThanOrEqual(digit);
+        expect(allowed - y).toBeLessThanOrEqual(0.01 * allowed);
+      }
+    }
   });
 
   it('is left out where there is one layer height only', () => {
@@ -94,15 +125,17 @@ describe('melt flow limit against nozzle temperature', () => {
 });
 
 describe('reachable speed against segment length', () => {
-  it('has the typical segment of every feature, and no two shapes alike', () => {
-    const points = marksOf(reachableSpeedPlot(table), 'points');
+  it('has the typical segment of every feature, named at its mark', () => {
+    const plot = reachableSpeedPlot(table);
+    const names = marksOf(plot, 'note').filter(({ namesMark }) => namesMark);
     const { typicalSegments } = policyOf(registryWith({}));
-    expect(points.flatMap(({ label = '' }) => label.split(', '))).toHaveLength(8);
-    for (const { label = '', points: places } of points) {
-      const feature = label.split(', ')[0]!.replace(/ (.)/, (_, letter: string) => letter.toUpperCase());
-      expect(places[0]?.x).toBe(typicalSegments[feature as keyof typeof typicalSegments]);
+    const named = names.flatMap(({ at, text }) => text.split(', ').map((feature) => ({ feature, at })));
+    expect(named).toHaveLength(8);
+    for (const { feature, at } of named) {
+      const key = feature.replace(/ (.)/, (_, letter: string) => letter.toUpperCase());
+      expect(at.x).toBe(typicalSegments[key as keyof typeof typicalSegments]);
+      expect(marksOf(plot, 'points').flatMap(({ points }) => points)).toContainEqual(at);
     }
-    expect(new Set(points.map(({ marker }) => marker)).size).toBe(points.length);
   });
 
   it('puts each feature on the curve of its own acceleration', () => {
