@@ -14,7 +14,7 @@ describe('on standard output', () => {
   it('is text unless asked otherwise, with what to set in its first line, and no line beyond 80 columns', async () => {
     const { status, out, err } = await tables(sampleRegistry().cwd, ...pairing);
     expect({ status, err }).toEqual({ status: 0, err: '' });
-    expect(out).toMatch(/^Set the nozzle to 230 °C\. Largest flow 26 mm³\/s /);
+    expect(out).toMatch(/^Set the nozzle to 230 °C\. Largest flow 26 mm³\/s, measured \(simulated\);/);
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
   });
 
@@ -22,7 +22,7 @@ describe('on standard output', () => {
     const { status, out } = await tables(sampleRegistry().cwd, ...pairing, '--format', 'markdown');
     expect(status).toBe(0);
     expect(out).toMatch(
-      /^# oakhollow\/daisy-pla on plumstead\/wren, nozzle hs-0\.6, policy house\n\n\| feature /,
+      /^# oakhollow\/daisy-pla on plumstead\/wren, nozzle hs-0\.6, policy house\n\nSet the nozzle to 230 °C\./,
     );
   });
 

@@ -12,8 +12,7 @@ export function speedAtHeight(rows: readonly SpeedRow[], layerHeight: Millimetre
   return Math.min(...rows.map((row) => allowedBy(row, layerHeight)));
 }
 
-function allowedBy({ bounds, fraction, ...row }: SpeedRow, layerHeight: Millimetres): MillimetresPerSecond {
+function allowedBy({ bounds, ...row }: SpeedRow, layerHeight: Millimetres): MillimetresPerSecond {
   const thinner = beadArea(row.layerHeight, row.lineWidth) / beadArea(layerHeight, row.lineWidth);
-  const speeds = bounds.map(({ name, speed }) => (name === 'melt' ? speed * thinner : speed));
-  return fraction * Math.min(...speeds);
+  return Math.min(...bounds.map(({ name, allowed }) => (name === 'melt' ? allowed * thinner : allowed)));
 }

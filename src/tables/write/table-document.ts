@@ -1,27 +1,45 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
-import { type Column, cautions, type Document, list, section, table, warnings } from '../../text/document.ts';
+import {
+  type Column,
+  cautions,
+  type Document,
+  facts,
+  list,
+  section,
+  table,
+  warnings,
+} from '../../text/document.ts';
 import { styled } from '../../text/inline.ts';
-import { printedUnit } from '../../units/print-symbols.ts';
+import { settingText } from '../card/conditions-block.ts';
 import type { ConditionRow } from '../derive/conditions/condition-row.ts';
-import type { SpeedTable } from '../derive/speed-table.ts';
+import type { SpeedRow, SpeedTable } from '../derive/speed-table.ts';
 import { inputLine } from '../derive/table-inputs.ts';
 import { cellOf, tableColumns } from './columns.ts';
-import { type ConditionColumn, conditionCell, conditionColumns } from './condition-columns.ts';
+import { conditionCell, conditionColumns } from './condition-columns.ts';
+import { capText, groundFacts, largestFlowText, temperaturesText } from './head-text.ts';
 import { tableTitle } from './table-as-json.ts';
+import { basisText } from './words.ts';
 
 /** A table for people: every row and condition, what makes them less certain, cautions, and what it was derived from. */
 export function tableDocument(speeds: SpeedTable): Document {
   return {
     title: tableTitle(speeds),
+    answer: `${temperaturesText(speeds)} ${largestFlowText(speeds)}`,
     blocks: [
+      facts(...groundFacts(speeds)),
       table(
-        tableColumns.map(({ key, unit }) => columnOf(key, unit, unit !== null)),
-        speeds.rows.map((row) => tableColumns.map((column) => cellOf(row, column))),
+        speedColumns.map(({ key, unit }) => columnOf(key, unit, unit !== null)),
+        rowsOnce(speeds.rows).map((row) => speedColumns.map((column) => printedCell(row, column))),
       ),
-      section('Temperatures, cooling, drying, spool', [
+      ...(speeds.caps.length === 0 ? [] : [section('House caps', [list(speeds.caps.map(capText))])]),
+      section('Temperatures, cooling, drying, retraction, spool', [
         table(
-          conditionColumns.map(({ key, unit, isNumber }) => columnOf(key, unit, isNumber)),
-          speeds.conditions.map((row) => conditionColumns.map((column) => printedCell(row, column))),
+          [
+            ...['condition', 'setting', 'basis', 'flags', 'rests on', 'note'].map((heading) =>
+              columnOf(heading, null, false),
+            ),
+          ],
+          speeds.conditions.map(conditionCells),
         ),
         ...(speeds.warnings.length > 0 ? [warnings(speeds.warnings)] : []),
         cautions(tableCautions),
@@ -31,10 +49,28 @@ export function tableDocument(speeds: SpeedTable): Document {
   };
 }
 
-/** The unit of a condition stands in a column of its own. */
-function printedCell(row: ConditionRow, column: ConditionColumn): string | number {
-  const cell = conditionCell(row, column) ?? '';
-  return column.key === 'unit' ? printedUnit(String(cell)) : cell;
+/** The nozzle temperature stands in the head, once. */
+const speedColumns = tableColumns.filter(({ key }) => key !== 'nozzleTemperature');
+
+/** Travel moves do not depend on the bead: of their rows the first. */
+function rowsOnce(rows: readonly SpeedRow[]): readonly SpeedRow[] {
+  const travel = rows.find(({ feature }) => feature === 'travel');
+  return rows.filter((row) => row.feature !== 'travel' || row === travel);
+}
+
+function printedCell(row: SpeedRow, column: (typeof tableColumns)[number]): string | number {
+  const isOfBead = column.key === 'layerHeight' || column.key === 'lineWidth';
+  if (isOfBead && row.feature === 'travel') return '';
+  return column.key === 'basis' && row.basis !== null ? basisText(row.basis, row.flags) : cellOf(row, column);
+}
+
+function conditionCells(row: ConditionRow): (string | number)[] {
+  const texts = (['basis', 'restsOn'] as const).map((key) => {
+    const column = conditionColumns.find((each) => each.key === key);
+    return column === undefined ? '' : (conditionCell(row, column) ?? '');
+  });
+  const [basis = '', restsOn = ''] = texts;
+  return [row.name, settingText(row), basis, row.flags.join(' '), restsOn, row.note];
 }
 
 function columnOf(heading: string, unit: string | null, isNumber: boolean): Column {

@@ -69,8 +69,8 @@ describe('speed against layer height', () => {
       const width = Math.min(...fine.rows.map(({ lineWidth }) => lineWidth));
       const rows = fine.rows.filter((row) => row.feature === feature && row.lineWidth === width);
       expect(rows).toHaveLength(202);
-      for (const { layerHeight, bounds, fraction } of rows) {
-        const allowed = fraction * Math.min(...bounds.map(({ speed }) => speed));
+      for (const { layerHeight, bounds } of rows) {
+        const allowed = Math.min(...bounds.map((bound) => bound.allowed));
         const y = heightOfLine(lines[index]!.points, layerHeight);
         expect(y - allowed).toBeLessThanOrEqual(digit);
         expect(allowed - y).toBeLessThanOrEqual(0.01 * allowed);

@@ -176,12 +176,12 @@ describe('JSON', () => {
 
 describe('Markdown', () => {
   const lines = formatTableAsMarkdown(table).split('\n');
-  const rows = lines
-    .slice(0, lines.indexOf('## Temperatures, cooling, drying, spool'))
-    .filter((line) => line.startsWith('|'));
+  const rows = lines.slice(0, lines.indexOf('## House caps')).filter((line) => line.startsWith('|'));
+  const columns = tableColumns.filter(({ key }) => key !== 'nozzleTemperature');
+  const printed = table.rows.filter(({ feature }) => feature !== 'travel');
 
   it('lines up as plain text', () => {
-    expect(rows).toHaveLength(table.rows.length + 2);
+    expect(rows).toHaveLength(printed.length + 1 + 2);
     expect(new Set(rows.map((row) => row.length)).size).toBe(1);
   });
 
@@ -190,7 +190,7 @@ describe('Markdown', () => {
       .split('|')
       .slice(1, -1)
       .map((cell) => cell.trim());
-    expect(rule.map((cell) => cell.endsWith(':'))).toEqual(tableColumns.map(({ unit }) => unit !== null));
+    expect(rule.map((cell) => cell.endsWith(':'))).toEqual(columns.map(({ unit }) => unit !== null));
   });
 
   it('reads back to the numbers of the table', () => {
@@ -198,7 +198,7 @@ describe('Markdown', () => {
       .split('|')
       .slice(1, -1)
       .map((cell) => cell.trim());
-    expect(cells).toEqual(tableColumns.map((column) => String(cellOf(table.rows[0]!, column))));
+    expect(cells).toEqual(columns.map((column) => String(cellOf(table.rows[0]!, column))));
   });
 
   it('lists warnings, cautions and what the table was derived from', () => {
