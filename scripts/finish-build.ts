@@ -1,7 +1,7 @@
 import { chmodSync, copyFileSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { digestFile, digestOfFiles } from '../src/host/program-digest.ts';
-import { bundleCli } from './bundle-cli.ts';
+import { bundleCli } from './bundle/bundle-cli.ts';
 
 const at = (path: string) => fileURLToPath(new URL(`../${path}`, import.meta.url));
 

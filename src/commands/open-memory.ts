@@ -1,12 +1,8 @@
 import { sep } from 'node:path';
 import { Option } from 'commander';
 import { type ResultMemory, resultMemory } from '../registry/result-memory.ts';
-import type { ResultStore } from '../registry/result-store.ts';
 import { type Problem, type Result, refusal, success } from '../result.ts';
 import type { CliContext } from './cli-context.ts';
-
-/** Remembers within this run alone. */
-const nothingKept: ResultStore = { get: () => null, put: () => {} };
 
 /** `--no-remember`, for those who want every number computed in this run. */
 export function rememberOption(): Option {
@@ -25,7 +21,7 @@ export async function openMemory(
   remember: boolean,
   registries: readonly string[],
 ): Promise<Result<ResultMemory, Problem<'untrustedFolder'>>> {
-  if (!remember || results === undefined) return success(resultMemory(nothingKept, ''));
+  if (!remember || results === undefined) return success(resultMemory(null, ''));
   const { folder, store, program } = await results();
   const holder = registries.find((registry) => `${folder}${sep}`.startsWith(`${registry}${sep}`));
   if (holder === undefined) return success(resultMemory(store, program));

@@ -18,6 +18,8 @@ export interface Question<Value> extends Asked {
 
 /** Results of this run and of earlier ones. Values are what JSON can write. */
 export interface ResultMemory {
+  /** Whether results outlive this run. */
+  readonly isKept: boolean;
   /** Names of all results of a kind that this run has recalled. */
   readonly recalled: (kind: string) => readonly string[];
   /** The remembered result, or else the computed one, which is remembered from now on. */
@@ -61,8 +63,11 @@ interface Recalled {
   readonly question: Question<unknown>;
 }
 
-/** A memory that rests on a store; `program` tells the version of the program that computes, to the last line. */
-export function resultMemory(store: ResultStore, program: string): ResultMemory {
+/**
+ * A memory that rests on a store, or, without one, on this run alone; `program` tells the version of the program that
+ * computes, to the last line.
+ */
+export function resultMemory(store: ResultStore | null, program: string): ResultMemory {
   const names: Asked[] = [];
   const old: Recalled[] = [];
   const own = new Map<string, string>();
@@ -72,13 +77,14 @@ export function resultMemory(store: ResultStore, program: string): ResultMemory 
     keys.set(asked, key);
     return key;
   };
-  const known = (key: string) => own.get(key) ?? readEntry(store.get(key), program);
+  const known = (key: string) => own.get(key) ?? (store === null ? null : readEntry(store.get(key), program));
   const remember = (key: string, text: string) => {
     own.set(key, text);
-    store.put(key, entryOf(text, program));
+    store?.put(key, entryOf(text, program));
     return text;
   };
   return {
+    isKept: store !== null,
     recalled: (kind) => names.filter((asked) => asked.kind === kind).map(({ name }) => name),
     // What was written is what the same program computed: the type is that of its question.
     lookUp: <Value>(asked: Asked) => {

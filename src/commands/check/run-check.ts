@@ -51,7 +51,7 @@ export async function runCheck(
   if (options.watch === true) await checkAgainAndAgain(run, recallingOnce(memory.value));
   else
     await checkOnce(run, ({ files, wanted, wantsFile, today }) =>
-      isAllSeen(asked.value)
+      isAllSeen(asked.value) && memory.value.isKept
         ? recallOrJudge(files, wanted, wantsFile, memory.value, today, cli)
         : judgeAnew(files, wantsFile, memory.value, today, cli),
     );
