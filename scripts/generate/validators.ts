@@ -38,6 +38,7 @@ export async function validatorsModule(read: SchemaReader = readSchema): Promise
   const ajv = new Ajv({
     allErrors: true,
     verbose: true,
+    messages: false,
     strict: true,
     inlineRefs: false,
     code: { source: true, esm: true },
@@ -52,7 +53,7 @@ export async function validatorsModule(read: SchemaReader = readSchema): Promise
   );
   const bundled = await build({
     stdin: {
-      contents: `${standalone(ajv, ids)}\nexport const validators = { ${kindNames.join(', ')} };`,
+      contents: `${withoutUnread(standalone(ajv, ids))}\nexport const validators = { ${kindNames.join(', ')} };`,
       resolveDir: schemaFolder,
       loader: 'js',
     },
@@ -68,4 +69,21 @@ export async function validatorsModule(read: SchemaReader = readSchema): Promise
   const [file] = bundled.outputFiles;
   if (file === undefined) throw new Error('the bundler returned no file');
   return file.text;
+}
+
+/**
+ * Validators without what `ShapeError` does not know: a third of them, which every start of the program would parse, and
+ * each error and each call would carry.
+ */
+function withoutUnread(code: string): string {
+  const lean = code
+    .replace(/schemaPath:"[^"]*",/g, '')
+    .replace(/,schema:(?:(?!,parentSchema:).)*(?=,parentSchema:)/g, '')
+    .replace(/params:\{pattern: "(?:[^"\\]|\\.)*"\}/g, 'params:{}')
+    .replaceAll(', parentData, parentDataProperty, rootData=data}', '}')
+    .replaceAll(',parentData,parentDataProperty,rootData}', '}')
+    .replace(/,parentData:\w+,parentDataProperty:(?:(?!,rootData\}).)*,rootData\}/g, '}');
+  const left = /schemaPath|,schema:|params:\{pattern|parentData/.exec(lean);
+  if (left !== null) throw new Error(`the validators still hold ${lean.slice(left.index, left.index + 80)}`);
+  return lean;
 }
