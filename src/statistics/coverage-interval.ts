@@ -24,6 +24,57 @@ export function quantile(sorted: Float64Array, probability: number): number {
   return low + (high - low) * (position - below);
 }
 
+/**
+ * The same quantiles of draws in any order, at probabilities that ascend: only what they ask for is put in its place
+ * (Hoare, "Algorithm 65: find", Communications of the ACM 4 (1961) 321), in a fraction of the time of sorting.
+ */
+export function drawnQuantiles(draws: Iterable<number>, probabilities: readonly number[]): number[] {
+  const values = new Float64Array(draws);
+  const last = values.length - 1;
+  let from = 0;
+  return probabilities.map((probability) => {
+    const position = Math.min(last, Math.max(0, probability * last));
+    const below = Math.floor(position);
+    const above = Math.min(last, below + 1);
+    putInPlace(values, below, from);
+    putInPlace(values, above, below);
+    from = below;
+    const low = values[below] ?? Number.NaN;
+    return low + ((values[above] ?? Number.NaN) - low) * (position - below);
+  });
+}
+
+/** Puts at a place what stands there in ascending order, nothing larger before it and nothing smaller behind. */
+function putInPlace(values: Float64Array, place: number, from: number): void {
+  let [low, high] = [from, values.length - 1];
+  while (low < high) {
+    const [smaller, larger] = parted(values, values[place] ?? Number.NaN, low, high);
+    if (smaller < place) low = larger;
+    if (place < larger) high = smaller;
+  }
+}
+
+/** Parts a stretch that holds a value into what is no larger and what is no smaller: where these end and begin. */
+function parted(
+  values: Float64Array,
+  value: number,
+  low: number,
+  high: number,
+): readonly [smaller: number, larger: number] {
+  let [left, right] = [low, high];
+  while (left <= right) {
+    while ((values[left] ?? 0) < value) left += 1;
+    while ((values[right] ?? 0) > value) right -= 1;
+    if (left > right) break;
+    const swapped = values[left] ?? 0;
+    values[left] = values[right] ?? 0;
+    values[right] = swapped;
+    left += 1;
+    right -= 1;
+  }
+  return [right, left];
+}
+
 /** The probabilistically symmetric coverage interval: equal tails on both sides (JCGM 101:2008, 3.15 and 7.7). */
 export function symmetricInterval(sorted: Float64Array, coverage: number): CoverageInterval {
   const tail = (1 - coverage) / 2;

@@ -5,28 +5,35 @@
  */
 export function nonDecreasingFit(values: readonly number[], weights: readonly number[]): number[] {
   if (values.length !== weights.length) throw new RangeError('one weight per value');
-  const pools = new Pools(1);
-  pools.pushAll(values, weights, values.length);
-  const fit: number[] = [];
-  pools.addFit(fit);
-  return fit;
+  const fit = new Float64Array(values.length);
+  fitMonotone(new Pools(1), values, weights, fit);
+  return [...fit];
 }
 
-/** Values that rise to a peak and fall beyond it. */
-interface PeakedFit {
-  readonly values: readonly number[];
-  /** Position of the peak. */
-  readonly peak: number;
+/** Fits values that never fall, or with pools of the other sign never rise, into a room of their size. */
+export function fitMonotone(
+  pools: Pools,
+  values: ArrayLike<number>,
+  weights: readonly number[],
+  fit: Float64Array,
+): void {
+  pools.restart(0).pushAll(values, weights, values.length);
+  pools.putFit(fit);
 }
 
 /**
- * Weighted least-squares fit of values that rise and then fall: the best over all places of the peak of a rising and
- * a falling part (Frisén, "Unimodal regression", The Statistician 35 (1986) 479-485).
+ * Weighted least-squares fit of values that rise and then fall, into a room of their size: the best over all places of the
+ * peak of a rising and a falling part (Frisén, "Unimodal regression", The Statistician 35 (1986) 479-485). Returns the
+ * position of the peak. The pools are one of either sign, to be used again for the next values.
  */
-export function peakedFit(values: readonly number[], weights: readonly number[]): PeakedFit {
+export function fitPeaked(
+  { rising, falling }: PeakedPools,
+  values: ArrayLike<number>,
+  weights: readonly number[],
+  fit: Float64Array,
+): number {
   const { length } = values;
-  const rising = new Pools(1);
-  const falling = new Pools(-1);
+  rising.restart(0);
   let least = Number.POSITIVE_INFINITY;
   let best = 0;
   for (let peak = 0; peak < length; peak++) {
@@ -40,16 +47,29 @@ export function peakedFit(values: readonly number[], weights: readonly number[])
     least = whole;
     best = peak;
   }
-  const fit: number[] = [];
   rising.restart(0).pushAll(values, weights, best + 1);
-  rising.addFit(fit);
+  rising.putFit(fit);
   falling.restart(best + 1).pushAll(values, weights, length);
-  falling.addFit(fit);
-  return { values: fit, peak: fit.indexOf(Math.max(...fit)) };
+  falling.putFit(fit);
+  return positionOfHighest(fit);
+}
+
+/** What `fitPeaked` works with. */
+interface PeakedPools {
+  readonly rising: Pools;
+  readonly falling: Pools;
+}
+
+function positionOfHighest(values: Float64Array): number {
+  let best = 0;
+  for (let place = 1; place < values.length; place++) {
+    if ((values[place] ?? 0) > (values[best] ?? 0)) best = place;
+  }
+  return best;
 }
 
 /** Pools of neighbours that violate the order; in lists of their own, since a fit is asked for many thousand times. */
-class Pools {
+export class Pools {
   /** 1 for values that never fall, -1 for ones that never rise. */
   readonly #sign: 1 | -1;
   readonly #means: number[] = [];
@@ -74,7 +94,7 @@ class Pools {
   }
 
   /** Takes the values up to a place, which stays out. */
-  pushAll(values: readonly number[], weights: readonly number[], to: number): void {
+  pushAll(values: ArrayLike<number>, weights: readonly number[], to: number): void {
     while (this.#next < to) this.push(values[this.#next] ?? Number.NaN, weights[this.#next] ?? 0);
   }
 
@@ -97,7 +117,7 @@ class Pools {
   }
 
   /** The sum of squares that the fit leaves, added to one of the places before. */
-  misfit(values: readonly number[], weights: readonly number[], before: number): number {
+  misfit(values: ArrayLike<number>, weights: readonly number[], before: number): number {
     let sum = before;
     let index = this.#from;
     for (let pool = 0; pool < this.#count; pool++) {
@@ -109,11 +129,12 @@ class Pools {
     return sum;
   }
 
-  /** Adds the fitted values to those before. */
-  addFit(fit: number[]): void {
+  /** Puts the fitted values into their places. */
+  putFit(fit: Float64Array): void {
+    let index = this.#from;
     for (let pool = 0; pool < this.#count; pool++) {
       const level = this.#sign * (this.#means[pool] ?? 0);
-      while (fit.length < (this.#ends[pool] ?? 0)) fit.push(level);
+      for (; index < (this.#ends[pool] ?? 0); index++) fit[index] = level;
     }
   }
 }

@@ -1,5 +1,7 @@
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import {
+  drawnQuantiles,
   quantile,
   shortestInterval,
   sortedDraws,
@@ -12,6 +14,25 @@ test('quantiles interpolate between draws', () => {
   expect(quantile(hundred, 0.5)).toBe(50);
   expect(quantile(hundred, 0.025)).toBeCloseTo(2.5, 12);
   expect(quantile(hundred, 1)).toBe(100);
+});
+
+test('quantiles of draws in any order are those of the sorted ones', () => {
+  const draws = fc.array(
+    fc.oneof(fc.double({ noNaN: true, min: -9, max: 9 }), fc.integer({ min: 0, max: 3 })),
+    {
+      minLength: 1,
+      maxLength: 200,
+    },
+  );
+  const probabilities = [0, 0.025, 0.05, 0.5, 0.95, 0.975, 1];
+  fc.assert(
+    fc.property(draws, (given) => {
+      const sorted = sortedDraws(given);
+      expect(drawnQuantiles(given, probabilities)).toEqual(
+        probabilities.map((probability) => quantile(sorted, probability)),
+      );
+    }),
+  );
 });
 
 test('the symmetric interval leaves equal tails', () => {

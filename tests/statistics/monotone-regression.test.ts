@@ -1,9 +1,17 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { nonDecreasingFit, peakedFit } from '../../src/statistics/monotone-regression.ts';
+import { fitPeaked, nonDecreasingFit, Pools } from '../../src/statistics/monotone-regression.ts';
 
 const ones = (count: number) => Array<number>(count).fill(1);
 const series = fc.array(fc.double({ min: -100, max: 100, noNaN: true }), { minLength: 1, maxLength: 30 });
+
+const pools = { rising: new Pools(1), falling: new Pools(-1) };
+
+function peakedFit(values: readonly number[], weights: readonly number[]) {
+  const fit = new Float64Array(values.length);
+  const peak = fitPeaked(pools, values, weights, fit);
+  return { values: [...fit], peak };
+}
 
 test('pools neighbours that are out of order', () => {
   expect(nonDecreasingFit([1, 3, 2, 4], ones(4))).toEqual([1, 2.5, 2.5, 4]);

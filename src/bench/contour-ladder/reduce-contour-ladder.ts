@@ -15,7 +15,7 @@ import {
 import { crossingResult, plottedLimits } from '../steps/crossing-result.ts';
 import { acceptedQuality, gradeNoise, isGraded } from '../steps/graded.ts';
 import { seriesWarnings } from '../steps/series-warnings.ts';
-import { fallingCrossing, risingCrossing } from '../steps/step-crossing.ts';
+import { crossingsOf, fallingCrossing, risingCrossing } from '../steps/step-crossing.ts';
 import { courseBand, courseDraws } from '../steps/step-draws.ts';
 import { type SeriesNoise, seriesSteps } from '../steps/step-series.ts';
 import type { ContourLadderRun } from './contour-ladder-facts.ts';
@@ -77,7 +77,7 @@ function reduceSeries({ acceleration, speeds, readings }: Series, run: ContourLa
   const x = steps.map((step) => step.x);
   const level = graded ? acceptedQuality(run.acceptedGrade) : Math.log(run.acceptedRipple ?? Number.NaN);
   const crossing = graded ? fallingCrossing : risingCrossing;
-  const crossings = courses.map(({ values, bow }) => crossing(x, values, level, bow));
+  const crossings = crossingsOf(courses, x, level, crossing);
   const found = crossingResult('contourSpeed', 'speed', crossings, x);
   const result: ReducedResult = acceleration === null ? found : { ...found, at: { acceleration } };
   const shown = (value: number) => (graded ? value : Math.exp(value));

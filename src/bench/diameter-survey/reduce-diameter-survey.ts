@@ -1,5 +1,5 @@
 import { failure, type Result, success } from '../../result.ts';
-import { quantile, sortedDraws, symmetricInterval } from '../../statistics/coverage-interval.ts';
+import { drawnQuantiles } from '../../statistics/coverage-interval.ts';
 import { describe } from '../../statistics/describe.ts';
 import { randomSource } from '../../statistics/random.ts';
 import type { Dimension } from '../../units/dimension.ts';
@@ -109,12 +109,11 @@ function surveyResults(places: readonly SurveyPlace[], nominal: number, gauge: G
 }
 
 function result(quantity: string, dimension: Dimension, outcome: Float64Array): ReducedResult {
-  const sorted = sortedDraws(outcome);
-  const { low, high } = symmetricInterval(sorted, 0.95);
+  const [low = 0, middle = 0, high = 0] = drawnQuantiles(outcome, [0.025, 0.5, 0.975]);
   return {
     quantity,
     dimension,
-    value: rounded(quantile(sorted, 0.5)),
+    value: rounded(middle),
     interval: { low: rounded(low), high: rounded(high), coverage: 0.95 },
     censored: null,
   };

@@ -11,33 +11,38 @@ const flattened = 0.25;
 const gridIntervals = 60;
 const curvesForBand = 500;
 
+const method = 'dryingCurve';
+
 const hours = (time: number) => formatQuantity(time, 'time', { unit: 'h', significantDigits: 3 });
 
 /** What the possible dryings say of the time to the asked moisture. */
-export function dryingResults(
-  data: DryingData,
-  dryings: readonly PossibleDrying[] | null,
-): Pick<Reduction, 'results' | 'curve' | 'warnings'> {
+export function dryingResults(data: DryingData, dryings: readonly PossibleDrying[] | null): Reduction {
   const tested = [...new Set(data.times)].sort((a, b) => a - b);
   const last = tested.at(-1) ?? Number.NaN;
   if (dryings === null) {
-    return { results: [stillDrying(last)], curve: null, warnings: [noExponential(data)] };
+    return { method, results: [stillDrying(last)], curve: null, warnings: [noExponential(data)] };
   }
   const masses = sortedDraws(dryings.map(({ dryMass }) => dryMass));
   const dry = symmetricInterval(masses, 0.95);
   const loss = Math.max(...data.masses) - quantile(masses, 0.5);
   if (!(dry.high - dry.low <= 2 * flattened * loss)) {
     return {
+      method,
       results: [stillDrying(last)],
-      curve: dryingCurveOf(data, dryings, null),
+      get curve() {
+        return dryingCurveOf(data, dryings, null);
+      },
       warnings: [notFlat(last)],
     };
   }
   const times = dryings.map((drying) => timeTo(drying, data));
   const time = crossingResult('dryingTime', 'time', times, tested);
   return {
+    method,
     results: [time, dryMassResult(masses, data.reelMass)],
-    curve: dryingCurveOf(data, dryings, time),
+    get curve() {
+      return dryingCurveOf(data, dryings, time);
+    },
     warnings: dryingWarnings(data, time, last),
   };
 }

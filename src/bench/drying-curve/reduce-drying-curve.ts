@@ -38,7 +38,7 @@ export function reduceDryingCurve(
   };
   const problems = checkDrying(observations, data);
   if (problems.length > 0) return failure(problems);
-  return success({ method: 'dryingCurve', ...dryingResults(data, possibleDryings(data)) });
+  return success(dryingResults(data, possibleDryings(data)));
 }
 
 function checkDrying(observations: Observations, data: DryingData): BenchProblem[] {

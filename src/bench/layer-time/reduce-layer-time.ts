@@ -13,7 +13,7 @@ import {
 import { crossingResult, plottedLimits } from '../steps/crossing-result.ts';
 import { acceptedGrade, acceptedQuality, gradeNoise } from '../steps/graded.ts';
 import { seriesWarnings } from '../steps/series-warnings.ts';
-import { risingCrossing } from '../steps/step-crossing.ts';
+import { crossingsOf, risingCrossing } from '../steps/step-crossing.ts';
 import { courseBand, courseDraws } from '../steps/step-draws.ts';
 import { seriesSteps } from '../steps/step-series.ts';
 
@@ -48,7 +48,7 @@ export function reduceLayerTime(
   const level = acceptedQuality(run.acceptedGrade);
   const courses = courseDraws(steps, gradeNoise, 'rising', 'layerTime');
   const x = steps.map((step) => step.x);
-  const crossings = courses.map(({ values, bow }) => risingCrossing(x, values, level, bow));
+  const crossings = crossingsOf(courses, x, level, risingCrossing);
   const result = crossingResult('shortestLayerTime', 'time', crossings, x);
   return success({
     method: 'layerTime',

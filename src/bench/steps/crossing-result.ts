@@ -1,4 +1,4 @@
-import { quantile, sortedDraws } from '../../statistics/coverage-interval.ts';
+import { drawnQuantiles } from '../../statistics/coverage-interval.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import { rounded } from '../../units/rounded.ts';
 import type { ReducedResult } from '../reduction.ts';
@@ -11,30 +11,29 @@ import type { ReducedResult } from '../reduction.ts';
 export function crossingResult(
   quantity: string,
   dimension: Dimension,
-  draws: readonly number[],
+  draws: ArrayLike<number>,
   x: readonly number[],
 ): ReducedResult {
   const [first = Number.NaN, last = Number.NaN] = [x[0], x.at(-1)];
   const beyond = last - first || 1;
-  const sorted = sortedDraws(draws.map((draw) => Math.min(last + beyond, Math.max(first - beyond, draw))));
-  const median = quantile(sorted, 0.5);
+  const [low = 0, fifth = 0, median = 0, ninetyFifth = 0, high = 0] = drawnQuantiles(
+    Float64Array.from(draws, (draw) => Math.min(last + beyond, Math.max(first - beyond, draw))),
+    [0.025, 0.05, 0.5, 0.95, 0.975],
+  );
   const open = { low: null, high: null, coverage: 0.95 } as const;
   if (median > last) {
-    const bound = quantile(sorted, 0.05);
-    const value = x.findLast((at) => at <= bound) ?? first;
+    const value = x.findLast((at) => at <= fifth) ?? first;
     return { quantity, dimension, value, interval: open, censored: 'above' };
   }
   if (median < first) {
-    const bound = quantile(sorted, 0.95);
-    const value = x.find((at) => at >= bound) ?? last;
+    const value = x.find((at) => at >= ninetyFifth) ?? last;
     return { quantity, dimension, value, interval: open, censored: 'below' };
   }
-  const [low, high] = [Math.max(first, quantile(sorted, 0.025)), Math.min(last, quantile(sorted, 0.975))];
   return {
     quantity,
     dimension,
     value: rounded(median),
-    interval: { low: rounded(low), high: rounded(high), coverage: 0.95 },
+    interval: { low: rounded(Math.max(first, low)), high: rounded(Math.min(last, high)), coverage: 0.95 },
     censored: null,
   };
 }

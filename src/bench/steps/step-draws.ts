@@ -1,5 +1,5 @@
-import { quantile, sortedDraws } from '../../statistics/coverage-interval.ts';
-import { nonDecreasingFit, peakedFit } from '../../statistics/monotone-regression.ts';
+import { drawnQuantiles } from '../../statistics/coverage-interval.ts';
+import { fitMonotone, fitPeaked, Pools } from '../../statistics/monotone-regression.ts';
 import { randomSource } from '../../statistics/random.ts';
 import { rounded } from '../../units/rounded.ts';
 import { meansDrawer, type SeriesNoise, type SeriesStep } from './step-series.ts';
@@ -7,19 +7,22 @@ import { meansDrawer, type SeriesNoise, type SeriesStep } from './step-series.ts
 /** How the readings go with the setting. */
 type Course = 'rising' | 'falling' | 'peaked';
 
-/** One course that the readings leave possible. */
-export interface CourseDraw {
+/** Courses that the readings leave possible, each in a row of its own with a place for every step. */
+export interface CourseDraws {
+  readonly count: number;
+  /** How many steps there are. */
+  readonly size: number;
   /** The means as drawn, before they are made to follow the course. */
-  readonly drawn: readonly number[];
-  readonly values: readonly number[];
-  /** Position of the highest value. */
-  readonly peak: number;
-  /** How the curve bows between two steps, -1 to 1. */
-  readonly bow: number;
+  readonly drawn: Float64Array;
+  readonly values: Float64Array;
+  /** Positions of the highest values. */
+  readonly peaks: Float64Array;
+  /** How the curves bow between two steps, -1 to 1. */
+  readonly bows: Float64Array;
 }
 
 /** JCGM 101:2008, 7.2 asks for some 10 000 draws a digit of the ends; three digits of a bench reading need fewer. */
-const draws = 4000;
+const count = 4000;
 
 /** Draws courses of a series by the Monte Carlo method; `seed` names the stream of random numbers. */
 export function courseDraws(
@@ -27,40 +30,50 @@ export function courseDraws(
   noise: SeriesNoise,
   course: Course,
   seed: string,
-): CourseDraw[] {
+): CourseDraws {
   const random = randomSource(seed);
   const drawMeans = meansDrawer(steps, noise);
-  const weights = steps.map(({ count }) => count);
-  return Array.from({ length: draws }, () => {
-    const drawn = drawMeans(random);
-    const { values, peak } = fitted(drawn, weights, course);
-    return { drawn, values, peak, bow: 2 * random.uniform() - 1 };
-  });
+  const follow = courseFit(course, steps);
+  const size = steps.length;
+  const [drawn, values] = [new Float64Array(count * size), new Float64Array(count * size)];
+  const [peaks, bows] = [new Float64Array(count), new Float64Array(count)];
+  const [means, fitted] = [new Float64Array(size), new Float64Array(size)];
+  for (let draw = 0; draw < count; draw++) {
+    drawMeans(random, means);
+    peaks[draw] = follow(means, fitted);
+    bows[draw] = 2 * random.uniform() - 1;
+    drawn.set(means, draw * size);
+    values.set(fitted, draw * size);
+  }
+  return { count, size, drawn, values, peaks, bows };
 }
 
-function fitted(values: readonly number[], weights: readonly number[], course: Course) {
-  if (course === 'peaked') return peakedFit(values, weights);
-  if (course === 'rising') {
-    const fit = nonDecreasingFit(values, weights);
-    return { values: fit, peak: fit.length - 1 };
-  }
-  const fallen = nonDecreasingFit(
-    values.map((value) => -value),
-    weights,
-  );
-  return { values: fallen.map((value) => -value), peak: 0 };
+/** Fits values by a course into a room of their number, and returns the position of the highest one. */
+type CourseFit = (values: Float64Array, fit: Float64Array) => number;
+
+function courseFit(course: Course, steps: readonly SeriesStep[]): CourseFit {
+  const weights = steps.map((step) => step.count);
+  const pools = { rising: new Pools(1), falling: new Pools(-1) };
+  if (course === 'peaked') return (values, fit) => fitPeaked(pools, values, weights, fit);
+  const highest = course === 'rising' ? steps.length - 1 : 0;
+  return (values, fit) => {
+    fitMonotone(pools[course], values, weights, fit);
+    return highest;
+  };
 }
 
 /** The median course and its pointwise 95 % band at the steps, for plots; `shown` turns values into readings. */
 export function courseBand(
   steps: readonly SeriesStep[],
-  all: readonly CourseDraw[],
+  { values, size, count: all }: CourseDraws,
   shown: (value: number) => number,
 ) {
   const points = steps.map(({ x }, index) => {
-    const sorted = sortedDraws(all.map(({ values }) => shown(values[index] ?? Number.NaN)));
-    const [low = 0, middle = 0, high = 0] = [0.025, 0.5, 0.975].map((share) =>
-      rounded(quantile(sorted, share)),
+    const here = Float64Array.from({ length: all }, (_, draw) =>
+      shown(values[draw * size + index] ?? Number.NaN),
+    );
+    const [low = 0, middle = 0, high = 0] = drawnQuantiles(here, [0.025, 0.5, 0.975]).map((end) =>
+      rounded(end),
     );
     return { x, low, middle, high };
   });

@@ -36,8 +36,8 @@ export function seriesSteps(x: readonly number[], y: readonly number[]): SeriesS
 /** What is known of the scatter beforehand counts as much as so many degrees of freedom. */
 const priorWeight = 4;
 
-/** Draws the means of all steps. */
-type MeansDrawer = (random: RandomSource) => number[];
+/** Draws the means of all steps into a room of their number. */
+type MeansDrawer = (random: RandomSource, means: Float64Array) => void;
 
 /**
  * Draws the means of all steps from the state of knowledge that the readings leave: normal scatter whose variance is
@@ -53,11 +53,13 @@ export function meansDrawer(steps: readonly SeriesStep[], noise: SeriesNoise): M
     const root = Math.sqrt(step.count);
     return { mean: step.mean, root, resolution, unshared: alike ? 1 : 1 / root };
   });
-  return (random) => {
+  return (random, means) => {
     const scatter = Math.sqrt(squares / (2 * random.gamma(freedom / 2)));
-    return known.map(({ mean, root, resolution, unshared }) => {
+    let step = 0;
+    for (const { mean, root, resolution, unshared } of known) {
       const rounding = resolution * (random.uniform() - 0.5) * unshared;
-      return mean + (scatter / root) * random.normal() + rounding;
-    });
+      means[step] = mean + (scatter / root) * random.normal() + rounding;
+      step += 1;
+    }
   };
 }

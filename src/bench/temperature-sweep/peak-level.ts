@@ -6,7 +6,7 @@ const reach = 2;
  * highest of several scattered means lies above the curve that they scatter about, the parabola does not. Falls back to
  * its highest fitted value where the parabola has no top among the steps. `x` ascending.
  */
-export function peakLevel(x: readonly number[], y: readonly number[], peak: number): number {
+export function peakLevel(x: readonly number[], y: ArrayLike<number>, peak: number): number {
   const first = Math.max(0, peak - reach);
   const end = Math.min(x.length, peak + reach + 1);
   const top = x[peak] ?? Number.NaN;
@@ -32,7 +32,7 @@ interface Stretch {
 /** Coefficients of the least-squares parabola over a stretch, by the normal equations and Cramer's rule. */
 function parabola(
   x: readonly number[],
-  y: readonly number[],
+  y: ArrayLike<number>,
   { first, end, top }: Stretch,
 ): readonly [number, number, number] {
   let scale = 0;

@@ -14,7 +14,7 @@ import { crossingResult, plottedLimits } from '../steps/crossing-result.ts';
 import { acceptedQuality, gradeNoise, isGraded } from '../steps/graded.ts';
 import { seriesWarnings } from '../steps/series-warnings.ts';
 import { fallingCrossing, risingCrossing } from '../steps/step-crossing.ts';
-import { type CourseDraw, courseBand, courseDraws } from '../steps/step-draws.ts';
+import { type CourseDraws, courseBand, courseDraws } from '../steps/step-draws.ts';
 import { type SeriesStep, seriesSteps } from '../steps/step-series.ts';
 import { peakLevel } from './peak-level.ts';
 import type { TemperatureSweepRun } from './temperature-sweep-facts.ts';
@@ -45,8 +45,8 @@ export function reduceTemperatureSweep(
   const noise = graded ? gradeNoise : { usualScatter, resolution: () => 0 };
   const courses = courseDraws(steps, noise, 'peaked', 'temperatureSweep');
   const x = steps.map((step) => step.x);
-  const level = ({ drawn, peak }: CourseDraw) =>
-    graded ? acceptedQuality(run.acceptedGrade) : peakLevel(x, drawn, peak) + Math.log(share);
+  const level = (means: Float64Array, peak: number) =>
+    graded ? acceptedQuality(run.acceptedGrade) : peakLevel(x, means, peak) + Math.log(share);
   const results = window(steps, courses, level);
   return success({
     method: 'temperatureSweep',
@@ -73,18 +73,18 @@ export function reduceTemperatureSweep(
 /** Both ends of the window; a course that nowhere reaches the level has none and leaves both ends at its peak. */
 function window(
   steps: readonly SeriesStep[],
-  courses: readonly CourseDraw[],
-  level: (course: CourseDraw) => number,
+  { count, size, drawn, values, peaks, bows }: CourseDraws,
+  level: (means: Float64Array, peak: number) => number,
 ): ReducedResult[] {
   const x = steps.map((step) => step.x);
-  const low: number[] = [];
-  const high: number[] = [];
-  for (const course of courses) {
-    const { values, peak, bow } = course;
-    const accepted = level(course);
+  const low = new Float64Array(count);
+  const high = new Float64Array(count);
+  for (let draw = 0; draw < count; draw++) {
+    const [row, peak, bow] = [draw * size, peaks[draw] ?? 0, bows[draw] ?? 0];
+    const accepted = level(drawn.subarray(row, row + size), peak);
     const top = x[peak] ?? Number.NaN;
-    low.push(Math.min(top, risingCrossing(x.slice(0, peak + 1), values.slice(0, peak + 1), accepted, bow)));
-    high.push(Math.max(top, fallingCrossing(x.slice(peak), values.slice(peak), accepted, bow)));
+    low[draw] = Math.min(top, risingCrossing(x, values, accepted, bow, { row, first: 0, end: peak + 1 }));
+    high[draw] = Math.max(top, fallingCrossing(x, values, accepted, bow, { row, first: peak, end: size }));
   }
   return [
     crossingResult('lowestNozzleTemperature', 'temperature', low, x),
