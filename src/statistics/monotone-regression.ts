@@ -22,42 +22,61 @@ export function fitMonotone(
 }
 
 /**
- * Weighted least-squares fit of values that rise and then fall, into a room of their size: the best over all places of the
- * peak of a rising and a falling part (Frisén, "Unimodal regression", The Statistician 35 (1986) 479-485). Returns the
- * position of the peak. The pools are one of either sign, to be used again for the next values.
+ * Weighted least-squares fit of values that rise and then fall: the best over all places of the peak of a rising and a
+ * falling part (Frisén, "Unimodal regression", The Statistician 35 (1986) 479-485). One object serves many series with the
+ * same weights.
  */
-export function fitPeaked(
-  { rising, falling }: PeakedPools,
-  values: ArrayLike<number>,
-  weights: readonly number[],
-  fit: Float64Array,
-): number {
-  const { length } = values;
-  rising.restart(0);
-  let least = Number.POSITIVE_INFINITY;
-  let best = 0;
-  for (let peak = 0; peak < length; peak++) {
-    rising.push(values[peak] ?? Number.NaN, weights[peak] ?? 0);
-    const before = rising.misfit(values, weights, 0);
-    // The falling part only adds to it.
-    if (before >= least) continue;
-    falling.restart(peak + 1).pushAll(values, weights, length);
-    const whole = falling.misfit(values, weights, before);
-    if (whole >= least) continue;
-    least = whole;
-    best = peak;
-  }
-  rising.restart(0).pushAll(values, weights, best + 1);
-  rising.putFit(fit);
-  falling.restart(best + 1).pushAll(values, weights, length);
-  falling.putFit(fit);
-  return positionOfHighest(fit);
-}
+export class PeakedFit {
+  readonly #weights: readonly number[];
+  readonly #turnedWeights: readonly number[];
+  readonly #turned: Float64Array;
+  /** What the falling part leaves, by the place where it begins. */
+  readonly #behind: Float64Array;
+  readonly #rising = new Pools(1);
+  readonly #falling = new Pools(-1);
 
-/** What `fitPeaked` works with. */
-interface PeakedPools {
-  readonly rising: Pools;
-  readonly falling: Pools;
+  constructor(weights: readonly number[]) {
+    this.#weights = weights;
+    this.#turnedWeights = weights.toReversed();
+    this.#turned = new Float64Array(weights.length);
+    this.#behind = new Float64Array(weights.length + 1);
+  }
+
+  /** Fits as many values as there are weights into a room of their size; returns the position of the peak. */
+  fit(values: Float64Array, into: Float64Array): number {
+    const end = this.#bestPeak(values) + 1;
+    this.#rising.restart(0).pushAll(values, this.#weights, end);
+    this.#rising.putFit(into);
+    this.#falling.restart(end).pushAll(values, this.#weights, values.length);
+    this.#falling.putFit(into);
+    return positionOfHighest(into);
+  }
+
+  #bestPeak(values: Float64Array): number {
+    this.#lookBehind(values);
+    const pools = this.#rising.restart(0);
+    let least = Number.POSITIVE_INFINITY;
+    let best = 0;
+    for (let peak = 0; peak < values.length; peak++) {
+      pools.push(values[peak] ?? Number.NaN, this.#weights[peak] ?? 0);
+      const misfit = pools.misfit(values, this.#weights) + (this.#behind[peak + 1] ?? 0);
+      if (misfit >= least) continue;
+      least = misfit;
+      best = peak;
+    }
+    return best;
+  }
+
+  /** From the end the falling part rises, so that it too grows by a value from one place of the peak to the next. */
+  #lookBehind(values: Float64Array): void {
+    const { length } = values;
+    const pools = this.#rising.restart(0);
+    for (let place = 0; place < length; place++) {
+      this.#turned[place] = values[length - 1 - place] ?? Number.NaN;
+      pools.push(this.#turned[place] ?? Number.NaN, this.#turnedWeights[place] ?? 0);
+      this.#behind[length - 1 - place] = pools.misfit(this.#turned, this.#turnedWeights);
+    }
+  }
 }
 
 function positionOfHighest(values: Float64Array): number {
@@ -116,9 +135,9 @@ export class Pools {
     this.#count += 1;
   }
 
-  /** The sum of squares that the fit leaves, added to one of the places before. */
-  misfit(values: ArrayLike<number>, weights: readonly number[], before: number): number {
-    let sum = before;
+  /** The sum of squares that the fit leaves. */
+  misfit(values: ArrayLike<number>, weights: readonly number[]): number {
+    let sum = 0;
     let index = this.#from;
     for (let pool = 0; pool < this.#count; pool++) {
       const level = this.#sign * (this.#means[pool] ?? 0);

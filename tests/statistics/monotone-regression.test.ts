@@ -1,15 +1,13 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { fitPeaked, nonDecreasingFit, Pools } from '../../src/statistics/monotone-regression.ts';
+import { nonDecreasingFit, PeakedFit } from '../../src/statistics/monotone-regression.ts';
 
 const ones = (count: number) => Array<number>(count).fill(1);
 const series = fc.array(fc.double({ min: -100, max: 100, noNaN: true }), { minLength: 1, maxLength: 30 });
 
-const pools = { rising: new Pools(1), falling: new Pools(-1) };
-
 function peakedFit(values: readonly number[], weights: readonly number[]) {
   const fit = new Float64Array(values.length);
-  const peak = fitPeaked(pools, values, weights, fit);
+  const peak = new PeakedFit(weights).fit(Float64Array.from(values), fit);
   return { values: [...fit], peak };
 }
 

@@ -1,5 +1,5 @@
 import { drawnQuantiles } from '../../statistics/coverage-interval.ts';
-import { fitMonotone, fitPeaked, Pools } from '../../statistics/monotone-regression.ts';
+import { fitMonotone, PeakedFit, Pools } from '../../statistics/monotone-regression.ts';
 import { randomSource } from '../../statistics/random.ts';
 import { rounded } from '../../units/rounded.ts';
 import { meansDrawer, type SeriesNoise, type SeriesStep } from './step-series.ts';
@@ -53,11 +53,14 @@ type CourseFit = (values: Float64Array, fit: Float64Array) => number;
 
 function courseFit(course: Course, steps: readonly SeriesStep[]): CourseFit {
   const weights = steps.map((step) => step.count);
-  const pools = { rising: new Pools(1), falling: new Pools(-1) };
-  if (course === 'peaked') return (values, fit) => fitPeaked(pools, values, weights, fit);
+  if (course === 'peaked') {
+    const peaked = new PeakedFit(weights);
+    return (values, fit) => peaked.fit(values, fit);
+  }
+  const pools = new Pools(course === 'rising' ? 1 : -1);
   const highest = course === 'rising' ? steps.length - 1 : 0;
   return (values, fit) => {
-    fitMonotone(pools[course], values, weights, fit);
+    fitMonotone(pools, values, weights, fit);
     return highest;
   };
 }
