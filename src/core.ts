@@ -36,7 +36,7 @@ export {
   type MatchResult,
   matchRegistry,
 } from './decisions/match/match-registry.ts';
-export type { MatchFlow, MatchReason, PairingMatch, Verdict } from './decisions/match/match-verdict.ts';
+export type { MatchFlow, MatchReason, PairingMatch } from './decisions/match/match-verdict.ts';
 export type { BenchPlan, TrialDraft } from './decisions/plan/bench-plan.ts';
 export { formatPlanAsJson } from './decisions/plan/plan-as-json.ts';
 export { formatPlanAsCsv, formatPlanAsTrial, type ReadingsPlace } from './decisions/plan/plan-as-trial.ts';
@@ -44,7 +44,18 @@ export { planDocument, planSheetDocument } from './decisions/plan/plan-document.
 export type { PlanRequest } from './decisions/plan/plan-request.ts';
 export { planTrial } from './decisions/plan/plan-trial.ts';
 export type { EvidenceFault, EvidenceFaultCode } from './evidence/standing.ts';
+export {
+  basisWords,
+  isSimulated,
+  type Origin,
+  originHeading,
+  originOf,
+  originSentence,
+} from './knowledge/origin.ts';
 export type { PairingProblem, PairingRequest } from './knowledge/pairing.ts';
+export { formatQuirk, formatQuirkLine, type Quirk, quirkConcerns, quirksOf } from './knowledge/quirks.ts';
+export { type PairingWarning, pairingWarnings } from './knowledge/suitability/pairing-warnings.ts';
+export type { Verdict } from './knowledge/suitability/suitability.ts';
 export { findProfile, type UnknownProfile } from './registry/find-profile.ts';
 export type { Finding, Severity } from './registry/finding.ts';
 export { type FixedProfile, fixProfile } from './registry/fix/fix-profile.ts';

@@ -1,5 +1,6 @@
 import { methodNames } from '../../src/bench/method-facts.ts';
 import { allMethods } from '../../src/bench/methods.ts';
+import { warningCodes } from '../../src/knowledge/suitability/suitability.ts';
 import { features } from '../../src/registry/generated/key-facts.ts';
 import { withList } from './schema-list.ts';
 
@@ -9,6 +10,7 @@ const quantities = allMethods.flatMap(({ results }) => Object.keys(results));
 const outputLists: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
   comparison: { feature: features },
   diff: { feature: features },
+  match: { warning: warningCodes },
   plan: { method: methodNames },
   reduction: { method: methodNames, quantity: [...new Set(quantities)] },
   tables: { feature: features },

@@ -1,6 +1,7 @@
 import { groupedBy } from '../registry/grouped-by.ts';
 import type { Profile } from '../registry/profile.ts';
-import { oncePerRegistry } from '../registry/registry.ts';
+import { oncePerRegistry, type Registry } from '../registry/registry.ts';
+import type { FittedPairing } from './pairing.ts';
 
 interface TrialIndex {
   readonly byMachine: ReadonlyMap<string, readonly Profile<'trial'>[]>;
@@ -15,3 +16,16 @@ export const trialIndex = oncePerRegistry<TrialIndex>((registry) => {
     byFilament: groupedBy(trials, ({ data }) => data.filament),
   };
 });
+
+/**
+ * The trials that were run with a pairing, in the order of their files; one that names no machine, such as a drying
+ * curve, belongs to every pairing of its filament.
+ */
+export function trialsOfPairing(
+  registry: Registry,
+  { machine, nozzle, filament }: FittedPairing,
+): Profile<'trial'>[] {
+  return (trialIndex(registry).byFilament.get(filament.id) ?? []).filter(
+    ({ data }) => (data.machine ?? machine.id) === machine.id && (data.nozzle ?? nozzle.id) === nozzle.id,
+  );
+}

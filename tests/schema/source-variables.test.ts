@@ -48,7 +48,7 @@ const cslTypes = [
 const cslVariableOfTheText = 'license';
 
 /** Keys of the registry itself, which an export to a reference manager leaves out. */
-const ownKeys = ['kind', 'standing', 'notice', 'acknowledged'];
+const ownKeys = ['kind', 'standing', 'invented', 'notice', 'acknowledged'];
 
 const properties = readSchemaFile('source').properties as Record<string, SchemaFile>;
 

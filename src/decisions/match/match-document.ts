@@ -1,4 +1,5 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { type Verdict, verdicts } from '../../knowledge/suitability/suitability.ts';
 import { flowText } from '../../prediction/prediction-text.ts';
 import {
   type Block,
@@ -15,7 +16,7 @@ import {
 import { counted } from '../../text/words.ts';
 import { rounded } from '../../units/rounded.ts';
 import type { MatchResult } from './match-registry.ts';
-import { type PairingMatch, speaksAgainst, type Verdict, verdicts, verdictText } from './match-verdict.ts';
+import { type PairingMatch, speaksAgainst, verdictText } from './match-verdict.ts';
 
 /** One sign a verdict, told apart without colour. */
 const signs: Readonly<Record<Verdict, string>> = { suits: '+', limited: '~', unsuitable: 'x' };

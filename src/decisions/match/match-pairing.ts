@@ -1,19 +1,14 @@
 import type { EvidenceContext } from '../../evidence/evidence-context.ts';
 import { familiesOf } from '../../knowledge/families.ts';
 import type { FittedPairing } from '../../knowledge/pairing.ts';
+import { nozzleReasons } from '../../knowledge/suitability/nozzle-suitability.ts';
+import { verdicts, worstFirst, worstVerdict } from '../../knowledge/suitability/suitability.ts';
+import { supplyReasons } from '../../knowledge/suitability/supply-suitability.ts';
+import { surroundingReasons } from '../../knowledge/suitability/surroundings-suitability.ts';
 import { nozzlesOf } from '../../registry/nozzle.ts';
 import type { Profile } from '../../registry/profile.ts';
 import { evidenceReasons, expectedFlow, flowReasons, measuredFlow } from './match-flow.ts';
-import { nozzleReasons } from './match-nozzle.ts';
-import { supplyReasons } from './match-supply.ts';
-import { surroundingReasons } from './match-surroundings.ts';
-import {
-  type MatchFlow,
-  type MatchReason,
-  type PairingMatch,
-  verdicts,
-  worstVerdict,
-} from './match-verdict.ts';
+import type { MatchFlow, MatchReason, PairingMatch } from './match-verdict.ts';
 
 interface NozzleMatch {
   readonly pairing: FittedPairing;
@@ -46,9 +41,7 @@ export function matchPairing(
       ? null
       : (best.measured ?? expectedFlow(registry, best.pairing, reduce));
   const doubts = flow?.basis === 'measured' ? evidenceReasons(best.pairing, context) : [];
-  const reasons = [...settled, ...flowReasons(best.pairing, flow), ...doubts].toSorted(
-    (a, b) => verdicts.indexOf(b.verdict) - verdicts.indexOf(a.verdict),
-  );
+  const reasons = worstFirst<MatchReason>([...settled, ...flowReasons(best.pairing, flow), ...doubts]);
   const verdict = worstVerdict(reasons);
   return {
     machine: machine.id,

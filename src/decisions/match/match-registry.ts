@@ -1,11 +1,12 @@
 import { reducingOnce } from '../../bench/reducing-once.ts';
+import { verdicts } from '../../knowledge/suitability/suitability.ts';
 import { findProfile, type UnknownProfile } from '../../registry/find-profile.ts';
 import { compareText } from '../../registry/finding.ts';
 import { kindFolders } from '../../registry/kind.ts';
 import { idsOf, type Registry } from '../../registry/registry.ts';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { matchPairing } from './match-pairing.ts';
-import { type PairingMatch, verdicts } from './match-verdict.ts';
+import type { PairingMatch } from './match-verdict.ts';
 
 /** What is to be matched; everything unless named. */
 export interface MatchRequest {

@@ -1,11 +1,6 @@
 import type { EvidenceFault } from '../../evidence/standing.ts';
+import type { SuitabilityReason, Verdict } from '../../knowledge/suitability/suitability.ts';
 import type { CubicMillimetresPerSecond, DegreesCelsius, Range } from '../../units/canonical.ts';
-
-/** How well a machine and a filament go together, the best first. */
-export const verdicts = ['suits', 'limited', 'unsuitable'] as const;
-
-/** Whether a filament suits a machine. */
-export type Verdict = (typeof verdicts)[number];
 
 /** A verdict in words. */
 export const verdictText: Readonly<Record<Verdict, string>> = {
@@ -14,25 +9,8 @@ export const verdictText: Readonly<Record<Verdict, string>> = {
   unsuitable: 'unsuitable',
 };
 
-/** What a reason is about. */
-export type Aspect =
-  | 'material'
-  | 'filamentDiameter'
-  | 'nozzleTemperature'
-  | 'nozzleMaterial'
-  | 'bed'
-  | 'chamber'
-  | 'fumes'
-  | 'cooling'
-  | 'dryer'
-  | 'spool'
-  | 'flow';
-
 /** One thing that speaks for or against a pairing, with its numbers. */
-export interface MatchReason {
-  readonly aspect: Aspect;
-  readonly verdict: Verdict;
-  readonly text: string;
+export interface MatchReason extends SuitabilityReason {
   /** What is wrong with the evidence of the flow, where that is the reason. */
   readonly fault?: EvidenceFault;
 }
@@ -64,10 +42,4 @@ export interface PairingMatch {
   readonly reasons: readonly MatchReason[];
   /** Null where nothing is known of it, and where the pairing is unsuitable. */
   readonly flow: MatchFlow | null;
-}
-
-/** The worst of the verdicts of some reasons. */
-export function worstVerdict(reasons: readonly MatchReason[]): Verdict {
-  const rank = Math.max(0, ...reasons.map(({ verdict }) => verdicts.indexOf(verdict)));
-  return verdicts[rank] ?? 'unsuitable';
 }

@@ -104,6 +104,27 @@ export interface FieldNote {
    * How to avoid it or live with it.
    */
   wayRound?: string;
+  /**
+   * What the note is about: where this is stated, it is shown there only.
+   */
+  concerns?: {
+    /**
+     * This machine only; in a note of a machine or of a trial it is the one that they are about.
+     */
+    machine?: string;
+    /**
+     * This nozzle of the machine only.
+     */
+    nozzle?: string;
+    /**
+     * The flow above which it shows.
+     */
+    aboveFlow?: CubicMillimetresPerSecond;
+    /**
+     * The nozzle temperatures at which it shows.
+     */
+    nozzleTemperature?: Range;
+  };
 }
 
 /**
@@ -358,6 +379,10 @@ export interface Machine {
    */
   price?: readonly Statement<Money>[];
   /**
+   * Present where the document is invented: no such thing is made, sold or published. Whatever rests on it says so.
+   */
+  invented?: true;
+  /**
    * What a reader must know about the document as a whole, for instance that it is invented.
    */
   notice?: string;
@@ -510,6 +535,10 @@ export interface Filament {
    * Highest contour speed whose surface still passes.
    */
   contourSpeed?: readonly Statement<MillimetresPerSecond>[];
+  /**
+   * Present where the document is invented: no such thing is made, sold or published. Whatever rests on it says so.
+   */
+  invented?: true;
   /**
    * What a reader must know about the document as a whole, for instance that it is invented.
    */
@@ -1570,6 +1599,10 @@ export interface Policy {
     time?: Seconds;
   };
   /**
+   * Present where the document is invented: no such thing is made, sold or published. Whatever rests on it says so.
+   */
+  invented?: true;
+  /**
    * What a reader must know about the document as a whole, for instance that it is invented.
    */
   notice?: string;
@@ -1786,6 +1819,10 @@ export interface Job {
     };
   };
   /**
+   * Present where the document is invented: no such thing is made, sold or published. Whatever rests on it says so.
+   */
+  invented?: true;
+  /**
    * What a reader must know about the document as a whole, for instance that it is invented.
    */
   notice?: string;
@@ -1966,6 +2003,10 @@ export interface Source {
    */
   standing: 'read' | 'secondary' | 'recalled';
   /**
+   * Present where the document is invented: no such thing is made, sold or published. Whatever rests on it says so.
+   */
+  invented?: true;
+  /**
    * What a reader must know about the document as a whole, for instance that it is invented.
    */
   notice?: string;
@@ -2007,6 +2048,10 @@ export interface Addition {
    * Highest contour speed whose surface still passes.
    */
   contourSpeed?: readonly Statement<MillimetresPerSecond>[];
+  /**
+   * Present where the document is invented: no such thing is made, sold or published. Whatever rests on it says so.
+   */
+  invented?: true;
   /**
    * What a reader must know about the document as a whole, for instance that it is invented.
    */

@@ -34,6 +34,8 @@ export const labels = {
     "spool.width": "width of the largest spool",
     "soundLevel": "sound level",
     "price": "price",
+    "fieldNotes[].concerns.aboveFlow": "flow above which it shows",
+    "fieldNotes[].concerns.nozzleTemperature": "nozzle temperatures at which it shows",
   },
   filament: {
     "fillers[].massFraction": "mass fraction of the filler",
@@ -56,6 +58,8 @@ export const labels = {
     "pressureCompensation": "pressure compensation",
     "meltFlow": "melt flow limit",
     "contourSpeed": "contour speed",
+    "fieldNotes[].concerns.aboveFlow": "flow above which it shows",
+    "fieldNotes[].concerns.nozzleTemperature": "nozzle temperatures at which it shows",
   },
   polymer: {
     "density": "density",
@@ -72,6 +76,8 @@ export const labels = {
     "dryingTime": "drying time",
     "nozzleTemperature": "nozzle temperature",
     "nozzleTemperatureLimit": "highest nozzle temperature",
+    "fieldNotes[].concerns.aboveFlow": "flow above which it shows",
+    "fieldNotes[].concerns.nozzleTemperature": "nozzle temperatures at which it shows",
   },
   trial: {
     "settings.firstLayer.speed": "speed of the paths",
@@ -112,6 +118,8 @@ export const labels = {
     "backgroundLevel": "background level",
     "feedLengthUncertainty": "uncertainty of the fed length",
     "events[].commandedFlow": "commanded flow",
+    "fieldNotes[].concerns.aboveFlow": "flow above which it shows",
+    "fieldNotes[].concerns.nozzleTemperature": "nozzle temperatures at which it shows",
   },
   policy: {
     "acceptedDeficit": "accepted deficit",
@@ -181,6 +189,8 @@ export const labels = {
     "rounding.runUp": "step of run-up lengths",
     "rounding.temperature": "step of temperatures",
     "rounding.time": "step of times",
+    "fieldNotes[].concerns.aboveFlow": "flow above which it shows",
+    "fieldNotes[].concerns.nozzleTemperature": "nozzle temperatures at which it shows",
   },
   job: {
     "layers": "number of layers",
@@ -216,12 +226,16 @@ export const labels = {
     "features.overhang.lineWidth": "line width",
     "features.travel.pathLength": "length of path",
     "features.travel.meanSegment": "mean segment",
+    "fieldNotes[].concerns.aboveFlow": "flow above which it shows",
+    "fieldNotes[].concerns.nozzleTemperature": "nozzle temperatures at which it shows",
   },
   source: {},
   addition: {
     "shortestLayerTime": "shortest layer time",
     "meltFlow": "melt flow limit",
     "contourSpeed": "contour speed",
+    "fieldNotes[].concerns.aboveFlow": "flow above which it shows",
+    "fieldNotes[].concerns.nozzleTemperature": "nozzle temperatures at which it shows",
   },
 } as const satisfies FactTable<string>;
 
@@ -263,6 +277,8 @@ export const safeDirections = {
     "sensors[]": "present",
     "soundLevel": "above",
     "price": "unused",
+    "fieldNotes[].concerns.aboveFlow": "unused",
+    "fieldNotes[].concerns.nozzleTemperature": "unused",
   },
   filament: {
     "polymer": "same",
@@ -287,6 +303,8 @@ export const safeDirections = {
     "pressureCompensation": "any",
     "meltFlow": "below",
     "contourSpeed": "below",
+    "fieldNotes[].concerns.aboveFlow": "unused",
+    "fieldNotes[].concerns.nozzleTemperature": "unused",
   },
   polymer: {
     "structure": "same",
@@ -306,8 +324,13 @@ export const safeDirections = {
     "nozzleTemperatureLimit": "below",
     "emissions[]": "any",
     "cautions[]": "any",
+    "fieldNotes[].concerns.aboveFlow": "unused",
+    "fieldNotes[].concerns.nozzleTemperature": "unused",
   },
-  trial: {},
+  trial: {
+    "fieldNotes[].concerns.aboveFlow": "unused",
+    "fieldNotes[].concerns.nozzleTemperature": "unused",
+  },
   policy: {
     "acceptedDeficit": "below",
     "flowMargin": "above",
@@ -376,6 +399,8 @@ export const safeDirections = {
     "rounding.runUp": "any",
     "rounding.temperature": "any",
     "rounding.time": "any",
+    "fieldNotes[].concerns.aboveFlow": "unused",
+    "fieldNotes[].concerns.nozzleTemperature": "unused",
   },
   job: {
     "layers": "any",
@@ -411,12 +436,16 @@ export const safeDirections = {
     "features.overhang.lineWidth": "any",
     "features.travel.pathLength": "any",
     "features.travel.meanSegment": "any",
+    "fieldNotes[].concerns.aboveFlow": "unused",
+    "fieldNotes[].concerns.nozzleTemperature": "unused",
   },
   source: {},
   addition: {
     "shortestLayerTime": "above",
     "meltFlow": "below",
     "contourSpeed": "below",
+    "fieldNotes[].concerns.aboveFlow": "unused",
+    "fieldNotes[].concerns.nozzleTemperature": "unused",
   },
 } as const satisfies FactTable<SafeDirection>;
 
@@ -446,6 +475,8 @@ export const bands = {
     "spool.diameter": { usual: { text: "50..600 mm", low: 50, high: 600 }, possible: { text: "20..2000 mm", low: 20, high: 2000 }, source: practice },
     "spool.width": { usual: { text: "10..400 mm", low: 10, high: 400 }, possible: { text: "5..1000 mm", low: 5, high: 1000 }, source: practice },
     "soundLevel": { usual: { text: "20..100 dB[SPL]{A}", low: 20, high: 100 }, possible: { text: "0..140 dB[SPL]{A}", low: 0, high: 140 }, source: practice },
+    "fieldNotes[].concerns.aboveFlow": { usual: { text: "0.5..500 mm3/s", low: 0.5, high: 500 }, possible: { text: "0.05..5000 mm3/s", low: 0.05, high: 5000 }, source: publishedFlows },
+    "fieldNotes[].concerns.nozzleTemperature": { usual: { text: "140..500 Cel", low: 140, high: 500 }, possible: { text: "60..600 Cel", low: 60, high: 600 }, source: practice },
   },
   filament: {
     "fillers[].massFraction": { usual: { text: "1..92 %", low: 0.01, high: 0.92 }, possible: { text: "0.01..98 %", low: 0.0001, high: 0.98 }, source: practice },
@@ -465,6 +496,8 @@ export const bands = {
     "pressureCompensation": { usual: { text: "0.005..0.5 s", low: 0.005, high: 0.5 }, possible: { text: "0..3 s", low: 0, high: 3 }, source: practice },
     "meltFlow": { usual: { text: "0.5..500 mm3/s", low: 0.5, high: 500 }, possible: { text: "0.05..5000 mm3/s", low: 0.05, high: 5000 }, source: publishedFlows },
     "contourSpeed": { usual: { text: "5..1000 mm/s", low: 5, high: 1000 }, possible: { text: "1..5000 mm/s", low: 1, high: 5000 }, source: practice },
+    "fieldNotes[].concerns.aboveFlow": { usual: { text: "0.5..500 mm3/s", low: 0.5, high: 500 }, possible: { text: "0.05..5000 mm3/s", low: 0.05, high: 5000 }, source: publishedFlows },
+    "fieldNotes[].concerns.nozzleTemperature": { usual: { text: "140..500 Cel", low: 140, high: 500 }, possible: { text: "60..600 Cel", low: 60, high: 600 }, source: practice },
   },
   polymer: {
     "density": { usual: { text: "0.8..2.3 g/cm3", low: 0.0008, high: 0.0023 }, possible: { text: "0.2..5 g/cm3", low: 0.0002, high: 0.005 }, source: handbooks },
@@ -481,6 +514,8 @@ export const bands = {
     "dryingTime": { usual: { text: "0.5..48 h", low: 1800, high: 172800 }, possible: { text: "1..40000 min", low: 60, high: 2400000 }, source: handbooks },
     "nozzleTemperature": { usual: { text: "140..500 Cel", low: 140, high: 500 }, possible: { text: "60..600 Cel", low: 60, high: 600 }, source: practice },
     "nozzleTemperatureLimit": { usual: { text: "140..500 Cel", low: 140, high: 500 }, possible: { text: "60..600 Cel", low: 60, high: 600 }, source: practice },
+    "fieldNotes[].concerns.aboveFlow": { usual: { text: "0.5..500 mm3/s", low: 0.5, high: 500 }, possible: { text: "0.05..5000 mm3/s", low: 0.05, high: 5000 }, source: publishedFlows },
+    "fieldNotes[].concerns.nozzleTemperature": { usual: { text: "140..500 Cel", low: 140, high: 500 }, possible: { text: "60..600 Cel", low: 60, high: 600 }, source: practice },
   },
   trial: {
     "conditions.nozzleTemperature": { usual: { text: "140..500 Cel", low: 140, high: 500 }, possible: { text: "60..600 Cel", low: 60, high: 600 }, source: practice },
@@ -505,6 +540,8 @@ export const bands = {
     "backgroundLevel": { usual: { text: "15..70 dB[SPL]{A}", low: 15, high: 70 }, possible: { text: "0..140 dB[SPL]{A}", low: 0, high: 140 }, source: practice },
     "feedLengthUncertainty": { usual: { text: "0.04..1.5 %", low: 0.0004, high: 0.015 }, possible: { text: "0..50 %", low: 0, high: 0.5 }, source: practice },
     "events[].commandedFlow": { usual: { text: "0.5..500 mm3/s", low: 0.5, high: 500 }, possible: { text: "0.05..5000 mm3/s", low: 0.05, high: 5000 }, source: publishedFlows },
+    "fieldNotes[].concerns.aboveFlow": { usual: { text: "0.5..500 mm3/s", low: 0.5, high: 500 }, possible: { text: "0.05..5000 mm3/s", low: 0.05, high: 5000 }, source: publishedFlows },
+    "fieldNotes[].concerns.nozzleTemperature": { usual: { text: "140..500 Cel", low: 140, high: 500 }, possible: { text: "60..600 Cel", low: 60, high: 600 }, source: practice },
   },
   policy: {
     "acceptedDeficit": { usual: { text: "0.5..20 %", low: 0.005, high: 0.2 }, possible: { text: "0.01..50 %", low: 0.0001, high: 0.5 }, source: practice },
@@ -574,6 +611,8 @@ export const bands = {
     "rounding.runUp": { usual: { text: "0.05..4 mm", low: 0.05, high: 4 }, possible: { text: "0.000001..1000 mm", low: 0.000001, high: 1000 }, source: practice },
     "rounding.temperature": { usual: { text: "0.1..5 K", low: 0.1, high: 5 }, possible: { text: "0.001..50 K", low: 0.001, high: 50 }, source: practice },
     "rounding.time": { usual: { text: "0.1..5 s", low: 0.1, high: 5 }, possible: { text: "0.001..3600 s", low: 0.001, high: 3600 }, source: practice },
+    "fieldNotes[].concerns.aboveFlow": { usual: { text: "0.5..500 mm3/s", low: 0.5, high: 500 }, possible: { text: "0.05..5000 mm3/s", low: 0.05, high: 5000 }, source: publishedFlows },
+    "fieldNotes[].concerns.nozzleTemperature": { usual: { text: "140..500 Cel", low: 140, high: 500 }, possible: { text: "60..600 Cel", low: 60, high: 600 }, source: practice },
   },
   job: {
     "layers": { usual: { text: "1..20000 {count}", low: 1, high: 20000 }, possible: { text: "1..1000000 {count}", low: 1, high: 1000000 }, source: practice },
@@ -609,9 +648,14 @@ export const bands = {
     "features.overhang.lineWidth": { usual: { text: "0.05..5 mm", low: 0.05, high: 5 }, possible: { text: "0.01..30 mm", low: 0.01, high: 30 }, source: practice },
     "features.travel.pathLength": { usual: { text: "0.001..50000 m", low: 1, high: 50000000 }, possible: { text: "0.0001..10000000 m", low: 0.1, high: 10000000000 }, source: practice },
     "features.travel.meanSegment": { usual: { text: "0.2..2000 mm", low: 0.2, high: 2000 }, possible: { text: "0.001..100000 mm", low: 0.001, high: 100000 }, source: practice },
+    "fieldNotes[].concerns.aboveFlow": { usual: { text: "0.5..500 mm3/s", low: 0.5, high: 500 }, possible: { text: "0.05..5000 mm3/s", low: 0.05, high: 5000 }, source: publishedFlows },
+    "fieldNotes[].concerns.nozzleTemperature": { usual: { text: "140..500 Cel", low: 140, high: 500 }, possible: { text: "60..600 Cel", low: 60, high: 600 }, source: practice },
   },
   source: {},
-  addition: {},
+  addition: {
+    "fieldNotes[].concerns.aboveFlow": { usual: { text: "0.5..500 mm3/s", low: 0.5, high: 500 }, possible: { text: "0.05..5000 mm3/s", low: 0.05, high: 5000 }, source: publishedFlows },
+    "fieldNotes[].concerns.nozzleTemperature": { usual: { text: "140..500 Cel", low: 140, high: 500 }, possible: { text: "60..600 Cel", low: 60, high: 600 }, source: practice },
+  },
 } as const satisfies FactTable<PlausibleBand>;
 
 /** How far the ends of ranges may be apart. */

@@ -106,6 +106,7 @@ import { rule as plausibilityUnusualNozzleTemperature } from '../plausibility/un
 import { rule as plausibilityWideRange } from '../plausibility/wide-range.ts';
 import { rule as provenanceMissing } from '../provenance/missing.ts';
 import { rule as referencesDangling } from '../references/dangling.ts';
+import { rule as referencesForeignNote } from '../references/foreign-note.ts';
 import { rule as safetyFeedstock } from '../safety/feedstock.ts';
 import { rule as safetyLinerFumes } from '../safety/liner-fumes.ts';
 import { rule as safetyLinerNearLimit } from '../safety/liner-near-limit.ts';
@@ -250,6 +251,7 @@ export const ruleFiles = {
   'plausibility/wide-range': plausibilityWideRange,
   'provenance/missing': provenanceMissing,
   'references/dangling': referencesDangling,
+  'references/foreign-note': referencesForeignNote,
   'safety/feedstock': safetyFeedstock,
   'safety/liner-fumes': safetyLinerFumes,
   'safety/liner-near-limit': safetyLinerNearLimit,

@@ -65,7 +65,7 @@ const keysOfPaths = oncePerRegistry(({ documents }) => {
 
 function nozzleHit(document: ReadDocument, registry: Registry, leaf: ReferenceLeaf): Hit | null {
   if (typeof leaf.value !== 'string') return null;
-  const machineId = document.kind === 'machine' ? document.id : siblingMachine(document, leaf.path);
+  const machineId = machineBeside(document, leaf.path);
   if (machineId === null) {
     return {
       path: leaf.path,
@@ -81,6 +81,13 @@ function nozzleHit(document: ReadDocument, registry: Registry, leaf: ReferenceLe
   if (ids.includes(leaf.value)) return null;
   const help = `Write one of the nozzles of ${machineId}, or add it to ${machine.source.path}.`;
   return dangling(leaf.path, 'nozzle', leaf.value, ids, help);
+}
+
+/** Notes of a trial are about the machine of the trial. */
+function machineBeside(document: ReadDocument, path: Path): string | null {
+  if (document.kind === 'machine') return document.id;
+  const isNote = document.kind === 'trial' && path[0] === 'fieldNotes';
+  return siblingMachine(document, path) ?? (isNote ? siblingMachine(document, ['nozzle']) : null);
 }
 
 function siblingMachine(document: ReadDocument, path: Path): string | null {

@@ -1,9 +1,9 @@
-import { softeningOf } from '../../knowledge/softening.ts';
 import type { Filament, Machine, Polymer } from '../../registry/generated/documents.ts';
 import { highestStated } from '../../registry/stated.ts';
 import type { Range } from '../../units/canonical.ts';
 import { shown, shownRange } from '../../units/wording.ts';
-import type { MatchReason } from './match-verdict.ts';
+import { softeningOf } from '../softening.ts';
+import type { Aspect, SuitabilityReason, WarningCode } from './suitability.ts';
 
 /** What a dryer may be colder than the drying temperature of a sheet, in K (common practice, no source). */
 const nearEnough = 5;
@@ -13,11 +13,11 @@ export function supplyReasons(
   machine: Machine,
   filament: Filament,
   families: readonly Polymer[],
-): MatchReason[] {
+): SuitabilityReason[] {
   return [...dryer(machine, filament, families), ...spool(machine, filament), ...cooling(machine, filament)];
 }
 
-function dryer(machine: Machine, filament: Filament, families: readonly Polymer[]): MatchReason[] {
+function dryer(machine: Machine, filament: Filament, families: readonly Polymer[]): SuitabilityReason[] {
   const settings = settingsOf(machine.dryer);
   const wanted = highestStated(filament.dryingTemperature);
   if (settings === null) {
@@ -29,12 +29,12 @@ function dryer(machine: Machine, filament: Filament, families: readonly Polymer[
   const softening = softeningOf(filament, families);
   if (softening !== null && settings.low >= softening.value) {
     const text = `the dryer ${has} and would fuse the spool, which softens at ${softening.text}: keep it out`;
-    return [{ aspect: 'dryer', verdict: 'limited', text }];
+    return [{ aspect: 'dryer', verdict: 'limited', warning: 'dryerTooHot', text }];
   }
   if (wanted === null) return [];
   const dries = settings.high >= wanted - nearEnough;
   const text = `the dryer ${has}, the filament needs ${shown(wanted, 'temperature')}${dries ? '' : ': dry it elsewhere'}`;
-  return [{ aspect: 'dryer', verdict: dries ? 'suits' : 'limited', text }];
+  return [against('dryer', !dries, 'dryerTooCold', text)];
 }
 
 function settingsOf(dryer: Machine['dryer']): Range | null {
@@ -49,22 +49,26 @@ function settingText(settings: Range): string {
     : `runs at ${shownRange(settings, 'temperature')}`;
 }
 
-function spool({ spool: holder }: Machine, { spoolMass }: Filament): MatchReason[] {
+function spool({ spool: holder }: Machine, { spoolMass }: Filament): SuitabilityReason[] {
   if (holder === undefined || spoolMass === undefined) return [];
   const fits = spoolMass <= holder.mass;
   const text = `the holder takes ${shown(holder.mass, 'mass')}, the spool holds ${shown(spoolMass, 'mass')}${fits ? '' : ': feed it from a stand'}`;
-  return [{ aspect: 'spool', verdict: fits ? 'suits' : 'limited', text }];
+  return [against('spool', !fits, 'spoolTooHeavy', text)];
 }
 
-function cooling({ partCooling }: Machine, { fan }: Filament): MatchReason[] {
+function cooling({ partCooling }: Machine, { fan }: Filament): SuitabilityReason[] {
   const window = fan?.[0]?.value;
   if (window === undefined) return [];
   const wants = `the filament needs the fan at ${shownRange(window, 'ratio')}`;
   if (partCooling === undefined) {
-    const verdict = window.low > 0 ? 'limited' : 'suits';
-    return [{ aspect: 'cooling', verdict, text: `${wants}; no part cooling is known` }];
+    return [against('cooling', window.low > 0, 'coolingUnknown', `${wants}; no part cooling is known`)];
   }
   const adjustable = partCooling.adjustable || window.high >= 1;
   const has = partCooling.adjustable ? 'it is adjustable' : 'it runs at full speed only';
-  return [{ aspect: 'cooling', verdict: adjustable ? 'suits' : 'limited', text: `${wants}; ${has}` }];
+  return [against('cooling', !adjustable, 'coolingNotAdjustable', `${wants}; ${has}`)];
+}
+
+/** A reason that limits a pairing under a condition, and else speaks for it. */
+function against(aspect: Aspect, limits: boolean, warning: WarningCode, text: string): SuitabilityReason {
+  return limits ? { aspect, verdict: 'limited', warning, text } : { aspect, verdict: 'suits', text };
 }
