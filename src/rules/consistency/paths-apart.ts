@@ -7,13 +7,15 @@ import type { ProfileRule } from '../engine/rule.ts';
 /**
  * Every contour has up to eight others inside, seldom none. What rests on the first layer has a top somewhere above:
  * the top surfaces cover at least the footprint, less its brim. Infill lies within contours, and the head travels between
- * them.
+ * them. Overhangs are contours, the outer ones and those inside, where nothing is below; bridges fill what they enclose.
  */
 const ratios: readonly FeatureRatio[] = [
   { of: 'innerContour', to: 'outerContour', low: 0.12, high: 8 },
   { of: 'topSurface', to: 'firstLayer', low: 0.16, high: 60 },
   { of: 'infill', to: 'outerContour', low: 0.01, high: 60 },
   { of: 'travel', to: 'outerContour', low: 0.05, high: 3 },
+  { of: 'overhang', to: 'outerContour', high: 9 },
+  { of: 'bridge', to: 'outerContour', high: 60 },
 ];
 
 export const rule: ProfileRule<'job'> = {
@@ -22,12 +24,12 @@ export const rule: ProfileRule<'job'> = {
   kinds: ['job'],
   severity: 'warning',
   statement:
-    'Path lengths match: contours with each other, with infill and with travel; top surfaces with the first layer.',
+    'Path lengths match: contours with each other, with infill, overhangs, bridges and travel; top surfaces with the first layer.',
   rationale: 'Time and mass of a job follow from its paths; a lost digit changes both.',
   source:
     'Plane geometry: what rests on the first layer ends in a top surface; the factors are common practice, no source.',
   formula:
-    '0.12 <= L_inner/L_outer <= 8; 0.16 <= L_top/L_first <= 60; 0.01 <= L_infill/L_outer <= 60; 0.05 <= L_travel/L_outer <= 3',
+    '0.12 <= L_inner/L_outer <= 8; 0.16 <= L_top/L_first <= 60; 0.01 <= L_infill/L_outer <= 60; 0.05 <= L_travel/L_outer <= 3; L_overhang/L_outer <= 9; L_bridge/L_outer <= 60',
   example: alike(
     'job',
     { bad: '1.3 m', good: '13 m' },
