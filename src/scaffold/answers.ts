@@ -84,10 +84,12 @@ export function valueAt(tree: unknown, path: Path): unknown {
   return value;
 }
 
-/** What a document starts with before anybody has answered: its kind, and what the schema presets. */
+/** What a document starts with before anybody has answered: what the schema presets of the keys that it must have. */
 export function presets(fields: readonly Field[]): Answers {
   return Object.fromEntries(
-    fields.flatMap(({ key, preset }) => (preset === undefined ? [] : [[key, preset] as const])),
+    fields.flatMap(({ key, isMandatory, preset }) =>
+      isMandatory && preset !== undefined ? [[key, preset] as const] : [],
+    ),
   );
 }
 
