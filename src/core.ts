@@ -53,7 +53,8 @@ export {
   originSentence,
 } from './knowledge/origin.ts';
 export type { PairingProblem, PairingRequest } from './knowledge/pairing.ts';
-export { formatQuirk, formatQuirkLine, type Quirk, quirkConcerns, quirksOf } from './knowledge/quirks.ts';
+export { formatQuirk, formatQuirkLine } from './knowledge/quirk-words.ts';
+export { type Quirk, quirkConcerns, quirksOf } from './knowledge/quirks.ts';
 export { type PairingWarning, pairingWarnings } from './knowledge/suitability/pairing-warnings.ts';
 export type { Verdict } from './knowledge/suitability/suitability.ts';
 export { findProfile, type UnknownProfile } from './registry/find-profile.ts';

@@ -3,7 +3,9 @@ import type { Statement } from '../registry/generated/documents.ts';
 import type { Kind } from '../registry/kind.ts';
 import type { AnyProfile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
-import { counted, enumerated } from '../text/words.ts';
+import { type Block, paragraph } from '../text/document.ts';
+import { strong } from '../text/inline.ts';
+import { capitalised, counted, enumerated } from '../text/words.ts';
 
 /** What of a result is not real: trials whose readings were simulated, and profiles that are invented. */
 export interface Origin {
@@ -89,9 +91,14 @@ export function originSentence(origin: Origin): string | null {
         )})`,
   ].flat();
   if (parts.length === 0) return null;
-  const what = parts.join(' and ');
   const end = simulated.length === 0 ? 'no such thing exists' : 'no bench has measured this';
-  return `${what.charAt(0).toUpperCase()}${what.slice(1)}: ${end}.`;
+  return `${capitalised(parts.join(' and '))}: ${end}.`;
+}
+
+/** The same as the first block of a document; no block where everything is real. */
+export function originBlocks(origin: Origin): Block[] {
+  const sentence = originSentence(origin);
+  return sentence === null ? [] : [paragraph([strong(sentence)])];
 }
 
 function listed(names: readonly string[], prefix: string, count: string): string {

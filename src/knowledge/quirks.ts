@@ -5,8 +5,6 @@ import type { Kind } from '../registry/kind.ts';
 import type { Profile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { CubicMillimetresPerSecond, DegreesCelsius, Range } from '../units/canonical.ts';
-import { type Amount, amountOf } from '../units/rounded.ts';
-import { shown, shownRange } from '../units/wording.ts';
 import type { FittedPairing } from './pairing.ts';
 import { trialsOfPairing } from './trial-index.ts';
 
@@ -76,7 +74,7 @@ function quirkOf({ kind, id }: Noted, { date, what, effect, wayRound, concerns }
 }
 
 /** Notes of one day and one profile keep the order of its file. */
-function newestFirst(a: Quirk, b: Quirk): number {
+export function newestFirst(a: Quirk, b: Quirk): number {
   return compareText(b.date, a.date) || compareText(a.of.kind, b.of.kind) || compareText(a.of.id, b.of.id);
 }
 
@@ -98,66 +96,4 @@ export function quirkConcerns({ concerns }: Quirk, { flow, nozzleTemperature }: 
     range === null ||
     (nozzleTemperature !== undefined && nozzleTemperature >= range.low && nozzleTemperature <= range.high);
   return isAbove && isWithin;
-}
-
-/** `2026-05-07  The nozzle falls 9 K. -> Ladders with the fans off.`: the way round, else the effect, behind the arrow. */
-export function formatQuirkLine({ date, what, effect, wayRound }: Quirk): string {
-  return `${date}  ${oneLine(what)} -> ${oneLine(wayRound ?? effect)}`;
-}
-
-/** A quirk in full, as an item of a list: date, what it concerns, what happened, its effect and the way round. */
-export function formatQuirk(quirk: Quirk): string {
-  const { date, what, effect, wayRound } = quirk;
-  const bounds = concernsText(quirk);
-  const happened = [what, effect].map(sentence).join(' ');
-  const way = wayRound === null ? '' : ` -> ${oneLine(wayRound)}`;
-  return `${date}${bounds === null ? '' : ` (${bounds})`}: ${happened}${way}`;
-}
-
-/** `above 55 mm3/s, at 240..260 Cel`; null where a quirk concerns the whole pairing. */
-function concernsText({ concerns }: Quirk): string | null {
-  const { nozzle = null, aboveFlow = null, nozzleTemperature = null } = concerns ?? {};
-  const parts = [
-    nozzle === null ? [] : `nozzle ${nozzle}`,
-    aboveFlow === null ? [] : `above ${shown(aboveFlow, 'volumeFlow')}`,
-    nozzleTemperature === null ? [] : `at ${shownRange(nozzleTemperature, 'temperature')}`,
-  ].flat();
-  return parts.length === 0 ? null : parts.join(', ');
-}
-
-/** A quirk as JSON for programs holds it. */
-interface QuirkFacts extends Omit<Quirk, 'concerns'> {
-  readonly concerns: {
-    readonly nozzle: string | null;
-    readonly aboveFlow: Amount | null;
-    readonly nozzleTemperature: { readonly low: Amount; readonly high: Amount } | null;
-  } | null;
-}
-
-export function quirkFacts({ concerns, ...rest }: Quirk): QuirkFacts {
-  if (concerns === null) return { ...rest, concerns };
-  const { nozzle, aboveFlow, nozzleTemperature } = concerns;
-  return {
-    ...rest,
-    concerns: {
-      nozzle,
-      aboveFlow: aboveFlow === null ? null : amountOf(aboveFlow, 'mm3/s'),
-      nozzleTemperature:
-        nozzleTemperature === null
-          ? null
-          : {
-              low: amountOf(nozzleTemperature.low, 'Cel'),
-              high: amountOf(nozzleTemperature.high, 'Cel'),
-            },
-    },
-  };
-}
-
-function oneLine(text: string): string {
-  return text.trim().replace(/\s+/g, ' ');
-}
-
-function sentence(text: string): string {
-  const line = oneLine(text);
-  return /[.!?]$/.test(line) ? line : `${line}.`;
 }

@@ -1,13 +1,7 @@
 import { expect, test } from 'vitest';
 import { findFittedPairing } from '../../src/knowledge/pairing.ts';
-import {
-  formatQuirk,
-  formatQuirkLine,
-  type Quirk,
-  quirkConcerns,
-  quirkFacts,
-  quirksOf,
-} from '../../src/knowledge/quirks.ts';
+import { formatQuirk, formatQuirkLine, quirkFacts, quirkSections } from '../../src/knowledge/quirk-words.ts';
+import { type Quirk, quirkConcerns, quirksOf } from '../../src/knowledge/quirks.ts';
 import { loadFiles } from '../../src/registry/load-files.ts';
 import type { Registry } from '../../src/registry/registry.ts';
 import { clover, cloverTrial, wren } from '../rules/edited-sample.ts';
@@ -125,10 +119,10 @@ test('a note that names neither belongs to no row', () => {
 test('it is told in a line and in full', () => {
   expect(hot && formatQuirkLine(hot)).toBe('2026-03-02  It oozes. -> The bead thins');
   expect(hot && formatQuirk(hot)).toBe(
-    '2026-03-02 (nozzle hs-0.6, above 38 mm3/s, at 200..260 Cel): It oozes. The bead thins.',
+    '2026-03-02, plumstead/wren, nozzle hs-0.6, above 38 mm3/s, at 200..260 Cel: It oozes. The bead thins.',
   );
   expect(hot && formatQuirk({ ...hot, concerns: null, wayRound: 'Go\n  slower.' })).toBe(
-    '2026-03-02: It oozes. The bead thins. -> Go slower.',
+    '2026-03-02, plumstead/wren: It oozes. The bead thins. -> Go slower.',
   );
 });
 
@@ -138,4 +132,24 @@ test('programs get every quantity with its unit', () => {
     aboveFlow: { value: 38, unit: 'mm3/s' },
     nozzleTemperature: { low: { value: 200, unit: 'Cel' }, high: { value: 260, unit: 'Cel' } },
   });
+});
+
+test('those of several pairings stand together, each once', () => {
+  const found = quirks(
+    registryWith({ [wren]: note('2026-03-02', 'old'), [clover]: note('2026-05-02', 'new') }),
+  );
+  expect(quirkSections([...found, ...found])).toMatchObject([
+    {
+      heading: 'Quirks, the newest first',
+      blocks: [
+        {
+          items: [
+            '2026-05-02, oakhollow/clover-petg: new. The bead thins.',
+            '2026-03-02, plumstead/wren: old. The bead thins.',
+          ],
+        },
+      ],
+    },
+  ]);
+  expect(quirkSections([])).toEqual([]);
 });
