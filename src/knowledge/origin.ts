@@ -77,18 +77,9 @@ const namedAtMost = 4;
  */
 export function originSentence(origin: Origin): string | null {
   const { simulated, invented } = origin;
-  const trials = simulated.length > 1 ? 'trials ' : 'trial ';
   const parts = [
-    simulated.length === 0
-      ? []
-      : `simulated readings (${listed(simulated, trials, counted(simulated.length, 'trial'))})`,
-    invented.length === 0
-      ? []
-      : `invented profiles (${listed(
-          invented.map(({ kind, id }) => `${kind} ${id}`),
-          '',
-          String(invented.length),
-        )})`,
+    simulated.length === 0 ? [] : `simulated readings (${trialsText(simulated)})`,
+    invented.length === 0 ? [] : inventedText(invented.map(({ kind, id }) => `${kind} ${id}`)),
   ].flat();
   if (parts.length === 0) return null;
   const end = simulated.length === 0 ? 'no such thing exists' : 'no bench has measured this';
@@ -101,6 +92,13 @@ export function originBlocks(origin: Origin): Block[] {
   return sentence === null ? [] : [paragraph([strong(sentence)])];
 }
 
-function listed(names: readonly string[], prefix: string, count: string): string {
-  return names.length > namedAtMost ? count : `${prefix}${enumerated(names)}`;
+function inventedText(names: readonly string[]): string {
+  return names.length > namedAtMost
+    ? `${names.length} invented profiles`
+    : `invented profiles (${enumerated(names)})`;
+}
+
+function trialsText(ids: readonly string[]): string {
+  if (ids.length > namedAtMost) return counted(ids.length, 'trial');
+  return `${ids.length > 1 ? 'trials' : 'trial'} ${enumerated(ids)}`;
 }

@@ -27,7 +27,10 @@ describe('the matrix', () => {
     expect(out).toMatch(
       /^4 pairings: 2 suit, \d suits? with limits, \d do(?:es)? not\.\n\nMachines and filaments\n\n/,
     );
-    const [heading = '', petg = '', pla = ''] = out.split('\n').slice(4);
+    const lines = out.split('\n');
+    const [heading = '', petg = '', pla = ''] = lines.slice(
+      lines.findIndex((line) => /^filament /.test(line)),
+    );
     const column = heading.indexOf('plumstead/wren');
     expect(heading).toMatch(/^filament +plumstead\/finch +plumstead\/wren$/);
     expect(petg.slice(column)).toMatch(/^[+~x] \(\d/);
@@ -73,7 +76,7 @@ describe('the ranking for a filament', () => {
       'oakhollow/daisy-pla suits plumstead/wren best, with nozzle hs-0.6: 26 mm³/s',
     );
     expect(out).toMatch(
-      /\n1 +plumstead\/wren +\+ suits +hs-0\.6 +26 mm³\/s +measured\n2 +plumstead\/finch .* expected\n/,
+      /\n1 +plumstead\/wren +\+ suits +hs-0\.6 +26 mm³\/s +measured \(simulated\)\n2 +plumstead\/finch .* expected \(simulated\)\n/,
     );
   });
 
@@ -84,14 +87,17 @@ describe('the ranking for a filament', () => {
     expect(matches[0]).toMatchObject({
       machine: 'plumstead/wren',
       verdict: 'suits',
-      flow: { value: 26, unit: 'mm3/s', basis: 'measured', trials: ['wren-daisy-pla-230'] },
+      flow: {
+        ...{ value: 26, unit: 'mm3/s', basis: 'measured' },
+        ...{ trials: ['wren-daisy-pla-230'], isSimulated: true },
+      },
     });
   });
 
   it('comes as Markdown in words', async () => {
     const { out } = await match(withTwin(), 'oakhollow/daisy-pla', '--format', 'markdown');
     expect(out).toMatch(
-      /\n\| +1 \| plumstead\/wren +\| \+ suits +\| hs-0\.6 +\| +26 mm³\/s \| measured +\|\n/,
+      /\n\| +1 \| plumstead\/wren +\| \+ suits +\| hs-0\.6 +\| +26 mm³\/s \| measured \(simulated\) +\|\n/,
     );
   });
 });
@@ -110,8 +116,65 @@ it('says where a measured flow is a lower bound only', async () => {
   registry.write('trials/2026/wren-short.yaml', short);
   expect((await match(registry.cwd)).out).toMatch(/\noakhollow\/daisy-pla +\+ >26\n/);
   expect((await match(registry.cwd, 'oakhollow/daisy-pla')).out).toContain(
-    'at least 26 mm³/s measured at 230 °C',
+    'at least 26 mm³/s measured (simulated) at 230 °C',
   );
+});
+
+describe('what is not real', () => {
+  it('is named at the head of every form', async () => {
+    const registry = sampleRegistry();
+    registry.edit('machines/plumstead/wren.yaml', 'notice:', 'invented: true\nnotice:');
+    const sentence =
+      'Simulated readings (trial wren-daisy-pla-230) and invented profiles (machine plumstead/wren): no bench has measured this.';
+    const { out: text } = await match(registry.cwd, 'oakhollow/daisy-pla');
+    expect(unwrapped(text)).toContain(sentence);
+    const { out: markdown } = await match(registry.cwd, 'oakhollow/daisy-pla', '--format', 'markdown');
+    expect(markdown).toContain(`**${sentence}**`);
+    const { out: json } = await match(registry.cwd, 'oakhollow/daisy-pla', '--format', 'json');
+    expect(JSON.parse(json).origin).toEqual({
+      simulated: ['wren-daisy-pla-230'],
+      invented: [{ kind: 'machine', id: 'plumstead/wren' }],
+    });
+  });
+
+  it('is not named where all is real', async () => {
+    const registry = sampleRegistry();
+    registry.edit('trials/2026/wren-daisy-pla-230.yaml', 'origin: simulated', 'origin: bench');
+    const { out } = await match(registry.cwd, 'oakhollow/daisy-pla');
+    expect(out).not.toContain('imulated');
+    expect(out).toContain('measured\n');
+  });
+});
+
+describe('quirks', () => {
+  const noted = () => {
+    const registry = sampleRegistry();
+    const note =
+      'fieldNotes:\n  - {date: 2026-05-07, what: It oozes, effect: Blobs, wayRound: Wipe, concerns: {aboveFlow: 20 mm3/s}}\n';
+    const path = 'machines/plumstead/wren.yaml';
+    registry.write(path, `${registry.read(path)}${note}`);
+    return registry.cwd;
+  };
+
+  it.each([
+    ['the ranking', ['oakhollow/daisy-pla']],
+    ['the matrix', []],
+  ])('stand below %s', async (_, args) => {
+    expect((await match(noted(), ...args)).out).toContain(
+      'Quirks, the newest first\n  - 2026-05-07, plumstead/wren, above 20 mm³/s: It oozes. Blobs. -> Wipe\n',
+    );
+  });
+
+  it('are in the JSON with their units', async () => {
+    const { out } = await match(noted(), 'oakhollow/daisy-pla', '--format', 'json');
+    expect(JSON.parse(out).matches[0].quirks).toEqual([
+      {
+        of: { kind: 'machine', id: 'plumstead/wren' },
+        ...{ date: '2026-05-07', what: 'It oozes', effect: 'Blobs', wayRound: 'Wipe' },
+        concerns: { nozzle: null, aboveFlow: { value: 20, unit: 'mm3/s' }, nozzleTemperature: null },
+      },
+    ]);
+  });
 });
 
 describe('what cannot be matched', () => {

@@ -1,4 +1,5 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { quirkFacts } from '../../knowledge/quirk-words.ts';
 import { amountOf } from '../../units/rounded.ts';
 import type { MatchResult } from './match-registry.ts';
 import type { MatchFlow } from './match-verdict.ts';
@@ -7,11 +8,16 @@ import type { MatchFlow } from './match-verdict.ts';
 const matchFormat = 'meltbounds-match/1';
 
 /** A match for programs: every pairing with all of its reasons. */
-export function formatMatchAsJson({ ranked, matches }: MatchResult): string {
+export function formatMatchAsJson({ ranked, matches, origin }: MatchResult): string {
   const document = {
     format: matchFormat,
     ranked,
-    matches: matches.map((match) => ({ ...match, flow: match.flow && flowFacts(match.flow) })),
+    origin,
+    matches: matches.map((match) => ({
+      ...match,
+      flow: match.flow && flowFacts(match.flow),
+      quirks: match.quirks.map(quirkFacts),
+    })),
     cautions: tableCautions,
   };
   return `${JSON.stringify(document, null, 2)}\n`;
@@ -23,6 +29,7 @@ function flowFacts({
   basis,
   isLowerBound,
   trials,
+  isSimulated,
   nozzleTemperature,
 }: MatchFlow): Record<string, unknown> {
   const flow = (number: number) => amountOf(number, 'mm3/s');
@@ -32,6 +39,7 @@ function flowFacts({
     isLowerBound,
     range: range && { low: flow(range.low), high: flow(range.high) },
     trials,
+    isSimulated,
     nozzleTemperature: { value: nozzleTemperature, unit: 'Cel' },
   };
 }

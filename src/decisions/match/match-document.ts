@@ -1,4 +1,6 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { basisWords, originBlocks } from '../../knowledge/origin.ts';
+import { quirkSections } from '../../knowledge/quirk-words.ts';
 import { type Verdict, verdicts } from '../../knowledge/suitability/suitability.ts';
 import { flowText } from '../../prediction/prediction-text.ts';
 import {
@@ -16,18 +18,20 @@ import {
 import { counted } from '../../text/words.ts';
 import { rounded } from '../../units/rounded.ts';
 import type { MatchResult } from './match-registry.ts';
-import { type PairingMatch, speaksAgainst, verdictText } from './match-verdict.ts';
+import { type MatchFlow, type PairingMatch, speaksAgainst, verdictText } from './match-verdict.ts';
 
 /** One sign a verdict, told apart without colour. */
 const signs: Readonly<Record<Verdict, string>> = { suits: '+', limited: '~', unsuitable: 'x' };
 
 /** A match for people: the best machine or how many pairings suit, the grid with its legend, then the reasons. */
 export function matchDocument(result: MatchResult): Document {
-  const { ranked, matches } = result;
+  const { ranked, matches, origin } = result;
   const blocks: Block[] = [
+    ...originBlocks(origin),
     ranked === null ? matrix(result) : ranking(matches),
     paragraph(legend(ranked === null)),
     ...matches.flatMap((match) => reasonSection(match, ranked !== null)),
+    ...quirkSections(matches.flatMap(({ verdict, quirks }) => (verdict === 'unsuitable' ? [] : quirks))),
     cautions(tableCautions),
   ];
   return ranked === null
@@ -48,7 +52,7 @@ function countsText(matches: readonly PairingMatch[]): string {
 function bestText(filament: string, [best]: readonly PairingMatch[]): string {
   if (best === undefined || best.verdict === 'unsuitable') return `No machine suits ${filament}.`;
   const limits = best.verdict === 'limited' ? ', with limits' : '';
-  const flow = best.flow === null ? '' : `: ${longFlow(best)} ${best.flow.basis}`;
+  const flow = best.flow === null ? '' : `: ${longFlow(best)} ${flowBasis(best.flow)}`;
   return `${filament} suits ${best.machine} best${limits}, with nozzle ${best.nozzle}${flow}.`;
 }
 
@@ -82,7 +86,7 @@ function ranking(matches: readonly PairingMatch[]): Table {
     `${signs[match.verdict]} ${verdictText[match.verdict]}`,
     match.nozzle,
     longFlow(match),
-    match.flow?.basis ?? '',
+    match.flow === null ? '' : flowBasis(match.flow),
   ]);
   return table(
     [
@@ -93,6 +97,10 @@ function ranking(matches: readonly PairingMatch[]): Table {
     ],
     rows,
   );
+}
+
+function flowBasis({ basis, isSimulated }: MatchFlow): string {
+  return basisWords(basis, isSimulated);
 }
 
 function longFlow({ flow }: PairingMatch): string {

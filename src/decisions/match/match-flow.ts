@@ -4,6 +4,7 @@ import type { EvidenceContext } from '../../evidence/evidence-context.ts';
 import { standingOf } from '../../evidence/standing.ts';
 import { standingText } from '../../evidence/standing-text.ts';
 import { familiesOf } from '../../knowledge/families.ts';
+import { basisWords, isSimulated, originOf } from '../../knowledge/origin.ts';
 import type { FittedPairing } from '../../knowledge/pairing.ts';
 import { nozzleWindow } from '../../prediction/nozzle-window.ts';
 import { predictLimit } from '../../prediction/predict-limit.ts';
@@ -18,7 +19,10 @@ import type { MatchFlow, MatchReason } from './match-verdict.ts';
 const disappointing = 0.5;
 
 /** The highest flow that was measured with a nozzle, at any temperature that the hot end may have; null where none was. */
-export function measuredFlow(pairing: FittedPairing, reduce: ReduceById): MatchFlow | null {
+export function measuredFlow(
+  pairing: FittedPairing,
+  { registry, reduce }: Pick<EvidenceContext, 'registry' | 'reduce'>,
+): MatchFlow | null {
   const best = bestMeasured(pairing);
   if (best?.at?.nozzleTemperature === undefined) return null;
   return {
@@ -27,6 +31,7 @@ export function measuredFlow(pairing: FittedPairing, reduce: ReduceById): MatchF
     basis: 'measured',
     isLowerBound: best.evidence !== undefined && endedEarly(best.evidence, reduce),
     trials: best.evidence === undefined ? [] : [best.evidence],
+    isSimulated: isSimulated(best, registry),
     nozzleTemperature: best.at.nozzleTemperature,
   };
 }
@@ -85,14 +90,18 @@ export function expectedFlow(
   const predicted = predictLimit(registry, pairing, setup, reduce);
   if (!predicted.ok) return null;
   const { value, range, trials } = predicted.value;
-  return { value, range, basis: 'expected', isLowerBound: false, trials, nozzleTemperature };
+  const { simulated } = originOf(registry, { trials });
+  return {
+    ...{ value, range, basis: 'expected', isLowerBound: false, trials, nozzleTemperature },
+    isSimulated: simulated.length > 0,
+  };
 }
 
 /** The flow as a reason, against what is claimed for the nozzle. */
 export function flowReasons(pairing: FittedPairing, flow: MatchFlow | null): MatchReason[] {
   if (flow === null) return [];
   const claim = claimFor(pairing);
-  const found = `${flow.isLowerBound ? 'at least ' : ''}${flowText(flow.value)} ${flow.basis} at ${shown(flow.nozzleTemperature, 'temperature')} with ${pairing.nozzle.id}${rangeText(flow)}`;
+  const found = `${flow.isLowerBound ? 'at least ' : ''}${flowText(flow.value)} ${basisWords(flow.basis, flow.isSimulated)} at ${shown(flow.nozzleTemperature, 'temperature')} with ${pairing.nozzle.id}${rangeText(flow)}`;
   if (claim === null) return [{ aspect: 'flow', verdict: 'suits', text: found }];
   const share = flow.value / claim;
   const low = flow.basis === 'measured' && !flow.isLowerBound && share < disappointing;

@@ -1,6 +1,7 @@
 import type { EvidenceContext } from '../../evidence/evidence-context.ts';
 import { familiesOf } from '../../knowledge/families.ts';
 import type { FittedPairing } from '../../knowledge/pairing.ts';
+import { quirksOf } from '../../knowledge/quirks.ts';
 import { nozzleReasons } from '../../knowledge/suitability/nozzle-suitability.ts';
 import { verdicts, worstFirst, worstVerdict } from '../../knowledge/suitability/suitability.ts';
 import { supplyReasons } from '../../knowledge/suitability/supply-suitability.ts';
@@ -25,7 +26,7 @@ export function matchPairing(
   const { registry, reduce } = context;
   const nozzles = nozzlesOf(machine.data).map((fitted): NozzleMatch => {
     const pairing = { machine, filament, ...fitted };
-    return { pairing, reasons: nozzleReasons(pairing), measured: measuredFlow(pairing, reduce) };
+    return { pairing, reasons: nozzleReasons(pairing), measured: measuredFlow(pairing, context) };
   });
   const best = nozzles.toSorted(betterNozzle)[0];
   if (best === undefined) return null;
@@ -50,6 +51,7 @@ export function matchPairing(
     verdict,
     reasons,
     flow,
+    quirks: quirksOf(registry, best.pairing),
   };
 }
 

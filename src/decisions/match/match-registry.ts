@@ -1,4 +1,5 @@
 import { reducingOnce } from '../../bench/reducing-once.ts';
+import { type Origin, originOf } from '../../knowledge/origin.ts';
 import { verdicts } from '../../knowledge/suitability/suitability.ts';
 import { findProfile, type UnknownProfile } from '../../registry/find-profile.ts';
 import { compareText } from '../../registry/finding.ts';
@@ -24,6 +25,8 @@ export interface MatchResult {
   readonly filaments: readonly string[];
   /** Row by row, filament after filament; ranked ones the best first. */
   readonly matches: readonly PairingMatch[];
+  /** What of it is simulated or invented. */
+  readonly origin: Origin;
 }
 
 /** Why there is nothing to match: an unknown id, or a registry without machines or filaments. */
@@ -47,11 +50,16 @@ export function matchRegistry(registry: Registry, request: MatchRequest): Result
     }),
   );
   const isRanked = request.filament !== undefined;
+  const ofKind = (kind: 'machine' | 'filament', ids: readonly string[]) => ids.map((id) => ({ kind, id }));
   return success({
     ranked: request.filament ?? null,
     machines: machines.value,
     filaments: filaments.value,
     matches: isRanked ? matches.toSorted(betterMatch) : matches,
+    origin: originOf(registry, {
+      profiles: [...ofKind('machine', machines.value), ...ofKind('filament', filaments.value)],
+      trials: matches.flatMap(({ flow }) => flow?.trials ?? []),
+    }),
   });
 }
 

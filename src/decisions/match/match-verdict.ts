@@ -1,4 +1,5 @@
 import type { EvidenceFault } from '../../evidence/standing.ts';
+import type { Quirk } from '../../knowledge/quirks.ts';
 import type { SuitabilityReason, Verdict } from '../../knowledge/suitability/suitability.ts';
 import type { CubicMillimetresPerSecond, DegreesCelsius, Range } from '../../units/canonical.ts';
 
@@ -30,6 +31,8 @@ export interface MatchFlow {
   readonly isLowerBound: boolean;
   /** The trials that it rests on. */
   readonly trials: readonly string[];
+  /** Whether the readings of one of them were simulated. */
+  readonly isSimulated: boolean;
   readonly nozzleTemperature: DegreesCelsius;
 }
 
@@ -42,4 +45,6 @@ export interface PairingMatch {
   readonly reasons: readonly MatchReason[];
   /** Null where nothing is known of it, and where the pairing is unsuitable. */
   readonly flow: MatchFlow | null;
+  /** What the bench has noted of it, the newest first. */
+  readonly quirks: readonly Quirk[];
 }
