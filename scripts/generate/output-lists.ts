@@ -11,7 +11,7 @@ const outputLists: Readonly<Record<string, Readonly<Record<string, readonly stri
   comparison: { feature: features },
   diff: { feature: features },
   match: { warning: warningCodes },
-  plan: { method: methodNames },
+  plan: { method: methodNames, warning: warningCodes },
   reduction: { method: methodNames, quantity: [...new Set(quantities)] },
   tables: { feature: features },
 };

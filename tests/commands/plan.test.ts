@@ -11,6 +11,59 @@ function plan(cwd: string, ...args: string[]) {
   return runCommand(cwd, ['plan', ...args]);
 }
 
+describe('what to know before anything is heated up', () => {
+  const worn = () => {
+    const registry = sampleRegistry();
+    const wren = 'machines/plumstead/wren.yaml';
+    registry.edit(
+      wren,
+      'material: hardenedSteel}\n      - {id: hs-0.6',
+      'material: brass}\n      - {id: hs-0.6',
+    );
+    registry.edit(wren, '\nnotice:', '\ninvented: true\nnotice:');
+    registry.write(
+      wren,
+      `${registry.read(wren)}fieldNotes:\n  - {date: 2026-05-07, what: It oozes, effect: Blobs}\n`,
+    );
+    const daisy = 'filaments/oakhollow/daisy-pla.yaml';
+    registry.edit(
+      daisy,
+      'designation: PLA',
+      'designation: PLA-GF20\nfillers: [{symbol: GF, massFraction: 20 %}]',
+    );
+    return registry.cwd;
+  };
+  const sentence = 'Nozzle hs-0.4 of brass is worn by glass (GF).';
+  const origin =
+    'Simulated readings (trials wren-daisy-pla-215 and wren-daisy-pla-230) and invented profiles (machine plumstead/wren): no bench has measured this.';
+  const quirk = '2026-05-07, plumstead/wren: It oozes. Blobs.';
+
+  it.each(['text', 'markdown'])('stands at the head of the plan as %s, and quirks below', async (format) => {
+    const { out } = await plan(worn(), ...pairing, '--nozzle', 'hs-0.4', '--format', format);
+    const text = unwrapped(out).replaceAll('*', '');
+    expect(text).toContain(origin);
+    expect(text.indexOf(sentence)).toBeGreaterThan(text.indexOf(origin));
+    expect(text.indexOf(sentence)).toBeLessThan(text.indexOf('Expected limit'));
+    expect(text.indexOf(quirk)).toBeGreaterThan(text.indexOf('In total'));
+  });
+
+  it('is in the JSON with codes', async () => {
+    const { out } = await plan(worn(), ...pairing, '--nozzle', 'hs-0.4', '--format', 'json');
+    const { warnings, quirks, origin: named } = JSON.parse(out);
+    expect(warnings[0]).toEqual({ warning: 'nozzleWears', text: sentence });
+    expect(quirks).toMatchObject([{ date: '2026-05-07', what: 'It oozes', wayRound: null, concerns: null }]);
+    expect(named.invented).toEqual([{ kind: 'machine', id: 'plumstead/wren' }]);
+  });
+
+  it('leaves out the machine where the method needs none', async () => {
+    const { out } = await plan(worn(), ...pairing, '--method', 'dryingCurve', '--format', 'json');
+    expect(JSON.parse(out)).toMatchObject({
+      ...{ warnings: [], quirks: [] },
+      origin: { simulated: [], invented: [] },
+    });
+  });
+});
+
 describe('the plan of a flow ladder', () => {
   it('says what to expect, and names the trials that it is drawn from with their figures', async () => {
     const { status, out, err } = await plan(sampleRegistry().cwd, ...pairing);

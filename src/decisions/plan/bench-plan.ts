@@ -1,5 +1,8 @@
 import type { PlanColumn, PlanRow, PlanSection } from '../../bench/layout/run-layout.ts';
 import type { MethodName } from '../../bench/method-facts.ts';
+import type { Origin } from '../../knowledge/origin.ts';
+import type { Quirk } from '../../knowledge/quirks.ts';
+import type { PairingWarning } from '../../knowledge/suitability/pairing-warnings.ts';
 
 /** The empty trial of a plan: what goes into its file besides the readings. */
 export interface TrialDraft {
@@ -25,6 +28,12 @@ export interface BenchPlan {
   /** How often each row is read. */
   readonly repeats: number;
   readonly cautions: readonly string[];
+  /** What to know of the pairing before it is heated up, the worst first. */
+  readonly warnings: readonly PairingWarning[];
+  /** What the bench has noted of the pairing, the newest first. */
+  readonly quirks: readonly Quirk[];
+  /** What of all that the plan rests on is simulated or invented. */
+  readonly origin: Origin;
   readonly trial: TrialDraft;
   /** The numbers of the plan for programs: every quantity an object of value and unit. */
   readonly facts: Readonly<Record<string, unknown>>;

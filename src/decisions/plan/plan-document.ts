@@ -1,4 +1,6 @@
 import type { PlanColumn } from '../../bench/layout/run-layout.ts';
+import { originBlocks } from '../../knowledge/origin.ts';
+import { quirkSections } from '../../knowledge/quirk-words.ts';
 import {
   type Block,
   type Column,
@@ -10,6 +12,7 @@ import {
   paragraph,
   section,
   table,
+  warnings,
 } from '../../text/document.ts';
 import { capitalised, counted, wordsOf } from '../../text/words.ts';
 import { printedUnit } from '../../units/print-symbols.ts';
@@ -22,12 +25,19 @@ export function planDocument(plan: BenchPlan): Document {
   return {
     ...heading(plan),
     blocks: [
+      ...knownBlocks(plan),
       paragraph(`Read ${readings}, ${timesText(repeats)} in each row:`),
       table(settingColumns(plan), settingRows(plan)),
       ...sections(plan),
+      ...quirkSections(plan.quirks),
       cautions(plan.cautions),
     ],
   };
+}
+
+/** What must be known before anything is heated up, so that it stands at the head. */
+function knownBlocks({ origin, warnings: known }: BenchPlan): Block[] {
+  return [...originBlocks(origin), warnings(known.map(({ text }) => text))];
 }
 
 function readingText({ name, unit }: PlanColumn): string {
@@ -50,6 +60,7 @@ export function planSheetDocument(plan: BenchPlan): Document {
   return {
     ...heading(plan),
     blocks: [
+      ...knownBlocks(plan),
       paragraph(`Planned ${plan.date} for the trial ${plan.trial.id}.`),
       facts(['Run by', dots], ['On', dots], ['Batch', dots], ['Room', `${dots} °C, ${dots} % humidity`]),
       ...sections(plan),
@@ -60,6 +71,7 @@ export function planSheetDocument(plan: BenchPlan): Document {
         ),
         facts(['Stopped or ground at', dots], ['Because of', dots]),
       ]),
+      ...quirkSections(plan.quirks),
       cautions(plan.cautions),
     ],
   };

@@ -33,17 +33,23 @@ export function planTrial(
   if (!isMethodName(name)) return unknownMethod(name);
   const pairing = findFittedPairing(registry, request);
   if (!pairing.ok) return pairing;
-  const layout = runLayouts[name](layoutRequest(registry, pairing.value, request, reduce));
+  const shownTrials = new Set<string>();
+  const layout = runLayouts[name](layoutRequest(registry, pairing.value, request, reduce, shownTrials));
   if (!layout.ok) return layout;
-  return success(putTogether(registry, pairing.value, methodOf(name), layout.value, request.today));
+  const plan = { method: methodOf(name), layout: layout.value, date: request.today, trials: shownTrials };
+  return success(putTogether(registry, pairing.value, plan));
 }
 
-/** What a method is handed; it asks for predictions itself, since not every method needs each of them. */
+/**
+ * What a method is handed; it asks for predictions itself, since not every method needs each of them. The trials that a
+ * prediction shows are put among those given.
+ */
 function layoutRequest(
   registry: Registry,
   pairing: FittedPairing,
   request: PlanRequest,
   reduce: ReduceById,
+  shownTrials: Set<string>,
 ): LayoutRequest {
   const families = familiesOf(pairing.filament.data, registry);
   const allowedTemperatures = () => nozzleWindow(pairing, families);
@@ -61,7 +67,9 @@ function layoutRequest(
       const { hotEnd, nozzle, filament } = pairing;
       const setup = { hotEnd, nozzle, filament: filament.data, families, nozzleTemperature };
       const predicted = predictLimit(registry, pairing, setup, reduce);
-      return predicted.ok ? success(expectedFlow(predicted.value)) : predicted;
+      if (!predicted.ok) return predicted;
+      for (const { id } of predicted.value.siblings) shownTrials.add(id);
+      return success(expectedFlow(predicted.value));
     },
   };
 }

@@ -3,8 +3,12 @@ import type { RunLayout } from '../../bench/layout/run-layout.ts';
 import type { Method } from '../../bench/method.ts';
 import { tableCautions } from '../../knowledge/cautions.ts';
 import { familiesOf } from '../../knowledge/families.ts';
+import { originOf } from '../../knowledge/origin.ts';
 import type { FittedPairing } from '../../knowledge/pairing.ts';
+import { quirksOf } from '../../knowledge/quirks.ts';
+import { pairingWarnings } from '../../knowledge/suitability/pairing-warnings.ts';
 import type { Polymer } from '../../registry/generated/documents.ts';
+import type { Kind } from '../../registry/kind.ts';
 import { brokenKey, type Registry } from '../../registry/registry.ts';
 import type { BenchPlan } from './bench-plan.ts';
 
@@ -14,13 +18,21 @@ interface Named {
   readonly nozzle: boolean;
 }
 
+/** What a method has laid out. */
+interface LaidOut {
+  readonly method: Method;
+  readonly layout: RunLayout;
+  /** Day of the plan, YYYY-MM-DD. */
+  readonly date: string;
+  /** The trials that it shows. */
+  readonly trials: Iterable<string>;
+}
+
 /** A plan with its empty trial, from what a method has laid out for a pairing. */
 export function putTogether(
   registry: Registry,
   pairing: FittedPairing,
-  method: Method,
-  layout: RunLayout,
-  date: string,
+  { method, layout, date, trials }: LaidOut,
 ): BenchPlan {
   const { machine, nozzle, filament } = pairing;
   const named = {
@@ -36,6 +48,7 @@ export function putTogether(
     date,
     ...{ sections, given, read, hints, rows, repeats },
     cautions: planCautions(familiesOf(filament.data, registry)),
+    ...knownOf(registry, pairing, named, trials),
     trial: {
       id: freeTrialId(registry, words),
       lines: draftLines(pairing, named, layout),
@@ -48,6 +61,22 @@ export function putTogether(
       ...(job !== undefined && { job }),
       ...layout.facts,
     },
+  };
+}
+
+/** Warnings, quirks and origin, as far as they are about what the method needs. */
+function knownOf(
+  registry: Registry,
+  pairing: FittedPairing,
+  named: Named,
+  trials: Iterable<string>,
+): Pick<BenchPlan, 'warnings' | 'quirks' | 'origin'> {
+  const { machine, filament } = pairing;
+  const isAbout = (kind: Kind) => named.machine || kind === 'filament' || kind === 'addition';
+  return {
+    warnings: named.nozzle ? pairingWarnings(registry, pairing) : [],
+    quirks: quirksOf(registry, pairing).filter(({ of }) => isAbout(of.kind)),
+    origin: originOf(registry, { profiles: named.machine ? [machine, filament] : [filament], trials }),
   };
 }
 
