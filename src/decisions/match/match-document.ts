@@ -23,6 +23,9 @@ import { type MatchFlow, type PairingMatch, speaksAgainst, verdictText } from '.
 /** One sign a verdict, told apart without colour. */
 const signs: Readonly<Record<Verdict, string>> = { suits: '+', limited: '~', unsuitable: 'x' };
 
+/** Verdicts for a narrow column. */
+const shortVerdicts: Readonly<Record<Verdict, string>> = { ...verdictText, limited: 'with limits' };
+
 /** A match for people: the best machine or how many pairings suit, the grid with its legend, then the reasons. */
 export function matchDocument(result: MatchResult): Document {
   const { ranked, matches, origin } = result;
@@ -83,7 +86,7 @@ function ranking(matches: readonly PairingMatch[]): Table {
   const rows = matches.map((match, index) => [
     index + 1,
     match.machine,
-    `${signs[match.verdict]} ${verdictText[match.verdict]}`,
+    `${signs[match.verdict]} ${shortVerdicts[match.verdict]}`,
     match.nozzle,
     longFlow(match),
     match.flow === null ? '' : flowBasis(match.flow),
@@ -93,7 +96,7 @@ function ranking(matches: readonly PairingMatch[]): Table {
       { heading: '', align: 'right' },
       ...leftColumns('machine', 'verdict', 'nozzle'),
       { heading: 'melt flow', align: 'right' },
-      ...leftColumns('basis'),
+      { heading: 'basis', align: 'left', wraps: true },
     ],
     rows,
   );
