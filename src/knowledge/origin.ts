@@ -69,7 +69,7 @@ export function originHeading({ simulated, invented }: Origin): string | null {
 }
 
 /** Names up to this many are written out. */
-const namedAtMost = 4;
+const namedAtMost = 2;
 
 /**
  * One sentence for the head of a page: `Simulated readings (trial lantern-stagecraft-pla-230) and invented profiles
