@@ -20,8 +20,9 @@ export function sampleCurve(
   );
   const between = (from: PlotPoint, to: PlotPoint, halvings: number): PlotPoint[] => {
     const middle = at((from.x + to.x) / 2);
-    const isStraight = Math.abs(middle.y - (from.y + to.y) / 2) <= tolerance;
-    if (isStraight || halvings === 0) return [to];
+    // What is no number does not bend, and needs no points in between.
+    const bends = Math.abs(middle.y - (from.y + to.y) / 2) > tolerance;
+    if (!bends || halvings === 0) return [to];
     return [...between(from, middle, halvings - 1), ...between(middle, to, halvings - 1)];
   };
   const points = ends.flatMap((to, part) => {

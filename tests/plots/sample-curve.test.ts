@@ -27,6 +27,10 @@ describe('points of a curve', () => {
     );
   });
 
+  it('are few where the curve is no number', () => {
+    expect(sampleCurve(() => Number.NaN, [0, 1], 0.01).length).toBeLessThanOrEqual(17);
+  });
+
   it('end even for a curve that jumps', () => {
     const points = sampleCurve((x) => (x < Math.SQRT1_2 ? 0 : 1), [0, 1], 1e-9);
     expect(points.length).toBeLessThan(100);
