@@ -128,8 +128,8 @@ const slips: readonly Slip[] = [
       { in: daisy, from: 'value: 58 Cel', to: 'value: 70 Cel' },
       {
         in: pla,
-        from: 'nozzleTemperature:',
-        to: 'dryingTemperature:\n  - {value: 40..45 Cel, basis: published, source: invented-plastics-tables}\nnozzleTemperature:',
+        from: 'value: 45..50 Cel',
+        to: 'value: 40..45 Cel',
       },
       {
         in: daisy,
