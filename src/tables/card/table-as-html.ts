@@ -1,4 +1,5 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { originBlocks } from '../../knowledge/origin.ts';
 import { drawPlot } from '../../plots/draw-plot.ts';
 import type { Plot } from '../../plots/plot.ts';
 import {
@@ -18,6 +19,7 @@ import {
 } from '../../text/document.ts';
 import { styled } from '../../text/inline.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
+import { capText, largestFlowText, quirkBlocks, temperaturesText } from '../write/head-text.ts';
 import { tableTitle } from '../write/table-as-json.ts';
 import { withUnit } from '../write/words.ts';
 import { conditionsBlock } from './conditions-block.ts';
@@ -41,10 +43,14 @@ export function tableCardDocument(speeds: SpeedTable): Document {
   return {
     title: `${speeds.filament} on ${speeds.machine}`,
     blocks: [
+      ...originBlocks(speeds.origin),
+      paragraph(`${temperaturesText(speeds)} ${largestFlowText(speeds)}`),
       facts(...summary(speeds)),
       section('Before you print', [list(tableCautions)], 'cautions', 'caution'),
       section('Speeds at a glance', [glanceBlock(speeds), paragraph(glanceKey)], 'glance'),
       section('Temperatures, cooling, drying, spool', [conditionsBlock(speeds)], 'conditions'),
+      ...(speeds.caps.length === 0 ? [] : [section('House caps', [list(speeds.caps.map(capText))], 'caps')]),
+      ...quirkBlocks(speeds.quirks),
       ...warningSection(speeds),
       section('Speeds in full', [speedsBlock(speeds), terms(usedTerms(speeds))], 'speeds', 'newpage'),
       section('Pictures', pictures(speeds), 'pictures', 'newpage'),

@@ -1,12 +1,16 @@
 import type { trialResults } from '../../bench/reduce-trial.ts';
 import { reducingOnce } from '../../bench/reducing-once.ts';
 import { features } from '../../knowledge/feature.ts';
+import { type Origin, originOf } from '../../knowledge/origin.ts';
 import {
   findPairing,
   type Pairing,
   type PairingProblem,
   type PairingRequest,
 } from '../../knowledge/pairing.ts';
+import { type Quirk, quirkConcerns, quirksOf } from '../../knowledge/quirks.ts';
+import { pairingWarnings } from '../../knowledge/suitability/pairing-warnings.ts';
+import { additionsTo } from '../../registry/addition.ts';
 import { compareText } from '../../registry/finding.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { failure, type Problem, type Result, refusal, success } from '../../result.ts';
@@ -21,6 +25,7 @@ import { capsOf } from './house-caps.ts';
 import { largestFlowOf } from './largest-flow.ts';
 import { type LimitsProblem, type PairingLimits, pairingLimits } from './limits/pairing-limits.ts';
 import { policyProblem, type UnusablePolicy } from './limits/usable-policy.ts';
+import type { RowFlag } from './row-flag.ts';
 import type { SourcedValue } from './sourced-value.ts';
 import { type BareRow, speedRow } from './speed-row.ts';
 import type { SpeedRow, SpeedTable } from './speed-table.ts';
@@ -78,10 +83,12 @@ export function deriveTables(
   const bareConditions = conditionRows(registry, pairing, limits.value, largestFlow);
   const sourcedValues = sourcedValuesOf(bare, bareConditions, limits.value);
   const faults = judgedFaults(registry, sourcedValues, options);
-  const rows = bare.map((row): SpeedRow => ({ ...row, flags: flagsOf(registry, row, limits.value, faults) }));
+  const quirks = quirksOf(registry, pairing);
+  const origin = tableOrigin(registry, pairing, sourcedValues);
+  const rows = bare.map((row) => withNotes(row, quirks, flagsOf(origin, row, limits.value, faults)));
   const conditions = bareConditions.map((condition) => ({
     ...condition,
-    flags: conditionFlags(registry, condition, limits.value, faults),
+    flags: conditionFlags(origin, condition, limits.value, faults),
   }));
   return success({
     machine: pairing.machine.id,
@@ -100,7 +107,33 @@ export function deriveTables(
     meltLimits: limits.value.melt,
     sourcedValues,
     inputs: tableInputs(registry, pairing, sourcedValues),
-    warnings: [...beads.warnings, ...limits.value.warnings, ...faultWarnings(faults), ...flagWarnings(rows)],
+    quirks,
+    origin,
+    warnings: [
+      ...pairingWarnings(registry, pairing).map(({ text }) => text),
+      ...beads.warnings,
+      ...limits.value.warnings,
+      ...faultWarnings(faults),
+      ...flagWarnings(rows),
+    ],
+  });
+}
+
+/** A row with the quirks that show at its flow and temperature. */
+function withNotes(row: BareRow, quirks: readonly Quirk[], flags: readonly RowFlag[]): SpeedRow {
+  const here = quirks.flatMap((quirk, index) => (quirkConcerns(quirk, row) ? [index] : []));
+  return { ...row, quirks: here, flags: here.length > 0 ? [...flags, 'quirk'] : flags };
+}
+
+/** What of a table is not real: of its profiles, and of the trials behind its numbers. */
+function tableOrigin(
+  registry: Registry,
+  { machine, filament, policy }: Pairing,
+  sourcedValues: readonly SourcedValue[],
+): Origin {
+  return originOf(registry, {
+    profiles: [machine, filament, policy, ...additionsTo(filament.id, registry.addition)],
+    trials: sourcedValues.flatMap(({ evidence }) => evidence ?? []),
   });
 }
 

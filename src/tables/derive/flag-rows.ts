@@ -1,4 +1,4 @@
-import type { Registry } from '../../registry/registry.ts';
+import type { Origin } from '../../knowledge/origin.ts';
 import { sourcedValuesIn } from './calculation.ts';
 import type { BareCondition } from './conditions/condition-row.ts';
 import type { SourcedValueFault } from './evidence-standing.ts';
@@ -11,7 +11,7 @@ import type { SpeedRow } from './speed-table.ts';
 
 /** What a reader must know of a row of speeds, in the order of `rowFlags`. */
 export function flagsOf(
-  registry: Registry,
+  origin: Origin,
   row: BareRow,
   limits: PairingLimits,
   faults: readonly SourcedValueFault[],
@@ -23,13 +23,13 @@ export function flagsOf(
     ...faultFlags(used, faults),
     ...untested,
     ...weakFlags(binding, limits),
-    ...originFlags(registry, [...binding, ...behindMelt(row)]),
+    ...originFlags(origin, [...binding, ...behindMelt(row)]),
   ]);
 }
 
 /** What a reader must know of a condition, in the same order. */
 export function conditionFlags(
-  registry: Registry,
+  origin: Origin,
   { sourcedValues }: BareCondition,
   limits: PairingLimits,
   faults: readonly SourcedValueFault[],
@@ -38,7 +38,7 @@ export function conditionFlags(
   return inOrder([
     ...faultFlags(used, faults),
     ...weakFlags(sourcedValues, limits),
-    ...originFlags(registry, sourcedValues),
+    ...originFlags(origin, sourcedValues),
   ]);
 }
 
@@ -47,12 +47,13 @@ function behindMelt({ bound, sizes }: BareRow): readonly SourcedValue[] {
   return bound === 'melt' ? sizes.flatMap(({ fittedTo = [] }) => fittedTo) : [];
 }
 
-/** Whether a trial behind the numbers was simulated. */
-function originFlags(registry: Registry, sourcedValues: readonly SourcedValue[]): RowFlag[] {
-  const isSimulated = sourcedValues.some(
-    ({ evidence }) => evidence !== null && registry.trial.get(evidence)?.data.origin === 'simulated',
-  );
-  return isSimulated ? ['simulated'] : [];
+/** Whether a trial behind the numbers was simulated, or a profile of the table is invented. */
+function originFlags({ simulated, invented }: Origin, sourcedValues: readonly SourcedValue[]): RowFlag[] {
+  const isSimulated = sourcedValues.some(({ evidence }) => simulated.includes(evidence ?? ''));
+  return [
+    ...(isSimulated ? (['simulated'] as const) : []),
+    ...(invented.length > 0 ? (['invented'] as const) : []),
+  ];
 }
 
 function inOrder(flags: readonly RowFlag[]): RowFlag[] {

@@ -15,7 +15,7 @@ import { type SourcedValue, sourcedQuantity } from './sourced-value.ts';
 import type { Bound, SpeedRow } from './speed-table.ts';
 
 /** A row before the sourcedValues that it rests on are judged; null where nothing bounds the feature. */
-export type BareRow = Omit<SpeedRow, 'flags'>;
+export type BareRow = Omit<SpeedRow, 'flags' | 'quirks'>;
 
 /** The row of a feature and a bead: the least of its bounds times the fraction of the policy, to the safe side. */
 export function speedRow(

@@ -1,4 +1,6 @@
 import type { Feature } from '../../knowledge/feature.ts';
+import type { Origin } from '../../knowledge/origin.ts';
+import type { Quirk } from '../../knowledge/quirks.ts';
 import type { Basis } from '../../registry/statement.ts';
 import type {
   CubicMillimetresPerSecond,
@@ -53,6 +55,8 @@ export interface SpeedRow {
   /** Basis of the weakest number that the speed rests on; null where a house rule alone holds it. */
   readonly basis: Basis | null;
   readonly flags: readonly RowFlag[];
+  /** Positions in the quirks of the table of those that show at this flow and temperature. */
+  readonly quirks: readonly number[];
   /** Every bound that is known, from the one that binds upwards. */
   readonly bounds: readonly Bound[];
   /** The bound that would bind next, and how much faster it lets the feature go: 0.25 is a quarter. */
@@ -126,6 +130,10 @@ export interface SpeedTable {
   /** Every number that the rows rest on, sorted by key. */
   readonly sourcedValues: readonly SourcedValue[];
   readonly inputs: readonly TableInput[];
+  /** Field notes of the bench on this pairing, the newest first. */
+  readonly quirks: readonly Quirk[];
+  /** Trials behind it that were simulated, and profiles that are invented. */
+  readonly origin: Origin;
   /** What a reader must know, such as a bead that could not be tabled. */
   readonly warnings: readonly string[];
 }

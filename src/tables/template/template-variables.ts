@@ -150,6 +150,13 @@ export const templateVariables: readonly TemplateVariable[] = [
     ...place,
   ]),
   list('conditions', 'Temperatures, cooling, drying and spool life', conditionItems),
+  text('origin', 'That readings are simulated or profiles invented; empty where all is real', 'Simulated …'),
+  {
+    name: 'quirks',
+    kind: 'texts',
+    description: 'Field notes of the bench, the newest first',
+    example: '2026-02-12, …',
+  },
   {
     name: 'warnings',
     kind: 'texts',

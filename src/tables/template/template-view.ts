@@ -1,5 +1,7 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
 import { isPrinted } from '../../knowledge/feature.ts';
+import { originSentence } from '../../knowledge/origin.ts';
+import { formatQuirk } from '../../knowledge/quirk-words.ts';
 import { alignedCells } from '../../text/text-grid.ts';
 import { wordsOf } from '../../text/words.ts';
 import { clean } from '../../units/round-to-step.ts';
@@ -44,6 +46,8 @@ export function templateView(table: SpeedTable): TemplateView {
     features: grouped(rows, ['feature', 'featureWords']),
     beads: grouped(rows, ['layerHeight', 'lineWidth']),
     conditions: placed(table.conditions.map((row, index) => conditionView(row, conditionLines[index] ?? ''))),
+    origin: originSentence(table.origin) ?? '',
+    quirks: table.quirks.map(formatQuirk),
     warnings: table.warnings,
     cautions: tableCautions,
     inputs: placed(table.inputs.map(({ kind, id, version, digest }) => ({ kind, id, version, digest }))),

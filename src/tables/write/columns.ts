@@ -22,6 +22,8 @@ interface TableColumn {
   /** UCUM code, or null for a word. */
   readonly unit: string | null;
   readonly description: string;
+  /** Whether a cell of it may be empty. */
+  readonly mayBeEmpty?: true;
 }
 
 /** The columns of a speed table in their order; every writer follows it. */
@@ -46,6 +48,7 @@ export const tableColumns: readonly TableColumn[] = [
     key: 'fan',
     unit: '%',
     description: 'Part-cooling fan; empty where it is not known, and on travel moves',
+    mayBeEmpty: true,
   },
   { key: 'runUp', unit: 'mm', description: 'Length in which the speed is reached from a stop' },
   {
@@ -53,12 +56,14 @@ export const tableColumns: readonly TableColumn[] = [
     unit: null,
     description:
       'What the speed rests on: measured, published, derived, claimed or assumed; empty where a cap of the policy holds it',
+    mayBeEmpty: true,
   },
   {
     key: 'flags',
     unit: null,
     description:
-      'What a reader must know, words separated by a space: unsupported, stale, acknowledged, untested, weakBasis, capped; empty where there is nothing',
+      'What a reader must know, words separated by a space: unsupported, stale, acknowledged, untested, weakBasis, capped, simulated, invented, quirk; empty where there is nothing',
+    mayBeEmpty: true,
   },
 ];
 

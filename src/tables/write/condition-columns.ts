@@ -49,7 +49,7 @@ export const conditionColumns: readonly ConditionColumn[] = [
     unit: null,
     isNumber: false,
     description:
-      'What a reader must know of those numbers, words separated by a space: unsupported, stale, acknowledged, weakBasis, capped; empty where there is nothing',
+      'What a reader must know of those numbers, words separated by a space: unsupported, stale, acknowledged, weakBasis, capped, simulated, invented; empty where there is nothing',
   },
   {
     key: 'restsOn',

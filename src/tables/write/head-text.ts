@@ -1,4 +1,6 @@
-import type { Fact } from '../../text/document.ts';
+import { formatQuirk } from '../../knowledge/quirk-words.ts';
+import type { Quirk } from '../../knowledge/quirks.ts';
+import { type Block, type Fact, numberedList, section } from '../../text/document.ts';
 import { enumerated, wordsOf } from '../../text/words.ts';
 import { formatNumber } from '../../units/format-quantity.ts';
 import type { HouseCap, SpeedTable } from '../derive/speed-table.ts';
@@ -50,6 +52,13 @@ export function capText({ feature, speed, acceleration, reason }: HouseCap): str
     ...(acceleration === null ? [] : [withUnit(acceleration, 'mm/s2')]),
   ];
   return `${wordsOf(feature)}: at most ${caps.join(' and ')}: ${reason.replace(/\s+/g, ' ').trim()}`;
+}
+
+/** The quirks of a pairing, numbered, so that rows can name them. */
+export function quirkBlocks(quirks: readonly Quirk[]): Block[] {
+  return quirks.length === 0
+    ? []
+    : [section('Quirks, the newest first', [numberedList(quirks.map(formatQuirk))])];
 }
 
 function digits(value: number): number {

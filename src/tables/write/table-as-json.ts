@@ -1,4 +1,5 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { quirkFacts } from '../../knowledge/quirk-words.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import { dimensionInfo } from '../../units/dimension.ts';
 import { clean } from '../../units/round-to-step.ts';
@@ -38,6 +39,8 @@ export function jsonTable(table: SpeedTable): Record<string, unknown> {
     ),
     warnings: table.warnings,
     cautions: tableCautions,
+    quirks: table.quirks.map(quirkFacts),
+    origin: table.origin,
     inputs: jsonInputs(table),
   };
 }
@@ -90,6 +93,7 @@ function jsonRow(row: SpeedRow): Record<string, unknown> {
       runnerUp: { bound: runnerUp.name, slack: quantity(runnerUp.slack, 'ratio') },
     }),
     bounds: bounds.map(jsonBound),
+    quirks: row.quirks,
     settings: keysOf([...sizes, ...results].flatMap(sourcedValuesIn)),
   };
 }

@@ -1,7 +1,9 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { type Origin, originSentence } from '../../knowledge/origin.ts';
+import { formatQuirk } from '../../knowledge/quirk-words.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
 import { headingOf, tableColumns } from './columns.ts';
-import { inputsHeading } from './table-as-csv.ts';
+import { inputsHeading, quirksHeading } from './table-as-csv.ts';
 import { jsonInputs, tableTitle } from './table-as-json.ts';
 
 /**
@@ -14,9 +16,16 @@ export function formatTableCsvMetadata(table: SpeedTable, csvName: string): stri
     titles: headingOf(column),
     'dc:description': column.description,
     datatype: column.unit === null ? 'string' : 'decimal',
-    ...(column.key === 'flags' ? { separator: ' ' } : { required: true }),
+    ...(column.key === 'flags' && { separator: ' ' }),
+    ...(column.mayBeEmpty !== true && { required: true }),
     ...(column.unit !== null && { 'schema:unitText': column.unit }),
   }));
+  const quirks = {
+    name: quirksHeading,
+    titles: quirksHeading,
+    'dc:description': 'Field notes of the bench on the pairing, and on the flow and temperature of the row',
+    datatype: 'string',
+  };
   const inputs = {
     name: inputsHeading,
     titles: inputsHeading,
@@ -29,12 +38,22 @@ export function formatTableCsvMetadata(table: SpeedTable, csvName: string): stri
     url: csvName,
     'dc:title': tableTitle(table),
     'dc:source': jsonInputs(table),
-    notes: [...table.warnings, ...tableCautions],
+    notes: [
+      ...originNotes(table.origin),
+      ...table.quirks.map(formatQuirk),
+      ...table.warnings,
+      ...tableCautions,
+    ],
     dialect: { header: true, encoding: 'utf-8', lineTerminators: ['\r\n'] },
     tableSchema: {
-      columns: [...columns, inputs],
+      columns: [...columns, quirks, inputs],
       primaryKey: ['feature', 'layerHeight', 'lineWidth'],
     },
   };
   return `${JSON.stringify(metadata, null, 2)}\n`;
+}
+
+function originNotes(origin: Origin): string[] {
+  const sentence = originSentence(origin);
+  return sentence === null ? [] : [sentence];
 }

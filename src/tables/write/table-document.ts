@@ -1,4 +1,5 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { originBlocks } from '../../knowledge/origin.ts';
 import {
   type Column,
   cautions,
@@ -16,7 +17,7 @@ import type { SpeedRow, SpeedTable } from '../derive/speed-table.ts';
 import { inputLine } from '../derive/table-inputs.ts';
 import { cellOf, tableColumns } from './columns.ts';
 import { conditionCell, conditionColumns } from './condition-columns.ts';
-import { capText, groundFacts, largestFlowText, temperaturesText } from './head-text.ts';
+import { capText, groundFacts, largestFlowText, quirkBlocks, temperaturesText } from './head-text.ts';
 import { tableTitle } from './table-as-json.ts';
 import { basisText } from './words.ts';
 
@@ -26,12 +27,14 @@ export function tableDocument(speeds: SpeedTable): Document {
     title: tableTitle(speeds),
     answer: `${temperaturesText(speeds)} ${largestFlowText(speeds)}`,
     blocks: [
+      ...originBlocks(speeds.origin),
       facts(...groundFacts(speeds)),
       table(
         speedColumns.map(({ key, unit }) => columnOf(key, unit, unit !== null)),
         rowsOnce(speeds.rows).map((row) => speedColumns.map((column) => printedCell(row, column))),
       ),
       ...(speeds.caps.length === 0 ? [] : [section('House caps', [list(speeds.caps.map(capText))])]),
+      ...quirkBlocks(speeds.quirks),
       section('Temperatures, cooling, drying, retraction, spool', [
         table(
           [

@@ -1,4 +1,5 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { originBlocks } from '../../knowledge/origin.ts';
 import {
   type Block,
   type Cell,
@@ -14,9 +15,10 @@ import {
 } from '../../text/document.ts';
 import { headingWords, wordsOf } from '../../text/words.ts';
 import { settingText } from '../card/conditions-block.ts';
+import type { RowFlag } from '../derive/row-flag.ts';
 import type { SpeedRow, SpeedTable } from '../derive/speed-table.ts';
 import { inputText } from '../derive/table-inputs.ts';
-import { capText, groundFacts, largestFlowText, temperaturesText } from './head-text.ts';
+import { capText, groundFacts, largestFlowText, quirkBlocks, temperaturesText } from './head-text.ts';
 import { tableTitle } from './table-as-json.ts';
 import { basisText, withUnit } from './words.ts';
 
@@ -29,11 +31,13 @@ export function tableTextDocument(speeds: SpeedTable): Document {
     title: tableTitle(speeds),
     answer: `${temperaturesText(speeds)} ${largestFlowText(speeds)}`,
     blocks: [
+      ...originBlocks(speeds.origin),
       facts(...groundFacts(speeds)),
       ...speedBlocks(speeds),
       section('By feature', [featureTable(speeds), facts(...travelFact(speeds))]),
       section('To set besides', [facts(...settingFacts(speeds))]),
       ...(speeds.caps.length === 0 ? [] : [section('House caps', [list(speeds.caps.map(capText))])]),
+      ...quirkBlocks(speeds.quirks),
       ...(speeds.warnings.length === 0 ? [] : [warnings(speeds.warnings)]),
       cautions(tableCautions),
       section('Derived from', [list(speeds.inputs.map(inputText))]),
@@ -70,14 +74,24 @@ function speedTable(rows: readonly SpeedRow[], heights: readonly number[]) {
   return table([{ heading: 'Feature', align: 'left' }, ...columns], lines);
 }
 
-/** What limits a speed; a star says that something stands against it, which the rows by feature name. */
+/**
+ * What limits a speed; a star says that something stands against it, a dagger that a quirk concerns it: the rows by feature
+ * name both.
+ */
 function boundText(row: SpeedRow): string {
-  return objections(row).length === 0 ? row.bound : `${row.bound}*`;
+  return `${row.bound}${objections(row).length === 0 ? '' : '*'}${row.quirks.length === 0 ? '' : '†'}`;
 }
 
-/** The flags of a row but for those that its basis or the head of the table names. */
+/** The flags of a row but for those that its basis, its quirks or the head of the table name. */
 function objections({ flags }: SpeedRow): string[] {
-  return flags.filter((flag) => flag !== 'simulated' && flag !== 'invented').map(wordsOf);
+  const elsewhere: readonly RowFlag[] = ['simulated', 'invented', 'quirk'];
+  return flags.filter((flag) => !elsewhere.includes(flag)).map(wordsOf);
+}
+
+/** Numbers of the quirks that concern some rows: `quirk 2†`. */
+function quirkNumbers(rows: readonly SpeedRow[]): string[] {
+  const numbers = distinct(rows.flatMap(({ quirks }) => quirks)).sort((a, b) => a - b);
+  return numbers.map((index) => `quirk ${index + 1}†`);
 }
 
 function featureTable({ rows }: SpeedTable) {
@@ -97,7 +111,7 @@ function featureTable({ rows }: SpeedTable) {
         headingWords(feature),
         first?.acceleration ?? '',
         fan === null ? 'not stated' : Math.round(1000 * fan) / 10,
-        distinct(own.map(groundText)).join('; '),
+        [...distinct(own.map(groundText)), ...quirkNumbers(own)].join('; '),
       ];
     }),
   );

@@ -1,3 +1,4 @@
+import { basisWords } from '../../knowledge/origin.ts';
 import type { Basis } from '../../registry/statement.ts';
 import { printedUnit } from '../../units/print-symbols.ts';
 import type { RowFlag } from '../derive/row-flag.ts';
@@ -12,11 +13,12 @@ export const flagText: Readonly<Record<RowFlag, string>> = {
   capped: 'what limits the speed rests on less than the policy asks for, so that only a share of it is used',
   simulated: 'the readings of a trial that it rests on are simulated',
   invented: 'a profile that it rests on is invented',
+  quirk: 'a field note of the bench concerns it',
 };
 
 /** A basis in words: `measured`, or `measured (simulated)` where a simulated trial shows it. */
 export function basisText(basis: Basis, flags: readonly RowFlag[]): string {
-  return flags.includes('simulated') ? `${basis} (simulated)` : basis;
+  return basisWords(basis, flags.includes('simulated'));
 }
 
 /** A number with its unit as print writes it: `230 °C`. */

@@ -75,6 +75,7 @@ export const fullFigures = {
     firstLayerNozzleTemperature: assumed(215),
     fan: assumed({ low: 0.4, high: 1 }),
     shortestLayerTime: assumed(5),
+    fieldNotes: [{ date: '2026-02-12', what: 'Dust in the path', effect: 'A step was lost' }],
   },
   policy: {
     caps: { firstLayer: { speed: 40, acceleration: 1000, reason: 'Adhesion to the bed' } },

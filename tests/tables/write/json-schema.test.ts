@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { Ajv } from 'ajv';
+import formatsPlugin from 'ajv-formats';
 import { describe, expect, it } from 'vitest';
 import { loadFolders } from '../../../src/host/load-registry.ts';
 import { deriveTables } from '../../../src/tables/derive/derive-tables.ts';
@@ -11,7 +12,9 @@ import { pairing, tableWith } from '../derive/pairing-with.ts';
 const schema = JSON.parse(
   readFileSync(new URL('../../../schema/output/tables.schema.json', import.meta.url), 'utf8'),
 );
-const validate = new Ajv({ strict: true, allErrors: true }).compile(schema);
+const ajv = new Ajv({ strict: true, allErrors: true, allowUnionTypes: true });
+formatsPlugin.default(ajv);
+const validate = ajv.compile(schema);
 
 function faultsOf(text: string) {
   return validate(JSON.parse(text)) ? [] : validate.errors;

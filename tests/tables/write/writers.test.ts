@@ -24,7 +24,7 @@ describe('CSV', () => {
   const records = parse(formatTableAsCsv(table)) as string[][];
 
   it('has a header of names with units and a row for every cell of the table', () => {
-    expect(records[0]).toEqual([...tableColumns.map(headingOf), 'inputs']);
+    expect(records[0]).toEqual([...tableColumns.map(headingOf), 'quirks', 'inputs']);
     expect(records).toHaveLength(table.rows.length + 1);
   });
 
@@ -116,7 +116,7 @@ describe('JSON', () => {
 
   it('has exactly these keys in this order', () => {
     expect(Object.keys(document)).toEqual(
-      'format,machine,nozzle,filament,policy,temperatures,largestFlow,caps,rows,conditions,sourcedValues,warnings,cautions,inputs'.split(
+      'format,machine,nozzle,filament,policy,temperatures,largestFlow,caps,rows,conditions,sourcedValues,warnings,cautions,quirks,origin,inputs'.split(
         ',',
       ),
     );
@@ -125,7 +125,13 @@ describe('JSON', () => {
       const known = tableColumns.filter(
         (column) => column.key === 'flags' || cellOf(table.rows[index]!, column) !== '',
       );
-      expect(Object.keys(row)).toEqual([...known.map(({ key }) => key), 'runnerUp', 'bounds', 'settings']);
+      expect(Object.keys(row)).toEqual([
+        ...known.map(({ key }) => key),
+        'runnerUp',
+        'bounds',
+        'quirks',
+        'settings',
+      ]);
     }
   });
 
