@@ -81,7 +81,7 @@ describe('a machine and a filament', () => {
     const { temperatures, line } = await json(registry);
     expect(temperatures.map(({ trials }: { trials: number }) => trials)).toEqual([2, 1]);
     expect(line.residualDegreesOfFreedom).toBe(1);
-    expect((await reduce(registry)).out).toMatch(/\n +215 °C .* {2}2 trials combined\n/);
+    expect((await reduce(registry)).out).toMatch(/\n +215 °C .* {2}2 trials combined, which\s+agree/);
   });
 
   it('with one temperature say that a line needs two', async () => {

@@ -2,6 +2,7 @@ import type { LimitLine } from '../../bench/limit-line/limit-line.ts';
 import type { LimitAnswer } from '../../bench/limit-line/limit-line-answers.ts';
 import type { PairingReduction } from '../../bench/limit-line/pairing-reduction.ts';
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { clean } from '../../units/round-to-step.ts';
 import { rounded } from '../../units/rounded.ts';
 import { limitLineWarnings } from './limit-line-warnings.ts';
 
@@ -24,6 +25,7 @@ export function formatLimitLineAsJson(pairing: PairingReduction, answers: readon
     temperatures: pairing.temperatures.map((combined) => ({
       ...jsonLimit(combined),
       trials: combined.trials,
+      agreement: combined.agreement === null ? null : clean(Number(combined.agreement.toPrecision(4))),
     })),
     line: pairing.line === null ? null : jsonLine(pairing.line),
     at: answers.map((answer) => ({ ...jsonLimit(answer), extrapolated: answer.extrapolated })),

@@ -1,3 +1,4 @@
+import { leastAgreement } from '../../bench/limit-line/combined-limits.ts';
 import type { LimitLine } from '../../bench/limit-line/limit-line.ts';
 import type { LimitAnswer } from '../../bench/limit-line/limit-line-answers.ts';
 import type { PairingReduction, TrialBound } from '../../bench/limit-line/pairing-reduction.ts';
@@ -30,13 +31,22 @@ export function limitLineDocument(pairing: PairingReduction, answers: readonly L
         ...pairing.bounds.map(boundCells),
         ...pairing.temperatures
           .filter(({ trials }) => trials > 1)
-          .map((point) => pointCells(point, `${counted(point.trials, 'trial')} combined`)),
+          .map((point) => pointCells(point, combinedText(point))),
       ]),
       ...(line === null ? [] : [section('The line', [facts(...lineFacts(line))])]),
       warnings(limitLineWarnings(pairing)),
       cautions(tableCautions),
     ],
   };
+}
+
+/** What several trials at one temperature come to, by the test whether they agree. */
+function combinedText({ trials, agreement }: PairingReduction['temperatures'][number]): string {
+  if (agreement === null) return counted(trials, 'trial');
+  const chance = `chi-squared test, p ${formatNumber(agreement, { significantDigits: 2 })}`;
+  return agreement < leastAgreement
+    ? `the lowest of ${trials} trials, which disagree (${chance})`
+    : `${trials} trials combined, which agree (${chance})`;
 }
 
 const columns: readonly Column[] = [

@@ -1,3 +1,4 @@
+import { type CombinedLimit, leastAgreement } from '../../bench/limit-line/combined-limits.ts';
 import type { LimitLine } from '../../bench/limit-line/limit-line.ts';
 import { limitAt } from '../../bench/limit-line/limit-line-answers.ts';
 import type { PairingReduction, TrialBound } from '../../bench/limit-line/pairing-reduction.ts';
@@ -8,8 +9,17 @@ export function limitLineWarnings(pairing: PairingReduction): string[] {
   const { line, bounds, leftOut, temperatures } = pairing;
   return [
     ...(line === null ? [needsTwo(temperatures.length)] : lineWarnings(line)),
+    ...temperatures.flatMap(disagreement),
     ...bounds.map((bound) => boundWarning(bound, line)),
     ...leftOut.map(({ trial, reason }) => `${trial} does not count: ${reason}.`),
+  ];
+}
+
+/** Trials at one temperature that do not agree. */
+function disagreement({ temperature, trials, agreement }: CombinedLimit): string[] {
+  if (agreement === null || agreement >= leastAgreement) return [];
+  return [
+    `The ${trials} trials at ${formatQuantity(temperature, 'temperature')} disagree by more than their intervals explain: the lowest limit counts there. Look at batch, nozzle wear and drying, or repeat one.`,
   ];
 }
 
