@@ -9,7 +9,7 @@ export function claimsCommand(cli: CliContext, exit: Exit): Command {
   return new Command('claims')
     .summary("compare the claims of a machine's data sheet with measurements")
     .description(
-      "Compares every claim of a machine's data sheet, except the price, with what was measured: held, not reached (by how much), untested, or not reachable in principle, with the conditions of each test.",
+      "Compares every claim of a machine's data sheet, except the price, with what was measured: held, not contradicted, not reached (by how much), untested, or not reachable in principle, with the conditions of each test.",
     )
     .argument('<machine>', 'id of the machine, such as brackwater/lantern')
     .addOption(formatOption('form of the result'))

@@ -15,15 +15,22 @@ describe('the claims of a machine', () => {
     );
     expect(out).toMatch(/\ntop speed +430 mm\/s +untested\n/);
     expect(out).toMatch(
-      /\(95 % interval [\d.–]+ mm³\/s\): trial\n {4}wren-daisy-pla-230, hs-0\.6, oakhollow\/daisy-pla, 230 °C, 2026-02-11,\n {4}simulated readings\n/,
+      /measured \(simulated\), 95 % interval [\d.–]+ mm³\/s: trial\n {4}wren-daisy-pla-230, hs-0\.6, oakhollow\/daisy-pla, 230 °C, 2026-02-11\n/,
     );
     expect(unwrapped(out)).toContain('never a licence to exceed a limit of the maker');
   });
 
   it('come as JSON', async () => {
     const { out } = await claims('plumstead/wren', '--format', 'json');
-    const { format, claims: all } = JSON.parse(out);
-    expect(format).toBe('meltbounds-claims/1');
+    const { format, decisionRule, origin, claims: all } = JSON.parse(out);
+    expect({ format, decisionRule }).toEqual({
+      format: 'meltbounds-claims/1',
+      decisionRule: 'guardedAcceptance',
+    });
+    expect(origin).toEqual({
+      simulated: ['wren-clover-petg-245', 'wren-daisy-pla-215', 'wren-daisy-pla-230'],
+      invented: [],
+    });
     expect(all[0]).toMatchObject({
       property: 'meltFlow',
       hotEnd: 'main',
@@ -37,7 +44,7 @@ describe('the claims of a machine', () => {
   it('come as Markdown', async () => {
     const { out } = await claims('plumstead/wren', '--format', 'markdown');
     expect(out).toMatch(
-      /^# What plumstead\/wren claims, and what was measured\n\n\d+ claims of plumstead\/wren: .*\.\n\n\| claim +\| claimed +\| verdict +\|\n\| -+ \| -+ \| -+ \|\n/,
+      /^# What plumstead\/wren claims, and what was measured\n\n\d+ claims of plumstead\/wren: .*\.\n\n\*\*Simulated readings \(3 trials\): no bench has measured this\.\*\*\n\n\| claim +\| claimed +\| verdict +\|\n\| -+ \| -+ \| -+ \|\n/,
     );
   });
 
@@ -79,7 +86,7 @@ describe('trials of other methods speak too:', () => {
     const { out } = await runCommand(cwd, ['claims', 'plumstead/wren']);
     expect(out).toMatch(/\nsound level +44 dB\(A\) +not reached\n/);
     expect(out).toMatch(
-      /above the\n? *claim\.\n {2}- 55 dB\(A\) measured .*: trial\n? *wren-daisy-pla-sound, /,
+      /above the\n? *claim\.\n {2}- 55 dB\(A\) measured, 95 % interval [^:]*:\s+trial\s+wren-daisy-pla-sound, /,
     );
   });
 

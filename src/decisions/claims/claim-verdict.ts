@@ -4,7 +4,7 @@ import type { DegreesCelsius, Fraction, Range } from '../../units/canonical.ts';
 import type { Claim } from './claim.ts';
 
 /** What has become of a claim. */
-const claimStatuses = ['held', 'notReached', 'notReachable', 'untested'] as const;
+const claimStatuses = ['held', 'notContradicted', 'notReached', 'notReachable', 'untested'] as const;
 
 /** What has become of a claim. */
 export type ClaimStatus = (typeof claimStatuses)[number];
@@ -12,6 +12,7 @@ export type ClaimStatus = (typeof claimStatuses)[number];
 /** A status in words. */
 export const claimStatusText: Readonly<Record<ClaimStatus, string>> = {
   held: 'held',
+  notContradicted: 'not contradicted',
   notReached: 'not reached',
   notReachable: 'not reachable in principle',
   untested: 'untested',
@@ -73,8 +74,24 @@ export function shortfallOf(
   };
 }
 
-/** Whether a measured value bears a claim out: it lies on the better side of it, or its interval reaches it. */
-export function confirms(
+/**
+ * Whether a claim is held: what was measured lies on the better side of it by a guard band as wide as its uncertainty, so
+ * that even the worse end of its 95 % interval meets the claim. What a machine was only set to, and a value without an
+ * interval, keep no guard band.
+ * Source: JCGM 106:2012, 8.3.2, guarded acceptance.
+ */
+export function holds(
+  claimed: number,
+  { value, interval, censored, how }: ClaimEvidence,
+  lessIsBetter: boolean,
+): boolean {
+  if (how === 'set') return false;
+  if (lessIsBetter) return (censored === 'below' ? value : (interval?.high ?? Infinity)) <= claimed;
+  return (censored === 'above' ? value : (interval?.low ?? -Infinity)) >= claimed;
+}
+
+/** Whether nothing speaks against a claim: the value lies on the better side of it, or its interval reaches it. */
+export function isCompatible(
   claimed: number,
   { value, interval, censored }: ClaimEvidence,
   lessIsBetter: boolean,

@@ -8,10 +8,12 @@ import type { ClaimReport } from './judge-claims.ts';
 const claimsFormat = 'meltbounds-claims/1';
 
 /** Claims against measurements for programs: every quantity an object of value and canonical unit. */
-export function formatClaimsAsJson({ machine, claims }: ClaimReport): string {
+export function formatClaimsAsJson({ machine, claims, origin }: ClaimReport): string {
   const document = {
     format: claimsFormat,
     machine,
+    origin,
+    decisionRule: 'guardedAcceptance',
     claims: claims.map(claimFacts),
     cautions: tableCautions,
   };

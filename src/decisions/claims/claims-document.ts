@@ -1,5 +1,6 @@
 import { standingText } from '../../evidence/standing-text.ts';
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { originBlocks } from '../../knowledge/origin.ts';
 import {
   cautions,
   type Document,
@@ -17,18 +18,29 @@ import { type ClaimEvidence, claimStatusText, type JudgedClaim } from './claim-v
 import type { ClaimReport } from './judge-claims.ts';
 import { foundText } from './judge-measured.ts';
 
+const claimColumns = leftColumns('claim', 'claimed', 'verdict').map((column, index) => ({
+  ...column,
+  wraps: index === 1,
+}));
+
+/** By which rule a claim is decided. */
+const decisionRuleText =
+  'Decision rule: a claim is held where even the worse end of the 95 % interval meets it (guarded acceptance, JCGM 106:2012, 8.3.2), not reached where even the better end misses it, and else not contradicted.';
+
 /** More evidence of one claim than this is counted, not listed. */
 const mostListed = 20;
 
 /** Claims against measurements for people: how many are held, the claims side by side, then the evidence of each. */
-export function claimsDocument({ machine, claims }: ClaimReport): Document {
+export function claimsDocument({ machine, claims, origin }: ClaimReport): Document {
   const rows = claims.map(({ claim, status }) => [claim.label, claimText(claim), claimStatusText[status]]);
   return {
     title: `What ${machine} claims, and what was measured`,
     answer: answerText(machine, claims),
     blocks: [
-      ...(claims.length === 0 ? [] : [table(leftColumns('claim', 'claimed', 'verdict'), rows)]),
+      ...originBlocks(origin),
+      ...(claims.length === 0 ? [] : [table(claimColumns, rows)]),
       ...claims.map(claimSection),
+      ...(claims.length === 0 ? [] : [paragraph(decisionRuleText)]),
       cautions(tableCautions),
     ],
   };
@@ -65,11 +77,11 @@ function claimSection({ claim, status, text, evidence }: JudgedClaim): Section {
 }
 
 /**
- * What was found, and where: `44.9 mm3/s measured (…): trial …, hs-0.6, ashgrove/stagecraft-pla, 230 Cel, 2026-03-12`;
+ * What was found, and where: `44.9 mm3/s measured, …: trial …, hs-0.6, ashgrove/stagecraft-pla, 230 Cel, 2026-03-12`;
  * then what is wrong with that evidence.
  */
 function evidenceText(evidence: ClaimEvidence, { dimension, property }: Claim): string {
-  const { trial, nozzle, filament, nozzleTemperature, date, simulated, faults } = evidence;
+  const { trial, nozzle, filament, nozzleTemperature, date, faults } = evidence;
   const conditions = [
     trial === null ? 'stated beside the claim' : `trial ${trial}`,
     nozzle,
@@ -78,7 +90,6 @@ function evidenceText(evidence: ClaimEvidence, { dimension, property }: Claim): 
       ? null
       : shown(nozzleTemperature, 'temperature'),
     date,
-    simulated ? 'simulated readings' : null,
   ].filter((part) => part !== null);
   const found = `${foundText(evidence, dimension)}: ${conditions.join(', ')}`;
   return [found, ...faults.map((fault) => `${standingText(fault)}: ${fault.message}`)].join('; ');

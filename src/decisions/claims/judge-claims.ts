@@ -1,5 +1,6 @@
 import { reducingOnce } from '../../bench/reducing-once.ts';
 import type { EvidenceContext } from '../../evidence/evidence-context.ts';
+import { type Origin, originOf } from '../../knowledge/origin.ts';
 import { findProfile, type UnknownProfile } from '../../registry/find-profile.ts';
 import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
@@ -7,6 +8,7 @@ import { type Result, success } from '../../result.ts';
 import { type Claim, claimsOf } from './claim.ts';
 import { measuredBeside, trialsOf } from './claim-evidence.ts';
 import type { ClaimVerdict, JudgedClaim } from './claim-verdict.ts';
+import { withFeed } from './claimed-speed-feed.ts';
 import { judgeFlowClaim } from './judge-flow-claim.ts';
 import { judgeMeasured } from './judge-measured.ts';
 import {
@@ -27,11 +29,13 @@ export interface ClaimsOptions {
 export interface ClaimReport {
   readonly machine: string;
   readonly claims: readonly JudgedClaim[];
+  /** What of it is simulated or invented. */
+  readonly origin: Origin;
 }
 
 /**
  * Compares every claim of a machine's sheet, except the price, with the registry's trials and measured statements:
- * held, not reached (by how much, with its interval), untested, or not reachable in principle.
+ * held, not contradicted, not reached (by how much, with its interval), untested, or not reachable in principle.
  */
 export function judgeClaims(
   registry: Registry,
@@ -41,9 +45,12 @@ export function judgeClaims(
   const machine = findProfile(registry, 'machine', machineId);
   if (!machine.ok) return machine;
   const context = { registry, today, reduce: reducingOnce(registry) };
+  const claims = claimsOf(machine.value).map((claim) => ({ claim, ...judge(machine.value, claim, context) }));
+  const trials = claims.flatMap(({ evidence }) => evidence.flatMap(({ trial }) => trial ?? []));
   return success({
     machine: machineId,
-    claims: claimsOf(machine.value).map((claim) => ({ claim, ...judge(machine.value, claim, context) })),
+    claims,
+    origin: originOf(registry, { profiles: [machine.value], trials }),
   });
 }
 
@@ -54,8 +61,11 @@ function judge(machine: Profile<'machine'>, claim: Claim, context: EvidenceConte
     case 'meltFlow':
       return judgeFlowClaim(machine, claim, context);
     case 'topSpeed':
-      return judgeSpeedClaim(machine.data, claim, measured);
-    case 'contourSpeed':
+      return judgeSpeedClaim(machine, claim, measured, context);
+    case 'contourSpeed': {
+      const verdict = judgeTestedClaim(claim, claim.property, trials, measured, context);
+      return withFeed(verdict, machine, claim.statement.value, context);
+    }
     case 'soundLevel':
       return judgeTestedClaim(claim, claim.property, trials, measured, context);
     case 'heaterPower':

@@ -9,7 +9,7 @@ import { highestStated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { Claim } from './claim.ts';
 import { evidenceFrom, measuredBeside, trialsOf } from './claim-evidence.ts';
-import { type ClaimEvidence, type ClaimVerdict, confirms } from './claim-verdict.ts';
+import { type ClaimEvidence, type ClaimVerdict, isCompatible } from './claim-verdict.ts';
 import { judgeMeasured } from './judge-measured.ts';
 
 /** A set temperature that is this much lower, in K, still stands for the one that a claim names (common practice, no source). */
@@ -36,7 +36,7 @@ export function judgeFlowClaim(
   const wanted = at.nozzleTemperature ?? Number.NEGATIVE_INFINITY;
   const isHotEnough = ({ nozzleTemperature }: ClaimEvidence) =>
     (nozzleTemperature ?? Number.NEGATIVE_INFINITY) >= wanted - sameTemperature;
-  const deciding = all.filter((each) => isHotEnough(each) || confirms(value, each, false));
+  const deciding = all.filter((each) => isHotEnough(each) || isCompatible(value, each, false));
   const nearest = deciding.toSorted((a, b) => distance(a, wanted) - distance(b, wanted) || b.value - a.value);
   const rest = all.filter((each) => !deciding.includes(each));
   const judged = nearest.length === 0 ? null : judgeMeasured(claim, [...nearest, ...rest]);

@@ -1,3 +1,4 @@
+import { basisWords } from '../../knowledge/origin.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import { rounded } from '../../units/rounded.ts';
 import { shown, shownNumber, shownRange } from '../../units/wording.ts';
@@ -5,7 +6,8 @@ import type { Claim } from './claim.ts';
 import {
   type ClaimEvidence,
   type ClaimVerdict,
-  confirms,
+  holds,
+  isCompatible,
   type Shortfall,
   shortfallOf,
 } from './claim-verdict.ts';
@@ -20,12 +22,10 @@ export function judgeMeasured(claim: Claim, evidence: readonly ClaimEvidence[]):
   const [first] = evidence;
   if (first === undefined) return null;
   const found = foundText(first, claim.dimension);
-  if (confirms(claimed, first, lessIsBetter)) {
-    const within = lessIsBetter ? first.value > claimed : first.value < claimed;
-    const text = within
-      ? `${found}: the claim lies within the interval, so nothing speaks against it`
-      : found;
-    return { status: 'held', text, shortfall: null, evidence };
+  if (holds(claimed, first, lessIsBetter)) return { status: 'held', text: found, shortfall: null, evidence };
+  if (isCompatible(claimed, first, lessIsBetter)) {
+    const text = `${found}: ${doubtText(first)}`;
+    return { status: 'notContradicted', text, shortfall: null, evidence };
   }
   if (first.censored === (lessIsBetter ? 'below' : 'above')) {
     return { status: 'untested', text: `${found}, and the run ended there`, shortfall: null, evidence };
@@ -33,20 +33,32 @@ export function judgeMeasured(claim: Claim, evidence: readonly ClaimEvidence[]):
   const shortfall = shortfallOf(claimed, first, lessIsBetter);
   return {
     status: 'notReached',
-    text: `${found}, ${missText(shortfall, claim.dimension)} ${lessIsBetter ? 'above' : 'below'} the claim`,
+    text: `${found}: ${missText(shortfall, claim.dimension)} ${lessIsBetter ? 'above' : 'below'} the claim`,
     shortfall,
     evidence,
   };
 }
 
-/** `44.9 mm3/s measured (95 % interval 44.1..45.5 mm3/s)`. */
-export function foundText({ value, interval, censored, how }: ClaimEvidence, dimension: Dimension): string {
-  const number = shown(rounded(value, 3), dimension);
-  if (censored === 'above') return `at least ${number} ${how}`;
-  if (censored === 'below') return `less than ${number} ${how}`;
+/** Why what speaks for a claim does not show that it is held. */
+function doubtText({ how, interval }: ClaimEvidence): string {
+  if (how === 'set') return 'set, not measured, so it does not show that the claim is held';
   return interval === null
-    ? `${number} ${how}`
-    : `${number} ${how} (95 % interval ${rangeText(interval, dimension)})`;
+    ? 'there is no interval, so it does not show that the claim is held'
+    : 'the claim lies within the interval, so nothing speaks against it, and nothing shows that it is held';
+}
+
+/** `44.9 mm3/s measured, 95 % interval 44.1..45.5 mm3/s`. */
+export function foundText(
+  { value, interval, censored, how, simulated }: ClaimEvidence,
+  dimension: Dimension,
+): string {
+  const found = basisWords(how, simulated);
+  const number = shown(rounded(value, 3), dimension);
+  if (censored === 'above') return `at least ${number} ${found}`;
+  if (censored === 'below') return `less than ${number} ${found}`;
+  return interval === null
+    ? `${number} ${found}`
+    : `${number} ${found}, 95 % interval ${rangeText(interval, dimension)}`;
 }
 
 function missText({ value, range, share }: Shortfall, dimension: Dimension): string {

@@ -6,7 +6,7 @@ import { rounded } from '../../units/rounded.ts';
 import { shown } from '../../units/wording.ts';
 import type { Claim } from './claim.ts';
 import { evidenceFrom, settingOf } from './claim-evidence.ts';
-import type { ClaimEvidence, ClaimVerdict } from './claim-verdict.ts';
+import { type ClaimEvidence, type ClaimVerdict, holds } from './claim-verdict.ts';
 import { judgeMeasured } from './judge-measured.ts';
 
 /** A claim that nothing has tested, with a word on what would. */
@@ -33,7 +33,7 @@ export function judgeTestedClaim(
   return judgeMeasured(claim, highest) ?? untestedClaim(noTrial[property]);
 }
 
-/** A claimed limit of a setting against the highest that trials were set to; nothing asks to go there. */
+/** A claimed limit of a setting against the highest that trials were set to or measured; nothing asks to go there. */
 export function judgeSettingClaim(
   claim: Claim,
   setting: string,
@@ -47,10 +47,9 @@ export function judgeSettingClaim(
   });
   const [highest, ...rest] = [...measured, ...settings].toSorted((a, b) => b.value - a.value);
   if (highest === undefined) return untestedClaim('no trial says what it was set to');
-  const run = `trials have run at up to ${shown(highest.value, claim.dimension)}`;
-  return highest.value >= claim.statement.value
-    ? { status: 'held', text: run, shortfall: null, evidence: [highest, ...rest] }
-    : untestedClaim(run, [highest]);
+  const judged = judgeMeasured(claim, [highest, ...rest]);
+  if (judged !== null && judged.status !== 'notReached') return judged;
+  return untestedClaim(`trials have run at up to ${shown(highest.value, claim.dimension)}`, [highest]);
 }
 
 /** A claimed heater power against the heat that ladders have put into the melt. */
@@ -67,13 +66,14 @@ export function judgeHeaterClaim(
       if (flow === null || filament === undefined || flow.censored === 'below') return [];
       const { nozzleTemperature } = flow;
       const { perVolume } = leastHeat({ families: familiesOf(filament, registry), nozzleTemperature });
-      return { ...flow, value: flow.value * perVolume, interval: null, censored: 'above' as const };
+      const least = (flow.interval?.low ?? flow.value) * perVolume;
+      return { ...flow, value: least, interval: null, censored: 'above' as const };
     })
     .toSorted((a, b) => b.value - a.value);
   const [most] = heats;
   if (most === undefined) return untestedClaim('no flow ladder shows how much it melts');
   const text = `the melt has taken up at least ${shown(rounded(most.value, 3), 'power')}, losses left out`;
-  return most.value >= claim.statement.value
+  return holds(claim.statement.value, most, false)
     ? { status: 'held', text, shortfall: null, evidence: heats }
     : untestedClaim(text, [most]);
 }

@@ -1,29 +1,31 @@
+import type { EvidenceContext } from '../../evidence/evidence-context.ts';
 import { smallestBead } from '../../knowledge/smallest-bead.ts';
 import { flowAtSpeed } from '../../physics/bead.ts';
 import { peakSpeedOfMove, runUpLength } from '../../physics/motion.ts';
 import type { Machine } from '../../registry/generated/documents.ts';
+import type { Profile } from '../../registry/profile.ts';
 import { highestStated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { Claim } from './claim.ts';
 import type { ClaimEvidence, ClaimVerdict } from './claim-verdict.ts';
+import { claimedFlows, highestOf, withFeed } from './claimed-speed-feed.ts';
 import { judgeMeasured } from './judge-measured.ts';
+import { untestedClaim } from './judge-other-claims.ts';
 
 /** A claimed top speed against what was measured of it, against the way that the axes have, and against the melt. */
 export function judgeSpeedClaim(
-  machine: Machine,
+  machine: Profile<'machine'>,
   claim: Claim,
   measured: readonly ClaimEvidence[],
+  context: EvidenceContext,
 ): ClaimVerdict {
-  return (
-    judgeMeasured(claim, measured) ??
-    tooLongRunUp(machine, claim) ??
-    cannotBeFed(machine, claim) ?? {
-      status: 'untested',
-      text: `no trial has timed it${runUpText(machine, claim.statement.value)}`,
-      shortfall: null,
-      evidence: [],
-    }
-  );
+  const { value } = claim.statement;
+  const judged = judgeMeasured(claim, measured);
+  if (judged !== null) return withFeed(judged, machine, value, context);
+  const impossible = tooLongRunUp(machine.data, claim) ?? cannotBeFed(machine, claim);
+  if (impossible !== null) return impossible;
+  const text = `no trial has timed it${runUpText(machine.data, value)}`;
+  return withFeed(untestedClaim(text), machine, value, context);
 }
 
 /** Half of the longest way over the bed: an axis runs up on one half and stops on the other. */
@@ -43,10 +45,9 @@ function tooLongRunUp(machine: Machine, { statement: { value } }: Claim): ClaimV
   };
 }
 
-function cannotBeFed(machine: Machine, { statement: { value } }: Claim): ClaimVerdict | null {
-  const claims = machine.hotEnds.flatMap(({ meltFlow = [] }) => meltFlow);
-  const flow = highestStated(claims.filter(({ basis }) => basis === 'claimed'));
-  const area = smallestBead(machine);
+function cannotBeFed(machine: Profile<'machine'>, { statement: { value } }: Claim): ClaimVerdict | null {
+  const flow = highestOf(claimedFlows(machine))?.value ?? null;
+  const area = smallestBead(machine.data);
   if (flow === null || area === null || area <= 0 || flowAtSpeed(value, area) <= flow) return null;
   return {
     status: 'notReachable',

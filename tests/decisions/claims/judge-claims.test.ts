@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type ClaimEvidence, confirms, shortfallOf } from '../../../src/decisions/claims/claim-verdict.ts';
+import {
+  type ClaimEvidence,
+  holds,
+  isCompatible,
+  shortfallOf,
+} from '../../../src/decisions/claims/claim-verdict.ts';
 import { type ClaimReport, judgeClaims } from '../../../src/decisions/claims/judge-claims.ts';
 import { loadFolders } from '../../../src/host/load-registry.ts';
 import type { Machine } from '../../../src/registry/generated/documents.ts';
@@ -43,16 +48,26 @@ describe('a claimed flow', () => {
     });
     expect(shortfall?.value).toBeCloseTo(56 - (evidence[0]?.value ?? 0), 9);
     expect(shortfall?.range?.low).toBeCloseTo(56 - (evidence[0]?.interval?.high ?? 0), 9);
-    expect(text).toMatch(/\(18 %, 95 % interval .*\) below the claim$/);
+    expect(text).toMatch(
+      /^46\.1 mm3\/s measured \(simulated\), .*: .* \(18 %, 95 % interval .*\) below the claim$/,
+    );
   });
 
-  it('holds where the interval reaches it', () => {
-    const { status, text } = judged(report('brackwater/lantern', claimedFlow(46.5)), 'meltFlow');
+  it.each([46.5, 45.5])('of %d mm3/s is not contradicted where the interval reaches it', (value) => {
+    const { status, text } = judged(report('brackwater/lantern', claimedFlow(value)), 'meltFlow');
+    expect(status).toBe('notContradicted');
+    expect(text).toMatch(
+      /the claim lies within the interval, so nothing speaks against it, and nothing shows/,
+    );
+  });
+
+  it('is held where the whole interval lies on its better side', () => {
+    const { status, text } = judged(report('brackwater/lantern', claimedFlow(45)), 'meltFlow');
     expect(status).toBe('held');
-    expect(text).toMatch(/the claim lies within the interval, so nothing speaks against it$/);
+    expect(text).toMatch(/^46\.1 mm3\/s measured \(simulated\), 95 % interval 45\.3\.\.46\.7 mm3\/s$/);
   });
 
-  it('holds at a lower temperature too', () => {
+  it('is held by a lower temperature too', () => {
     expect(judged(report('brackwater/lantern', claimedFlow(39, 260)), 'meltFlow').status).toBe('held');
   });
 
@@ -70,7 +85,7 @@ describe('a claimed flow', () => {
       'meltFlow',
     );
     expect(ended.status).toBe('untested');
-    expect(ended.text).toMatch(/^at least 64 mm3\/s measured, and the run ended there$/);
+    expect(ended.text).toMatch(/^at least 64 mm3\/s measured \(simulated\), and the run ended there$/);
   });
 
   it('cannot be reached where the heater has not the power', () => {
@@ -107,6 +122,27 @@ describe('a claimed top speed', () => {
     expect(judged(report('brackwater/lantern'), 'topSpeed').status).toBe('untested');
   });
 
+  it('says what flow printing at it takes, against the highest that ladders have shown', () => {
+    const speedOf = (value: number) =>
+      judged(
+        report('brackwater/lantern', () => ({
+          topSpeed: [
+            { value, basis: 'claimed' },
+            { value, basis: 'measured', interval: { low: value, high: value }, date: '2026-04-01' },
+          ],
+        })),
+        'topSpeed',
+      );
+    // Smallest usual bead of 0.4 mm: h 0.1, w 0.44: 0.1 * 0.34 + pi * 0.1^2 / 4 = 0.041854 mm2.
+    expect(speedOf(470)).toMatchObject({
+      status: 'held',
+      text: expect.stringMatching(
+        /; printing the smallest usual bead at that speed takes 19\.67 mm3\/s, and the highest flow measured \(simulated\) is 48\.8 mm3\/s$/,
+      ),
+    });
+    expect(speedOf(1200).text).toMatch(/takes 50\.22 mm3\/s, .* is 48\.8 mm3\/s, which feeds 1167 mm\/s$/);
+  });
+
   it('holds or not by a measured statement beside it', () => {
     const beside = (value: number) =>
       report('brackwater/lantern', () => ({
@@ -116,20 +152,24 @@ describe('a claimed top speed', () => {
         ],
       }));
     expect(judged(beside(480), 'topSpeed').status).toBe('held');
-    expect(judged(beside(467), 'topSpeed').status).toBe('held');
+    expect(judged(beside(473), 'topSpeed').status).toBe('notContradicted');
+    expect(judged(beside(467), 'topSpeed').status).toBe('notContradicted');
     expect(judged(beside(390), 'topSpeed').status).toBe('notReached');
   });
 });
 
 describe('other claims', () => {
-  it('a temperature limit is held once trials have run there, and nothing is said against it before', () => {
+  it('a temperature limit is not contradicted once trials were set to it, and untested before', () => {
     const hot = report('brackwater/lantern', ({ hotEnds }) => ({
       hotEnds: hotEnds.map((hotEnd) => ({
         ...hotEnd,
         temperatureLimit: [{ value: 245, basis: 'claimed' }],
       })),
     }));
-    expect(judged(hot, 'nozzleTemperature').status).toBe('held');
+    expect(judged(hot, 'nozzleTemperature')).toMatchObject({
+      status: 'notContradicted',
+      text: expect.stringMatching(/^255 Cel set \(simulated\): set, not measured, /),
+    });
     expect(judged(report('brackwater/lantern'), 'nozzleTemperature').status).toBe('untested');
   });
 
@@ -170,19 +210,39 @@ describe('laws of judging', () => {
     );
   const claimed = fc.double({ min: 1, max: 120, noNaN: true });
 
-  it('a claim is borne out, or missed by more than nothing over the whole interval', () => {
+  it('a claim that is held is not contradicted, and its whole interval lies on the better side', () => {
     fc.assert(
       fc.property(claimed, evidence, fc.boolean(), (claim, found, lessIsBetter) => {
-        if (confirms(claim, found, lessIsBetter)) return;
+        if (!holds(claim, found, lessIsBetter)) return;
+        expect(isCompatible(claim, found, lessIsBetter)).toBe(true);
+        expect(shortfallOf(claim, found, lessIsBetter).range?.high).toBeLessThanOrEqual(0);
+      }),
+    );
+  });
+
+  it('nothing that was only set, and nothing without an interval, holds a claim', () => {
+    fc.assert(
+      fc.property(claimed, evidence, fc.boolean(), (claim, found, lessIsBetter) => {
+        expect(holds(claim, { ...found, how: 'set' }, lessIsBetter)).toBe(false);
+        expect(holds(claim, { ...found, interval: null }, lessIsBetter)).toBe(false);
+      }),
+    );
+  });
+
+  it('a claim is compatible, or missed by more than nothing over the whole interval', () => {
+    fc.assert(
+      fc.property(claimed, evidence, fc.boolean(), (claim, found, lessIsBetter) => {
+        if (isCompatible(claim, found, lessIsBetter)) return;
         expect(shortfallOf(claim, found, lessIsBetter).range?.low).toBeGreaterThan(0);
       }),
     );
   });
 
-  it('a smaller claim of a flow is borne out by whatever bears out a larger one', () => {
+  it('a smaller claim of a flow is held by whatever holds a larger one', () => {
     fc.assert(
       fc.property(claimed, evidence, fc.double({ min: 0, max: 1, noNaN: true }), (claim, found, share) => {
-        if (confirms(claim, found, false)) expect(confirms(claim * share, found, false)).toBe(true);
+        if (holds(claim, found, false)) expect(holds(claim * share, found, false)).toBe(true);
+        if (isCompatible(claim, found, false)) expect(isCompatible(claim * share, found, false)).toBe(true);
       }),
     );
   });
