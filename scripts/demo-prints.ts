@@ -65,7 +65,7 @@ function trialText(demo: DemoPrint, pairing: Pairing): string {
     layerChange: unseen.layerChange * plan.layerChange,
     paths: plan.paths.map((path) => ({ ...path, pause: unseen.pause * path.pause })),
   };
-  const mass = jobFilament(pairing, job).mass?.value ?? 0;
+  const mass = jobFilament(registry, pairing, job).mass?.value ?? 0;
   const random = randomSource(demo.trial);
   // The part is the same each time it is printed.
   const simulated = simulatePrint(real, demo.job);

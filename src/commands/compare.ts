@@ -29,8 +29,11 @@ export function compareCommand(cli: CliContext, exit: Exit): Command {
       new Option(
         '--hour-value <money>',
         'what a saved hour is worth, such as "38 EUR"; gives the number of jobs after which a more expensive machine pays off',
-      ).argParser(readMoney),
+      ).argParser((written: string) => readMoney(written, 'an hour must be worth more than 0.')),
     )
+    .addOption(costOption('power', '0.06 EUR'))
+    .addOption(costOption('wear', '0.40 EUR'))
+    .addOption(costOption('labour', '3 EUR'))
     .addOption(formatOption('form of the comparison'))
     .addOption(registryOption())
     .addOption(rememberOption())
@@ -40,7 +43,7 @@ export function compareCommand(cli: CliContext, exit: Exit): Command {
 Examples:
   meltbounds compare mask-rack brackwater/lantern:hs-0.4+ashgrove/stagecraft-pla tollwick/steeple:hs-0.4+ashgrove/stagecraft-pla --policy workshop
   meltbounds compare mask-rack ferrywright/skiff+ashgrove/stagecraft-pla tollwick/steeple:hs-0.4+ashgrove/stagecraft-pla --policy workshop --jobs 2000
-  meltbounds compare mask-rack brackwater/lantern:hs-0.4+ashgrove/stagecraft-pla tollwick/steeple:hs-0.4+ashgrove/stagecraft-pla --policy workshop --hour-value "38 EUR"
+  meltbounds compare mask-rack brackwater/lantern:hs-0.4+ashgrove/stagecraft-pla tollwick/steeple:hs-0.4+ashgrove/stagecraft-pla --policy workshop --hour-value "38 EUR" --power "0.06 EUR" --wear "0.40 EUR"
 
 Exit status: 0 compared; 2 the command cannot run, for example because of an unknown id.`,
     )
@@ -50,10 +53,17 @@ Exit status: 0 compared; 2 the command cannot run, for example because of an unk
     });
 }
 
-function readMoney(written: string): Money {
+function costOption(name: string, example: string): Option {
+  return new Option(
+    `--${name} <money>`,
+    `what an hour of printing costs in ${name}, such as "${example}"; without it, the figures of money leave it out`,
+  ).argParser((written: string) => readMoney(written, 'an hour must cost more than 0.'));
+}
+
+function readMoney(written: string, tooLittle: string): Money {
   const money = parseMoney(written);
   if (!money.ok) throw new InvalidArgumentError(`${money.error.message}. ${money.error.help}`);
-  if (!(money.value.amount > 0)) throw new InvalidArgumentError('an hour must be worth more than 0.');
+  if (!(money.value.amount > 0)) throw new InvalidArgumentError(tooLittle);
   return money.value;
 }
 

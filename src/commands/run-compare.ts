@@ -16,6 +16,9 @@ export interface CompareOptions extends RegistryOptions {
   readonly policy?: string;
   readonly jobs?: number;
   readonly hourValue?: Money;
+  readonly power?: Money;
+  readonly wear?: Money;
+  readonly labour?: Money;
   readonly format: AnswerFormat;
 }
 
@@ -46,12 +49,14 @@ export async function runCompare(
   );
 }
 
-function chosen({
-  policy,
-  jobs,
-  hourValue,
-}: CompareOptions): Pick<ComparisonRequest, 'policy' | 'jobs' | 'hourValue'> {
+function chosen(options: CompareOptions): Omit<ComparisonRequest, 'job' | 'pairings'> {
+  const { policy, jobs, hourValue, power, wear, labour } = options;
   return {
+    hourlyCosts: {
+      ...(power !== undefined && { power }),
+      ...(wear !== undefined && { wear }),
+      ...(labour !== undefined && { labour }),
+    },
     ...(policy !== undefined && { policy }),
     ...(jobs !== undefined && { jobs }),
     ...(hourValue !== undefined && { hourValue }),

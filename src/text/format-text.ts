@@ -10,7 +10,7 @@ import { tableLines } from './text-table.ts';
 /** How a document is printed for a terminal. */
 export interface TextFormat {
   readonly colour?: boolean;
-  /** Columns that sentences are broken to; tables may be wider. */
+  /** Columns that sentences are broken to, and into which tables are fitted. */
   readonly width?: number;
 }
 

@@ -14,9 +14,45 @@ type Row = readonly (readonly string[])[];
 
 /**
  * A table in columns that line up. Where it is too wide, headings and the columns that may wrap take more lines, and
- * headings that are still wider than their cells are numbered above the table.
+ * headings that are still wider than their cells are numbered above the table. What is still too wide is stacked: further
+ * columns stand below, behind the first column once more.
  */
 export function tableLines(table: Table, printer: TextPrinter): string[] {
+  return partsThatFit(table, printer).flatMap((part, index) => [
+    ...(index === 0 ? [] : ['']),
+    ...partLines(part, printer),
+  ]);
+}
+
+/** The columns of a table in as many tables as it takes for each to fit, each with the first column before its own. */
+function partsThatFit(table: Table, printer: TextPrinter): Table[] {
+  const parts: number[][] = [];
+  for (const index of table.columns.keys()) {
+    if (index === 0) continue;
+    const last = parts.at(-1);
+    if (last === undefined || !fits(columnsIn(table, [0, ...last, index]), printer)) parts.push([index]);
+    else last.push(index);
+  }
+  return parts.length < 2 ? [table] : parts.map((part) => columnsIn(table, [0, ...part]));
+}
+
+function fits(table: Table, printer: TextPrinter): boolean {
+  const { headings } = shownHeadings(table, printer);
+  return totalWidth(leastWidths(table, headings, printer)) <= printer.width;
+}
+
+function columnsIn(table: Table, indices: readonly number[]): Table {
+  return {
+    ...table,
+    columns: indices.flatMap((index) => table.columns[index] ?? []),
+    groups: table.groups.map(({ heading, rows }) => ({
+      heading,
+      rows: rows.map((row) => indices.map((index) => row[index] ?? '')),
+    })),
+  };
+}
+
+function partLines(table: Table, printer: TextPrinter): string[] {
   const { headings, legend } = shownHeadings(table, printer);
   const widths = fittingWidths(table, headings, printer);
   const lines = (row: Row) => rowLines(row, table.columns, widths);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { runCommand, spawnCommand } from '../run-command.ts';
+import { runCommand, spawnCommand, unwrapped } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
 
 const pairings = ['plumstead/wren+oakhollow/daisy-pla', 'plumstead/yaffle:hs-0.6+oakhollow/daisy-pla'];
@@ -51,10 +51,44 @@ describe('what cannot be compared ends with status 2 and nothing on standard out
     [['hook', ...pairings, '--jobs', '0'], 'write a whole number'],
     [['hook', ...pairings, '--hour-value', '38'], '38 has no unit'],
     [['hook', ...pairings, '--hour-value', '0 EUR'], 'worth more than 0'],
+    [['hook', ...pairings, '--wear', '0 EUR'], 'cost more than 0'],
+    [['hook', ...pairings, '--wear', '1 EUR', '--power', '1 USD'], 'are in USD and EUR'],
   ])('%j', async (given, message) => {
     const { status, out, err } = await runCommand(sampleRegistry().cwd, ['compare', ...given]);
     expect({ status, out }).toEqual({ status: 2, out: '' });
     expect(err).toContain(message);
+  });
+});
+
+describe('money', () => {
+  const priced = (...given: string[]) => {
+    const registry = twoMachines();
+    for (const [machine, price] of [
+      ['wren', 900],
+      ['yaffle', 1900],
+    ] as const)
+      registry.edit(
+        `machines/plumstead/${machine}.yaml`,
+        '\nnotice:',
+        `\nprice:\n  - {value: ${price} EUR, basis: claimed, source: plumstead-wren-sheet}\nnotice:`,
+      );
+    return runCommand(registry.cwd, ['compare', 'hook', ...pairings, ...given]);
+  };
+
+  it('in another currency than the prices gives no figure, and says why', async () => {
+    const { out } = await priced('--hour-value', '38 USD');
+    expect(out).toMatch(
+      /\npays, an hour at 38\.00 USD .*(?:no figure: the machine prices are in EUR|never: )/,
+    );
+  });
+
+  it('names what enters the figures and what they leave out', async () => {
+    expect(unwrapped((await priced('--hour-value', '38 EUR')).out)).toContain(
+      'without filament, power, wear and labour.',
+    );
+    const { out } = await priced('--wear', '0.40 EUR', '--jobs', '300');
+    expect(unwrapped(out)).toContain('with wear, without filament, power and labour.');
+    expect(out).toMatch(/\nwear +0\.\d\d EUR +0\.\d\d EUR\n/);
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cautions, code, list, paragraph, section, table } from '../../src/text/document.ts';
+import { cautions, code, leftColumns, list, paragraph, section, table } from '../../src/text/document.ts';
 import { formatText } from '../../src/text/format-text.ts';
 import { strong, styled } from '../../src/text/inline.ts';
 import { documentWith, sampleDocument } from './sample-document.ts';
@@ -112,6 +112,24 @@ describe('a table on a terminal', () => {
 
 filament        1     2
 stagecraft-pla  15.5  86.1
+`);
+  });
+
+  it('stacks the columns that do not fit, each time behind the first one', () => {
+    const columns = leftColumns('machine', 'first', 'second', 'third');
+    const rows = [
+      ['lantern', 'one', 'two', 'three'],
+      ['skiff', 'four', 'five', 'six'],
+    ];
+    expect(
+      formatText({ title: null, blocks: [table(columns, rows)] }, { width: 24 }),
+    ).toBe(`machine  first  second
+lantern  one    two
+skiff    four   five
+
+machine  third
+lantern  three
+skiff    six
 `);
   });
 

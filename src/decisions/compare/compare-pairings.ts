@@ -1,3 +1,4 @@
+import { originOf } from '../../knowledge/origin.ts';
 import {
   type FittedRequest,
   findPairing,
@@ -9,9 +10,11 @@ import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 import type { TableInput } from '../../tables/derive/speed-table.ts';
+import { enumerated } from '../../text/words.ts';
 import type { Count, Money } from '../../units/canonical.ts';
 import type { Comparison } from './comparison.ts';
 import { type EstimateProblem, estimateJob } from './estimate-job.ts';
+import { currenciesOf, type HourlyCosts } from './hourly-costs.ts';
 import type { JobEstimate } from './job-estimate.ts';
 import { modelCheckOf } from './model-check.ts';
 import { against } from './saved-hours.ts';
@@ -29,6 +32,8 @@ export interface ComparisonRequest {
   readonly jobs?: Count;
   /** What an hour is worth. */
   readonly hourValue?: Money;
+  /** What an hour of printing costs in power, wear and labour; each given only where it is to count. */
+  readonly hourlyCosts?: HourlyCosts;
 }
 
 /** Why pairings cannot be compared. */
@@ -36,7 +41,7 @@ export type ComparisonProblem =
   | UnknownProfile<'job'>
   | PairingProblem
   | EstimateProblem
-  | Problem<'noPairing'>;
+  | Problem<'noPairing' | 'severalCurrencies'>;
 
 /**
  * Compares pairings on a job: time and what limits it, speed really reached, filament, sound and money. All numbers in
@@ -47,6 +52,8 @@ export function comparePairings(
   registry: Registry,
   request: ComparisonRequest,
 ): Result<Comparison, ComparisonProblem> {
+  const { hourlyCosts = {} } = request;
+  if (currenciesOf(hourlyCosts).length > 1) return severalCurrencies(hourlyCosts);
   const found = findProfile(registry, 'job', request.job);
   if (!found.ok) return found;
   const job = found.value;
@@ -68,7 +75,7 @@ export function comparePairings(
   if (first === undefined || policy === undefined) {
     return refusal('noPairing', 'There is nothing to compare', 'Name at least one pairing.');
   }
-  const terms = { jobs: request.jobs ?? null, hourValue: request.hourValue ?? null };
+  const terms = { jobs: request.jobs ?? null, hourValue: request.hourValue ?? null, hourlyCosts };
   return success({
     job: { id: job.id, name: job.data.name },
     policy: policy.id,
@@ -76,16 +83,33 @@ export function comparePairings(
     answer: speedAnswer(first, others),
     estimates: estimates.map((estimate) => against(first, estimate, terms)),
     inputs: inputsOf(job, pairings),
+    origin: originOf(registry, {
+      profiles: profilesOf(job, pairings),
+      trials: estimates.flatMap(({ trials }) => trials),
+    }),
   });
 }
 
 /** The documents behind a comparison, each once. */
 function inputsOf(job: Profile<'job'>, pairings: readonly Pairing[]): TableInput[] {
-  const profiles = [job, ...pairings.flatMap(({ policy, machine, filament }) => [policy, machine, filament])];
-  return [...new Set(profiles)].map(({ kind, id, data, source }) => ({
+  return profilesOf(job, pairings).map(({ kind, id, data, source }) => ({
     kind,
     id,
     version: data.version,
     digest: source.digest,
   }));
+}
+
+function profilesOf(job: Profile<'job'>, pairings: readonly Pairing[]) {
+  return [
+    ...new Set([job, ...pairings.flatMap(({ policy, machine, filament }) => [policy, machine, filament])]),
+  ];
+}
+
+function severalCurrencies(costs: HourlyCosts) {
+  return refusal(
+    'severalCurrencies',
+    `The costs of an hour are in ${enumerated(currenciesOf(costs))}`,
+    'Give all of them in one currency, that of the machine prices.',
+  );
 }

@@ -1,8 +1,10 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { quirkFacts } from '../../knowledge/quirk-words.ts';
 import { jsonInputs } from '../../tables/write/table-as-json.ts';
 import type { Money } from '../../units/canonical.ts';
 import { amountOf } from '../../units/rounded.ts';
 import type { ComparedEstimate, Comparison } from './comparison.ts';
+import { costNames } from './hourly-costs.ts';
 import type { Known } from './job-estimate.ts';
 
 /** Version of the form of the JSON comparisons, see `schema/output/comparison.schema.json`. */
@@ -10,13 +12,15 @@ const comparisonFormat = 'meltbounds-comparison/1';
 
 /** A comparison for programs: every quantity an object of value and unit, what is unknown null. */
 export function formatComparisonAsJson(comparison: Comparison): string {
-  const { job, policy, jobs, hourValue, answer, estimates } = comparison;
+  const { job, policy, jobs, hourValue, hourlyCosts, answer, estimates, origin } = comparison;
   const document = {
     format: comparisonFormat,
     job,
     policy,
+    origin,
     jobs,
     hourValue: money(hourValue),
+    hourlyCosts: Object.fromEntries(costNames.map((name) => [name, money(hourlyCosts[name] ?? null)])),
     answer,
     pairings: estimates.map(jsonEstimate),
     cautions: tableCautions,
@@ -34,14 +38,17 @@ function jsonEstimate(estimate: ComparedEstimate) {
     time: seconds(estimate.time),
     saved: saved === null ? null : { time: seconds(saved.time), share: ratio(saved.share) },
     limiters: estimate.limiters.map(({ limiter, time }) => ({ limiter, time: seconds(time) })),
-    features: estimate.features.map(({ feature, time, limiter, commandedSpeed, peakSpeed, basis }) => ({
-      feature,
-      time: seconds(time),
-      limiter,
-      commandedSpeed: speed(commandedSpeed),
-      peakSpeed: speed(peakSpeed),
-      basis,
-    })),
+    features: estimate.features.map(
+      ({ feature, time, limiter, commandedSpeed, peakSpeed, basis, isSimulated }) => ({
+        feature,
+        time: seconds(time),
+        limiter,
+        commandedSpeed: speed(commandedSpeed),
+        peakSpeed: speed(peakSpeed),
+        basis,
+        isSimulated,
+      }),
+    ),
     betweenLayers: seconds(estimate.betweenLayers),
     printPeak: speed(estimate.printPeak),
     travelPeak: speed(estimate.travelPeak),
@@ -51,14 +58,18 @@ function jsonEstimate(estimate: ComparedEstimate) {
     soundLevel: known(estimate.soundLevel, (value) => ({ value, unit: 'dB[SPL]{A}' })),
     price: known(estimate.price, money),
     priceDifference: money(estimate.priceDifference),
+    runningCost: money(estimate.runningCost),
     savedHourPrice: money(estimate.savedHourPrice),
+    savedHourGap: estimate.savedHourGap,
     paysAfterJobs: estimate.paysAfterJobs,
+    paysGap: estimate.paysGap,
     weakest,
     modelCheck:
       modelCheck === null
         ? null
         : { prints: modelCheck.prints, largestError: ratio(modelCheck.largestError) },
     warnings,
+    quirks: estimate.quirks.map(quirkFacts),
   };
 }
 
@@ -79,5 +90,7 @@ function money(value: Money | null) {
 }
 
 function known<Value>(value: Known<Value> | null, write: (value: Value) => object | null) {
-  return value === null ? null : { ...write(value.value), basis: value.basis };
+  return value === null
+    ? null
+    : { ...write(value.value), basis: value.basis, isSimulated: value.isSimulated };
 }

@@ -1,4 +1,6 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { originBlocks } from '../../knowledge/origin.ts';
+import { quirkSections } from '../../knowledge/quirk-words.ts';
 import { inputText } from '../../tables/derive/table-inputs.ts';
 import {
   cautions,
@@ -12,21 +14,24 @@ import {
 } from '../../text/document.ts';
 import { type Comparison, pairingName } from './comparison.ts';
 import { comparisonBlocks } from './comparison-grid.ts';
+import { costScope, currenciesOf } from './hourly-costs.ts';
 
 /** A comparison for people: the answer first, then the figures side by side, a column a pairing. */
 export function comparisonDocument(comparison: Comparison): Document {
-  const { job, policy, answer, estimates, inputs } = comparison;
+  const { job, policy, answer, estimates, inputs, origin } = comparison;
   const numbers = estimates.map((_, index) => String(index + 1));
   return {
     title: `Job ${job.id} (${job.name}), policy ${policy}`,
     answer,
     blocks: [
+      ...originBlocks(origin),
       numberedList(estimates.map(pairingName)),
       groupedTable(
         leftColumns('', ...numbers).map((column, index) => ({ ...column, wraps: index > 0 })),
         comparisonBlocks(comparison),
       ),
       list(comparisonNotes(comparison)),
+      ...quirkSections(estimates.flatMap(({ quirks }) => quirks)),
       paragraph(`Derived from ${inputs.map(inputText).join('; ')}.`),
       warnings(comparisonWarnings(comparison)),
       cautions(tableCautions),
@@ -35,18 +40,19 @@ export function comparisonDocument(comparison: Comparison): Document {
 }
 
 /** What the figures leave out. */
-function comparisonNotes({ jobs, hourValue }: Comparison): string[] {
+function comparisonNotes({ jobs, hourValue, hourlyCosts }: Comparison): string[] {
+  const scope = costScope(hourlyCosts);
   return [
     'Times run from the first path to the last, without heating up, homing and levelling.',
     ...(jobs === null
       ? []
       : [
-          'A saved hour costs the difference of the machine prices over the hours saved in all jobs, without filament, power, labour and wear.',
+          `A saved hour costs the difference of the machine prices over the hours saved in all jobs, ${scope}.`,
         ]),
-    ...(hourValue === null
+    ...(hourValue === null && currenciesOf(hourlyCosts).length === 0
       ? []
       : [
-          'A machine pays once the hours that it saves are worth the difference of the machine prices, without filament, power, labour and wear.',
+          `A machine pays once the hours that it saves are worth the difference of the machine prices, ${scope}.`,
         ]),
   ];
 }

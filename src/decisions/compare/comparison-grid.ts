@@ -1,9 +1,11 @@
 import { features } from '../../knowledge/feature.ts';
-import { counted, wordsOf } from '../../text/words.ts';
+import { basisWords } from '../../knowledge/origin.ts';
+import { counted, enumerated, wordsOf } from '../../text/words.ts';
 import type { MillimetresPerSecond, Money } from '../../units/canonical.ts';
 import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
 import type { ComparedEstimate, Comparison } from './comparison.ts';
 import { durationText, featureTexts, limiterTexts, percent, savingText } from './format-duration.ts';
+import { costNames, currenciesOf, gapText, type NoFigure } from './hourly-costs.ts';
 import type { Known } from './job-estimate.ts';
 import { limiterWords } from './limiter-words.ts';
 
@@ -36,7 +38,10 @@ type Row = (
   cell: (estimate: ComparedEstimate) => string,
 ) => readonly [label: string, ...cells: string[]];
 
-function summaryRows({ jobs, hourValue, estimates: [first] }: Comparison, row: Row): ComparisonBlock['rows'] {
+function summaryRows(
+  { jobs, hourValue, hourlyCosts, estimates: [first] }: Comparison,
+  row: Row,
+): ComparisonBlock['rows'] {
   return [
     row('time', ({ time }) => durationText(time)),
     row('saved', (estimate) =>
@@ -49,6 +54,13 @@ function summaryRows({ jobs, hourValue, estimates: [first] }: Comparison, row: R
     row('top speed', ({ topSpeed }) => knownText(topSpeed, speedText)),
     row('filament', ({ mass }) => knownText(mass, (value) => formatQuantity(value, 'mass', { decimals: 1 }))),
     row('filament cost', ({ filamentCost }) => knownText(filamentCost, moneyText)),
+    ...(currenciesOf(hourlyCosts).length === 0
+      ? []
+      : [
+          row(enumerated(costNames.filter((name) => hourlyCosts[name] !== undefined)), ({ runningCost }) =>
+            runningCost === null ? none : moneyText(runningCost),
+          ),
+        ]),
     row('sound level', ({ soundLevel }) =>
       knownText(soundLevel, (value) => `${formatNumber(value, { decimals: 0 })} dB(A)`),
     ),
@@ -56,18 +68,27 @@ function summaryRows({ jobs, hourValue, estimates: [first] }: Comparison, row: R
     ...(jobs === null
       ? []
       : [
-          row(`a saved hour, over ${jobs} jobs`, ({ savedHourPrice }) =>
-            savedHourPrice === null ? none : moneyText(savedHourPrice),
+          row(`a saved hour, over ${jobs} jobs`, ({ savedHourPrice, savedHourGap, price }) =>
+            figureText(savedHourPrice === null ? null : moneyText(savedHourPrice), savedHourGap, price),
           ),
         ]),
-    ...(hourValue === null
+    ...(hourValue === null && currenciesOf(hourlyCosts).length === 0
       ? []
       : [
-          row(`pays, an hour at ${moneyText(hourValue)}`, ({ paysAfterJobs }) =>
-            paysAfterJobs === null ? none : `after ${counted(paysAfterJobs, 'job')}`,
+          row(
+            hourValue === null ? 'pays' : `pays, an hour at ${moneyText(hourValue)}`,
+            ({ paysAfterJobs, paysGap, price }) =>
+              figureText(
+                paysAfterJobs === null ? null : `after ${counted(paysAfterJobs, 'job')}`,
+                paysGap,
+                price,
+              ),
           ),
         ]),
-    row('weakest number', ({ weakest }) => `${weakest.basis}: ${weakest.of}`),
+    row(
+      'weakest number',
+      ({ weakest }) => `${basisWords(weakest.basis, weakest.isSimulated)}: ${weakest.of}`,
+    ),
     row('time model checked', ({ modelCheck }) =>
       modelCheck === null
         ? 'never on this machine'
@@ -130,6 +151,12 @@ function moneyText({ amount, currency }: Money): string {
   return `${formatNumber(amount, { decimals: Math.abs(amount) < 100 ? 2 : 0 })} ${currency}`;
 }
 
+/** A figure of money, or why there is none; what was not asked of a pairing is a dash. */
+function figureText(figure: string | null, gap: NoFigure | null, price: Known<Money> | null): string {
+  if (figure !== null) return figure;
+  return gap === null ? none : gapText(gap, price?.value.currency ?? null);
+}
+
 function knownText<Value>(known: Known<Value> | null, text: (value: Value) => string): string {
-  return known === null ? unknown : `${text(known.value)} ${known.basis}`;
+  return known === null ? unknown : `${text(known.value)} ${basisWords(known.basis, known.isSimulated)}`;
 }

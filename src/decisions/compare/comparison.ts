@@ -1,5 +1,7 @@
+import type { Origin } from '../../knowledge/origin.ts';
 import type { TableInput } from '../../tables/derive/speed-table.ts';
 import type { Count, Fraction, Money, Seconds } from '../../units/canonical.ts';
+import type { HourlyCosts, NoFigure } from './hourly-costs.ts';
 import type { JobEstimate } from './job-estimate.ts';
 
 /** An estimate against that of the first pairing. */
@@ -8,10 +10,16 @@ export interface ComparedEstimate extends JobEstimate {
   readonly saved: { readonly time: Seconds; readonly share: Fraction } | null;
   /** Price of this machine less that of the first; null where one is not known or the currencies differ. */
   readonly priceDifference: Money | null;
-  /** Price difference over the hours saved in all jobs, an hour; null unless both are above 0 and the jobs are given. */
+  /** Power, wear and labour of the job, as far as they were given; null where none was. */
+  readonly runningCost: Money | null;
+  /** Price difference, less the running cost saved, over the hours saved in all jobs; null where no jobs were given, or none follows. */
   readonly savedHourPrice: Money | null;
-  /** Jobs after which the hours saved are worth the price difference; null unless all three are above 0. */
+  /** Why there is no such price; null where there is one, or none was asked for. */
+  readonly savedHourGap: NoFigure | null;
+  /** Jobs after which the hours saved are worth the price difference; null where nothing says their worth, or none follows. */
   readonly paysAfterJobs: Count | null;
+  /** Why there is no such number; null where there is one, or none was asked for. */
+  readonly paysGap: NoFigure | null;
 }
 
 /** Pairings on a job; the others are compared with the first. */
@@ -22,11 +30,15 @@ export interface Comparison {
   readonly jobs: Count | null;
   /** What an hour is worth; null where it was not given. */
   readonly hourValue: Money | null;
+  /** What an hour of printing costs besides filament, as far as it was given. */
+  readonly hourlyCosts: HourlyCosts;
   /** "Do I need the speed?" in one sentence. */
   readonly answer: string;
   readonly estimates: readonly ComparedEstimate[];
   /** What the numbers were derived from. */
   readonly inputs: readonly TableInput[];
+  /** What of it is simulated or invented. */
+  readonly origin: Origin;
 }
 
 /** A pairing as it is written on the command line: `MACHINE:NOZZLE+FILAMENT`. */

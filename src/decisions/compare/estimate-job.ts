@@ -1,16 +1,19 @@
 import { type StatedPauses, secondsOfPauses, statedPauses } from '../../bench/reference-print/job-pauses.ts';
 import { type JobFeature, jobPlan } from '../../bench/reference-print/job-plan.ts';
 import { isPrinted } from '../../knowledge/feature.ts';
+import { isSimulated } from '../../knowledge/origin.ts';
 import { conditionsOf, type Pairing } from '../../knowledge/pairing.ts';
+import { quirksOf } from '../../knowledge/quirks.ts';
 import { type PrintTime, printTime, secondsOf } from '../../physics/print-time.ts';
 import type { Job, Statement } from '../../registry/generated/documents.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { chooseStatement } from '../../registry/statement.ts';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 import type { MillimetresPerSecond, Seconds } from '../../units/canonical.ts';
-import type { FeatureTime, JobEstimate, Known, ModelCheck } from './job-estimate.ts';
+import type { FeatureTime, JobEstimate, ModelCheck } from './job-estimate.ts';
 import { beadWarnings, jobFilament } from './job-filament.ts';
 import { type JobSpeed, jobSpeeds, type SpeedsProblem } from './job-speeds.ts';
+import { knownValue } from './known-value.ts';
 import { limitersOfPrint, longestFirst, mainLimiter } from './time-limiters.ts';
 import { type NamedBasis, weakestOf } from './weakest-number.ts';
 
@@ -43,7 +46,9 @@ export function estimateJob(
       'Look for a path, segment or corner that is 0 or negative in its profile.',
     );
   }
-  const { mass, cost } = jobFilament(pairing, job);
+  const { mass, cost } = jobFilament(registry, pairing, job);
+  const topSpeed = chooseStatement(machine.data.topSpeed, conditions);
+  const soundLevel = chooseStatement(machine.data.soundLevel, conditions);
   return success({
     machine: machine.id,
     nozzle: nozzle.id,
@@ -54,14 +59,20 @@ export function estimateJob(
     limiters: longestFirst(limitersOfPrint(time, speeds)),
     printPeak: highestPeak(time, isPrinted),
     travelPeak: highestPeak(time, (feature) => !isPrinted(feature)),
-    topSpeed: known(chooseStatement(machine.data.topSpeed, conditions)),
+    topSpeed: knownValue(topSpeed, registry),
     mass,
     filamentCost: cost,
-    soundLevel: known(chooseStatement(machine.data.soundLevel, conditions)),
-    price: known(chooseStatement(machine.data.price, conditions)),
-    weakest: weakestNumber(time, speeds, stated),
+    soundLevel: knownValue(soundLevel, registry),
+    price: knownValue(chooseStatement(machine.data.price, conditions), registry),
+    weakest: weakestNumber(registry, time, speeds, stated),
     modelCheck,
     warnings: [...beadWarnings(pairing, job), ...unknownPauses(stated, time)],
+    quirks: quirksOf(registry, pairing),
+    trials: [
+      ...[...speeds.values()].flatMap(({ trials }) => trials),
+      ...[topSpeed, soundLevel, ...Object.values(stated)].flatMap((statement) => statement?.evidence ?? []),
+      ...(modelCheck?.trials ?? []),
+    ],
   });
 }
 
@@ -86,6 +97,7 @@ function featureTimes(time: PrintTime<JobFeature>, speeds: Speeds): FeatureTime[
         commandedSpeed: speed.speed,
         peakSpeed: path.peak,
         basis: speed.weakest.basis,
+        isSimulated: speed.weakest.isSimulated,
       },
     ];
   });
@@ -99,19 +111,22 @@ function highestPeak(
   return peaks.length === 0 ? null : Math.max(...peaks);
 }
 
-function weakestNumber(time: PrintTime<JobFeature>, speeds: Speeds, stated: StatedPauses): NamedBasis {
+function weakestNumber(
+  registry: Registry,
+  time: PrintTime<JobFeature>,
+  speeds: Speeds,
+  stated: StatedPauses,
+): NamedBasis {
   const { layerChange, travel, shortestLayerTime } = stated;
   const ofSpeeds = [...speeds.values()].map(({ weakest }) => weakest);
   const named = (of: string, statement: Statement<Seconds> | null, used: boolean): NamedBasis[] =>
-    statement === null || !used ? [] : [{ basis: statement.basis, of }];
-  return weakestOf({ basis: 'measured', of: 'every number' }, [
+    statement === null || !used
+      ? []
+      : [{ basis: statement.basis, of, isSimulated: isSimulated(statement, registry) }];
+  return weakestOf({ basis: 'measured', of: 'every number', isSimulated: false }, [
     ...ofSpeeds,
     ...named('layerChangeTime', layerChange, time.layerChanges > 0),
     ...named('travelPause', travel, (time.paths.get('travel')?.pauses ?? 0) > 0),
     ...named('shortestLayerTime', shortestLayerTime, time.coolingWait > 0),
   ]);
-}
-
-function known<Value>(statement: Statement<Value> | null): Known<Value> | null {
-  return statement === null ? null : { value: statement.value, basis: statement.basis };
 }

@@ -1,4 +1,5 @@
 import type { JobFeature } from '../../bench/reference-print/job-plan.ts';
+import type { Quirk } from '../../knowledge/quirks.ts';
 import type { Basis } from '../../registry/statement.ts';
 import type { BoundName } from '../../tables/derive/speed-table.ts';
 import type {
@@ -10,6 +11,7 @@ import type {
   Money,
   Seconds,
 } from '../../units/canonical.ts';
+import type { NamedBasis } from './weakest-number.ts';
 
 /** What the time of a job is spent under: a bound, or the handling between paths, which no speed shortens. */
 export type TimeLimiter = BoundName | 'handling';
@@ -18,6 +20,8 @@ export type TimeLimiter = BoundName | 'handling';
 export interface Known<Value> {
   readonly value: Value;
   readonly basis: Basis;
+  /** Whether a simulated trial shows it. */
+  readonly isSimulated: boolean;
 }
 
 /** Time of one kind of path of a job. */
@@ -31,6 +35,8 @@ export interface FeatureTime {
   readonly peakSpeed: MillimetresPerSecond;
   /** Basis of the weakest number that its time rests on. */
   readonly basis: Basis;
+  /** Whether a simulated trial shows that number. */
+  readonly isSimulated: boolean;
 }
 
 /** How well the time model met the reference prints of a machine. */
@@ -38,6 +44,8 @@ export interface ModelCheck {
   readonly prints: Count;
   /** Largest distance of a modelled time from the measured one, as a share of the measured one. */
   readonly largestError: Fraction;
+  /** Ids of the trials. */
+  readonly trials: readonly string[];
 }
 
 /** A job on a pairing. */
@@ -62,8 +70,12 @@ export interface JobEstimate {
   readonly soundLevel: Known<Decibels> | null;
   readonly price: Known<Money> | null;
   /** Weakest number that the time rests on. */
-  readonly weakest: { readonly basis: Basis; readonly of: string };
+  readonly weakest: NamedBasis;
   /** Null where there is no reference print on the machine to compare the model with. */
   readonly modelCheck: ModelCheck | null;
   readonly warnings: readonly string[];
+  /** What the bench has noted of the pairing, the newest first. */
+  readonly quirks: readonly Quirk[];
+  /** The trials that any of this rests on. */
+  readonly trials: readonly string[];
 }

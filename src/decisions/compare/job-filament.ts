@@ -2,9 +2,11 @@ import { features } from '../../knowledge/feature.ts';
 import { conditionsOf, type FittedPairing } from '../../knowledge/pairing.ts';
 import { beadArea } from '../../physics/bead.ts';
 import type { Job } from '../../registry/generated/documents.ts';
+import type { Registry } from '../../registry/registry.ts';
 import { chooseStatement, weakerBasis } from '../../registry/statement.ts';
 import type { CubicMillimetres, Grams, Money } from '../../units/canonical.ts';
 import type { Known } from './job-estimate.ts';
+import { knownValue } from './known-value.ts';
 
 /** Filament that a job takes, and what it costs; null where density or price are not known. */
 interface JobFilament {
@@ -13,16 +15,17 @@ interface JobFilament {
 }
 
 /** Mass of the printed paths of a job, and their share of the price of a spool. Source: m = rho sum(A l), mass balance. */
-export function jobFilament(pairing: FittedPairing, job: Job): JobFilament {
+export function jobFilament(registry: Registry, pairing: FittedPairing, job: Job): JobFilament {
   const { density: densities, price: prices, spoolMass } = pairing.filament.data;
-  const density = chooseStatement(densities, conditionsOf(pairing));
+  const density = knownValue(chooseStatement(densities, conditionsOf(pairing)), registry);
   if (density === null) return { mass: null, cost: null };
-  const mass = { value: printedVolume(job) * density.value, basis: density.basis };
-  const price = chooseStatement(prices, conditionsOf(pairing));
+  const mass = { ...density, value: printedVolume(job) * density.value };
+  const price = knownValue(chooseStatement(prices, conditionsOf(pairing)), registry);
   if (price === null || spoolMass === undefined || spoolMass <= 0) return { mass, cost: null };
   const { amount, currency } = price.value;
   const value = { amount: (amount * mass.value) / spoolMass, currency };
-  return { mass, cost: { value, basis: weakerBasis(price.basis, density.basis) } };
+  const isSimulated = price.isSimulated || density.isSimulated;
+  return { mass, cost: { value, basis: weakerBasis(price.basis, density.basis), isSimulated } };
 }
 
 /** Volume of all beads of a job, in mm³. */

@@ -1,18 +1,22 @@
 import type { JobFeature, PathSettings } from '../../bench/reference-print/job-plan.ts';
 import { features } from '../../knowledge/feature.ts';
+import { originOf } from '../../knowledge/origin.ts';
 import type { Pairing } from '../../knowledge/pairing.ts';
 import { beadArea } from '../../physics/bead.ts';
 import type { Job } from '../../registry/generated/documents.ts';
 import type { Registry } from '../../registry/registry.ts';
+import type { Basis } from '../../registry/statement.ts';
 import { failure, type Problem, type Result, refusal, success } from '../../result.ts';
 import { boundsOf } from '../../tables/derive/bounds.ts';
-import { resultTerm, type Term } from '../../tables/derive/calculation.ts';
+import { resultTerm, sourcedValuesIn, type Term } from '../../tables/derive/calculation.ts';
 import {
   type LimitsProblem,
+  meltOf,
   type PairingLimits,
   pairingLimits,
 } from '../../tables/derive/limits/pairing-limits.ts';
 import { policyProblem, type UnusablePolicy } from '../../tables/derive/limits/usable-policy.ts';
+import type { SourcedValue } from '../../tables/derive/sourced-value.ts';
 import { accelerationOf } from '../../tables/derive/speed-row.ts';
 import type { Bound, BoundName } from '../../tables/derive/speed-table.ts';
 import { roundDown } from '../../units/round-to-step.ts';
@@ -24,6 +28,8 @@ export interface JobSpeed extends PathSettings {
   readonly bound: BoundName;
   /** The weaker of speed and acceleration. */
   readonly weakest: NamedBasis;
+  /** Trials that show the bound. */
+  readonly trials: readonly string[];
 }
 
 /** Why a path of a job has no speed. */
@@ -46,7 +52,7 @@ export function jobSpeeds(
   const speeds = new Map<JobFeature, JobSpeed>();
   for (const feature of features) {
     if (job.features[feature] === undefined) continue;
-    const speed = speedOf(pairing, limits.value, feature, job);
+    const speed = speedOf(registry, pairing, limits.value, feature, job);
     if (!speed.ok) return speed;
     speeds.set(feature, speed.value);
   }
@@ -54,6 +60,7 @@ export function jobSpeeds(
 }
 
 function speedOf(
+  registry: Registry,
   pairing: Pairing,
   limits: PairingLimits,
   feature: JobFeature,
@@ -79,14 +86,31 @@ function speedOf(
       'Look for a speed, acceleration or flow that is 0 or negative in their profiles.',
     );
   }
+  const trials = trialsOf(least, limits, feature);
   return success({
     speed,
     acceleration: acceleration.value,
     bound: least.name,
-    weakest: weakestOf({ basis: limits.acceleration.basis, of: 'acceleration' }, [
-      ...(least.basis === null ? [] : [{ basis: least.basis, of: `${least.name} bound of ${feature}` }]),
-    ]),
+    weakest: weakestOf(
+      named(registry, limits.acceleration.basis, 'acceleration', trialsIn([limits.acceleration.ground])),
+      least.basis === null ? [] : [named(registry, least.basis, `${least.name} bound of ${feature}`, trials)],
+    ),
+    trials,
   });
+}
+
+function named(registry: Registry, basis: Basis, of: string, trials: readonly string[]): NamedBasis {
+  return { basis, of, isSimulated: originOf(registry, { trials }).simulated.length > 0 };
+}
+
+/** The trials that show a bound; that of the melt may be read off a line through the limits of several. */
+function trialsOf(bound: Bound, limits: PairingLimits, feature: JobFeature): string[] {
+  const behind = bound.name === 'melt' ? meltOf(limits, feature).limits.map(({ ground }) => ground) : [];
+  return trialsIn([...sourcedValuesIn(bound), ...behind]);
+}
+
+function trialsIn(sourcedValues: readonly SourcedValue[]): string[] {
+  return [...new Set(sourcedValues.flatMap(({ evidence }) => evidence ?? []))];
 }
 
 function areaOf(feature: JobFeature, { features: asked }: Job): Term {

@@ -7,13 +7,16 @@ import type { ModelCheck } from './job-estimate.ts';
 /** How well the time model met the reference prints of a machine; null where there is none to compare it with. */
 export function modelCheckOf(registry: Registry, machine: string): ModelCheck | null {
   const errors: number[] = [];
+  const trials: string[] = [];
   for (const { id, data } of registry.trial.values()) {
     if (data.machine !== machine) continue;
     const modelled = modelledPrintTime(registry, data);
     if (modelled === null) continue;
     const reduced = trialResults(registry, id);
     const printed = reduced.ok ? resultOf(reduced.value, 'printTime') : undefined;
-    if (printed !== undefined) errors.push(Math.abs(modelled / printed.value - 1));
+    if (printed === undefined) continue;
+    errors.push(Math.abs(modelled / printed.value - 1));
+    trials.push(id);
   }
-  return errors.length === 0 ? null : { prints: errors.length, largestError: Math.max(...errors) };
+  return errors.length === 0 ? null : { prints: errors.length, largestError: Math.max(...errors), trials };
 }

@@ -4,6 +4,8 @@ import { type Basis, basesByStrength } from '../../registry/statement.ts';
 export interface NamedBasis {
   readonly basis: Basis;
   readonly of: string;
+  /** Whether a simulated trial shows it. */
+  readonly isSimulated: boolean;
 }
 
 /** The number on the weakest basis; the first of them where several share it. */

@@ -114,6 +114,70 @@ describe('money', () => {
     expect(paysAfter({ hourValue: { ...hourValue, currency: 'USD' } })).toBeNull();
   });
 
+  it.each([
+    ['a price that is unknown', { price: [] }, {}, 'priceUnknown'],
+    [
+      'prices in two currencies',
+      { price: [{ value: { amount: 4150, currency: 'USD' }, basis: 'assumed' as const }] },
+      {},
+      'pricesDiffer',
+    ],
+    ['a worth in another currency', {}, { hourValue: { amount: 38, currency: 'USD' } }, 'otherCurrency'],
+    ['a machine that saves no time', {}, { pairings: [lantern, skiff] }, 'savesNothing'],
+    [
+      'a machine that is not dearer',
+      { price: [{ value: { amount: 1, currency: 'EUR' }, basis: 'assumed' as const }] },
+      {},
+      'notDearer',
+    ],
+  ])('says why there is no figure for %s', (_, figures, request, gap) => {
+    const hourValue = { amount: 38, currency: 'EUR' };
+    const registry = withMachine('tollwick/steeple', figures);
+    const [first, estimate] = compared({ jobs: 2000, hourValue, ...request }, registry).estimates;
+    expect(estimate).toMatchObject({ paysAfterJobs: null, paysGap: gap });
+    if (gap !== 'otherCurrency') expect(estimate).toMatchObject({ savedHourPrice: null, savedHourGap: gap });
+    expect(first).toMatchObject({ paysGap: null, savedHourGap: null });
+  });
+
+  describe('for power, wear and labour', () => {
+    const euros = (amount: number) => ({ amount, currency: 'EUR' });
+    const hourlyCosts = { power: euros(0.06), wear: euros(0.4), labour: euros(3) };
+
+    it('grows with the time of the job', () => {
+      for (const { time, runningCost } of compared({ hourlyCosts }).estimates)
+        expect(runningCost?.amount).toBeCloseTo((time / 3600) * 3.46, 9);
+      expect(compared({}).estimates[0]?.runningCost).toBeNull();
+    });
+
+    it('is saved with each hour, which makes the saved hour cheaper by as much', () => {
+      const [, without] = compared({ jobs: 2000 }).estimates;
+      const [, counted] = compared({ jobs: 2000, hourlyCosts }).estimates;
+      expect(without!.savedHourPrice!.amount - counted!.savedHourPrice!.amount).toBeCloseTo(3.46, 9);
+    });
+
+    it('adds to what an hour is worth', () => {
+      const [, estimate] = compared({ hourValue: euros(38), hourlyCosts }).estimates;
+      const worth = (estimate!.saved!.time / 3600) * 41.46;
+      expect(estimate!.paysAfterJobs).toBe(Math.ceil((4150 - 1580) / worth));
+    });
+
+    it('may pay for the machine alone', () => {
+      const [, estimate] = compared({ jobs: 2000, hourlyCosts: { labour: euros(30) } }).estimates;
+      expect(estimate).toMatchObject({ savedHourPrice: null, savedHourGap: 'paidAlready' });
+      expect(estimate!.paysAfterJobs).toBeGreaterThan(0);
+    });
+
+    it('is refused in two currencies', () => {
+      const { code, message } = faultOf({
+        hourlyCosts: { power: euros(1), wear: { amount: 1, currency: 'USD' } },
+      });
+      expect({ code, message }).toEqual({
+        code: 'severalCurrencies',
+        message: 'The costs of an hour are in EUR and USD',
+      });
+    });
+  });
+
   it('for filament follows mass, price and spool', () => {
     const [{ mass, filamentCost }] = compared({}).estimates as [ReturnType<typeof compared>['estimates'][0]];
     expect(filamentCost!.value.amount).toBeCloseTo((24 * mass!.value) / 1000, 9);
@@ -125,8 +189,30 @@ describe('the weakest number', () => {
     expect(compared({}).estimates[0]!.weakest).toEqual({
       basis: 'assumed',
       of: 'quality bound of outerContour',
+      isSimulated: false,
     });
   });
+});
+
+it('names the trials and profiles that are not real', () => {
+  const { origin, estimates } = compared({ pairings: [lantern] });
+  expect(origin.invented.map(({ kind, id }) => `${kind} ${id}`)).toEqual([
+    'filament ashgrove/stagecraft-pla',
+    'job mask-rack',
+    'machine brackwater/lantern',
+    'policy workshop',
+  ]);
+  // The ladder behind the melt limit, the reference prints, and the sound measurement.
+  expect(origin.simulated).toEqual(
+    expect.arrayContaining(['lantern-mask-rack', 'lantern-prop-bottle', 'lantern-sound']),
+  );
+  expect(estimates[0]!.soundLevel).toMatchObject({ basis: 'measured', isSimulated: true });
+  expect(estimates[0]!.price).toMatchObject({ basis: 'claimed', isSimulated: false });
+});
+
+it('holds the quirks of each pairing', () => {
+  const [, estimate] = compared({}).estimates;
+  expect(estimate!.quirks.map(({ of }) => of.id)).toContain('tollwick/steeple');
 });
 
 describe('the answer', () => {
