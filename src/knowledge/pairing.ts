@@ -1,4 +1,5 @@
 import { findProfile, type UnknownProfile } from '../registry/find-profile.ts';
+import { groupedBy } from '../registry/grouped-by.ts';
 import { type FittedNozzle, type HotEnd, nozzleIds, nozzlesOf } from '../registry/nozzle.ts';
 import type { Profile } from '../registry/profile.ts';
 import { idsOf, type Registry } from '../registry/registry.ts';
@@ -23,7 +24,10 @@ export interface Pairing extends FittedPairing {
 export interface FittedRequest {
   readonly machine: string;
   readonly filament: string;
-  /** Id of the nozzle; by default the one for which the filament has a measured limit, else the first that fits. */
+  /**
+   * Id of the nozzle; by default the one for which the filament has a measured limit, else the first that fits. A machine
+   * with several hot ends needs it, unless exactly one of its nozzles has a measured limit.
+   */
   readonly nozzle?: string;
   /** Batch of the filament that is printed; by default it is not known, and limits of every batch count. */
   readonly batch?: string;
@@ -38,7 +42,7 @@ export interface PairingRequest extends FittedRequest {
 /** Why a machine, a nozzle and a filament make no pairing. */
 export type FittedProblem = UnknownProfile<'machine' | 'filament'> | NozzleProblem;
 
-type NozzleProblem = Problem<'unknownNozzle' | 'otherDiameter'>;
+type NozzleProblem = Problem<'unknownNozzle' | 'otherDiameter' | 'severalHotEnds'>;
 
 /** Why there is no pairing under a policy. */
 export type PairingProblem = FittedProblem | PolicyProblem;
@@ -53,16 +57,17 @@ export function findPairing(registry: Registry, request: PairingRequest): Result
   return policy.ok ? success({ ...fitted.value, policy: policy.value }) : policy;
 }
 
-/** As `findPairing`, where no policy matters. */
+/** As `findPairing`, where no policy matters; with `anyNozzle` whichever fits will do, as where nothing is melted. */
 export function findFittedPairing(
   registry: Registry,
   request: FittedRequest,
+  { anyNozzle = false }: { readonly anyNozzle?: boolean } = {},
 ): Result<FittedPairing, FittedProblem> {
   const machine = findProfile(registry, 'machine', request.machine);
   if (!machine.ok) return machine;
   const filament = findProfile(registry, 'filament', request.filament);
   if (!filament.ok) return filament;
-  const fitted = chooseNozzle(machine.value, filament.value, request.nozzle);
+  const fitted = chooseNozzle(machine.value, filament.value, request.nozzle, anyNozzle);
   if (!fitted.ok) return fitted;
   return success({
     machine: machine.value,
@@ -87,6 +92,7 @@ function chooseNozzle(
   machine: Profile<'machine'>,
   filament: Profile<'filament'>,
   asked: string | undefined,
+  anyNozzle: boolean,
 ): Result<FittedNozzle, NozzleProblem> {
   const all = nozzlesOf(machine.data);
   const fitting = all.filter(({ hotEnd }) => takes(hotEnd, filament.data.diameter));
@@ -97,11 +103,39 @@ function chooseNozzle(
     if (!fitting.includes(found)) return otherDiameter(machine, filament, found);
     return success(found);
   }
-  const measured = fitting.find(({ nozzle }) =>
-    filament.data.meltFlow?.some(({ at }) => at?.machine === machine.id && at.nozzle === nozzle.id),
-  );
-  const chosen = measured ?? fitting[0];
+  const measured = fitting.filter((fitted) => isMeasured(machine, filament, fitted));
+  const hotEnds = new Set(fitting.map(({ hotEnd }) => hotEnd.id));
+  if (!anyNozzle && hotEnds.size > 1 && measured.length !== 1)
+    return severalHotEnds(machine, filament, fitting);
+  const chosen = measured[0] ?? fitting[0];
   return chosen === undefined ? otherDiameter(machine, filament, all[0]) : success(chosen);
+}
+
+/** Whether the filament has a measured flow limit with a nozzle of the machine. */
+function isMeasured(
+  machine: Profile<'machine'>,
+  filament: Profile<'filament'>,
+  { hotEnd, nozzle }: FittedNozzle,
+): boolean {
+  const own = (filament.data.meltFlow ?? []).filter(({ at }) => at?.machine === machine.id);
+  const ofHotEnd = (hotEnd.meltFlow ?? []).filter(({ at }) => at?.filament === filament.id);
+  return [...own, ...ofHotEnd].some(({ basis, at }) => basis === 'measured' && at?.nozzle === nozzle.id);
+}
+
+/** Which hot end is meant decides on temperatures and flows, so that nobody should guess. */
+function severalHotEnds(
+  machine: Profile<'machine'>,
+  filament: Profile<'filament'>,
+  fitting: readonly FittedNozzle[],
+) {
+  const byHotEnd = [...groupedBy(fitting, ({ hotEnd }) => hotEnd.id)].map(
+    ([id, nozzles]) => `${nozzles.map(({ nozzle }) => nozzle.id).join(', ')} in hot end "${id}"`,
+  );
+  return refusal(
+    'severalHotEnds',
+    `${machine.id} has ${byHotEnd.length} hot ends that take ${filament.id}`,
+    `Name a nozzle: ${byHotEnd.join('; ')}. With \`--nozzle\`, or behind the machine in \`compare\`.`,
+  );
 }
 
 /** Nominal diameters differ by a millimetre or so; a hundredth is a matter of notation. */

@@ -64,13 +64,16 @@ describe('the JSON form', () => {
     const document = JSON.parse(out);
     const [result] = document.results;
 
-    expect(Object.keys(document)).toEqual(['format', 'method', 'results', 'warnings', 'cautions']);
+    expect(Object.keys(document)).toEqual([
+      ...['format', 'method', 'origin', 'results', 'warnings', 'cautions'],
+    ]);
     expect(Object.keys(result)).toEqual(['quantity', 'value', 'interval', 'censored']);
     expect(Object.keys(result.value)).toEqual(['value', 'unit']);
     expect(Object.keys(result.interval)).toEqual(['low', 'high', 'unit', 'coverage']);
     expect(document).toEqual({
       format: 'meltbounds-reduction/1',
       method: 'flowLadder',
+      origin: { simulated: ['wren-daisy-pla-230'], invented: [] },
       results: [
         {
           quantity: 'meltFlow',
@@ -84,7 +87,7 @@ describe('the JSON form', () => {
     });
   });
 
-  it('is the same for the trial and for its bare sheet', async () => {
+  it('is the same for the trial and for its bare sheet, of which nobody knows where it comes from', async () => {
     const registry = sampleRegistry();
     const trial = registry
       .read('trials/2026/wren-daisy-pla-230.yaml')
@@ -105,7 +108,7 @@ describe('the JSON form', () => {
       '--format',
       'json',
     );
-    expect(byPath.out).toBe(byId.out);
+    expect(JSON.parse(byPath.out)).toEqual({ ...JSON.parse(byId.out), origin: null });
   });
 
   it('is the same bytes in every process, time zone and language', { tags: 'long' }, () => {

@@ -2,6 +2,7 @@ import { type LimitAnswer, limitAt } from '../../bench/limit-line/limit-line-ans
 import { type PairingReduction, reducePairing } from '../../bench/limit-line/pairing-reduction.ts';
 import { loadFolders } from '../../host/load-registry.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
+import { originOf } from '../../knowledge/origin.ts';
 import { formatLimitLineAsJson } from '../../report/reduction/limit-line-as-json.ts';
 import { limitLineDocument } from '../../report/reduction/limit-line-document.ts';
 import { limitLinePlot } from '../../report/reduction/limit-line-plot.ts';
@@ -45,10 +46,17 @@ export async function runPairing(
   const pairing = reducePairing(registry, request);
   if (!pairing.ok) return exit.cannotRun(pairing.error);
   const { answers, refused } = answersOf(pairing.value, temperatures.value, options.extrapolate ?? false);
+  const origin = originOf(registry, {
+    profiles: [
+      { kind: 'machine', id: machine },
+      { kind: 'filament', id: filament },
+    ],
+    trials: [...pairing.value.limits, ...pairing.value.bounds].map(({ trial }) => trial),
+  });
   cli.out(
     options.format === 'json'
-      ? formatLimitLineAsJson(pairing.value, answers)
-      : formatDocument(limitLineDocument(pairing.value, answers), options.format, cli),
+      ? formatLimitLineAsJson(pairing.value, answers, origin)
+      : formatDocument(limitLineDocument(pairing.value, answers, origin), options.format, cli),
   );
   for (const sentence of refused) cli.err(`${inPrint(sentence)}\n`);
   if (pairing.value.line === null || refused.length > 0) exit.with(exitStatus.findings);

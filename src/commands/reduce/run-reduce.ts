@@ -6,6 +6,7 @@ import type { Reduction } from '../../bench/reduction.ts';
 import type { RunEvent } from '../../bench/run-event.ts';
 import { loadFolders } from '../../host/load-registry.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
+import { originOf } from '../../knowledge/origin.ts';
 import type { Profile } from '../../registry/profile.ts';
 import { idsOf, type Registry } from '../../registry/registry.ts';
 import { formatReductionAsJson } from '../../report/reduction/reduction-as-json.ts';
@@ -97,7 +98,15 @@ async function runTrial(id: string, options: ReduceOptions, cli: CliContext, exi
   const trial = registry.trial.get(id);
   if (trial === undefined) return exit.cannotRun(unknownTrial(registry, id));
   const reduced = reduceTrial(registry, id);
-  const heading = { title: id, subject: trial.data, place: placeIn(trial), events: trial.data.events ?? [] };
+  const { machine, filament, events = [] } = trial.data;
+  const origin = originOf(registry, {
+    profiles: [
+      ...(machine === undefined ? [] : [{ kind: 'machine' as const, id: machine }]),
+      { kind: 'filament', id: filament },
+    ],
+    trials: [id],
+  });
+  const heading = { title: id, subject: trial.data, origin, place: placeIn(trial), events };
   await report(reduced, heading, options, cli, exit);
   if (!options.adopt || !reduced.ok) return;
   const own = { folder: folders.value.at(-1) ?? cli.cwd, cwd: cli.cwd };
@@ -144,7 +153,7 @@ async function report(
   if (reduced.ok) {
     cli.out(
       options.format === 'json'
-        ? formatReductionAsJson(reduced.value)
+        ? formatReductionAsJson(reduced.value, heading.origin)
         : formatDocument(reductionDocument(reduced.value, heading), options.format, cli),
     );
     const plot = reductionPlot(reduced.value, heading.title, heading.events);

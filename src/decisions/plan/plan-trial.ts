@@ -1,4 +1,5 @@
 import { usualMassResolution } from '../../bench/facts/instrument-facts.ts';
+import { nozzleKey } from '../../bench/facts/trial-key.ts';
 import type { LayoutRequest } from '../../bench/layout/layout-request.ts';
 import type { PlanProblem } from '../../bench/layout/plan-problem.ts';
 import { methodNames, usualMethod } from '../../bench/method-facts.ts';
@@ -31,12 +32,14 @@ export function planTrial(
 ): Result<BenchPlan, PlanProblem | FittedProblem | Problem<'unknownMethod'>> {
   const name = request.method ?? usualMethod;
   if (!isMethodName(name)) return unknownMethod(name);
-  const pairing = findFittedPairing(registry, request);
+  const method = methodOf(name);
+  const needsNozzle = method.requiredKeys.includes(nozzleKey);
+  const pairing = findFittedPairing(registry, request, { anyNozzle: !needsNozzle });
   if (!pairing.ok) return pairing;
   const shownTrials = new Set<string>();
   const layout = runLayouts[name](layoutRequest(registry, pairing.value, request, reduce, shownTrials));
   if (!layout.ok) return layout;
-  const plan = { method: methodOf(name), layout: layout.value, date: request.today, trials: shownTrials };
+  const plan = { method, layout: layout.value, date: request.today, trials: shownTrials };
   return success(putTogether(registry, pairing.value, plan));
 }
 

@@ -2,6 +2,7 @@ import type { LimitLine } from '../../bench/limit-line/limit-line.ts';
 import type { LimitAnswer } from '../../bench/limit-line/limit-line-answers.ts';
 import type { PairingReduction } from '../../bench/limit-line/pairing-reduction.ts';
 import { tableCautions } from '../../knowledge/cautions.ts';
+import type { Origin } from '../../knowledge/origin.ts';
 import { clean } from '../../units/round-to-step.ts';
 import { rounded } from '../../units/rounded.ts';
 import { limitLineWarnings } from './limit-line-warnings.ts';
@@ -9,13 +10,21 @@ import { limitLineWarnings } from './limit-line-warnings.ts';
 /** Version of the form of the JSON limit lines, see `schema/output/limit-line.schema.json`. */
 const limitLineFormat = 'meltbounds-limit-line/1';
 
-/** What the flow ladders of a pairing say of the limit against the nozzle temperature, for programs. */
-export function formatLimitLineAsJson(pairing: PairingReduction, answers: readonly LimitAnswer[]): string {
+/**
+ * What the flow ladders of a pairing say of the limit against the nozzle temperature, for programs. What behind it is simulated or
+ * invented can be given, and is none otherwise.
+ */
+export function formatLimitLineAsJson(
+  pairing: PairingReduction,
+  answers: readonly LimitAnswer[],
+  { simulated, invented }: Origin = { simulated: [], invented: [] },
+): string {
   const { machine, filament, nozzle, otherNozzles, origin, acceptedDeficit } = pairing;
   const document = {
     format: limitLineFormat,
     ...{ machine, filament, nozzle, otherNozzles },
     origin,
+    ...{ simulated, invented },
     acceptedDeficit: acceptedDeficit === null ? null : { value: acceptedDeficit, unit: '1' },
     limits: pairing.limits.map((limit) => ({ trial: limit.trial, ...jsonLimit(limit) })),
     bounds: pairing.bounds.map(({ trial, temperature, bound, censored }) => ({

@@ -3,6 +3,7 @@ import type { LimitLine } from '../../bench/limit-line/limit-line.ts';
 import type { LimitAnswer } from '../../bench/limit-line/limit-line-answers.ts';
 import type { PairingReduction, TrialBound } from '../../bench/limit-line/pairing-reduction.ts';
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { type Origin, originBlocks } from '../../knowledge/origin.ts';
 import {
   type Column,
   cautions,
@@ -18,12 +19,17 @@ import { formatNumber, formatQuantity, formatRange } from '../../units/format-qu
 import { limitLineWarnings } from './limit-line-warnings.ts';
 
 /** What the flow ladders of a pairing say of the limit against the nozzle temperature, for people. */
-export function limitLineDocument(pairing: PairingReduction, answers: readonly LimitAnswer[]): Document {
+export function limitLineDocument(
+  pairing: PairingReduction,
+  answers: readonly LimitAnswer[],
+  origin?: Origin,
+): Document {
   const { filament, machine, nozzle, line } = pairing;
   return {
     title: `${filament} on ${machine}, nozzle ${nozzle}: limit against nozzle temperature`,
     answer: answerText(pairing, answers),
     blocks: [
+      ...(origin === undefined ? [] : originBlocks(origin)),
       facts(...pairingFacts(pairing)),
       table(columns, [
         ...answers.map((answer) => pointCells(answer, answer.extrapolated ? beyondTested : 'the line')),

@@ -1,15 +1,23 @@
 import type { ReducedResult, Reduction } from '../../bench/reduction.ts';
 import { tableCautions } from '../../knowledge/cautions.ts';
+import type { Origin } from '../../knowledge/origin.ts';
 import { dimensionInfo } from '../../units/dimension.ts';
 
 /** Version of the form of the JSON reductions, see `schema/output/reduction.schema.json`. */
 const reductionFormat = 'meltbounds-reduction/1';
 
-/** What a reduction found, for programs: quantities in the canonical unit of their dimension. */
-export function formatReductionAsJson({ method, results, warnings }: Reduction): string {
+/**
+ * What a reduction found, for programs: quantities in the canonical unit of their dimension. `origin` says what behind it is
+ * simulated or invented; null where that is not known, as of a bare sheet.
+ */
+export function formatReductionAsJson(
+  { method, results, warnings }: Reduction,
+  origin: Origin | null = null,
+): string {
   const content = {
     format: reductionFormat,
     method,
+    origin,
     results: results.map(jsonResult),
     warnings,
     cautions: tableCautions,

@@ -2,6 +2,7 @@ import { methodOf } from '../../bench/methods.ts';
 import type { ReducedResult, Reduction } from '../../bench/reduction.ts';
 import type { OpenWords, ResultWords } from '../../bench/result-words.ts';
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { type Origin, originBlocks } from '../../knowledge/origin.ts';
 import type { Trial } from '../../registry/generated/documents.ts';
 import {
   type Column,
@@ -22,10 +23,15 @@ export interface ReductionHeading {
   readonly title: string;
   /** The trial, or null for a bare sheet. */
   readonly subject: Trial | null;
+  /** What behind it is simulated or invented; left out where that is not known, as of a bare sheet. */
+  readonly origin?: Origin;
 }
 
 /** What a reduction found, for people: the first result in a sentence, then all of them with what they hold for. */
-export function reductionDocument(reduction: Reduction, { title, subject }: ReductionHeading): Document {
+export function reductionDocument(
+  reduction: Reduction,
+  { title, subject, origin }: ReductionHeading,
+): Document {
   const method = methodOf(reduction.method);
   const results = reduction.results.map((result) =>
     resultTexts(result, method.results[result.quantity], method.openWords),
@@ -35,6 +41,7 @@ export function reductionDocument(reduction: Reduction, { title, subject }: Redu
     title: `${title}: ${wordsOf(reduction.method)}`,
     answer: first === undefined ? 'No result.' : answerText(first, subject),
     blocks: [
+      ...(origin === undefined ? [] : originBlocks(origin)),
       ...(subject === null ? [] : [facts(...subjectFacts(subject))]),
       resultTable(results),
       warnings(reduction.warnings),

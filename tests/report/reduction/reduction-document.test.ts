@@ -105,6 +105,7 @@ it('the JSON of a reduction keeps all digits', () => {
     "{
       "format": "meltbounds-reduction/1",
       "method": "flowLadder",
+      "origin": null,
       "results": [
         {
           "quantity": "meltFlow",
