@@ -165,7 +165,7 @@ describe('its index', () => {
       tabled: [
         {
           ...{ policy: text, machine: text, nozzle: text, filament: text, folder: 'a', files: ['t--a.csv'] },
-          ...{ largestFlow: 1, weakestBasis: 'claimed', warnings: 0 },
+          ...{ largestFlow: 1, weakestBasis: 'claimed', flags: [], warnings: 0 },
         },
       ],
       omitted: [{ policy: text, machine: text, nozzle: text, filament: text, reason: text }],

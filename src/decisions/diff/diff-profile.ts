@@ -1,7 +1,7 @@
 import type { Kind } from '../../registry/kind.ts';
 import type { AnyProfile } from '../../registry/profile.ts';
 import { type Bump, bumpedVersion, highestBump, isBumpEnough } from './profile-bump.ts';
-import { type ProfileChange, profileChanges } from './profile-changes.ts';
+import { type ProfileChange, profileChanges, type SimulatedTrials } from './profile-changes.ts';
 
 /** What has become of a document between two versions of a registry. */
 export interface ProfileDiff {
@@ -31,8 +31,13 @@ const bumpOfEffect: Readonly<Record<TablesEffect, Bump | null>> = {
 };
 
 /** Compares two versions of a profile; null where both say the same, in whatever spelling. */
-export function diffProfile(base: AnyProfile, head: AnyProfile, effect: TablesEffect): ProfileDiff | null {
-  const changes = profileChanges(base, head);
+export function diffProfile(
+  base: AnyProfile,
+  head: AnyProfile,
+  effect: TablesEffect,
+  simulated: SimulatedTrials,
+): ProfileDiff | null {
+  const changes = profileChanges(base, head, simulated);
   const version = { base: versionOf(base), head: versionOf(head) };
   if (changes.length === 0 && version.base === version.head) return null;
   const bump = highestBump([bumpOfEffect[effect], ...changes.map((change) => change.bump)]);

@@ -1,9 +1,11 @@
+import { type Origin, originOf } from '../../knowledge/origin.ts';
 import { additionsTo } from '../../registry/addition.ts';
 import { compareText, type Finding } from '../../registry/finding.ts';
 import { type Kind, kinds } from '../../registry/kind.ts';
 import type { LoadedRegistry } from '../../registry/load-files.ts';
 import type { AnyProfile } from '../../registry/profile.ts';
 import { asWritten, brokenKey, type Registry } from '../../registry/registry.ts';
+import { statementsOf } from '../../registry/statement.ts';
 import { diffFindings } from './diff-findings.ts';
 import {
   diffProfile,
@@ -14,6 +16,7 @@ import {
 } from './diff-profile.ts';
 import { diffTables, hasFallen, hasMoved, type TablesDiff, withProfile } from './diff-tables.ts';
 import { type Bump, highestBump } from './profile-bump.ts';
+import type { SimulatedTrials } from './profile-changes.ts';
 import { isSameValue } from './same-value.ts';
 import type { TableName } from './table-name.ts';
 import { unreadableKeys } from './unreadable-keys.ts';
@@ -25,6 +28,8 @@ export interface RegistryDiff {
   readonly tables: TablesDiff;
   /** The highest bump of all profiles; null where nothing differs. */
   readonly bump: Bump | null;
+  /** What of the profiles that differ is not real. */
+  readonly origin: Origin;
   readonly findings: readonly Finding[];
 }
 
@@ -33,13 +38,14 @@ export function diffRegistries(base: LoadedRegistry, head: LoadedRegistry): Regi
   const unreadable = { base: unreadableKeys(base), head: unreadableKeys(head) };
   const isUnjudged = (key: string) => unreadable.base.has(key) || unreadable.head.has(key);
   const [before, after] = [base.registry, head.registry];
+  const simulated = { base: simulatedTrials(before), head: simulatedTrials(after) };
   const profiles: ProfileDiff[] = [];
   for (const kind of kinds) {
     for (const id of idsOfBoth(base, head, kind)) {
       const [old, now] = [asWritten(before, kind, id), asWritten(after, kind, id)];
       const version = { base: versionIn(old), head: versionIn(now) };
       const key = brokenKey(kind, id);
-      if (!isUnjudged(key)) profiles.push(...judged(before, old, now));
+      if (!isUnjudged(key)) profiles.push(...judged(before, old, now, simulated));
       else if (!isSameText(before, after, key))
         profiles.push(unpairedProfile('unjudged', { kind, id }, version));
     }
@@ -50,16 +56,38 @@ export function diffRegistries(base: LoadedRegistry, head: LoadedRegistry): Regi
     profiles,
     tables: diffTables(before, after, (name) => touches(touched, name, [before, after])),
     bump: highestBump(profiles.map(({ bump }) => bump)),
+    origin: originOfDiff(after, profiles),
     findings,
   };
 }
 
-function judged(base: Registry, old: AnyProfile | undefined, now: AnyProfile | undefined): ProfileDiff[] {
+function judged(
+  base: Registry,
+  old: AnyProfile | undefined,
+  now: AnyProfile | undefined,
+  simulated: SimulatedTrials,
+): ProfileDiff[] {
   if (old === undefined) return now === undefined ? [] : [lonely('added', now)];
   if (now === undefined) return [lonely('removed', old)];
   if (isSameValue(old.data, now.data) && sheetOf(old) === sheetOf(now)) return [];
-  const diff = diffProfile(old, now, effectOnTables(base, now));
+  const diff = diffProfile(old, now, effectOnTables(base, now), simulated);
   return diff === null ? [] : [diff];
+}
+
+/** What is not real among the profiles that differ, and among the trials that their statements rest on. */
+function originOfDiff(after: Registry, profiles: readonly ProfileDiff[]): Origin {
+  const trials = profiles.flatMap(({ kind, id }) => {
+    if (kind === 'trial') return [id];
+    const profile = asWritten(after, kind, id);
+    return profile === undefined
+      ? []
+      : [...statementsOf(profile)].flatMap(({ statement }) => statement.evidence ?? []);
+  });
+  return originOf(after, { profiles, trials });
+}
+
+function simulatedTrials({ trial }: Registry): ReadonlySet<string> {
+  return new Set([...trial.values()].filter(({ data }) => data.origin === 'simulated').map(({ id }) => id));
 }
 
 function lonely(status: 'added' | 'removed', profile: AnyProfile): ProfileDiff {

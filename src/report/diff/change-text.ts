@@ -2,6 +2,7 @@ import type { CellMove } from '../../decisions/diff/diff-tables.ts';
 import type { ChangeSide, ProfileChange } from '../../decisions/diff/profile-changes.ts';
 import type { SettingMove } from '../../decisions/diff/setting-moves.ts';
 import type { TableName } from '../../decisions/diff/table-name.ts';
+import { basisWords } from '../../knowledge/origin.ts';
 import { isObject } from '../../registry/shape.ts';
 import type { Conditions } from '../../registry/statement.ts';
 import type { SpeedRow } from '../../tables/derive/speed-table.ts';
@@ -19,13 +20,15 @@ export function changeName({ name, conditions }: ProfileChange): string {
 }
 
 function conditionTexts(conditions: Conditions): string[] {
-  const { machine, nozzle, filament, polymer, nozzleTemperature, layerHeight, acceleration } = conditions;
+  const { machine, nozzle, filament, polymer, batch, nozzleTemperature, layerHeight, acceleration } =
+    conditions;
   const words = [machine, nozzle, filament, polymer].filter((word) => word !== undefined);
   return [
     ...words,
     ...(nozzleTemperature === undefined ? [] : [quantity(nozzleTemperature, 'temperature')]),
     ...(layerHeight === undefined ? [] : [`layer ${quantity(layerHeight, 'length')}`]),
     ...(acceleration === undefined ? [] : [quantity(acceleration, 'acceleration')]),
+    ...(batch === undefined ? [] : [`batch ${batch}`]),
   ];
 }
 
@@ -100,8 +103,10 @@ function signed(value: number): string {
 
 /** `measured`, or `claimed → measured` where it has changed; empty where nothing is stated. */
 export function basisText({ base, head }: ProfileChange): string {
-  const [before, after] = [base?.basis ?? null, head?.basis ?? null];
-  if (before === null || after === null || before === after) return after ?? before ?? '';
+  const [before, after] = [base, head].map((side) =>
+    side?.basis ? basisWords(side.basis, side.isSimulated) : null,
+  );
+  if (!before || !after || before === after) return after ?? before ?? '';
   return `${before} → ${after}`;
 }
 

@@ -12,12 +12,13 @@ const diffFormat = 'meltbounds-diff/1';
 
 /** A comparison for programs, whole; numbers are in canonical units, which stand beside them. */
 export function formatDiffAsJson({ diff, base, head }: DiffReport): string {
-  const { profiles, tables, bump, findings } = diff;
+  const { profiles, tables, bump, origin, findings } = diff;
   const document = {
     format: diffFormat,
     base,
     head,
     bump,
+    origin,
     profiles: profiles.map(profileObject),
     tables: {
       added: tables.added,
@@ -41,7 +42,9 @@ function changeObject({ name, conditions, dimension, base, head, bump }: Profile
 
 function sideObject(side: ChangeSide | null, dimension: Dimension | null) {
   const unit = dimension === null ? undefined : dimensionInfo[dimension].canonicalUnit;
-  return side === null ? null : { value: side.value, ...(unit !== undefined && { unit }), basis: side.basis };
+  if (side === null) return null;
+  const { value, basis, isSimulated } = side;
+  return { value, ...(unit !== undefined && { unit }), basis, ...(isSimulated && { isSimulated }) };
 }
 
 function moveObject({ base, head, ...name }: CellMove) {
@@ -53,6 +56,6 @@ function moveObject({ base, head, ...name }: CellMove) {
 /** Units as in the tables: mm/s, mm3/s, mm/s2, Cel. */
 function rowObject(row: SpeedRow | null) {
   if (row === null) return null;
-  const { speed, flow, acceleration, nozzleTemperature, bound, basis } = row;
-  return { speed, flow, acceleration, nozzleTemperature, bound, basis };
+  const { speed, flow, acceleration, nozzleTemperature, bound, basis, flags } = row;
+  return { speed, flow, acceleration, nozzleTemperature, bound, basis, flags };
 }

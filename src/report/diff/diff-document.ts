@@ -2,6 +2,7 @@ import type { ProfileDiff } from '../../decisions/diff/diff-profile.ts';
 import type { CellMove, TablesDiff } from '../../decisions/diff/diff-tables.ts';
 import type { ProfileChange } from '../../decisions/diff/profile-changes.ts';
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { originBlocks } from '../../knowledge/origin.ts';
 import type { Finding } from '../../registry/finding.ts';
 import {
   type Block,
@@ -73,13 +74,14 @@ export function diffDocument(
   lowered: Partial<DiffLimits> = {},
 ): Document {
   const limits = { ...usualLimits, ...lowered };
-  const { profiles, tables, bump, findings } = diff;
+  const { profiles, tables, bump, origin, findings } = diff;
   const sections = profiles.map((profile) => profileSection(profile, limits));
   const listed = fitting(sections, limits.profiles, limits.length);
   return {
     title: `${base} → ${head}`,
     answer: `${capitalised(headlineText(profiles, bump))}.`,
     blocks: [
+      ...originBlocks(origin),
       ...listed.shown,
       ...(listed.hidden === 0 ? [] : [paragraph(`And ${counted(listed.hidden, 'profile')} more.`)]),
       ...(profiles.length === 0 ? [] : [tablesSection(tables)]),
@@ -124,7 +126,7 @@ function profileSection(profile: ProfileDiff, limits: DiffLimits): Section {
   const { shown, hidden, notes } = tellingChanges(profile, limits.changes);
   const status = statusText(profile);
   const blocks: Block[] = [
-    ...(shown.length === 0 ? [] : [table(wrapped(changeColumns, 1, 2, 3), shown.map(changeCells))]),
+    ...(shown.length === 0 ? [] : [table(wrapped(changeColumns, 1, 2, 3, 5), shown.map(changeCells))]),
     ...(hidden === 0 ? [] : [paragraph(`And ${counted(hidden, 'change')} more.`)]),
     ...(profile.slowsTables ? [paragraph('Tables made by the old version are too fast, or gone.')] : []),
     ...(notes === 0 ? [] : [paragraph(`${counted(notes, 'change')} of notes, names, sources or intervals.`)]),

@@ -57,7 +57,7 @@ function tabledTable(policy: string, entries: readonly TabledPairing[]): Table {
     entry.nozzle,
     entry.filament,
     entry.largestFlow,
-    entry.weakestBasis,
+    [entry.weakestBasis, ...(entry.flags.length === 0 ? [] : [`(${entry.flags.join(', ')})`])].join(' '),
     entry.warnings,
     fileLinks(entry),
   ]);

@@ -12,6 +12,8 @@ export interface TabledPairing extends FullRequest {
   /** Of the numbers that the speeds rest on. */
   readonly weakestBasis: Basis;
   readonly warnings: number;
+  /** What is not real behind it: `simulated`, `invented`. */
+  readonly flags: readonly ('simulated' | 'invented')[];
 }
 
 /** A pairing without a table, and a sentence that says why. */
@@ -39,6 +41,10 @@ export function tabledPairing(
     largestFlow: Math.max(0, ...table.rows.map(({ flow }) => flow)),
     weakestBasis: others.reduce(weakerBasis, first),
     warnings: table.warnings.length,
+    flags: [
+      ...(table.origin.simulated.length > 0 ? (['simulated'] as const) : []),
+      ...(table.origin.invented.length > 0 ? (['invented'] as const) : []),
+    ],
   };
 }
 

@@ -30,9 +30,33 @@ describe('the difference of a registry with itself', () => {
   it('is empty, for the demo registry too', () => {
     for (const folder of ['profiles', 'tests/fixtures/registry']) {
       const tables = { added: [], removed: [], moves: [], settings: [] };
-      const empty = { profiles: [], tables, bump: null, findings: [] };
+      const empty = {
+        profiles: [],
+        tables,
+        bump: null,
+        origin: { simulated: [], invented: [] },
+        findings: [],
+      };
       expect(diffRegistries(loadFolders([folder]), loadFolders([folder]))).toEqual(empty);
     }
+  });
+
+  it('has a fall where a lower limit of another batch comes, which tables take too', () => {
+    const { profiles } = diffOf((registry) => {
+      registry.edit(
+        daisy,
+        '  - value: 26 mm3/s\n',
+        '  - {value: 19 mm3/s, basis: measured, evidence: wren-daisy-pla-230, at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 230 Cel, batch: B}}\n  - value: 26 mm3/s\n',
+      );
+    });
+    const [fallen] = profiles
+      .flatMap(({ changes }) => changes)
+      .filter(({ conditions }) => conditions.batch === undefined);
+    expect(fallen).toMatchObject({
+      base: { value: 26 },
+      head: { value: 19, isSimulated: true },
+      bump: 'major',
+    });
   });
 
   it('is empty whatever the spelling and the comments', () => {
