@@ -40,6 +40,7 @@ export async function runCommand(
     readonly progress?: Progress;
     readonly changes?: () => AsyncIterable<unknown>;
     readonly terminalColumns?: number;
+    readonly results?: CliContext['results'];
   } = {},
 ): Promise<Outcome> {
   const written = { out: '', err: '' };
@@ -53,7 +54,7 @@ export async function runCommand(
     },
     colour: options.colour ?? false,
     today: () => options.today ?? testDay,
-    results: sharedResults,
+    results: options.results ?? sharedResults,
     ...(options.terminalColumns !== undefined && { terminalColumns: options.terminalColumns }),
     ...(options.stdin !== undefined && { stdin: async () => Buffer.from(options.stdin ?? '') }),
     ...(options.progress !== undefined && { progress: options.progress }),

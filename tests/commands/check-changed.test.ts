@@ -43,6 +43,12 @@ describe('--changed', () => {
     expect(await filesChecked(registry)).toEqual({ files: [hook], status: 0, err: '' });
   });
 
+  it('reports both files that share an id, whichever of them is new', async () => {
+    const registry = committed();
+    registry.write('jobs/awning.yaml', registry.read(hook));
+    expect((await filesChecked(registry)).files).toEqual(['jobs/awning.yaml', hook]);
+  });
+
   it('reports what is staged, and what is new and not', async () => {
     const registry = committed();
     registry.write('jobs/peg.yaml', registry.read(hook).replace('id: hook', 'id: peg'));

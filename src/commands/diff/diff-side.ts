@@ -11,6 +11,8 @@ import { type Problem, type Result, refusal, success } from '../../result.ts';
 interface DiffSide {
   readonly name: string;
   readonly loaded: LoadedRegistry;
+  /** Absolute folders that were read. */
+  readonly folders: readonly string[];
 }
 
 const caller: GitCaller = { name: 'diff', example: 'meltbounds diff main' };
@@ -27,12 +29,17 @@ export async function diffSide(
   const folder = word === undefined || word === '' ? null : registryFolder(word, cwd);
   if (word !== undefined && folder?.ok) {
     const beneath = folders.ok ? folders.value.slice(0, -1) : [];
-    const files = [...beneath, folder.value].flatMap((path) => filesOfFolder(path, cwd));
-    return success({ name: word, loaded: linkFiles(files.map(inPresentShape)) });
+    const read = [...beneath, folder.value];
+    const files = read.flatMap((path) => filesOfFolder(path, cwd));
+    return success({ name: word, loaded: linkFiles(files.map(inPresentShape)), folders: read });
   }
   if (!folders.ok) return folders;
   if (word === undefined) {
-    return success({ name: 'the working tree', loaded: loadFolders(folders.value, cwd) });
+    return success({
+      name: 'the working tree',
+      loaded: loadFolders(folders.value, cwd),
+      folders: folders.value,
+    });
   }
   const own = folders.value.at(-1) ?? cwd;
   const commit = await commitOf(word, own, caller);
@@ -48,7 +55,7 @@ export async function diffSide(
     if (!read.ok) return read;
     files.push(...read.value);
   }
-  return success({ name: word, loaded: linkFiles(files.map(inPresentShape)) });
+  return success({ name: word, loaded: linkFiles(files.map(inPresentShape)), folders: folders.value });
 }
 
 /** What a migration changes is the format, not what a profile says, and no difference. */

@@ -28,7 +28,7 @@ export async function runDiff(
   if (!base.ok) return exit.cannotRun(base.error);
   const head = await diffSide(headWord, folders, cwd);
   if (!head.ok) return exit.cannotRun(head.error);
-  const memory = await openMemory(cli, remember, folders.ok ? folders.value : []);
+  const memory = await openMemory(cli, remember, [...base.value.folders, ...head.value.folders]);
   if (!memory.ok) return exit.cannotRun(memory.error);
   for (const { loaded } of [base.value, head.value]) rememberReductions(loaded.registry, memory.value);
   progress('Comparing profiles and tables …');
