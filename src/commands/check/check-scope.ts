@@ -48,7 +48,7 @@ async function changedScope(
   base: string | undefined,
   cwd: string,
 ): Promise<Result<CheckScope, Problem>> {
-  const isAsked = (file: string) => only === null || isWithin(resolve(cwd, file), only);
+  const isAsked = rememberingFiles((file) => only === null || isWithin(resolve(cwd, file), only));
   if (base === undefined) return success({ wantsFile: isAsked });
   // An installed package is no work of this repository, and may lie outside of it.
   const worked = folders.filter((folder) => !folder.split(sep).includes('node_modules'));
@@ -68,6 +68,16 @@ function affectedBy(
   const identities = changed.flatMap(({ relativePath }) => identityOfPath(relativePath) ?? []);
   const affected = affectedPaths(registry, { isChanged, identities });
   return (file) => affected.has(file) || isChanged(file);
+}
+
+/** A question about files that is asked once of each: of a hostile one there are a hundred thousand findings. */
+function rememberingFiles(ask: (file: string) => boolean): (file: string) => boolean {
+  const answers = new Map<string, boolean>();
+  return (file) => {
+    const answer = answers.get(file) ?? ask(file);
+    answers.set(file, answer);
+    return answer;
+  };
 }
 
 function isWithin(file: string, folders: readonly string[]): boolean {

@@ -22,9 +22,14 @@ export function prune(
   let wrong = pointers;
   while (wrong.length > 0) {
     if (wrong.includes('')) return null;
-    // From the back, so that the positions of earlier list items stay true while later ones go.
-    const paths = [...new Set(wrong)].map(fromPointer).sort(laterFirst);
-    for (const path of paths) remove(copy, path, positions);
+    const items: Path[] = [];
+    for (const pointer of new Set(wrong)) {
+      const path = fromPointer(pointer);
+      if (typeof path.at(-1) === 'number') items.push(path);
+      else remove(copy, path, positions);
+    }
+    // From the back, so that the positions of earlier list items stay true while later ones go. Keys shift nothing.
+    for (const path of items.sort(laterFirst)) remove(copy, path, positions);
     wrong = stillWrong(copy);
   }
   return { rest: copy, originalPath: (path) => originalPath(copy, path, positions) };
