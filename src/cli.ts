@@ -14,7 +14,7 @@ const manifest = JSON.parse(readFileSync(new URL('../package.json', import.meta.
 // putting functions into one another; a loop that goes on is still found, and runs no slower. Later ones have other flags,
 // and do better by themselves.
 if (process.versions.v8.startsWith('11.')) {
-  setFlagsFromString('--interrupt-budget=300000');
+  setFlagsFromString('--interrupt-budget=400000');
   setFlagsFromString('--max-inlined-bytecode-size-cumulative=200');
 }
 
