@@ -47,26 +47,6 @@ describe('diff of a branch and the working tree', () => {
     expect(outcome).toEqual({ status: 0, out: 'Nothing differs.\n\nHEAD → the working tree\n', err: '' });
   });
 
-  it('does not read results that either side brings', async () => {
-    const { cwd } = committedRegistry();
-    const other = join(sampleRegistry().cwd, 'profiles');
-    const get = vi.fn(() => null);
-    const results = async () => ({
-      folder: join(other, 'cache'),
-      store: { get, put: () => undefined },
-      program: 'tests',
-    });
-    for (const words of [
-      [other, 'profiles'],
-      ['profiles', other],
-    ]) {
-      const { status, err } = await runCommand(cwd, ['diff', ...words], { results });
-      expect(status).toBe(2);
-      expect(unwrapped(err)).toContain('lies inside of the registry');
-    }
-    expect(get).not.toHaveBeenCalled();
-  });
-
   it('sees files that git does not know yet', async () => {
     const registry = committedRegistry();
     registry.write('jobs/peg.yaml', registry.read('jobs/hook.yaml').replace('id: hook', 'id: peg'));
