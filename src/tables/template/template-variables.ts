@@ -121,7 +121,7 @@ export const templateVariables: readonly TemplateVariable[] = [
   text('filament', 'Id of the filament', 'oakhollow/daisy-pla'),
   text('policy', 'Id of the policy', 'house'),
   number('printTemperature', 'Cel', 'The one nozzle temperature of the table', '230'),
-  number('firstLayerTemperature', 'Cel', 'Nozzle temperature of the first layer', '215'),
+  number('firstLayerNozzle', 'Cel', 'Nozzle temperature of the first layer', '215'),
   text('chosenBy', 'Whose choice the temperature is', 'of those tested the one …'),
   number('flowLimit', 'mm3/s', 'Largest flow at that temperature', '26'),
   text('flowBasis', 'What it rests on, and whether that was simulated', 'measured (simulated)'),

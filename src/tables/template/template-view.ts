@@ -34,7 +34,7 @@ export function templateView(table: SpeedTable): TemplateView {
     filament: table.filament,
     policy: table.policy,
     printTemperature: table.temperatures.print,
-    firstLayerTemperature: table.temperatures.firstLayer,
+    firstLayerNozzle: table.temperatures.firstLayer,
     chosenBy: table.largestFlow.chosenBy,
     flowLimit: clean(Number(table.largestFlow.limit.toPrecision(4))),
     flowBasis: basisText(table.largestFlow.basis, table.largestFlow.isSimulated ? ['simulated'] : []),
