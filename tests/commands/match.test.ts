@@ -120,6 +120,39 @@ it('says where a measured flow is a lower bound only', async () => {
   );
 });
 
+describe('what to do next', () => {
+  it('is to take the table of the best machine where its flow was measured, else to plan the ladder', async () => {
+    const { out: measured } = await match(sampleRegistry().cwd, 'oakhollow/daisy-pla');
+    expect(unwrapped(measured)).toContain(
+      'Next: `meltbounds tables plumstead/wren oakhollow/daisy-pla --nozzle hs-0.6` gives the speeds.',
+    );
+    const { out: expected } = await match(withTwin(), 'oakhollow/daisy-pla', '--machine', 'plumstead/finch');
+    expect(unwrapped(expected)).toContain(
+      'Next: nobody has measured the flow; `meltbounds plan plumstead/finch oakhollow/daisy-pla --nozzle hs-0.4` lays out the ladder.',
+    );
+  });
+
+  it('is not said where no machine suits', async () => {
+    const { out } = await match(withTwin(), 'oakhollow/clover-petg', '--machine', 'plumstead/finch');
+    expect(out).toMatch(/^No machine suits oakhollow\/clover-petg\.\n/);
+    expect(out).not.toContain('Next:');
+  });
+});
+
+it('marks what suits and must be known all the same', async () => {
+  const registry = sampleRegistry();
+  registry.edit(
+    'filaments/oakhollow/daisy-pla.yaml',
+    '\nnotice:',
+    '\nchamberTemperature:\n  - {value: 20..40 Cel, basis: claimed, source: oakhollow-daisy-pla-sheet}\nnotice:',
+  );
+  const { out } = await match(registry.cwd, 'oakhollow/daisy-pla');
+  expect(unwrapped(out)).toContain(
+    '! the closed chamber warms up to about 55 °C, the filament bears 40 °C: open the door or the lid',
+  );
+  expect(out).toContain('x unsuitable, ! to mind.');
+});
+
 describe('what is not real', () => {
   it('is named at the head of every form', async () => {
     const registry = sampleRegistry();

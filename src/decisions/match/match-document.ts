@@ -18,7 +18,13 @@ import {
 import { counted } from '../../text/words.ts';
 import { rounded } from '../../units/rounded.ts';
 import type { MatchResult } from './match-registry.ts';
-import { type MatchFlow, type PairingMatch, speaksAgainst, verdictText } from './match-verdict.ts';
+import {
+  type MatchFlow,
+  type MatchReason,
+  type PairingMatch,
+  speaksAgainst,
+  verdictText,
+} from './match-verdict.ts';
 
 /** One sign a verdict, told apart without colour. */
 const signs: Readonly<Record<Verdict, string>> = { suits: '+', limited: '~', unsuitable: 'x' };
@@ -34,6 +40,7 @@ export function matchDocument(result: MatchResult): Document {
     ranked === null ? matrix(result) : ranking(matches),
     paragraph(legend(ranked === null)),
     ...matches.flatMap((match) => reasonSection(match, ranked !== null)),
+    ...(ranked === null ? [] : nextSteps(matches)),
     ...quirkSections(matches.flatMap(({ verdict, quirks }) => (verdict === 'unsuitable' ? [] : quirks))),
     cautions(tableCautions),
   ];
@@ -57,6 +64,19 @@ function bestText(filament: string, [best]: readonly PairingMatch[]): string {
   const limits = best.verdict === 'limited' ? ', with limits' : '';
   const flow = best.flow === null ? '' : `: ${longFlow(best)} ${flowBasis(best.flow)}`;
   return `${filament} suits ${best.machine} best${limits}, with nozzle ${best.nozzle}${flow}.`;
+}
+
+/** What to do with the best machine: measure the flow, or take the table. */
+function nextSteps([best]: readonly PairingMatch[]): Block[] {
+  if (best === undefined || best.verdict === 'unsuitable') return [];
+  const pairing = `${best.machine} ${best.filament} --nozzle ${best.nozzle}`;
+  return [
+    paragraph(
+      best.flow?.basis === 'measured'
+        ? `Next: \`meltbounds tables ${pairing}\` gives the speeds.`
+        : `Next: nobody has measured the flow; \`meltbounds plan ${pairing}\` lays out the ladder.`,
+    ),
+  ];
 }
 
 function matrix({ machines, filaments, matches }: MatchResult): Table {
@@ -114,7 +134,15 @@ function legend(isMatrix: boolean): string {
   const meanings = verdicts.map((verdict) => `${signs[verdict]} ${verdictText[verdict]}`).join(', ');
   const numbers =
     '; a number is the melt flow in mm³/s, measured (> where the ladder ended before its limit) or in brackets expected';
-  return `Legend: ${meanings}${isMatrix ? numbers : ''}.`;
+  return `Legend: ${meanings}${isMatrix ? numbers : `, ${toMind.sign} ${toMind.word}`}.`;
+}
+
+/** What suits and must be known all the same, such as a door to be opened, has a sign of its own. */
+const toMind = { sign: '!', word: 'to mind' };
+
+function markOf({ verdict, warning }: MatchReason): typeof toMind {
+  if (verdict === 'suits' && warning !== undefined) return toMind;
+  return { sign: signs[verdict], word: verdictText[verdict] };
 }
 
 /** A ranking shows what speaks for a pairing too, the matrix only what speaks against it. */
@@ -122,7 +150,7 @@ function reasonSection({ machine, filament, verdict, reasons }: PairingMatch, al
   const told = reasons.filter((reason) => all || speaksAgainst(reason));
   if (told.length === 0) return [];
   const items = told.map((reason) => ({
-    mark: { sign: signs[reason.verdict], word: verdictText[reason.verdict] },
+    mark: markOf(reason),
     text: reason.text,
   }));
   return [section(`${filament} on ${machine}: ${verdictText[verdict]}`, [list(items)])];
