@@ -2,7 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Feature } from '../../../src/knowledge/feature.ts';
 import { deriveTables } from '../../../src/tables/derive/derive-tables.ts';
-import { fullFigures, type PairingFigures, pairing, registryWith, tableWith } from './pairing-with.ts';
+import {
+  derivedWith,
+  fullFigures,
+  type PairingFigures,
+  pairing,
+  registryWith,
+  tableWith,
+} from './pairing-with.ts';
 
 const rowsOf = (feature: Feature, figures: PairingFigures) =>
   tableWith(figures).rows.filter((row) => row.feature === feature);
@@ -44,6 +51,20 @@ describe('a cap of the policy', () => {
     ]);
     expect(tableWith(capped(5000)).caps).toEqual([]);
   });
+});
+
+it.each([
+  ['a cap of no speed', { caps: { bridge: { speed: 0, reason: 'Sag' } } }, 'caps.bridge.speed'],
+  [
+    'a negative acceleration',
+    { caps: { bridge: { acceleration: -1, reason: 'Sag' } } },
+    'caps.bridge.acceleration',
+  ],
+  ['a fan beyond full speed', { fan: { infill: 1.2 } }, 'fan.infill'],
+  ['words for a temperature', { nozzleTemperature: 'warm' }, '"warm" is no nozzle temperature'],
+])('a policy cannot be used with %s, and the refusal names it', (_, policy, words) => {
+  const derived = derivedWith({ policy });
+  expect(derived.ok ? '' : derived.error.message).toContain(words);
 });
 
 describe('the fan of a feature', () => {

@@ -12,6 +12,7 @@ const positive: Demand = { text: 'above 0', holds: (value) => value > 0 };
 const share: Demand = { text: 'above 0 % and at most 100 %', holds: (value) => value > 0 && value <= 1 };
 const stated: Demand = { text: 'given where a weaker number is to be capped', holds: Number.isFinite };
 const notNegative: Demand = { text: 'at least 0 K', holds: (value) => value >= 0 };
+const setting: Demand = { text: '0 % to 100 %', holds: (value) => value >= 0 && value <= 1 };
 const margin: Demand = { text: 'at least 0 % and below 100 %', holds: (value) => value >= 0 && value < 1 };
 
 /** A number of a policy that no table can follow. */
@@ -50,17 +51,29 @@ function demandsOn(policy: Policy): NamedDemand[] {
     ['hotEndMargin', policy.hotEndMargin ?? 0, notNegative],
     ['dryingMargin', policy.dryingMargin ?? 0, notNegative],
     ['acceptedDeficit', policy.acceptedDeficit, margin],
-    ...capsOf(policy),
+    ...sharesOfWeak(policy),
+    ...outrightCaps(policy),
+    ...inEach('fan', policy.fan ?? {}, setting),
   ];
 }
 
 /** A limit that is to be capped needs the share that may be used. */
-function capsOf({ minimumBasis = {} }: Policy): NamedDemand[] {
+function sharesOfWeak({ minimumBasis = {} }: Policy): NamedDemand[] {
   return Object.entries(minimumBasis).flatMap(([name, { weaker, share: given }]): NamedDemand[] =>
     weaker === 'cap' || given !== undefined
       ? [[`minimumBasis.${name}.share`, given ?? Number.NaN, given === undefined ? stated : share]]
       : [],
   );
+}
+
+/** A cap of nothing would stop the print. */
+function outrightCaps({ caps = {} }: Policy): NamedDemand[] {
+  return Object.entries(caps).flatMap(([feature, { speed, acceleration }]): NamedDemand[] => [
+    ...(speed === undefined ? [] : [[`caps.${feature}.speed`, speed, positive] as const]),
+    ...(acceleration === undefined
+      ? []
+      : [[`caps.${feature}.acceleration`, acceleration, positive] as const]),
+  ]);
 }
 
 function inEach(name: string, values: object, demand: Demand): NamedDemand[] {
