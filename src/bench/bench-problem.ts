@@ -10,6 +10,7 @@ type BenchProblemCode =
   | 'emptySheet'
   | 'implausibleRatio'
   | 'implausibleReading'
+  | 'indistinct'
   | 'louderBackground'
   | 'malformedHeader'
   | 'malformedSheet'

@@ -4,6 +4,7 @@ import { diameterSurveyFacts } from './diameter-survey/diameter-survey-facts.ts'
 import { dryingCurveFacts } from './drying-curve/drying-curve-facts.ts';
 import type { Fact, Facts } from './facts/fact.ts';
 import { flowLadderFacts } from './flow-ladder/flow-ladder-facts.ts';
+import { motionTimingFacts } from './motion-timing/motion-timing-facts.ts';
 import { soundLevelFacts } from './sound-level/sound-level-facts.ts';
 import { temperatureSweepFacts } from './temperature-sweep/temperature-sweep-facts.ts';
 
@@ -20,6 +21,7 @@ const methodFacts: Readonly<Record<MethodName, Facts>> = {
   dryingCurve: dryingCurveFacts,
   soundLevel: soundLevelFacts,
   referencePrint: {},
+  motionTiming: motionTimingFacts,
 };
 
 /** Names of the bench methods, in the order in which they are listed. */

@@ -11,6 +11,8 @@ import { layerTime } from './layer-time/layer-time.ts';
 import type { LayOut } from './layout/run-layout.ts';
 import type { Method } from './method.ts';
 import type { MethodName } from './method-facts.ts';
+import { layOutMotionTiming } from './motion-timing/lay-out-motion-timing.ts';
+import { motionTiming } from './motion-timing/motion-timing.ts';
 import type { ReducedResult, TrialResults } from './reduction.ts';
 import { layOutReferencePrint } from './reference-print/lay-out-reference-print.ts';
 import { referencePrint } from './reference-print/reference-print.ts';
@@ -29,6 +31,7 @@ export const benchMethods = {
   dryingCurve,
   soundLevel,
   referencePrint,
+  motionTiming,
 } as const satisfies Readonly<Record<MethodName, Method>>;
 
 /** How a run of each method is laid out; apart, so that a program that only reduces does not carry it along. */
@@ -41,6 +44,7 @@ export const runLayouts: Readonly<Record<MethodName, LayOut>> = {
   dryingCurve: layOutDryingCurve,
   soundLevel: layOutSoundLevel,
   referencePrint: layOutReferencePrint,
+  motionTiming: layOutMotionTiming,
 };
 
 /** All bench methods, whatever their facts are. */

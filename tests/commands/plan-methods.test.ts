@@ -7,7 +7,7 @@ import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
 interface SimulatedRun {
   readonly id: string;
   /** Readings for the settings of a row. */
-  readonly read: (given: number, row: number) => readonly number[];
+  readonly read: (given: number, row: number, all: readonly number[]) => readonly number[];
   /** Quantity that the reduction gives, and the range that it must lie in. */
   readonly gives: readonly [quantity: string, low: number, high: number];
 }
@@ -52,6 +52,15 @@ const runs: Readonly<Record<Exclude<MethodName, 'flowLadder'>, SimulatedRun>> = 
     read: (_, row) => [62 + 0.3 * sway(row), 12 + 0.02 * sway(row)].map((value) => Number(value.toFixed(2))),
     gives: ['printTime', 61 * 60, 63 * 60],
   },
+  motionTiming: {
+    id: 'wren-daisy-pla-motion',
+    read: (speed, row, [, length = 0, moves = 0]) => {
+      const each =
+        0.012 + (length < speed ** 2 / 3700 ? 2 * Math.sqrt(length / 3700) : length / speed + speed / 3700);
+      return [Number((moves * each + 0.08 * sway(row)).toFixed(2)), 0];
+    },
+    gives: ['reachedAcceleration', 3600, 3800],
+  },
 };
 
 function plan(registry: SampleRegistry, method: string, ...args: string[]) {
@@ -69,7 +78,7 @@ function fill(registry: SampleRegistry, { id, read }: SimulatedRun): void {
   const filled = rows.map((row, index) => {
     const cells = row.split(',');
     const given = cells.filter((cell) => cell !== '').map(Number);
-    return [...given, ...read(given[0] ?? 0, index)].join(',');
+    return [...given, ...read(given[0] ?? 0, index, given)].join(',');
   });
   registry.write(path, [header, ...filled, ''].join('\r\n'));
 }

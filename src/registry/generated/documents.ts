@@ -702,7 +702,7 @@ export interface Trial {
    */
   id: string;
   /**
-   * Bench method that the run followed: flowLadder (commanded flow against extruded mass), diameterSurvey (thickness along the filament), temperatureSweep (bond strength or grade against nozzle temperature), contourLadder (ripple or grade against contour speed), layerTime (grade against layer time), dryingCurve (mass against time in the dryer), soundLevel (sound at distances), referencePrint (time and mass of a job).
+   * Bench method that the run followed: flowLadder (commanded flow against extruded mass), diameterSurvey (thickness along the filament), temperatureSweep (bond strength or grade against nozzle temperature), contourLadder (ripple or grade against contour speed), layerTime (grade against layer time), dryingCurve (mass against time in the dryer), soundLevel (sound at distances), referencePrint (time and mass of a job), motionTiming (times of moves to and fro).
    */
   method:
     | 'flowLadder'
@@ -712,7 +712,8 @@ export interface Trial {
     | 'layerTime'
     | 'dryingCurve'
     | 'soundLevel'
-    | 'referencePrint';
+    | 'referencePrint'
+    | 'motionTiming';
   /**
    * Whether the readings come from a bench or from a simulation.
    */
@@ -730,11 +731,11 @@ export interface Trial {
    */
   machine?: string;
   /**
-   * Nozzle of that machine. Every method needs it but diameterSurvey, dryingCurve and soundLevel.
+   * Nozzle of that machine. Every method needs it but diameterSurvey, dryingCurve, soundLevel and motionTiming.
    */
   nozzle?: string;
   /**
-   * Filament; of a soundLevel the one that was printed.
+   * Filament; of a soundLevel the one that was printed, of a motionTiming the one that was loaded.
    */
   filament: string;
   /**
@@ -887,7 +888,7 @@ export interface Trial {
      */
     layerHeight?: Millimetres;
     /**
-     * Acceleration of the axes, of a contourLadder that kept to one.
+     * Acceleration of the axes, of a contourLadder or motionTiming that kept to one.
      */
     acceleration?: MillimetresPerSecondSquared;
     /**
@@ -975,6 +976,23 @@ export interface Trial {
     description?: string;
   };
   /**
+   * The clock that timed the moves of a motionTiming.
+   */
+  clock?: {
+    /**
+     * Smallest step of its display.
+     */
+    resolution: Seconds;
+    /**
+     * How much all its times may be too long or too short alike, as when a hand is late; 0.1 s unless given.
+     */
+    accuracy?: Seconds;
+    /**
+     * What it is.
+     */
+    description?: string;
+  };
+  /**
    * Level of the room with the machine off, where no column gives it for every reading.
    */
   backgroundLevel?: Decibels;
@@ -987,7 +1005,7 @@ export interface Trial {
    */
   observations: {
     /**
-     * Columns in the order of the rows, each with its unit. Columns of a flowLadder: commandedFlow, feedLength, extrudedMass; diameterSurvey: position, firstDiameter, secondDiameter; temperatureSweep: nozzleTemperature and bondStrength or grade; contourLadder: contourSpeed and rippleAmplitude or grade, acceleration if it varied; layerTime: layerTime, grade; dryingCurve: elapsedTime, mass; soundLevel: distance, soundLevel, background if it was read each time; referencePrint: printTime, mass if it was weighed.
+     * Columns in the order of the rows, each with its unit. Columns of a flowLadder: commandedFlow, feedLength, extrudedMass; diameterSurvey: position, firstDiameter, secondDiameter; temperatureSweep: nozzleTemperature and bondStrength or grade; contourLadder: contourSpeed and rippleAmplitude or grade, acceleration if it varied; layerTime: layerTime, grade; dryingCurve: elapsedTime, mass; soundLevel: distance, soundLevel, background if it was read each time; referencePrint: printTime, mass if it was weighed; motionTiming: moveLength, commandedSpeed, moves, duration, acceleration if it varied, positionShift if the position was read.
      */
     columns?: {
       /**
@@ -1031,7 +1049,7 @@ export interface Trial {
        */
       contourSpeed?: string;
       /**
-       * Acceleration of the axes, where a contourLadder tried several.
+       * Commanded acceleration of the axes, where a contourLadder or motionTiming tried several.
        */
       acceleration?: string;
       /**
@@ -1066,6 +1084,26 @@ export interface Trial {
        * Time from the first to the last movement of the print.
        */
       printTime?: string;
+      /**
+       * Length of one move from stop to stop, of a motionTiming.
+       */
+      moveLength?: string;
+      /**
+       * Speed that the moves of a motionTiming were commanded at.
+       */
+      commandedSpeed?: string;
+      /**
+       * Number of moves; to and fro are two.
+       */
+      moves?: string;
+      /**
+       * Time that all these moves took together.
+       */
+      duration?: string;
+      /**
+       * By how far the position was off afterwards, against before.
+       */
+      positionShift?: string;
     };
     /**
      * Readings, one row a step and repeat, in the order of the columns.

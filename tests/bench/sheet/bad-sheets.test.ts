@@ -21,6 +21,7 @@ const runs: Readonly<Record<MethodName, BenchRun>> = {
   dryingCurve: { residualMoisture: 0.0005, reelMass: 180, massResolution: 0.1 },
   soundLevel: { backgroundLevel: 38, meterClass: 'class2', levelResolution: 0.1 },
   referencePrint: { massResolution: 0.1 },
+  motionTiming: { commandedAcceleration: 8000 },
 };
 
 function reduce(name: MethodName, text: string) {

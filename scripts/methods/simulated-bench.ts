@@ -1,0 +1,93 @@
+import type { BenchRun } from '../../src/bench/facts/fact.ts';
+import type { MethodName } from '../../src/bench/method-facts.ts';
+import { methodOf } from '../../src/bench/methods.ts';
+import type { ReducedResult } from '../../src/bench/reduction.ts';
+import { groupedBy } from '../../src/registry/grouped-by.ts';
+
+/** Readings of an invented bench whose truth is known, to test a reduction against. */
+export interface SimulatedBench {
+  /** What kind of bench it is, to tabulate by. */
+  readonly kind: string;
+  /** In canonical units. */
+  readonly columns: Readonly<Record<string, readonly number[]>>;
+  readonly run: BenchRun;
+  /** What is true, by the quantities that the method finds. */
+  readonly truths: Readonly<Record<string, number>>;
+}
+
+/** Draws the bench of a number. */
+export type Simulate = (index: number) => SimulatedBench;
+
+/** How a reduction does over benches of one kind, for one quantity. */
+export interface Coverage {
+  readonly kind: string;
+  readonly quantity: string;
+  readonly benches: number;
+  /** Shares of the benches. */
+  readonly covered: number;
+  readonly warned: number;
+  /** Median width of the intervals as a share of the truth. */
+  readonly width: number;
+}
+
+interface Outcome {
+  readonly kind: string;
+  readonly quantity: string;
+  readonly truth: number;
+  readonly result: ReducedResult;
+  readonly warned: boolean;
+}
+
+/** Reduces simulated benches, and counts how often the intervals hold the truth; `refused` are those without an answer. */
+export function coverageOf(method: MethodName, simulate: Simulate, count: number) {
+  const outcomes: Outcome[] = [];
+  let refused = 0;
+  for (let index = 0; index < count; index++) {
+    const bench = simulate(index);
+    const found = outcomesOf(method, bench);
+    if (found === null) refused++;
+    else outcomes.push(...found);
+  }
+  const groups = groupedBy(outcomes, ({ kind, quantity }) => `${kind}\n${quantity}`);
+  return { refused, rows: [...groups.values()].flatMap(coverageRow) };
+}
+
+function outcomesOf(name: MethodName, { kind, columns, run, truths }: SimulatedBench): Outcome[] | null {
+  const [first = []] = Object.values(columns);
+  const reduced = methodOf(name).reduce({ columns, rows: first.map((_, index) => index + 1) }, run);
+  if (!reduced.ok) return null;
+  const { results, warnings } = reduced.value;
+  return Object.entries(truths).flatMap(([quantity, truth]) => {
+    const result = results.find((each) => each.quantity === quantity);
+    return result === undefined || result.censored !== null
+      ? []
+      : [{ kind, quantity, truth, result, warned: warnings.length > 0 }];
+  });
+}
+
+function coverageRow(outcomes: readonly Outcome[]): Coverage[] {
+  const [first] = outcomes;
+  if (first === undefined) return [];
+  const share = (holds: (outcome: Outcome) => boolean) => outcomes.filter(holds).length / outcomes.length;
+  const widths = outcomes
+    .map(({ result: { interval }, truth }) => {
+      const width = (interval.high ?? Number.NaN) - (interval.low ?? Number.NaN);
+      return truth === 0 ? width : width / Math.abs(truth);
+    })
+    .sort((one, other) => one - other);
+  return [
+    {
+      kind: first.kind,
+      quantity: first.quantity,
+      benches: outcomes.length,
+      covered: share(holdsTruth),
+      warned: share(({ warned }) => warned),
+      width: widths[Math.floor(widths.length / 2)] ?? Number.NaN,
+    },
+  ];
+}
+
+function holdsTruth({ truth, result: { interval } }: Outcome): boolean {
+  const { low, high } = interval;
+  return low !== null && high !== null && low <= truth && truth <= high;
+}

@@ -1,0 +1,115 @@
+import { failure, type Result, success } from '../../result.ts';
+import { quantile, sortedDraws, symmetricInterval } from '../../statistics/coverage-interval.ts';
+import type { Dimension } from '../../units/dimension.ts';
+import { rounded } from '../../units/rounded.ts';
+import type { BenchProblem } from '../bench-problem.ts';
+import type { ReducedResult, Reduction, ReductionCurve } from '../reduction.ts';
+import type { Observations } from '../sheet/observations.ts';
+import { checkEnough, checkShuttles } from './motion-checks.ts';
+import type { MotionTimingRun } from './motion-timing-facts.ts';
+import { motionWarnings } from './motion-warnings.ts';
+import { type PossibleMotion, type PossibleMotions, possibleMotions } from './possible-motions.ts';
+import { moveTime, placeOf, reachedAcceleration, reachedSpeed } from './shuttle-fit.ts';
+import { heldShuttles, lostShuttles, type ShuttleRun, shuttleRun, shuttlesOf } from './shuttle-run.ts';
+
+/** Curves that the band of a plot is made of, and places on it. */
+const curvesForBand = 400;
+const gridIntervals = 48;
+
+/**
+ * The speed and the acceleration that a machine reaches at the highest commanded ones, and the pause at each turn, from
+ * the times of moves to and fro over known lengths. A move takes p + L/v + v/a where L ≥ v²/a, else p + 2·√(L/a) (OpenStax,
+ * University Physics vol. 1, section 3.4); where controls round their ramps (limited jerk) it takes longer, see
+ * `roundedMoveDuration`. The error of the clock counts once a row, whatever the number of moves; all are fitted by
+ * nonlinear least squares, and the intervals are by the Monte Carlo method (JCGM 101:2008). Settings at which the
+ * position was lost are left out, with all that are at least as hard.
+ */
+export function reduceMotionTiming(
+  observations: Observations,
+  run: MotionTimingRun,
+): Result<Reduction, readonly BenchProblem[]> {
+  const problems = checkShuttles(observations, run);
+  if (problems.length > 0) return failure(problems);
+  const all = shuttlesOf(observations, run);
+  const lost = lostShuttles(all, run);
+  const timed = shuttleRun(heldShuttles(all, lost), run);
+  const few = checkEnough(timed);
+  if (few.length > 0) return failure(few);
+  const possible = possibleMotions(timed);
+  if (possible === null) return failure([indistinct]);
+  const results = motionResults(timed, possible.motions);
+  return success({
+    method: 'motionTiming',
+    results,
+    get curve() {
+      return motionCurve(timed, possible);
+    },
+    warnings: motionWarnings({ timed, lost, possible, results, isPositionRead: all.some(hasShift) }),
+  });
+}
+
+const hasShift = ({ shift }: { readonly shift: number | null }) => shift !== null;
+
+const indistinct: BenchProblem = {
+  code: 'indistinct',
+  message: 'the times do not tell speed, acceleration and pause apart',
+  help: 'at each speed time moves that are too short to reach it and moves several times as long; two speeds, one of them half of the other, help most',
+};
+
+function motionResults(run: ShuttleRun, motions: readonly PossibleMotion[]): ReducedResult[] {
+  return [
+    result(
+      'reachedSpeed',
+      'speed',
+      motions.map((motion) => reachedSpeed(motion, run)),
+    ),
+    result(
+      'reachedAcceleration',
+      'acceleration',
+      motions.map((motion) => reachedAcceleration(motion, run)),
+    ),
+    result(
+      'turnPause',
+      'time',
+      motions.map(({ parameters }) => (parameters.at(-1) ?? Number.NaN) / 1000),
+    ),
+  ];
+}
+
+function result(quantity: string, dimension: Dimension, draws: readonly number[]): ReducedResult {
+  const sorted = sortedDraws(draws);
+  const { low, high } = symmetricInterval(sorted, 0.95);
+  return {
+    quantity,
+    dimension,
+    value: rounded(quantile(sorted, 0.5)),
+    interval: { low: rounded(low), high: rounded(high), coverage: 0.95 },
+    censored: null,
+  };
+}
+
+/** Time of one move against its length, at the highest commanded speed and acceleration. */
+function motionCurve(run: ShuttleRun, { motions }: PossibleMotions): ReductionCurve {
+  const { shuttles, speeds, accelerations } = run;
+  const place = placeOf(
+    { speed: speeds.at(-1) ?? Number.NaN, acceleration: accelerations.at(-1) ?? Number.NaN },
+    run,
+  );
+  const longest = Math.max(...shuttles.map(({ length }) => length));
+  const some = motions.filter((_, index) => index % Math.ceil(motions.length / curvesForBand) === 0);
+  const points = Array.from({ length: gridIntervals }, (_, index) => {
+    const x = rounded(longest * ((index + 1) / gridIntervals) ** 2);
+    const all = sortedDraws(some.map((motion) => moveTime(x, place, motion.parameters, motion.rounding)));
+    const [low = 0, y = 0, high = 0] = [0.025, 0.5, 0.975].map((share) => rounded(quantile(all, share)));
+    return { x, y, low, high };
+  });
+  return {
+    x: { quantity: 'moveLength', dimension: 'length' },
+    y: { quantity: 'moveTime', dimension: 'time' },
+    readings: shuttles.map(({ length, moves, duration }) => ({ x: length, y: rounded(duration / moves) })),
+    fit: points.map(({ x, y }) => ({ x, y })),
+    band: points.map(({ x, low, high }) => ({ x, low, high })),
+    threshold: null,
+    limits: [],
+  };
+}
