@@ -79,6 +79,13 @@ describe('the plan of a flow ladder', () => {
     expect(out).toMatch(/the drive loses its grip on the filament near 60 mm\/s/);
   });
 
+  it('says what to do next', async () => {
+    const { out } = await plan(sampleRegistry().cwd, ...pairing);
+    expect(unwrapped(out)).toContain(
+      'Next: the same command with `--out FOLDER` writes the empty trial, the sheet for its readings and this plan to print; once they are in the registry, `meltbounds reduce wren-daisy-pla-230-2` gives the result.',
+    );
+  });
+
   it('gives feeds in both units that benches type', async () => {
     const { out } = await plan(sampleRegistry().cwd, ...pairing);
     const [, flow, perSecond, perMinute] = /\n +(20) +\d+ +([\d.]+) +(\d+) /.exec(out)?.map(Number) ?? [];

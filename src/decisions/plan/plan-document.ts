@@ -29,10 +29,16 @@ export function planDocument(plan: BenchPlan): Document {
       paragraph(`Read ${readings}, ${timesText(repeats)} in each row:`),
       table(settingColumns(plan), settingRows(plan)),
       ...sections(plan),
+      paragraph(nextText(plan)),
       ...quirkSections(plan.quirks),
       cautions(plan.cautions),
     ],
   };
+}
+
+/** What to do once the plan is right. */
+function nextText({ trial: { id } }: BenchPlan): string {
+  return `Next: the same command with \`--out FOLDER\` writes the empty trial, the sheet for its readings and this plan to print; once they are in the registry, \`meltbounds reduce ${id}\` gives the result.`;
 }
 
 /** What must be known before anything is heated up, so that it stands at the head. */
