@@ -3,6 +3,7 @@ import type { Quirk } from '../../knowledge/quirks.ts';
 import { type Block, type Fact, numberedList, section } from '../../text/document.ts';
 import { enumerated, wordsOf } from '../../text/words.ts';
 import { formatNumber } from '../../units/format-quantity.ts';
+import { sourcedValuesIn } from '../derive/calculation.ts';
 import type { HouseCap, SpeedTable } from '../derive/speed-table.ts';
 import { basisText, withUnit } from './words.ts';
 
@@ -52,6 +53,16 @@ export function capText({ feature, speed, acceleration, reason }: HouseCap): str
     ...(acceleration === null ? [] : [withUnit(acceleration, 'mm/s2')]),
   ];
   return `${wordsOf(feature)}: at most ${caps.join(' and ')}: ${reason.replace(/\s+/g, ' ').trim()}`;
+}
+
+/** What holds speeds and is not measured, so that the bench knows what to test next; null where all is. */
+export function untestedText({ rows }: SpeedTable): string | null {
+  const grounds = rows.flatMap(({ bounds }) => bounds.slice(0, 1)).flatMap(sourcedValuesIn);
+  const names = grounds.flatMap(({ what, basis }) =>
+    basis === null || basis === 'measured' || basis === 'published' ? [] : [`${what} (${basis})`],
+  );
+  const distinct = [...new Set(names)];
+  return distinct.length === 0 ? null : `To go by measurements alone, test next: ${enumerated(distinct)}.`;
 }
 
 /** The quirks of a pairing, numbered, so that rows can name them. */

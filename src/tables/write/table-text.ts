@@ -9,6 +9,7 @@ import {
   type Fact,
   facts,
   list,
+  paragraph,
   section,
   table,
   warnings,
@@ -18,7 +19,14 @@ import { settingText } from '../card/conditions-block.ts';
 import type { RowFlag } from '../derive/row-flag.ts';
 import type { SpeedRow, SpeedTable } from '../derive/speed-table.ts';
 import { inputText } from '../derive/table-inputs.ts';
-import { capText, groundFacts, largestFlowText, quirkBlocks, temperaturesText } from './head-text.ts';
+import {
+  capText,
+  groundFacts,
+  largestFlowText,
+  quirkBlocks,
+  temperaturesText,
+  untestedText,
+} from './head-text.ts';
 import { tableTitle } from './table-as-json.ts';
 import { basisText, withUnit } from './words.ts';
 
@@ -39,10 +47,16 @@ export function tableTextDocument(speeds: SpeedTable): Document {
       ...(speeds.caps.length === 0 ? [] : [section('House caps', [list(speeds.caps.map(capText))])]),
       ...quirkBlocks(speeds.quirks),
       ...(speeds.warnings.length === 0 ? [] : [warnings(speeds.warnings)]),
+      ...nextBlocks(speeds),
       cautions(tableCautions),
       section('Derived from', [list(speeds.inputs.map(inputText))]),
     ],
   };
+}
+
+function nextBlocks(speeds: SpeedTable): Block[] {
+  const next = untestedText(speeds);
+  return next === null ? [] : [paragraph(next)];
 }
 
 /** Speeds with what limits them, a block for each line width and few layer heights. */

@@ -89,3 +89,24 @@ describe('what is not real', () => {
     expect(csv.find(({ bound }) => bound === 'melt')?.flags).toContain('simulated');
   });
 });
+
+describe('what to test next', () => {
+  const next = (table: ReturnType<typeof tableWith>) => unwrapped(formatTableAsText(table));
+
+  it('is named where what holds speeds is not measured', () => {
+    expect(next(quirky)).toMatch(/To go by measurements alone, test next: .*contour speed \(assumed\)/);
+  });
+
+  it('is nothing where every speed is held by a measurement or by the house', () => {
+    const caps = ['firstLayer', 'outerContour', 'travel'] as const;
+    const slow = Object.fromEntries(caps.map((feature) => [feature, { speed: 5, reason: 'Habit' }]));
+    const rest = {
+      infill: slow.travel,
+      innerContour: slow.travel,
+      topSurface: slow.travel,
+      bridge: slow.travel,
+    };
+    const policy = { caps: { ...slow, ...rest, overhang: slow.travel } };
+    expect(next(tableWith({ policy }))).not.toContain('test next');
+  });
+});
