@@ -35,7 +35,7 @@ export function formatHtml({ title, answer, blocks }: Document): Markup[] {
 }
 
 /** A block of a document as HTML; `level` is that of headings in it. */
-function formatHtmlBlock(block: Block, level: number): Markup {
+export function formatHtmlBlock(block: Block, level: number): Markup {
   switch (block.kind) {
     case 'section':
       return sectionMarkup(block, level);

@@ -39,12 +39,17 @@ function rangeText({ low, high }: Range, unit: string): string {
   return low === high ? withUnit(low, unit) : `${low} to ${withUnit(high, unit)}`;
 }
 
-/** What the setting rests on, with the flags that the page explains: `measured (stale): trial …`. */
+/** What the setting rests on, with the flags that the page explains: `measured (simulated, stale): trial …`. */
 function restsOnText(row: ConditionRow): string {
-  const [basis, flags, restsOn] = (['basis', 'flags', 'restsOn'] as const).map((key) => {
+  const cell = (key: 'basis' | 'restsOn') => {
     const column = conditionColumns.find((each) => each.key === key);
     return column === undefined ? null : conditionCell(row, column);
-  });
-  const flagged = flags === null ? basis : `${basis} (${row.flags.map(wordsOf).join(', ')})`;
-  return [flagged, restsOn].filter((part) => part !== null).join(': ');
+  };
+  const restsOn = cell('restsOn');
+  if (row.sourcedValues.length === 0) return '';
+  const basis = cell('basis') ?? 'house rule';
+  // That profiles are invented stands at the head of the page.
+  const flags = row.flags.filter((flag) => flag !== 'invented').map(wordsOf);
+  const flagged = flags.length === 0 ? basis : `${basis} (${flags.join(', ')})`;
+  return restsOn === null ? `${flagged}` : `${flagged}: ${restsOn}`;
 }

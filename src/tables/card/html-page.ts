@@ -1,6 +1,6 @@
 import type { Document } from '../../text/document.ts';
 import { formatHtml } from '../../text/format-html.ts';
-import { element } from '../../text/html-element.ts';
+import { element, type Markup } from '../../text/html-element.ts';
 import { documentInPrint } from '../../units/in-print.ts';
 import { htmlStyle } from './html-style.ts';
 
@@ -9,6 +9,11 @@ const policy = "default-src 'none'; style-src 'unsafe-inline'";
 
 /** A document as a whole page that stands on its own, in English. */
 export function htmlPage(title: string, document: Document): string {
+  return pageAround(title, formatHtml(documentInPrint(document)));
+}
+
+/** A whole page around its body. */
+export function pageAround(title: string, body: readonly Markup[]): string {
   const head = element('head', {}, [
     element('meta', { charset: 'utf-8' }),
     element('meta', { 'http-equiv': 'Content-Security-Policy', content: policy }),
@@ -16,9 +21,6 @@ export function htmlPage(title: string, document: Document): string {
     element('title', {}, [title]),
     { markup: `<style>${htmlStyle}</style>` },
   ]);
-  const page = element('html', { lang: 'en' }, [
-    head,
-    element('body', {}, formatHtml(documentInPrint(document))),
-  ]);
+  const page = element('html', { lang: 'en' }, [head, element('body', {}, body)]);
   return `<!DOCTYPE html>\n${page.markup}\n`;
 }

@@ -2,8 +2,9 @@ import { type Cell, type Column, type Fact, type Table, table } from '../../text
 import { strong } from '../../text/inline.ts';
 import { headingWords, wordsOf } from '../../text/words.ts';
 import { formatNumber } from '../../units/format-quantity.ts';
+import type { RowFlag } from '../derive/row-flag.ts';
 import type { SpeedRow, SpeedTable } from '../derive/speed-table.ts';
-import { flagText } from '../write/words.ts';
+import { basisText, flagText } from '../write/words.ts';
 
 const columns: readonly Column[] = [
   { heading: 'Feature', align: 'left', namesGroup: true },
@@ -46,10 +47,15 @@ function cells(row: SpeedRow): Cell[] {
   ];
 }
 
-/** The basis of the weakest number, and the flags, which the page explains. */
-function basisWords({ basis: stated, flags }: SpeedRow): string {
-  const basis = stated ?? 'house rule';
-  return flags.length === 0 ? basis : `${basis}: ${flags.map(wordsOf).join(', ')}`;
+/** The basis of the weakest number, and the flags, which the page explains, but for those that its head tells. */
+function basisWords({ basis, flags, quirks }: SpeedRow): string {
+  const told: readonly RowFlag[] = ['simulated', 'invented', 'quirk'];
+  const words = [
+    ...flags.filter((flag) => !told.includes(flag)).map(wordsOf),
+    ...quirks.map((index) => `quirk ${index + 1}`),
+  ];
+  const ground = basis === null ? 'house rule' : basisText(basis, flags);
+  return words.length === 0 ? ground : `${ground}: ${words.join(', ')}`;
 }
 
 function nextWords({ runnerUp }: SpeedRow): string {

@@ -17,14 +17,17 @@ import {
   table,
   terms,
 } from '../../text/document.ts';
+import { formatHtmlBlock } from '../../text/format-html.ts';
+import { element } from '../../text/html-element.ts';
 import { styled } from '../../text/inline.ts';
+import { documentInPrint } from '../../units/in-print.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
-import { capText, largestFlowText, quirkBlocks, temperaturesText } from '../write/head-text.ts';
+import { capText, groundFacts, largestFlowText, quirkBlocks, temperaturesText } from '../write/head-text.ts';
 import { tableTitle } from '../write/table-as-json.ts';
-import { withUnit } from '../write/words.ts';
+import { cardMarkup } from './card-as-html.ts';
+import { cardView } from './card-of-table.ts';
 import { conditionsBlock } from './conditions-block.ts';
-import { glanceBlock } from './glance-block.ts';
-import { htmlPage } from './html-page.ts';
+import { pageAround } from './html-page.ts';
 import { meltLimitPlot } from './plot-melt-limit.ts';
 import { reachableSpeedPlot } from './plot-reachable-speed.ts';
 import { speedByHeightPlot } from './plot-speed-by-height.ts';
@@ -32,35 +35,38 @@ import { flagTerms, speedsBlock } from './speeds-block.ts';
 
 /**
  * The table as one HTML page that needs nothing else: style and pictures stand in it, it runs no script and asks no
- * network. Made to be printed in black and white and to be read aloud; the same table gives the same bytes.
+ * network. In print the first page is the card, A4, and the long form follows; the same table gives the same bytes.
  */
 export function formatTableAsHtml(speeds: SpeedTable): string {
-  return htmlPage(tableTitle(speeds), tableCardDocument(speeds));
+  const { blocks } = documentInPrint(tableLongDocument(speeds));
+  const main = element('main', {}, [
+    cardMarkup(cardView(speeds)),
+    element(
+      'div',
+      { class: 'behind' },
+      blocks.map((block) => formatHtmlBlock(block, 2)),
+    ),
+  ]);
+  return pageAround(tableTitle(speeds), [main]);
 }
 
-/** A table to hang at the machine: cautions, the speeds as one grid, what to set besides, then all of it in full. */
-export function tableCardDocument(speeds: SpeedTable): Document {
-  return {
-    title: `${speeds.filament} on ${speeds.machine}`,
-    blocks: [
-      ...originBlocks(speeds.origin),
-      paragraph(`${temperaturesText(speeds)} ${largestFlowText(speeds)}`),
-      facts(...summary(speeds)),
-      section('Before you print', [list(tableCautions)], 'cautions', 'caution'),
-      section('Speeds at a glance', [glanceBlock(speeds), paragraph(glanceKey)], 'glance'),
-      section('Temperatures, cooling, drying, spool', [conditionsBlock(speeds)], 'conditions'),
-      ...(speeds.caps.length === 0 ? [] : [section('House caps', [list(speeds.caps.map(capText))], 'caps')]),
-      ...quirkBlocks(speeds.quirks),
-      ...warningSection(speeds),
-      section('Speeds in full', [speedsBlock(speeds), terms(usedTerms(speeds))], 'speeds', 'newpage'),
-      section('Pictures', pictures(speeds), 'pictures', 'newpage'),
-      section('Derived from', [inputsTable(speeds)], 'inputs'),
-    ],
-  };
+/** What stands behind the card: everything in full, and where every number comes from. */
+export function tableLongDocument(speeds: SpeedTable): Document {
+  const blocks = [
+    section('Before you print', [list(tableCautions)], 'cautions', 'caution'),
+    ...originBlocks(speeds.origin),
+    paragraph(`${temperaturesText(speeds)} ${largestFlowText(speeds)}`),
+    facts(...groundFacts(speeds)),
+    ...quirkBlocks(speeds.quirks),
+    ...warningSection(speeds),
+    section('Temperatures, cooling, drying, spool', [conditionsBlock(speeds)], 'conditions'),
+    ...capSection(speeds),
+    section('Speeds in full', [speedsBlock(speeds), terms(usedTerms(speeds))], 'speeds', 'newpage'),
+    section('Pictures', pictures(speeds), 'pictures'),
+    section('Derived from', [inputsTable(speeds)], 'inputs'),
+  ];
+  return { title: tableTitle(speeds), blocks };
 }
-
-const glanceKey =
-  'Below each speed: what limits it there, and in italics what it rests on where that is less than a measurement or a publication.';
 
 function warningSection({ warnings }: SpeedTable): Section[] {
   return warnings.length === 0
@@ -68,16 +74,8 @@ function warningSection({ warnings }: SpeedTable): Section[] {
     : [section('What to know about these numbers', [list(warnings)], 'warnings')];
 }
 
-function summary({ nozzle, nozzleDiameter, policy, rows, meltLimits }: SpeedTable): Fact[] {
-  const temperatures = meltLimits.map(({ nozzleTemperature }) => nozzleTemperature);
-  const [coolest, hottest] = [Math.min(...temperatures), Math.max(...temperatures)];
-  const range = coolest === hottest ? '' : `${coolest} to `;
-  return [
-    ['Nozzle', `${nozzle}, ${withUnit(nozzleDiameter, 'mm')}`],
-    ['House rules', policy],
-    ['Largest flow', withUnit(Math.max(...rows.map(({ flow }) => flow)), 'mm3/s')],
-    ['Limits known at', `${range}${withUnit(hottest, 'Cel')}`],
-  ];
+function capSection({ caps }: SpeedTable): Section[] {
+  return caps.length === 0 ? [] : [section('House caps', [list(caps.map(capText))], 'caps')];
 }
 
 const boundTerms: readonly Fact[] = [
