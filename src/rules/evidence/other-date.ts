@@ -13,8 +13,8 @@ export const rule: ProfileRule = {
     'machine',
     { bad: '2026-02-17', good: '2026-02-11' },
     (value) => `
-acceleration:
-  - value: 9000 mm/s2
+layerChangeTime:
+  - value: 0.4 s
     basis: measured
     evidence: wren-daisy-pla-230
     date: ${value}`,
