@@ -84,10 +84,10 @@ export function flagWarnings(rows: readonly SpeedRow[]): string[] {
 
 const sentences: Readonly<Partial<Record<RowFlag, string>>> = {
   untested:
-    'Rows flagged untested: no contour speed was found at their layer height and acceleration, and the lowest known is used.',
-  weakBasis: 'Rows flagged weakBasis: what limits them rests on less than the policy asks for.',
+    'For some rows no contour speed was found at their layer height and acceleration, and the lowest known is used (flag untested).',
+  weakBasis: 'What limits some rows rests on less than the policy asks for (flag weakBasis).',
   capped:
-    'Rows flagged capped: what limits them rests on less than the policy asks for, and only a share of it is used.',
+    'What limits some rows rests on less than the policy asks for, and only a share of it is used (flag capped).',
 };
 
 function isContourUntested(

@@ -161,7 +161,7 @@ export const templateVariables: readonly TemplateVariable[] = [
     name: 'warnings',
     kind: 'texts',
     description: 'What to know about the numbers',
-    example: 'Rows flagged weakBasis: …',
+    example: 'What limits some rows …',
   },
   {
     name: 'cautions',

@@ -36,7 +36,7 @@ describe('a number that rests on less than the policy asks for', () => {
     expect(table.rows.map(({ speed }) => speed)).toEqual(plain.rows.map(({ speed }) => speed));
     expect(flagged(table, 'weakBasis')).toEqual(table.rows.filter(({ bound }) => bound === 'machine'));
     expect(table.warnings).toEqual([
-      'Rows flagged weakBasis: what limits them rests on less than the policy asks for.',
+      'What limits some rows rests on less than the policy asks for (flag weakBasis).',
     ]);
   });
 
