@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { formatTableAsHtml } from '../../src/tables/card/table-as-html.ts';
-import { longTable } from '../tables/card/long-table.ts';
+import { longTable, roomyTable } from '../tables/card/long-table.ts';
 import { startChromium } from './chromium.ts';
 import { pagesOnPaper } from './paper.ts';
 import { demoPages, type WrittenPage } from './written-pages.ts';
@@ -59,23 +59,16 @@ describe('the card on paper', { tags: 'browser' }, () => {
     await expectOneSheet(page, { path: 'the longest', html: formatTableAsHtml(longTable()) });
   });
 
-  it('is one page in the widest letters too', async () => {
-    const html = formatTableAsHtml(longTable()).replaceAll('somebody wrote more', 'WWWWWWWW WWWWW WWWW');
-    const { card, whole, behind } = await laidOut(page, html);
-    expect({ card, whole }).toEqual({ card: 1, whole: 1 + behind });
-  });
-
   it('is one page in large letters too, which short names get', async () => {
-    const table = { ...longTable(), filament: `${'w'.repeat(20)}/pla`, machine: `${'m'.repeat(18)}/a` };
-    const rows = table.rows.map((row) => ({
-      ...row,
-      bound: row.layerHeight < 0.4 ? ('machine' as const) : ('cooling' as const),
-      quirks: [0],
-      basis: null,
-    }));
-    const html = formatTableAsHtml({ ...table, rows });
+    const html = formatTableAsHtml(roomyTable());
     expect(html).toContain('class="card unreal roomy"');
     await expectOneSheet(page, { path: 'the longest roomy one', html });
+  });
+
+  it.each([longTable, roomyTable])('is one page in the widest letters too (%o)', async (table) => {
+    const html = formatTableAsHtml(table()).replaceAll('somebody wrote more', 'WWWWWWWWW WWWWWWW WWWW');
+    const { card, whole, behind } = await laidOut(page, html);
+    expect({ card, whole }).toEqual({ card: 1, whole: 1 + behind });
   });
 
   it('would be more if it held everything', async () => {

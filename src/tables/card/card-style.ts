@@ -58,11 +58,12 @@ export const cardStyle = `
   .besides { font-size: 10pt; gap: 1mm 6mm; margin: 1.5mm 0; }
   .roomy .settings strong { font-size: 17pt; }
   .roomy .settings div:nth-child(-n+3) strong { font-size: 27pt; }
-  .roomy .settings { gap: 3mm 4mm; margin: 4mm 0; }
+  .roomy .settings { gap: 2.5mm 4mm; margin: 3mm 0; }
   .roomy .typed strong { font-size: 19pt; }
-  .roomy .typed td, .roomy .typed th { padding: .9mm 1.2mm; }
+  .roomy .typed td, .roomy .typed th { padding: .6mm 1.2mm; }
   .roomy .typed strong { margin-left: 2mm; }
-  .roomy .besides { font-size: 12pt; margin: 3mm 0; }
-  .roomy .notes { font-size: 10pt; }
+  .roomy .besides { font-size: 11pt; margin: 2.5mm 0; }
+  .roomy .notes { font-size: 9.5pt; }
+  .roomy .notes li { display: -webkit-box; -webkit-box-orient: vertical; -webkit-line-clamp: 2; overflow: hidden; }
 }
 `;

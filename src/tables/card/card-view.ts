@@ -66,7 +66,7 @@ export const cardRoom = {
   flowNoteLength: 60,
   noteLength: 90,
   /** Lengths of the title and of what limits a feature up to which a card is roomy, and of notes on it. */
-  roomy: { title: 48, limitedBy: 48, note: 180 },
+  roomy: { title: 48, limitedBy: 48, note: 136 },
   versionLength: 28,
 } as const;
 
