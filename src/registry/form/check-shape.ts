@@ -1,4 +1,5 @@
 import { nearestWord } from '../../text/nearest-word.ts';
+import type { QuantityProblem } from '../../units/parse-quantity.ts';
 import { shapes } from '../generated/shapes.ts';
 import { validators } from '../generated/validators.js';
 import type { Hit } from '../hit.ts';
@@ -26,8 +27,22 @@ interface CheckedShape {
  * so that later rules can still judge the rest.
  */
 export function checkShape(kind: Kind, value: unknown): CheckedShape {
-  const shape = shapes[kind];
   const errors = schemaErrors(kind, value);
+  const data = errors.length > 0 ? null : soundData(value, shapes[kind]);
+  return data === null ? faultyShape(kind, value, errors) : { hits: [], data, originalPath: (path) => path };
+}
+
+/** The data of a document that its schema accepts, as most are; null where a quantity cannot be read. */
+function soundData(value: unknown, shape: ObjectShape): unknown {
+  let isSound = true;
+  const data = normalise(value, shape, () => {
+    isSound = false;
+  });
+  return isSound ? data : null;
+}
+
+function faultyShape(kind: Kind, value: unknown, errors: readonly ShapeError[]): CheckedShape {
+  const shape = shapes[kind];
   const unreadable = unreadableQuantities(shape, value);
   const broken = new Set(unreadable.map((hit) => toPointer(hit.path)));
   const others = withoutEchoes(
@@ -38,9 +53,13 @@ export function checkShape(kind: Kind, value: unknown): CheckedShape {
   );
   return {
     hits: [...unreadable, ...others.map((hit) => withMigration(hit, kind))],
-    data: usable === null ? null : normalise(usable.rest, shape),
+    data: usable === null ? null : normalise(usable.rest, shape, failOnUnreadable),
     originalPath: usable?.originalPath ?? ((path) => path),
   };
+}
+
+function failOnUnreadable({ message }: QuantityProblem): never {
+  throw new Error(`An unreadable quantity has not been left out: ${message}`);
 }
 
 /** An old shape is fixed by its migration, not by what a key that resembles it suggests. */

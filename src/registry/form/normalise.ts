@@ -20,21 +20,28 @@ export function readQuantity(written: unknown, shape: QuantityShape): Result<unk
 }
 
 /**
- * Replaces every quantity of a document that its schema accepts by its value in canonical units.
- * What the schema does not know keeps out of the result.
+ * Replaces every quantity of a document that its schema accepts by its value in canonical units, and tells of each that
+ * cannot be read. What the schema does not know keeps out of the result.
  */
-export function normalise(value: unknown, shape: Shape): unknown {
+export function normalise(
+  value: unknown,
+  shape: Shape,
+  tellUnreadable: (problem: QuantityProblem) => void,
+): unknown {
   if (shape.type === 'quantity') {
     const read = readQuantity(value, shape);
-    if (!read.ok) throw new Error(`normalise was given an unreadable quantity: ${read.error.message}`);
-    return read.value;
+    if (read.ok) return read.value;
+    tellUnreadable(read.error);
+    return undefined;
   }
-  if (shape.type === 'list' && Array.isArray(value)) return value.map((item) => normalise(item, shape.items));
+  if (shape.type === 'list' && Array.isArray(value)) {
+    return value.map((item) => normalise(item, shape.items, tellUnreadable));
+  }
   if (shape.type === 'object' && isObject(value)) {
     const normalised: Record<string, unknown> = {};
     for (const key of Object.keys(value)) {
       const inner = propertyShape(shape, key);
-      if (inner !== null) normalised[key] = normalise(value[key], inner);
+      if (inner !== null) normalised[key] = normalise(value[key], inner, tellUnreadable);
     }
     return normalised;
   }
