@@ -17,8 +17,19 @@ export interface FigureOutside {
   readonly impossible: boolean;
 }
 
-/** Every figure that lies outside of the usual band of its place; what has a wrong sign is left to its own rule. */
-export function* figuresOutside(profile: AnyProfile): Generator<FigureOutside> {
+const knownOutside = new WeakMap<AnyProfile, readonly FigureOutside[]>();
+
+/**
+ * Every figure that lies outside of the usual band of its place; what has a wrong sign is left to its own rule. Several
+ * rules ask.
+ */
+export function figuresOutside(profile: AnyProfile): readonly FigureOutside[] {
+  const figures = knownOutside.get(profile) ?? [...figuresIn(profile)];
+  knownOutside.set(profile, figures);
+  return figures;
+}
+
+function* figuresIn(profile: AnyProfile): Generator<FigureOutside> {
   for (const { path, shape, value } of leavesOf('quantity', shapes[profile.kind], profile.data)) {
     const band = bandAt(profile.kind, path);
     if (band === undefined) continue;

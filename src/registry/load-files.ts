@@ -1,6 +1,6 @@
 import { compareFindings, compareText, type Finding } from './finding.ts';
 import type { AnyProfile } from './profile.ts';
-import { type ReadProfile, readProfile } from './read-profile.ts';
+import { type ReadAttachment, type ReadProfile, readProfile } from './read-profile.ts';
 import { brokenKey, linkRegistry, type Registry } from './registry.ts';
 import {
   deepestFolder,
@@ -116,8 +116,13 @@ function isCurrent({ profile }: ReadProfile, readSibling: FileWithSiblings['read
 }
 
 /** Parses one file, and reads the sheet that it names. */
-export function parseFile({ file, readSibling }: FileWithSiblings): ReadProfile {
-  return readProfile(file, (name) => readSibling(pathOfSibling(relativePathOfFile(file), name)));
+export function parseFile(each: FileWithSiblings): ReadProfile {
+  return readProfile(each.file, readingsBeside(each));
+}
+
+/** Reads the sheet that a file names. */
+export function readingsBeside({ file, readSibling }: FileWithSiblings): ReadAttachment {
+  return (name) => readSibling(pathOfSibling(relativePathOfFile(file), name));
 }
 
 /** The text of a file by its path, if it could be read. */

@@ -100,7 +100,7 @@ export function resultMemory(store: ResultStore | null, program: string): Result
       return JSON.parse(text ?? remember(key, JSON.stringify(question.compute()))) as Value;
     },
     differing: (today) =>
-      sampleOf(old, today).flatMap(({ key, text, question }) => {
+      sampleOf(old, ({ key }) => key, today).flatMap(({ key, text, question }) => {
         const again = JSON.stringify(question.compute());
         if (again === text) return [];
         remember(key, again);
@@ -109,14 +109,18 @@ export function resultMemory(store: ResultStore | null, program: string): Result
   };
 }
 
-/** Which results are computed again depends on the day, so that in time each has its turn. */
-function sampleOf(recalled: readonly Recalled[], today: string): Recalled[] {
-  const ranked = recalled.map((each) => ({ each, rank: sha256Of(today + each.key) }));
+/** Which of what was recalled is computed again: it depends on the day, so that in time each has its turn. */
+export function sampleOf<Item>(
+  recalled: readonly Item[],
+  keyOf: (item: Item) => string,
+  today: string,
+): Item[] {
+  const ranked = recalled.map((item) => ({ item, rank: sha256Of(today + keyOf(item)) }));
   const count = Math.min(most, Math.ceil(recalled.length / oneIn));
   return ranked
     .sort((a, b) => (a.rank < b.rank ? -1 : 1))
     .slice(0, count)
-    .map(({ each }) => each);
+    .map(({ item }) => item);
 }
 
 /** The first line holds the program and the digest of the second. */

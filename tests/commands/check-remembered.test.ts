@@ -101,6 +101,40 @@ it.each([['tables', 'plumstead/wren', 'oakhollow/daisy-pla'], ['claims', 'plumst
   },
 );
 
+/** Changes all remembered profiles, and the digest of what holds them so that it fits. */
+function falsifyProfiles(path: string): void {
+  const [head = '', text = ''] = readFileSync(path, 'utf8').split('\n');
+  const other = text.replaceAll('"data":{', '"data":{"maker":"nobody",');
+  writeFileSync(path, `${head.replace(/(?<="digest":")[0-9a-f]+/, sha256Of(other))}\n${other}\n`);
+}
+
+it('says which remembered profile is not what its file holds, and replaces it', () => {
+  const { cwd, path } = sampleRegistry();
+  const cache = join(cwd, 'cache');
+  const first = check(cwd, cache);
+  for (const entry of entriesIn(cache)) falsifyProfiles(entry);
+  const machine = path('machines/plumstead/wren.yaml');
+  writeFileSync(machine, `${readFileSync(machine, 'utf8')}# Weighed again.\n`);
+  const second = check(cwd, cache);
+  expect(second.status).toBe(1);
+  expect(unwrapped(second.out)).toMatch(
+    /profiles\/\S+.* evidence\/misremembered .*What an earlier run left behind about this file/s,
+  );
+  expect(check(cwd, cache)).toEqual(first);
+});
+
+it('tables trusts no remembered profile that is parsed otherwise, and replaces it', () => {
+  const { cwd } = sampleRegistry();
+  const env = { MELTBOUNDS_CACHE: join(cwd, 'cache') };
+  const tables = () => spawnCommand(cwd, ['tables', 'plumstead/wren', 'oakhollow/daisy-pla'], env);
+  const first = tables();
+  for (const entry of entriesIn(env.MELTBOUNDS_CACHE)) falsifyProfiles(entry);
+  const second = tables();
+  expect(second.status).toBe(2);
+  expect(unwrapped(second.err)).toMatch(/What an earlier run left behind about profiles\/\S+\.yaml/);
+  expect(tables()).toEqual(first);
+});
+
 it('says where an entry hides what is wrong with a file', () => {
   const { cwd, path } = sampleRegistry();
   const cache = join(cwd, 'cache');

@@ -1,15 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
 import { resultMemory } from '../../src/registry/result-memory.ts';
-import type { ResultStore } from '../../src/registry/result-store.ts';
-
-function mapStore(): ResultStore & { readonly entries: Map<string, string> } {
-  const entries = new Map<string, string>();
-  return {
-    entries,
-    get: (key) => entries.get(key) ?? null,
-    put: (key, entry) => void entries.set(key, entry),
-  };
-}
+import { mapStore } from '../map-store.ts';
 
 const question = (inputs: unknown, compute: () => unknown) => ({ kind: 'sum', name: 'one', inputs, compute });
 

@@ -11,6 +11,8 @@ const limitsByMethod: ReadonlyMap<string, readonly AdoptableLimit[]> = new Map(
   allMethods.map(({ method, adoptable }) => [method, adoptable.map(limitOf)]),
 );
 
+const allLimits = [...limitsByMethod.values()].flat();
+
 function limitOf(result: AdoptableResult): AdoptableLimit {
   const { kind, place, end } = result;
   const safe = factOf<SafeDirection>(safeDirections, kind, place);
@@ -32,9 +34,7 @@ export function limitsOfMethod(name: MethodName, kind: string): readonly Adoptab
 
 /** The limits that a property of a profile states: two for a window, one for a single value, none for others. */
 export function limitsOfProperty(kind: string, property: string): readonly AdoptableLimit[] {
-  return [...limitsByMethod.values()]
-    .flat()
-    .filter((limit) => limit.kind === kind && limit.property === property);
+  return allLimits.filter((limit) => limit.kind === kind && limit.property === property);
 }
 
 /** The result of a reduction that a statement rests on; `acceleration`, in mm/s2, tells several apart. */

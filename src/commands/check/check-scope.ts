@@ -3,6 +3,7 @@ import { type ChangedFile, changedFiles } from '../../host/changed-files.ts';
 import { affectedPaths } from '../../registry/dependants.ts';
 import { identityOfPath } from '../../registry/kind.ts';
 import type { LoadedRegistry } from '../../registry/load-files.ts';
+import type { ResultMemory } from '../../registry/result-memory.ts';
 import { type Problem, type Result, success } from '../../result.ts';
 import { type Shard, shardsOf } from '../../rules/engine/evidence-shards.ts';
 import type { CliContext } from '../cli-context.ts';
@@ -27,9 +28,10 @@ export async function scopeOf(
   files: CheckedFiles,
   target: CheckTarget,
   { changed, shard }: Narrowing,
+  memory: ResultMemory,
   cli: CliContext,
 ): Promise<Result<CheckScope, Problem>> {
-  if (changed !== undefined || shard !== undefined) await files.parseAhead(cli);
+  if (changed !== undefined || shard !== undefined) await files.parseAhead(memory, cli);
   const scope = await changedScope(files, target, changed, cli.cwd);
   if (!scope.ok || shard === undefined) return scope;
   const { documents } = files.loaded().registry;

@@ -6,7 +6,9 @@ import {
   type ParseFile,
   textOf,
 } from '../../registry/load-files.ts';
+import { type ProfileMemory, profileMemory } from '../../registry/profile-memory.ts';
 import type { ReadFile } from '../../registry/registry-file.ts';
+import type { ResultMemory } from '../../registry/result-memory.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { CheckTarget } from './check-target.ts';
 import { parsedInThreads } from './share-work.ts';
@@ -24,8 +26,10 @@ export interface CheckedFiles {
   readonly sheets: readonly ReadFile[];
   /** All of it parsed and linked, when it is first asked for. */
   readonly loaded: () => LoadedRegistry;
-  /** Parses what there is in threads, where that is faster; for those who will ask for it. */
-  readonly parseAhead: (cli: CliContext) => Promise<void>;
+  /** Recalls what earlier runs have parsed, and parses the rest in threads where that is faster. */
+  readonly parseAhead: (memory: ResultMemory, cli: CliContext) => Promise<void>;
+  /** Paths of files that are remembered otherwise than they are parsed now, of a few of them; then all are parsed. */
+  readonly misparsed: (today: string) => readonly string[];
 }
 
 /** Profiles that have been read, with the sheets in the folders of their registries. */
@@ -37,15 +41,26 @@ export function checkedFiles(
 ): CheckedFiles {
   let loaded: LoadedRegistry | null = null;
   let ahead = parse;
+  let remembered: ProfileMemory | null = null;
   return {
     profiles,
     sheets: folders.flatMap((folder) => sheetsOfFolder(folder, cwd)),
     loaded: () => {
-      loaded ??= linkFiles(profiles, ahead);
+      if (loaded !== null) return loaded;
+      loaded = linkFiles(profiles, ahead);
+      remembered?.keep();
       return loaded;
     },
-    parseAhead: async (cli) => {
-      ahead ??= await parsedInThreads(profiles, cli);
+    parseAhead: async (memory, cli) => {
+      if (ahead !== undefined || loaded !== null) return;
+      remembered = memory.isKept ? profileMemory(profiles, memory) : null;
+      const parsed = await parsedInThreads(remembered?.unknown ?? profiles, cli);
+      ahead = remembered?.recalling(parsed) ?? parsed;
+    },
+    misparsed: (today) => {
+      const wrong = remembered?.differing(today) ?? [];
+      if (wrong.length > 0) loaded = null;
+      return wrong;
     },
   };
 }

@@ -59,7 +59,8 @@ export async function judgeAnew(
   cli: CliContext,
   { distrusted, misread }: Distrust = { distrusted: [], misread: null },
 ): Promise<readonly Finding[]> {
-  await files.parseAhead(cli);
+  await files.parseAhead(memory, cli);
+  const misparsed = files.misparsed(today);
   const { judge, misremembered, misrememberedFile } = await import('./judge.ts');
   await reduceInThreads(files.loaded().registry, wantsFile, memory, cli);
   const findings = judge(files, wantsFile, memory, today);
@@ -67,7 +68,7 @@ export async function judgeAnew(
   return [
     ...findings,
     ...[...wrong].map((trial) => misremembered(trial, placeOf(files, trial))),
-    ...(misread === null ? [] : [misrememberedFile(misread)]),
+    ...[...misparsed, ...(misread === null ? [] : [misread])].map(misrememberedFile),
   ];
 }
 

@@ -47,7 +47,7 @@ export async function runCheck(
   if (!asked.ok) return exit.cannotRun(asked.error);
   const memory = await openMemory(cli, options.remember, asked.value.target.folders);
   if (!memory.ok) return exit.cannotRun(memory.error);
-  const run: CheckRun = { asked: asked.value, options, version, cli, exit };
+  const run: CheckRun = { asked: asked.value, options, memory: memory.value, version, cli, exit };
   if (options.watch === true) await checkAgainAndAgain(run, recallingOnce(memory.value));
   else
     await checkOnce(run, ({ files, wanted, wantsFile, today }) =>
@@ -65,6 +65,7 @@ function isAllSeen({ target }: AskedCheck): boolean {
 interface CheckRun {
   readonly asked: AskedCheck;
   readonly options: CheckOptions;
+  readonly memory: ResultMemory;
   readonly version: string;
   readonly cli: CliContext;
   readonly exit: Exit;
@@ -79,7 +80,7 @@ interface Judging {
 }
 
 async function checkOnce(
-  { asked, options, version, cli, exit }: CheckRun,
+  { asked, options, memory, version, cli, exit }: CheckRun,
   judging: (judged: Judging) => Promise<readonly Finding[]>,
   parse?: ParseFile,
 ): Promise<void> {
@@ -92,7 +93,7 @@ async function checkOnce(
   progress(`Reading ${target.folders.map((folder) => relative(cwd, folder) || '.').join(', ')} …`);
   let files = read(parse);
   progress(`Checking ${files.profiles.length} profiles …`);
-  const scope = await scopeOf(files, target, options, cli);
+  const scope = await scopeOf(files, target, options, memory, cli);
   if (!scope.ok) return stop(scope.error);
   const { wantsFile } = scope.value;
   const wanted = files.profiles.map(({ file }) => pathOfFile(file)).filter(wantsFile);

@@ -1,10 +1,13 @@
 import { reductionQuestion } from '../../bench/reduce-trial.ts';
 import { referredTrials } from '../../registry/dependants.ts';
-import { type FileWithSiblings, type ParseFile, parseFile } from '../../registry/load-files.ts';
-import { profileOfSound, type ReadAttachment, type SoundProfile } from '../../registry/read-profile.ts';
+import {
+  type FileWithSiblings,
+  type ParseFile,
+  parseFile,
+  readingsBeside,
+} from '../../registry/load-files.ts';
+import { profileOfSound, type SoundProfile } from '../../registry/read-profile.ts';
 import type { Registry } from '../../registry/registry.ts';
-import { relativePathOfFile } from '../../registry/registry-file.ts';
-import { pathOfSibling } from '../../registry/relative-path.ts';
 import type { ResultMemory } from '../../registry/result-memory.ts';
 import type { CliContext } from '../cli-context.ts';
 
@@ -28,13 +31,8 @@ export async function parsedInThreads(
     const profile = each.file.ok ? sound.get(each.file.source.path) : undefined;
     return profile === undefined || !each.file.ok
       ? parseFile(each)
-      : profileOfSound(each.file.source, profile, besides(each));
+      : profileOfSound(each.file.source, profile, readingsBeside(each));
   };
-}
-
-/** Reads the sheet that a file names. */
-function besides({ file, readSibling }: FileWithSiblings): ReadAttachment {
-  return (name) => readSibling(pathOfSibling(relativePathOfFile(file), name));
 }
 
 /** Reduces in threads what the judgement of the wanted files will ask for, if it is much and not remembered. */

@@ -24,7 +24,7 @@ export const rule: ProfileRule<'machine'> = {
     (width) => `envelope: {x: ${width}, y: 428 mm, z: 442 mm}`,
   ),
   *check(profile) {
-    if ([...figuresOutside(profile)].some(({ path }) => path[0] === 'envelope')) return;
+    if (figuresOutside(profile).some(({ path }) => path[0] === 'envelope')) return;
     const { axis, allowed } = comparedSide(profile.data.envelope);
     const side = profile.data.envelope[axis];
     if (side <= 0 || allowed.low <= 0 || (side >= allowed.low && side <= allowed.high)) return;

@@ -21,7 +21,7 @@ export const rule: ProfileRule<'job'> = {
     const layer = lowestLayer(profile.data);
     const tallest = tallestEnvelope(registry);
     if (layer === null || !Number.isFinite(tallest) || layers * layer <= tallest) return;
-    if ([...figuresOutside(profile)].some(({ path }) => path[0] === 'layers')) return;
+    if (figuresOutside(profile).some(({ path }) => path[0] === 'layers')) return;
     yield {
       path: ['layers'],
       part: 'value',

@@ -64,7 +64,7 @@ interface SourcedStatement {
 function sourcedStatements(profile: AnyProfile): SourcedStatement[] {
   // An impossible figure is found as such, and its statement contradicts all others.
   const impossible = new Set(
-    [...figuresOutside(profile)].flatMap((figure) => (figure.impossible ? toPointer(figure.path) : [])),
+    figuresOutside(profile).flatMap((figure) => (figure.impossible ? toPointer(figure.path) : [])),
   );
   return [...statementsOf(profile)].flatMap(({ path, statement }) => {
     if (impossible.has(toPointer([...path, 'value']))) return [];

@@ -21,7 +21,7 @@ export const rule: ProfileRule<'polymer' | 'filament'> = {
     'Common practice, no source: wider than any range of the families in Crawford, Plastics Engineering (1998), Table 1.8.',
   example: stating('polymer', 'specificHeatSolid', { bad: '1.1..2.9 J/g/K', good: '1.1..1.9 J/g/K' }),
   *check(profile) {
-    const found = new Set([...figuresOutside(profile)].map(({ path }) => toPointer(path)));
+    const found = new Set(figuresOutside(profile).map(({ path }) => toPointer(path)));
     for (const { path: at, statement } of statementsOf(profile)) {
       const path = [...at, 'value'];
       const span = factAt<RangeSpan>(spans, profile.kind, path);
