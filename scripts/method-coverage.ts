@@ -4,9 +4,13 @@
  */
 
 import { simulateMotion } from './methods/simulate-motion.ts';
+import { simulateSetting } from './methods/simulate-setting.ts';
 import { type Coverage, coverageOf, type Simulate } from './methods/simulated-bench.ts';
 
-const simulations = { motionTiming: simulateMotion } as const satisfies Readonly<Record<string, Simulate>>;
+const simulations = {
+  motionTiming: simulateMotion,
+  settingLadder: simulateSetting,
+} as const satisfies Readonly<Record<string, Simulate>>;
 
 const percent = (value: number, width: number) => `${(100 * value).toFixed(1)} %`.padStart(width);
 

@@ -16,6 +16,8 @@ import { motionTiming } from './motion-timing/motion-timing.ts';
 import type { ReducedResult, TrialResults } from './reduction.ts';
 import { layOutReferencePrint } from './reference-print/lay-out-reference-print.ts';
 import { referencePrint } from './reference-print/reference-print.ts';
+import { layOutSettingLadder } from './setting-ladder/lay-out-setting-ladder.ts';
+import { settingLadder } from './setting-ladder/setting-ladder.ts';
 import { layOutSoundLevel } from './sound-level/lay-out-sound-level.ts';
 import { soundLevel } from './sound-level/sound-level.ts';
 import { layOutTemperatureSweep } from './temperature-sweep/lay-out-temperature-sweep.ts';
@@ -32,6 +34,7 @@ export const benchMethods = {
   soundLevel,
   referencePrint,
   motionTiming,
+  settingLadder,
 } as const satisfies Readonly<Record<MethodName, Method>>;
 
 /** How a run of each method is laid out; apart, so that a program that only reduces does not carry it along. */
@@ -45,6 +48,7 @@ export const runLayouts: Readonly<Record<MethodName, LayOut>> = {
   soundLevel: layOutSoundLevel,
   referencePrint: layOutReferencePrint,
   motionTiming: layOutMotionTiming,
+  settingLadder: layOutSettingLadder,
 };
 
 /** All bench methods, whatever their facts are. */

@@ -1,5 +1,6 @@
 import { Command, Option } from 'commander';
 import { methodNames, usualMethod } from '../bench/method-facts.ts';
+import { ladderSettingNames } from '../bench/setting-ladder/ladder-settings.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
 import { rememberOption } from './open-memory.ts';
@@ -19,6 +20,7 @@ export function planCommand(cli: CliContext, exit: Exit): Command {
       'nozzle of the machine (default: one with a measured limit, else the first that fits)',
     )
     .option('--method <name>', `bench method: ${methodNames.join(', ')}`, usualMethod)
+    .option('--setting <name>', `what a settingLadder raises: ${ladderSettingNames.join(', ')}`)
     .option(
       '--temperature <temperature>',
       'nozzle temperature, such as "230 Cel" (default: that of the claimed flow, else the middle of the window)',

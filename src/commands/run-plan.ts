@@ -20,6 +20,7 @@ import { usage } from './usage.ts';
 export interface PlanOptions extends RegistryOptions {
   readonly nozzle?: string;
   readonly method?: string;
+  readonly setting?: string;
   readonly temperature?: string;
   readonly resolution?: string;
   readonly format: PlanFormat;
@@ -74,7 +75,7 @@ export async function runPlan(
 
 function requestFrom(
   start: Pick<PlanRequest, 'machine' | 'filament' | 'today'>,
-  { nozzle, method, temperature, resolution }: PlanOptions,
+  { nozzle, method, setting, temperature, resolution }: PlanOptions,
 ): Result<PlanRequest, Problem> {
   const nozzleTemperature = measure('--temperature', temperature, 'temperature');
   if (!nozzleTemperature.ok) return nozzleTemperature;
@@ -90,6 +91,7 @@ function requestFrom(
     ...start,
     ...(nozzle !== undefined && { nozzle }),
     ...(method !== undefined && { method }),
+    ...(setting !== undefined && { subject: setting }),
     ...(nozzleTemperature.value !== undefined && { nozzleTemperature: nozzleTemperature.value }),
     ...(step.value !== undefined && { resolution: step.value }),
   });

@@ -100,14 +100,24 @@ function* judge(
 }
 
 function isUnsafe({ value, limit }: StatedLimit, result: ReducedResult): boolean {
-  return limit.safeSide === 'below'
-    ? value > result.value * (1 + statedRounding)
-    : value < result.value * (1 - statedRounding);
+  const slack = statedRounding * Math.abs(result.value);
+  const { low, high } = result.interval;
+  switch (limit.safeSide) {
+    case 'below':
+      return value > result.value + slack;
+    case 'above':
+      return value < result.value - slack;
+    case 'inside':
+      return low === null || high === null || value < low - slack || value > high + slack;
+    default:
+      return limit.safeSide satisfies never;
+  }
 }
 
 function agrees(stated: Range, recomputed: Range | null): boolean {
   if (recomputed === null) return false;
-  const near = (a: number, b: number) => Math.abs(a - b) <= statedRounding * Math.max(a, b);
+  const near = (a: number, b: number) =>
+    Math.abs(a - b) <= statedRounding * Math.max(Math.abs(a), Math.abs(b));
   return near(stated.low, recomputed.low) && near(stated.high, recomputed.high);
 }
 
@@ -130,6 +140,13 @@ function nothingHeld({ path, trial, limit }: StatedLimit, { method }: TrialResul
   };
 }
 
+/** How a value on the unsafe side is put in words, by the side that is safe. */
+const unsafeWords = {
+  below: { name: 'limit', lies: 'above', bound: 'a lower bound', allowed: 'up to', or: ' or less' },
+  above: { name: 'limit', lies: 'below', bound: 'an upper bound', allowed: 'from', or: ' or more' },
+  inside: { name: 'value', lies: 'outside of', bound: 'a bound', allowed: 'near', or: '' },
+} as const satisfies Readonly<Record<AdoptableLimit['safeSide'], unknown>>;
+
 function unsafe(
   { path, value, limit, trial }: StatedLimit,
   result: ReducedResult,
@@ -138,16 +155,16 @@ function unsafe(
   const { dimension } = result;
   const written = formatQuantity(value, dimension, statedUnit(limit));
   const estimate = formatQuantity(result.value, dimension, { significantDigits: 3, ...statedUnit(limit) });
-  const bound = limit.safeSide === 'below' ? 'a lower bound' : 'an upper bound';
-  const between = interval === null ? `, ${bound}` : ` (95 % interval ${rangeText(interval, result, limit)})`;
-  const below = limit.safeSide === 'below';
+  const words = unsafeWords[limit.safeSide];
+  const range = interval === null ? null : rangeText(interval, result, limit);
+  const between = range === null ? `, ${words.bound}` : ` (95 % interval ${range})`;
   return {
     path: [...path, 'value'],
     part: 'value',
-    message: `The limit ${written} is ${below ? 'above' : 'below'} what the trial "${trial}" supports: its readings give ${estimate}${between}`,
+    message: `The ${words.name} ${written} is ${words.lies} what the trial "${trial}" supports: its readings give ${estimate}${between}`,
     found: written,
-    allowed: `${below ? 'up to' : 'from'} ${estimate}`,
-    help: `Write \`${estimate}\` or ${below ? 'less' : 'more'}, or run \`meltbounds reduce ${trial} --adopt\`.`,
+    allowed: limit.safeSide === 'inside' && range !== null ? range : `${words.allowed} ${estimate}`,
+    help: `Write \`${estimate}\`${words.or}, or run \`meltbounds reduce ${trial} --adopt\`.`,
   };
 }
 

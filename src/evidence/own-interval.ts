@@ -18,16 +18,16 @@ export function* ownIntervalHits(
   const { path, value, interval, dimension, basis, evidence } = stated;
   const [limit] = limitsOfProperty(profile.kind, propertyOf(path));
   const recomputed = limit !== undefined && basis === 'measured' && registry.trial.has(evidence ?? '');
-  const safeAbove = limit?.safeSide === 'above';
-  if (recomputed || (safeAbove ? value >= interval.low : value <= interval.high)) return;
+  const isTooLow = value < interval.low && (limit?.safeSide === 'above' || limit?.safeSide === 'inside');
+  const isTooHigh = value > interval.high && limit?.safeSide !== 'above';
+  if (recomputed || !(isTooLow || isTooHigh)) return;
+  const beyond = limit?.safeSide === 'inside' ? '' : ` or ${isTooLow ? 'above' : 'below'}`;
   yield {
     path: [...path, 'value'],
     part: 'value',
-    message: `${shown(value, dimension)} lies ${safeAbove ? 'below' : 'above'} its interval ${shownRange(interval, dimension)}`,
+    message: `${shown(value, dimension)} lies ${isTooLow ? 'below' : 'above'} its interval ${shownRange(interval, dimension)}`,
     found: shown(value, dimension),
-    allowed: safeAbove
-      ? `from ${shown(interval.low, dimension)}`
-      : `up to ${shown(interval.high, dimension)}`,
-    help: `Adopt a value within the interval or ${safeAbove ? 'above' : 'below'}; check the digits of both.`,
+    allowed: isTooLow ? `from ${shown(interval.low, dimension)}` : `up to ${shown(interval.high, dimension)}`,
+    help: `Adopt a value within the interval${beyond}; check the digits of both.`,
   };
 }

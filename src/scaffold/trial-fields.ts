@@ -23,10 +23,9 @@ function mandatoryExamples(fields: readonly Field[]): Record<string, unknown> {
 }
 
 function withColumns(observations: Field, { columns, optional = [], eitherOf = [] }: Method): Field {
-  const names = Object.keys(columns).filter(
-    (name) => !optional.includes(name) && !eitherOf.slice(1).includes(name),
-  );
-  const isNeeded = (name: string) => !optional.includes(name) && !eitherOf.includes(name);
+  const others = eitherOf.flatMap((group) => group.slice(1));
+  const names = Object.keys(columns).filter((name) => !optional.includes(name) && !others.includes(name));
+  const isNeeded = (name: string) => !optional.includes(name) && !eitherOf.flat().includes(name);
   const example = {
     columns: Object.fromEntries(names.map((name) => [name, unitOf(columns[name])])),
     rows: [names.map((name) => numberOf(columns[name]))],

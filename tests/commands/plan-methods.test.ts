@@ -52,6 +52,11 @@ const runs: Readonly<Record<Exclude<MethodName, 'flowLadder'>, SimulatedRun>> = 
     read: (_, row) => [62 + 0.3 * sway(row), 12 + 0.02 * sway(row)].map((value) => Number(value.toFixed(2))),
     gives: ['printTime', 61 * 60, 63 * 60],
   },
+  settingLadder: {
+    id: 'wren-daisy-pla-retraction-length',
+    read: (length) => [length < 0.5 ? 1 : length < 0.8 ? 3 : length < 1.1 ? 4 : 5],
+    gives: ['retractionLength', 0.5, 1.1],
+  },
   motionTiming: {
     id: 'wren-daisy-pla-motion',
     read: (speed, row, [, length = 0, moves = 0]) => {
@@ -130,4 +135,13 @@ it('a reference print needs a job', async () => {
   const { status, err } = await plan(registry, 'referencePrint');
   expect(status).toBe(2);
   expect(err).toBe('The registry holds no job to print.\nAdd one under jobs/.\n');
+});
+
+it('a ladder of a setting is planned for the one that is named', async () => {
+  const { status, out } = await plan(sampleRegistry(), 'settingLadder', '--setting', 'bridgeSpeed');
+  expect(status).toBe(0);
+  expect(out).toContain('Ladder of the bridge speed of oakhollow/daisy-pla');
+  const unknown = await plan(sampleRegistry(), 'settingLadder', '--setting', 'bridgespeed');
+  expect(unknown.status).toBe(2);
+  expect(unknown.err).toContain('There is no setting "bridgespeed" that a ladder raises.');
 });

@@ -4,7 +4,7 @@ import type { SafeDirection } from '../../registry/key-facts.ts';
 import type { MethodName } from '../method-facts.ts';
 import { allMethods } from '../methods.ts';
 import type { ReducedResult, TrialResults } from '../reduction.ts';
-import type { AdoptableLimit, AdoptableResult } from './adoptable-limit.ts';
+import type { AdoptableLimit, AdoptableResult, SafeSide } from './adoptable-limit.ts';
 
 /** What profiles can state, by method; apart from the methods, so that a program that only reduces needs no schema. */
 const limitsByMethod: ReadonlyMap<string, readonly AdoptableLimit[]> = new Map(
@@ -14,17 +14,21 @@ const limitsByMethod: ReadonlyMap<string, readonly AdoptableLimit[]> = new Map(
 const allLimits = [...limitsByMethod.values()].flat();
 
 function limitOf(result: AdoptableResult): AdoptableLimit {
-  const { kind, place, end } = result;
+  const { kind, place } = result;
   const safe = factOf<SafeDirection>(safeDirections, kind, place);
   const usualUnit = factOf<string>(usualUnits, kind, place);
-  // A window is safe inside.
-  const isSafeAbove = end === undefined ? safe === 'above' : end === 'low';
   return {
     ...result,
     property: place.slice(place.lastIndexOf('.') + 1),
-    safeSide: isSafeAbove ? 'above' : 'below',
+    safeSide: safeSideOf(result, safe),
     ...(usualUnit !== undefined && { unit: usualUnit }),
   };
+}
+
+/** A window is safe within its ends: above the low one, below the high one. */
+function safeSideOf({ end, safeSide }: AdoptableResult, safe: SafeDirection | undefined): SafeSide {
+  if (end !== undefined) return end === 'low' ? 'above' : 'below';
+  return safeSide ?? (safe === 'above' ? 'above' : 'below');
 }
 
 /** What profiles of a kind can state of the results of a method. */

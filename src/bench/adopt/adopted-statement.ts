@@ -8,7 +8,7 @@ import { methodOf } from '../methods.ts';
 import type { ReducedResult, TrialResults } from '../reduction.ts';
 import { type AdoptableLimit, type StatedCondition, supportsNothing } from './adoptable-limit.ts';
 import { limitsOfMethod } from './adoptable-limits.ts';
-import { roundedDown, roundedOutward, roundedUp } from './stated-digits.ts';
+import { roundedOutward, roundedSafely } from './stated-digits.ts';
 
 /** A statement that a reduction supports, as it is written into a profile. */
 export interface AdoptedStatement {
@@ -84,7 +84,7 @@ function inStatedUnit(value: number, supported: Supported): number {
 
 function safeNumber(supported: Supported): string {
   const value = inStatedUnit(supported.result.value, supported);
-  return formatNumber(supported.limit.safeSide === 'below' ? roundedDown(value) : roundedUp(value));
+  return formatNumber(roundedSafely(value, supported.limit));
 }
 
 function intervalText(supported: Supported): string | null {
@@ -123,5 +123,5 @@ function noteText(
   const own = note?.(data) ?? null;
   if (own !== null || censored === null) return own;
   const { bound } = methodOf(data.method).openWords;
-  return `${safeSide === 'below' ? 'Lower' : 'Upper'} bound; ${bound}.`;
+  return `${safeSide === 'above' ? 'Upper' : 'Lower'} bound; ${bound}.`;
 }

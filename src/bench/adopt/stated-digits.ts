@@ -1,4 +1,5 @@
 import type { Range } from '../../units/canonical.ts';
+import type { AdoptableLimit } from './adoptable-limit.ts';
 
 /** Digits that a bench limit is worth stating. */
 const digits = 3;
@@ -6,13 +7,19 @@ const digits = 3;
 /** Largest relative difference that rounding to the stated digits can make. */
 export const statedRounding = 10 ** (1 - digits);
 
+/** A limit rounded to three digits, to its safe side; to the nearest where neither side is. */
+export function roundedSafely(value: number, { safeSide }: Pick<AdoptableLimit, 'safeSide'>): number {
+  if (safeSide === 'inside') return Math.round(value / step(value)) * step(value);
+  return safeSide === 'below' ? roundedDown(value) : roundedUp(value);
+}
+
 /** A limit rounded down to three digits: the safe side for a flow. */
-export function roundedDown(value: number): number {
+function roundedDown(value: number): number {
   return Math.floor(value / step(value) + 1e-9) * step(value);
 }
 
 /** A limit rounded up to three digits: the safe side for a time that must pass. */
-export function roundedUp(value: number): number {
+function roundedUp(value: number): number {
   return Math.ceil(value / step(value) - 1e-9) * step(value);
 }
 

@@ -10,7 +10,7 @@ export const contourLadder = {
   method: 'contourLadder',
   columns: { contourSpeed: 'speed', acceleration: 'acceleration', rippleAmplitude: 'length', grade: 'count' },
   optional: ['acceleration'],
-  eitherOf: ['rippleAmplitude', 'grade'],
+  eitherOf: [['rippleAmplitude', 'grade']],
   requiredKeys: [machineKey, nozzleKey, nozzleTemperatureKey],
   facts: contourLadderFacts,
   requiredFacts: [],

@@ -38,6 +38,8 @@ export interface LayoutRequest {
   readonly pairing: FittedPairing;
   /** Polymer families of the filament. */
   readonly families: readonly Polymer[];
+  /** What the run is about, for methods that need it: a setting, or a part of the machine. */
+  readonly subject?: string;
   /** Smallest step of the scale. */
   readonly massResolution: Grams;
   readonly allowedTemperatures: () => Result<AllowedTemperatures, Problem<'noTemperature'>>;

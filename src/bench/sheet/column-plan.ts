@@ -6,6 +6,6 @@ export interface ColumnPlan {
   readonly columns: Readonly<Record<string, Dimension>>;
   /** Those of them that may be left out. */
   readonly optional?: readonly string[];
-  /** Those of them of which exactly one must be there. */
-  readonly eitherOf?: readonly string[];
+  /** Groups of them; of each exactly one must be there. */
+  readonly eitherOf?: readonly (readonly string[])[];
 }

@@ -61,19 +61,23 @@ export function matchColumns(
   const missing = requiredColumns(plan).filter(([name]) => !written.some((head) => head.name === name));
   problems.push(
     ...missing.map(([name, dimension]) => ({ ...missingColumn(name, dimension, written), ...place })),
-    ...choiceProblems(written, plan.eitherOf ?? []).map((problem) => ({ ...problem, ...place })),
+    ...(plan.eitherOf ?? [])
+      .flatMap((group) => choiceProblems(written, group))
+      .map((problem) => ({ ...problem, ...place })),
   );
   return problems.length > 0 ? failure(problems) : success(heads);
 }
 
 function requiredColumns({ columns, optional = [], eitherOf = [] }: ColumnPlan): [string, Dimension][] {
-  return Object.entries(columns).filter(([name]) => !optional.includes(name) && !eitherOf.includes(name));
+  return Object.entries(columns).filter(
+    ([name]) => !optional.includes(name) && !eitherOf.flat().includes(name),
+  );
 }
 
-function choiceProblems(written: readonly NamedUnit[], eitherOf: readonly string[]): BenchProblem[] {
-  const there = eitherOf.filter((name) => written.some((head) => head.name === name));
-  if (eitherOf.length === 0 || there.length === 1) return [];
-  const names = eitherOf.map((name) => `\`${name}\``).join(' or ');
+function choiceProblems(written: readonly NamedUnit[], group: readonly string[]): BenchProblem[] {
+  const there = group.filter((name) => written.some((head) => head.name === name));
+  if (there.length === 1) return [];
+  const names = group.map((name) => `\`${name}\``).join(' or ');
   return there.length === 0
     ? [{ code: 'missingColumn', message: `there is no column ${names}`, help: `add one of them` }]
     : [

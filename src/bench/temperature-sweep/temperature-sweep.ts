@@ -9,7 +9,7 @@ import { temperatureSweepFacts } from './temperature-sweep-facts.ts';
 export const temperatureSweep = {
   method: 'temperatureSweep',
   columns: { nozzleTemperature: 'temperature', bondStrength: 'pressure', grade: 'count' },
-  eitherOf: ['bondStrength', 'grade'],
+  eitherOf: [['bondStrength', 'grade']],
   requiredKeys: [machineKey, nozzleKey],
   facts: temperatureSweepFacts,
   requiredFacts: [],

@@ -9,6 +9,8 @@ export interface PlanRequest extends FittedRequest {
   readonly nozzleTemperature?: DegreesCelsius;
   /** Step of the scale; 0.01 g unless given. */
   readonly resolution?: Grams;
+  /** Setting that a settingLadder raises, or part of the machine that a setPointCheck checks. */
+  readonly subject?: string;
   /** Day of the plan, YYYY-MM-DD. */
   readonly today: string;
 }

@@ -60,6 +60,7 @@ function layoutRequest(
     registry,
     pairing,
     families,
+    ...(request.subject !== undefined && { subject: request.subject }),
     massResolution: request.resolution ?? usualMassResolution,
     allowedTemperatures,
     nozzleTemperature: () => {

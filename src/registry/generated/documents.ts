@@ -532,6 +532,18 @@ export interface Filament {
    */
   meltFlow?: readonly Statement<CubicMillimetresPerSecond>[];
   /**
+   * Highest speed of the first layer at which it still sticks.
+   */
+  stickingSpeed?: readonly Statement<MillimetresPerSecond>[];
+  /**
+   * Highest speed at which a bridge still holds.
+   */
+  bridgeSpeed?: readonly Statement<MillimetresPerSecond>[];
+  /**
+   * Highest speed at which an overhang still holds its shape.
+   */
+  overhangSpeed?: readonly Statement<MillimetresPerSecond>[];
+  /**
    * Highest contour speed whose surface still passes.
    */
   contourSpeed?: readonly Statement<MillimetresPerSecond>[];
@@ -702,7 +714,7 @@ export interface Trial {
    */
   id: string;
   /**
-   * Bench method that the run followed: flowLadder (commanded flow against extruded mass), diameterSurvey (thickness along the filament), temperatureSweep (bond strength or grade against nozzle temperature), contourLadder (ripple or grade against contour speed), layerTime (grade against layer time), dryingCurve (mass against time in the dryer), soundLevel (sound at distances), referencePrint (time and mass of a job), motionTiming (times of moves to and fro).
+   * Bench method that the run followed: flowLadder (commanded flow against extruded mass), diameterSurvey (thickness along the filament), temperatureSweep (bond strength or grade against nozzle temperature), contourLadder (ripple or grade against contour speed), layerTime (grade against layer time), dryingCurve (mass against time in the dryer), soundLevel (sound at distances), referencePrint (time and mass of a job), motionTiming (times of moves to and fro), settingLadder (grade or size of a defect against a setting that is raised).
    */
   method:
     | 'flowLadder'
@@ -713,7 +725,8 @@ export interface Trial {
     | 'dryingCurve'
     | 'soundLevel'
     | 'referencePrint'
-    | 'motionTiming';
+    | 'motionTiming'
+    | 'settingLadder';
   /**
    * Whether the readings come from a bench or from a simulation.
    */
@@ -917,6 +930,10 @@ export interface Trial {
    */
   acceptedRipple?: Millimetres;
   /**
+   * Size of the defect that a settingLadder accepts: length of strings, sag, bulge; needed where sizes were measured.
+   */
+  acceptedDefect?: Millimetres;
+  /**
    * Lowest grade that passes, of 1 (useless) to 5 (faultless); 4 unless given. For methods whose readings are grades.
    */
   acceptedGrade?: number;
@@ -1005,7 +1022,7 @@ export interface Trial {
    */
   observations: {
     /**
-     * Columns in the order of the rows, each with its unit. Columns of a flowLadder: commandedFlow, feedLength, extrudedMass; diameterSurvey: position, firstDiameter, secondDiameter; temperatureSweep: nozzleTemperature and bondStrength or grade; contourLadder: contourSpeed and rippleAmplitude or grade, acceleration if it varied; layerTime: layerTime, grade; dryingCurve: elapsedTime, mass; soundLevel: distance, soundLevel, background if it was read each time; referencePrint: printTime, mass if it was weighed; motionTiming: moveLength, commandedSpeed, moves, duration, acceleration if it varied, positionShift if the position was read.
+     * Columns in the order of the rows, each with its unit. Columns of a flowLadder: commandedFlow, feedLength, extrudedMass; diameterSurvey: position, firstDiameter, secondDiameter; temperatureSweep: nozzleTemperature and bondStrength or grade; contourLadder: contourSpeed and rippleAmplitude or grade, acceleration if it varied; layerTime: layerTime, grade; dryingCurve: elapsedTime, mass; soundLevel: distance, soundLevel, background if it was read each time; referencePrint: printTime, mass if it was weighed; motionTiming: moveLength, commandedSpeed, moves, duration, acceleration if it varied, positionShift if the position was read; settingLadder: one of retractionLength, retractionSpeed, pressureCompensation, stickingSpeed, bridgeSpeed, overhangSpeed, fan, and defectSize or grade.
      */
     columns?: {
       /**
@@ -1104,6 +1121,38 @@ export interface Trial {
        * By how far the position was off afterwards, against before.
        */
       positionShift?: string;
+      /**
+       * Length by which the filament was drawn back, of a settingLadder.
+       */
+      retractionLength?: string;
+      /**
+       * Speed at which the filament was drawn back, of a settingLadder.
+       */
+      retractionSpeed?: string;
+      /**
+       * Time constant by which the feed ran ahead of the speed, of a settingLadder.
+       */
+      pressureCompensation?: string;
+      /**
+       * Speed of the first layer, of a settingLadder.
+       */
+      stickingSpeed?: string;
+      /**
+       * Speed of a bridge, of a settingLadder.
+       */
+      bridgeSpeed?: string;
+      /**
+       * Speed of an overhang, of a settingLadder.
+       */
+      overhangSpeed?: string;
+      /**
+       * Share of the part cooling fan's full speed, of a settingLadder.
+       */
+      fan?: string;
+      /**
+       * Size of the defect of a specimen: length of strings, sag, bulge.
+       */
+      defectSize?: string;
     };
     /**
      * Readings, one row a step and repeat, in the order of the columns.

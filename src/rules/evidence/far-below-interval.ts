@@ -55,9 +55,11 @@ interface Support {
 function supports(profile: AnyProfile, context: RuleContext): Support[] {
   const intervals = [...intervalStatements(profile)].flatMap(({ path, value, interval, dimension }) => {
     const text = `its interval ${shownRange(interval, dimension)}`;
-    // Below a time that must pass is the unsafe side, which another rule judges.
+    // Where below is an unsafe side, another rule judges it.
     const [limit] = limitsOfProperty(profile.kind, propertyOf(path));
-    return limit?.safeSide === 'above' ? [] : [{ path, value, low: interval.low, dimension, text }];
+    return limit?.safeSide === 'above' || limit?.safeSide === 'inside'
+      ? []
+      : [{ path, value, low: interval.low, dimension, text }];
   });
   const limits = statedFlowLimits(profile, context.registry).flatMap(({ path, value, statement }) => {
     const trial = context.registry.trial.get(statement.evidence ?? '');
