@@ -49,6 +49,17 @@ describe('pages in a browser', { tags: 'browser' }, () => {
     }
   });
 
+  it('keep them on a dark screen too', async () => {
+    await page.setViewportSize({ width: 1280, height: 900 });
+    await page.emulateMedia({ colorScheme: 'dark' });
+    for (const { path, html } of pages.filter((_, index) => index % 4 === 0)) {
+      expect.soft(await violations(page, html), path).toEqual([]);
+    }
+    const ground = await page.evaluate('getComputedStyle(document.body).backgroundColor');
+    await page.emulateMedia({ colorScheme: null });
+    expect(ground).toBe('rgb(17, 17, 17)');
+  });
+
   it('need no sideways scrolling on a screen 400 px wide', async () => {
     await page.setViewportSize({ width: 400, height: 800 });
     for (const { path, html } of pages) {
