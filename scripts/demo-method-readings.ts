@@ -75,6 +75,37 @@ function levels(atOneMetre: number, room: number, distances: readonly number[]) 
     });
 }
 
+/** Times in s of moves to and fro, by a stop watch in the hand; how many, and their lengths in mm, as a plan lays them out. */
+function shuttles(
+  machine: { readonly speed: number; readonly acceleration: number; readonly pause: number },
+  commanded: number,
+  lengths: readonly number[],
+) {
+  return (random: RandomSource) =>
+    [commanded / 2, commanded].flatMap((asked) =>
+      lengths.map((length) => {
+        const { acceleration, pause } = machine;
+        const speed = Math.min(asked, machine.speed);
+        const isLong = length >= speed ** 2 / acceleration;
+        const each =
+          pause + (isLong ? length / speed + speed / acceleration : 2 * Math.sqrt(length / acceleration));
+        const moves = Math.max(10, Math.round(40 / each / 10) * 10);
+        const duration = moves * each + 0.04 + 0.09 * random.normal();
+        const shift = 0.02 * Math.round(random.normal());
+        return [String(asked), String(length), String(moves), duration.toFixed(2), shift.toFixed(2)];
+      }),
+    );
+}
+
+/** Length of strings in mm that falls with the retraction in mm and is 0.5 mm at the least that holds. */
+function strings(least: number, lengths: readonly number[]) {
+  return (random: RandomSource) =>
+    spread(lengths, 2).map((length) => {
+      const size = 0.5 * (least / length) ** 2.6 * Math.exp(0.12 * random.normal());
+      return [length.toFixed(1), size.toFixed(2)];
+    });
+}
+
 export const demoSeries: readonly DemoSeries[] = [
   {
     trial: 'stagecraft-pla-26-0131-diameter',
@@ -125,6 +156,21 @@ export const demoSeries: readonly DemoSeries[] = [
     trial: 'lantern-sound',
     truth: '54.2 dB(A) at 1 m',
     rows: levels(54.2, 36, [1, 1, 1, 1, 1.5, 2]),
+  },
+  {
+    trial: 'hearth-motion',
+    truth: '328 mm/s and 6150 mm/s2 reached, a pause of 9 ms',
+    rows: shuttles({ speed: 328, acceleration: 6150, pause: 0.009 }, 330, [2, 4, 8, 16, 40, 80, 160]),
+  },
+  {
+    trial: 'lantern-stagecraft-pla-retraction',
+    truth: 'strings of 0.5 mm at 0.74 mm',
+    rows: strings(0.74, upTo(0.2, 1.6, 0.2)),
+  },
+  {
+    trial: 'skiff-stagecraft-pla-bridge',
+    truth: 'quality 3.5 at 47 mm/s',
+    rows: grades(47, -11, upTo(20, 80, 10)),
   },
   { trial: 'skiff-sound', truth: '49.3 dB(A) at 1 m', rows: levels(49.3, 38, [1, 1, 1, 1, 1.5]) },
 ];

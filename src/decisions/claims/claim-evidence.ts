@@ -1,4 +1,5 @@
-import { finds, type ReducedQuantity, resultOf } from '../../bench/methods.ts';
+import { finds, methodOf, type ReducedQuantity, resultOf } from '../../bench/methods.ts';
+import { trialObservations } from '../../bench/sheet/trial-observations.ts';
 import type { EvidenceContext } from '../../evidence/evidence-context.ts';
 import { standingOf, trialStanding } from '../../evidence/standing.ts';
 import { compareText } from '../../registry/finding.ts';
@@ -37,6 +38,43 @@ export function evidenceFrom(
     censored: result.censored,
     how: 'measured',
   };
+}
+
+/** The columns, and conditions, in which timed moves say what was commanded. */
+const commandedBy = {
+  reachedSpeed: { column: 'commandedSpeed', condition: null },
+  reachedAcceleration: { column: 'acceleration', condition: 'acceleration' },
+} as const;
+
+/** Share of what was commanded from which on it counts as reached: a stop watch and a rule are good to that. */
+const reachedShare = 0.98;
+
+/**
+ * What timed moves say of a claimed speed or acceleration, in the order of the trials. A machine that reached what it was told to
+ * shows that much at least: where less than the claim was commanded, the run ended there.
+ */
+export function reachedBy(
+  trials: readonly Profile<'trial'>[],
+  quantity: keyof typeof commandedBy,
+  claimed: number,
+  context: EvidenceContext,
+): ClaimEvidence[] {
+  return trials.flatMap((trial) => {
+    const evidence = evidenceFrom(trial, quantity, context);
+    if (evidence === null) return [];
+    const commanded = highestCommanded(trial, quantity);
+    const isAsked = commanded >= claimed;
+    const isReached = (evidence.interval?.high ?? evidence.value) >= reachedShare * commanded;
+    return [isAsked || !isReached ? evidence : { ...evidence, censored: 'above' as const }];
+  });
+}
+
+function highestCommanded(trial: Profile<'trial'>, quantity: keyof typeof commandedBy): number {
+  const { column, condition } = commandedBy[quantity];
+  const read = trialObservations(trial, methodOf(trial.data.method));
+  const columns = read.ok ? (read.value.columns[column] ?? []) : [];
+  const stated = condition === null ? undefined : trial.data.conditions[condition];
+  return Math.max(...columns, ...(columns.length > 0 || stated === undefined ? [] : [stated]));
 }
 
 /** What a trial was set to, as evidence that a machine reached it. */

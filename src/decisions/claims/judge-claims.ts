@@ -6,8 +6,8 @@ import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { type Result, success } from '../../result.ts';
 import { type Claim, claimsOf } from './claim.ts';
-import { measuredBeside, trialsOf } from './claim-evidence.ts';
-import type { ClaimVerdict, JudgedClaim } from './claim-verdict.ts';
+import { measuredBeside, reachedBy, trialsOf } from './claim-evidence.ts';
+import type { ClaimEvidence, ClaimVerdict, JudgedClaim } from './claim-verdict.ts';
 import { withFeed } from './claimed-speed-feed.ts';
 import { judgeFlowClaim } from './judge-flow-claim.ts';
 import { judgeMeasured } from './judge-measured.ts';
@@ -60,8 +60,15 @@ function judge(machine: Profile<'machine'>, claim: Claim, context: EvidenceConte
   switch (claim.property) {
     case 'meltFlow':
       return judgeFlowClaim(machine, claim, context);
-    case 'topSpeed':
-      return judgeSpeedClaim(machine, claim, measured, context);
+    case 'topSpeed': {
+      const reached = reachedBy(trials, 'reachedSpeed', claim.statement.value, context);
+      return judgeSpeedClaim(machine, claim, highestFirst([...reached, ...measured]), context);
+    }
+    case 'acceleration': {
+      const reached = reachedBy(trials, 'reachedAcceleration', claim.statement.value, context);
+      const all = highestFirst([...reached, ...measured]);
+      return judgeMeasured(claim, all) ?? untestedClaim('no trial has timed it');
+    }
     case 'contourSpeed': {
       const verdict = judgeTestedClaim(claim, claim.property, trials, measured, context);
       return withFeed(verdict, machine, claim.statement.value, context);
@@ -74,4 +81,8 @@ function judge(machine: Profile<'machine'>, claim: Claim, context: EvidenceConte
       if (claim.limits !== null) return judgeSettingClaim(claim, claim.limits, trials, measured, context);
       return judgeMeasured(claim, measured) ?? untestedClaim('no trial measures it');
   }
+}
+
+function highestFirst(evidence: readonly ClaimEvidence[]): ClaimEvidence[] {
+  return evidence.toSorted((one, other) => other.value - one.value);
 }

@@ -247,3 +247,31 @@ describe('laws of judging', () => {
     );
   });
 });
+
+describe('a claimed speed or acceleration that moves have timed', () => {
+  const top = (value: number) =>
+    report('emberlow/hearth', () => ({ topSpeed: [{ value, basis: 'claimed' }] }));
+
+  it('is not reached where a machine that was told as much stays below', () => {
+    const { status, evidence, text } = judged(report('emberlow/hearth'), 'acceleration');
+    expect(status).toBe('notReached');
+    expect(evidence[0]).toMatchObject({ trial: 'hearth-motion', how: 'measured' });
+    expect(text).toMatch(/^61\d0 mm\/s2 measured \(simulated\), 95 % interval .* below the claim$/);
+  });
+
+  it('is held where it stays below what was reached, and not contradicted within the interval', () => {
+    expect(judged(top(310), 'topSpeed').status).toBe('held');
+    expect(judged(top(328), 'topSpeed').status).toBe('notContradicted');
+  });
+
+  it('is untested where less than the claim was commanded, and reached', () => {
+    const { status, text } = judged(top(400), 'topSpeed');
+    expect(status).toBe('untested');
+    expect(text).toContain('at least 327 mm/s measured (simulated), and the run ended there');
+  });
+
+  it('is not reached where the controller keeps to less than it was told, whatever is claimed', () => {
+    const faster = report('emberlow/hearth', () => ({ acceleration: [{ value: 9000, basis: 'claimed' }] }));
+    expect(judged(faster, 'acceleration').status).toBe('notReached');
+  });
+});
