@@ -1,15 +1,16 @@
 import { type Feature, isPrinted } from '../../knowledge/feature.ts';
-import type { Pairing } from '../../knowledge/pairing.ts';
+import { conditionsOf, type Pairing } from '../../knowledge/pairing.ts';
 import { speedAtFlow } from '../../physics/bead.ts';
 import { peakSpeedOfMove, speedAtLayerTime } from '../../physics/motion.ts';
 import { labelAt } from '../../registry/facts-of-key.ts';
-import type { Basis } from '../../registry/statement.ts';
+import type { Filament } from '../../registry/generated/documents.ts';
+import { type Basis, chooseLimit } from '../../registry/statement.ts';
 import type { Fraction, Millimetres } from '../../units/canonical.ts';
 import { sourcedTerm, type Term } from './calculation.ts';
 import { contourFor } from './limits/contour-limit.ts';
 import { meltOf, type PairingLimits } from './limits/pairing-limits.ts';
 import { type UsableLimit, usableValue } from './limits/usable-limit.ts';
-import { sourcedQuantity } from './sourced-value.ts';
+import { sourcedQuantity, sourcedStatement } from './sourced-value.ts';
 import type { Bound, BoundName } from './speed-table.ts';
 
 /** What a row is before its speed is known. */
@@ -33,11 +34,16 @@ export function boundsOf(pairing: Pairing, limits: PairingLimits, frame: RowFram
   return [
     ...bounds.filter((each) => each !== null).map((each) => shared(each, share)),
     ...policyBound(pairing, frame),
+    ...holdingBound(pairing, frame),
   ].sort((a, b) => a.allowed - b.allowed);
 }
 
 function shared(bound: WholeBound, share: Fraction): Bound {
-  return { ...bound, share, allowed: bound.speed * share };
+  return { ...bound, isOutright: false, share, allowed: bound.speed * share };
+}
+
+function outright(bound: WholeBound): Bound {
+  return { ...bound, isOutright: true, share: 1, allowed: bound.speed };
 }
 
 /** The outright cap of the policy on the speed of a feature. */
@@ -46,7 +52,30 @@ function policyBound({ policy }: Pairing, { feature }: RowFrame): Bound[] {
   if (speed === undefined) return [];
   const path = ['caps', feature, 'speed'];
   const cap = sourcedQuantity(policy, path, speed, `${labelAt('policy', path)} of ${feature}`);
-  return [shared(bound('policy', speed, null, 'c', [sourcedTerm('c', cap, speed)]), 1)];
+  return [outright(bound('policy', speed, null, 'c', [sourcedTerm('c', cap, speed)]))];
+}
+
+/** Speeds of a filament up to which the bench found that a feature holds. */
+const holdingSpeeds = {
+  firstLayer: 'stickingSpeed',
+  bridge: 'bridgeSpeed',
+  overhang: 'overhangSpeed',
+} as const satisfies Partial<Record<Feature, keyof Filament>>;
+
+function holdingSpeedOf(feature: Feature): (typeof holdingSpeeds)[keyof typeof holdingSpeeds] | null {
+  return feature === 'firstLayer' || feature === 'bridge' || feature === 'overhang'
+    ? holdingSpeeds[feature]
+    : null;
+}
+
+/** The speed up to which a first layer sticks, a bridge does not sag or an overhang does not curl; used whole. */
+function holdingBound(pairing: Pairing, { feature }: RowFrame): Bound[] {
+  const key = holdingSpeedOf(feature);
+  if (key === null) return [];
+  const stated = chooseLimit(pairing.filament.data[key], conditionsOf(pairing), 'below');
+  if (stated === null) return [];
+  const term = sourcedTerm('v0', sourcedStatement(pairing.filament, stated), stated.value);
+  return [outright(bound('quality', stated.value, stated.basis, 'v0', [term]))];
 }
 
 /** Flow limit less the margin of the policy, through the cross-section of the bead. */
@@ -122,7 +151,7 @@ function capped(term: Term, cap: UsableLimit['cap']): { formula: string; terms: 
 }
 
 /** A bound before the share of the feature. */
-type WholeBound = Omit<Bound, 'share' | 'allowed'>;
+type WholeBound = Omit<Bound, 'isOutright' | 'share' | 'allowed'>;
 
 function bound(
   name: BoundName,

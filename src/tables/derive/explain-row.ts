@@ -28,8 +28,9 @@ export function formatRowExplanation(registry: Registry, table: SpeedTable, row:
   return `${blocks.map((lines) => lines.join('\n')).join('\n\n')}\n`;
 }
 
-function boundTitle({ name, what, basis, share, allowed }: Bound, index: number): string {
-  const used = name === 'policy' ? 'used whole' : `${value(share, 'ratio')} of it ${value(allowed, 'speed')}`;
+function boundTitle(bound: Bound, index: number): string {
+  const { name, what, basis, isOutright, share, allowed } = bound;
+  const used = isOutright ? 'used whole' : `${value(share, 'ratio')} of it ${value(allowed, 'speed')}`;
   const role = index === 0 ? '  <- binds' : index === 1 ? '  <- next' : '';
   return `${name}: ${what}; ${basis ?? 'a house rule'}; ${used}${role}`;
 }

@@ -95,7 +95,7 @@ function isContourUntested(
   { contour }: PairingLimits,
 ): boolean {
   return (
-    bounds.some(({ name }) => name === 'quality') &&
+    bounds.some(({ name, isOutright }) => name === 'quality' && !isOutright) &&
     contourFor(contour, layerHeight, acceleration)?.isTested === false
   );
 }

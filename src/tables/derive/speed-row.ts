@@ -109,7 +109,7 @@ function accelerationCap(policy: Pairing['policy'], feature: Feature): Term | nu
 }
 
 function speedOf(pairing: Pairing, feature: Feature, binding: Bound): Calculation {
-  if (binding.name === 'policy') return cappedSpeed(pairing, binding);
+  if (binding.isOutright) return outrightSpeed(pairing, binding);
   const fraction = pairing.policy.data.fractions[feature];
   const path = ['fractions', feature];
   const share = sourcedQuantity(pairing.policy, path, fraction, `${labelAt('policy', path)} for ${feature}`);
@@ -123,8 +123,8 @@ function speedOf(pairing: Pairing, feature: Feature, binding: Bound): Calculatio
   };
 }
 
-/** A cap is used whole. */
-function cappedSpeed(pairing: Pairing, binding: Bound): Calculation {
+/** A cap, or a speed up to which the feature was found to hold, is used whole. */
+function outrightSpeed(pairing: Pairing, binding: Bound): Calculation {
   return {
     ...unrounded('v', 'speed of the row', 'speed', binding.speed),
     formula: 'v1',

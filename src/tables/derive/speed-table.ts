@@ -27,7 +27,9 @@ export type BoundName = 'melt' | 'motion' | 'cooling' | 'machine' | 'quality' | 
 export interface Bound extends Calculation {
   readonly name: BoundName;
   readonly speed: MillimetresPerSecond;
-  /** Share of the speed that the feature may use by the policy. */
+  /** Whether it is a speed of the feature itself, of which no share is taken. */
+  readonly isOutright: boolean;
+  /** Share of the speed that the feature may use by the policy; all of it where it is outright. */
   readonly share: Fraction;
   /** What the bound leaves to the feature: speed times share. */
   readonly allowed: MillimetresPerSecond;

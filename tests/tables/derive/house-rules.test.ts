@@ -67,6 +67,31 @@ it.each([
   expect(derived.ok ? '' : derived.error.message).toContain(words);
 });
 
+describe('a speed up to which the bench found that a feature holds', () => {
+  const bridgeSpeed = (value: number) => [
+    { value, basis: 'measured', evidence: 'wren-daisy-pla-230' } as const,
+  ];
+
+  it('holds the feature outright, without a share of it', () => {
+    for (const row of rowsOf('bridge', { filament: { bridgeSpeed: bridgeSpeed(22) } })) {
+      expect(row).toMatchObject({ speed: 22, bound: 'quality', basis: 'measured' });
+    }
+  });
+
+  it('gives way to a lower cap of the policy, and holds below a higher one', () => {
+    const filament = { bridgeSpeed: bridgeSpeed(22) };
+    expect(rowsOf('bridge', { filament, ...capped(20) })[0]).toMatchObject({ speed: 20, bound: 'policy' });
+    expect(rowsOf('bridge', { filament, ...capped(30) })[0]).toMatchObject({ speed: 22, bound: 'quality' });
+  });
+
+  it('leaves other features as they are', () => {
+    const plain = rowsOf('infill', {});
+    expect(
+      rowsOf('infill', { filament: { bridgeSpeed: bridgeSpeed(22) } }).map(({ speed }) => speed),
+    ).toEqual(plain.map(({ speed }) => speed));
+  });
+});
+
 describe('the fan of a feature', () => {
   const fanOf = (wanted: number, window: readonly [number, number], adjustable = true) => {
     const fan = [{ value: { low: window[0], high: window[1] }, basis: 'assumed', reason: 'Habit' } as const];
