@@ -74,7 +74,7 @@ export function conditionCell(row: ConditionRow, { key }: ConditionColumn): stri
     basis: basisOf(row),
     flags: flags.join(' ') || null,
     restsOn: restsOn(row).join('; ') || null,
-    note: [row.isStated ? '' : 'Not stated.', note].join(' ').trim() || null,
+    note: [row.isStated || row.window !== null ? '' : 'Not stated.', note].join(' ').trim() || null,
   };
   return cells[key];
 }

@@ -29,7 +29,7 @@ export function firstLayerMelt(pairing: Pairing, tested: readonly MeltLimit[], p
       melt: print,
       isStated: false,
       sourcedValues: [],
-      note: 'Printed at the temperature of the table.',
+      note: 'Not stated: printed at the temperature of the table.',
     };
   }
   const settable = settableNear(pairing, stated.value);
