@@ -25,7 +25,8 @@ describe('pages in a browser', { tags: 'browser' }, () => {
     browser = await startChromium();
     page = await browser.newPage();
     pages = await demoPages('workshop');
-  });
+    // On a clean clone this reduces the trials of the demo first.
+  }, 120_000);
   afterAll(async () => {
     await browser?.close();
   });
