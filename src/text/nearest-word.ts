@@ -6,13 +6,18 @@ export function nearestWord(written: string, words: readonly string[]): string |
   if (written.length > 60) return null;
   let best: { word: string; steps: number } | null = null;
   const wanted = written.toLowerCase();
+  const most = words.reduce((steps, word) => Math.max(steps, allowedSteps(word)), 0);
   for (const word of words.length > manyWords ? neighboursOf(written, words) : words) {
     // So many letters are added or left out at least.
-    if (best !== null && Math.abs(word.length - written.length) >= best.steps) continue;
+    if (Math.abs(word.length - written.length) >= (best?.steps ?? most + 1)) continue;
     const steps = stepsBetween(wanted, word.toLowerCase());
     if (best === null || steps < best.steps) best = { word, steps };
   }
-  return best !== null && best.steps <= Math.max(1, Math.floor(best.word.length / 3)) ? best.word : null;
+  return best !== null && best.steps <= allowedSteps(best.word) ? best.word : null;
+}
+
+function allowedSteps(word: string): number {
+  return Math.max(1, Math.floor(word.length / 3));
 }
 
 /** Letters added, left out or replaced; two neighbours that changed places, and nothing else, are one step. */

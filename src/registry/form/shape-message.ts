@@ -58,13 +58,14 @@ function exampleText(schema: SchemaPart | undefined): string | null {
 
 function unknownKey(error: ShapeError, path: Path): ShapeHit {
   const key = String(error.params.additionalProperty);
+  const found = quote(key);
   const { keys, listed } = knownKeys(error.parentSchema);
   return {
     rule: 'shape/unknown-key',
     path: [...path, key],
     part: 'key',
-    message: `"${quote(key)}" is not a key that ${path.length === 0 ? 'this kind of document' : placeName(path)} knows`,
-    found: quote(key),
+    message: `"${found}" is not a key that ${path.length === 0 ? 'this kind of document' : placeName(path)} knows`,
+    found,
     allowed: listed,
     help: wordHint(key, keys, 'Remove the key, or put its content under one that is known.'),
   };

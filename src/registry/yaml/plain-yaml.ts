@@ -6,12 +6,12 @@ interface PlainYaml {
 }
 
 /**
- * What sends a text to the full reader: tags, anchors and aliases; directives, document marks, empty keys and keys with
+ * What sends a text to the full reader: tags, aliases, and anchors but the plainest; directives, document marks, empty keys and keys with
  * `? `; merge keys, keys that mean something to JavaScript and endless numbers; lists without an indentation of their own;
  * tabs, line ends and invisible characters that readers take differently.
  */
 const unusual = [
-  /(?:^|[\s[\]{},:?-])[&*!](?=\S)/m,
+  /(?:^|[\s[\]{},:?-])(?:[*!]|&(?!\w+ \w))(?=\S)/m,
   /^(?:%|---|\.\.\.)/m,
   /(?:^|[\s[{,-])[?:](?:[\s[\]{},"']|$)/m,
   /<<|__proto__|\d[eE][-+]?\d{3}/,

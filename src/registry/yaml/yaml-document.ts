@@ -14,8 +14,9 @@ import {
   type YAMLMap,
 } from 'yaml';
 import { type Span, wholeFile } from '../finding.ts';
-import type { Path } from '../shape.ts';
+import { isObject, type Path } from '../shape.ts';
 import { plainYaml } from './plain-yaml.ts';
+import { rootKeysOf } from './root-keys.ts';
 import { tooDeepAt } from './yaml-nesting.ts';
 import { type YamlProblem, yamlProblems } from './yaml-problem.ts';
 import { linesOf, spanOfNode } from './yaml-span.ts';
@@ -29,6 +30,8 @@ export interface YamlDocument {
   /** Made when it is first asked for: most files are never found fault with. */
   readonly tree: Tree;
   readonly lines: LineCounter;
+  /** Where the outermost keys stand, if that can be told without the tree. */
+  readonly rootKeys: ReadonlyMap<string, Span> | null;
 }
 
 /** Deepest nesting that any kind of document needs is 7; more is a mistake or an attack. */
@@ -57,8 +60,13 @@ export function documentOfValue(value: unknown, text: string): YamlDocument {
 function documentOf(value: unknown, treeOf: () => Tree, text: string): YamlDocument {
   const key = {};
   let lines: LineCounter | null = null;
+  let rootKeys: ReadonlyMap<string, Span> | null | undefined;
   return {
     value,
+    get rootKeys() {
+      if (rootKeys === undefined) rootKeys = isObject(value) ? rootKeysOf(text, value) : null;
+      return rootKeys;
+    },
     get tree() {
       const known = recentTrees.find((each) => each.key === key);
       if (known !== undefined) return known.tree;
@@ -110,6 +118,9 @@ function depthProblem(span: Span): YamlProblem {
  * the root points at the first character.
  */
 export function locate(document: YamlDocument, path: Path, part: 'key' | 'value'): Span {
+  const [root = ''] = path;
+  const atRoot = path.length === 1 && part === 'key' ? document.rootKeys?.get(String(root)) : undefined;
+  if (atRoot !== undefined) return atRoot;
   const { lines } = document;
   for (let length = path.length; length > 0; length--) {
     const place = placeAt(document, path.slice(0, length));

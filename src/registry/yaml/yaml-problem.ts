@@ -1,7 +1,10 @@
 import {
   type Document,
   isAlias,
+  isCollection,
   isMap,
+  isNode,
+  isPair,
   isScalar,
   type LineCounter,
   type Node,
@@ -141,16 +144,23 @@ function lastNode(tree: Tree, wanted: (node: Node) => boolean): Node | null {
 
 /** What the parser lets pass and a registry does not: aliases, tags, a key that stands twice. */
 function treeProblems(tree: Tree, lines: LineCounter): YamlProblem[] {
-  const problems: YamlProblem[] = [];
-  visit(tree, {
-    Node(_, node) {
-      if (isAlias(node)) problems.push({ rule: 'syntax/alias', span: spanOfNode(node, lines), ...noAliases });
-      else if (node.tag !== undefined)
-        problems.push({ rule: 'syntax/yaml', span: spanOfNode(node, lines), ...noTags });
-      if (isMap(node)) for (const key of repeatedKeys(node)) problems.push(duplicateKey(key, lines));
-    },
+  return [...nodesOf(tree.contents)].flatMap((node) => {
+    if (isAlias(node)) return [{ rule: 'syntax/alias', span: spanOfNode(node, lines), ...noAliases }];
+    const tagged: YamlProblem[] =
+      node.tag === undefined ? [] : [{ rule: 'syntax/yaml', span: spanOfNode(node, lines), ...noTags }];
+    return isMap(node) ? [...tagged, ...repeatedKeys(node).map((key) => duplicateKey(key, lines))] : tagged;
   });
-  return problems;
+}
+
+/** The nodes in the order of the text. The parser's own visitor makes a list for each of them. */
+function* nodesOf(node: unknown): Generator<Node> {
+  if (!isNode(node)) return;
+  yield node;
+  if (!isCollection(node)) return;
+  for (const item of node.items) {
+    yield* nodesOf(isPair(item) ? item.key : item);
+    if (isPair(item)) yield* nodesOf(item.value);
+  }
 }
 
 /** The parser compares each key with all before it, which takes minutes for a hostile file; a set does not. */

@@ -42,7 +42,19 @@ it('looks at a text in linear time', () => {
 });
 
 test.each([
+  ['before a value', 'a: &x 1\nb: [&y c, {d: &z e}]\n', { a: 1, b: ['c', { d: 'e' }] }],
+  ['before an item', 'a:\n  - &x b\n  - &y c: d\n', { a: ['b', { c: 'd' }] }],
+  ['within quotes', 'a: "b &x c"\n', { a: 'b &x c' }],
+])('reads a plain anchor %s, as the full reader does', (_, text, value) => {
+  expect(plainYaml(text, 24)).toEqual({ value });
+  expect(compareReaders([text])).toMatchObject({ taken: 1, different: [] });
+});
+
+test.each([
   ['an alias', 'a: &x 1\nb: *x\n'],
+  ['an anchor before another one', 'a: &x &y 1\n'],
+  ['an anchor at the end of its line', 'a: &x\n  b: 1\n'],
+  ['an anchor without a value', 'a: {b: &x}\n'],
   ['a tag', 'a: !!str 1\n'],
   ['a merge key', 'a: {<<: {b: 1}}\n'],
   ['a second document', 'a: 1\n---\nb: 2\n'],
