@@ -73,7 +73,11 @@ describe('the nozzle temperature of the first layer', () => {
 
   it('is that of the table where none is stated', () => {
     expect(conditions('firstLayerNozzleTemperature')).toMatchObject([
-      { window: { low: 230, high: 230 }, isStated: false, note: 'Not stated: printed at the temperature of the table.' },
+      {
+        window: { low: 230, high: 230 },
+        isStated: false,
+        note: 'Not stated: printed at the temperature of the table.',
+      },
     ]);
   });
 });
