@@ -4,12 +4,14 @@
  */
 
 import { simulateMotion } from './methods/simulate-motion.ts';
+import { simulateSetPoint } from './methods/simulate-set-point.ts';
 import { simulateSetting } from './methods/simulate-setting.ts';
 import { type Coverage, coverageOf, type Simulate } from './methods/simulated-bench.ts';
 
 const simulations = {
   motionTiming: simulateMotion,
   settingLadder: simulateSetting,
+  setPointCheck: simulateSetPoint,
 } as const satisfies Readonly<Record<string, Simulate>>;
 
 const percent = (value: number, width: number) => `${(100 * value).toFixed(1)} %`.padStart(width);

@@ -5,6 +5,7 @@ import { dryingCurveFacts } from './drying-curve/drying-curve-facts.ts';
 import type { Fact, Facts } from './facts/fact.ts';
 import { flowLadderFacts } from './flow-ladder/flow-ladder-facts.ts';
 import { motionTimingFacts } from './motion-timing/motion-timing-facts.ts';
+import { setPointCheckFacts } from './set-point-check/set-point-check-facts.ts';
 import { settingLadderFacts } from './setting-ladder/setting-ladder-facts.ts';
 import { soundLevelFacts } from './sound-level/sound-level-facts.ts';
 import { temperatureSweepFacts } from './temperature-sweep/temperature-sweep-facts.ts';
@@ -24,6 +25,7 @@ const methodFacts: Readonly<Record<MethodName, Facts>> = {
   referencePrint: {},
   motionTiming: motionTimingFacts,
   settingLadder: settingLadderFacts,
+  setPointCheck: setPointCheckFacts,
 };
 
 /** Names of the bench methods, in the order in which they are listed. */

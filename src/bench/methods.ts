@@ -16,6 +16,8 @@ import { motionTiming } from './motion-timing/motion-timing.ts';
 import type { ReducedResult, TrialResults } from './reduction.ts';
 import { layOutReferencePrint } from './reference-print/lay-out-reference-print.ts';
 import { referencePrint } from './reference-print/reference-print.ts';
+import { layOutSetPointCheck } from './set-point-check/lay-out-set-point-check.ts';
+import { setPointCheck } from './set-point-check/set-point-check.ts';
 import { layOutSettingLadder } from './setting-ladder/lay-out-setting-ladder.ts';
 import { settingLadder } from './setting-ladder/setting-ladder.ts';
 import { layOutSoundLevel } from './sound-level/lay-out-sound-level.ts';
@@ -35,6 +37,7 @@ export const benchMethods = {
   referencePrint,
   motionTiming,
   settingLadder,
+  setPointCheck,
 } as const satisfies Readonly<Record<MethodName, Method>>;
 
 /** How a run of each method is laid out; apart, so that a program that only reduces does not carry it along. */
@@ -49,6 +52,7 @@ export const runLayouts: Readonly<Record<MethodName, LayOut>> = {
   referencePrint: layOutReferencePrint,
   motionTiming: layOutMotionTiming,
   settingLadder: layOutSettingLadder,
+  setPointCheck: layOutSetPointCheck,
 };
 
 /** All bench methods, whatever their facts are. */

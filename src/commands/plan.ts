@@ -1,5 +1,6 @@
 import { Command, Option } from 'commander';
 import { methodNames, usualMethod } from '../bench/method-facts.ts';
+import { checkedParts } from '../bench/set-point-check/checked-parts.ts';
 import { ladderSettingNames } from '../bench/setting-ladder/ladder-settings.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
@@ -21,6 +22,7 @@ export function planCommand(cli: CliContext, exit: Exit): Command {
     )
     .option('--method <name>', `bench method: ${methodNames.join(', ')}`, usualMethod)
     .option('--setting <name>', `what a settingLadder raises: ${ladderSettingNames.join(', ')}`)
+    .option('--part <name>', `what a setPointCheck checks: ${checkedParts.join(', ')}`)
     .option(
       '--temperature <temperature>',
       'nozzle temperature, such as "230 Cel" (default: that of the claimed flow, else the middle of the window)',

@@ -21,6 +21,7 @@ export interface PlanOptions extends RegistryOptions {
   readonly nozzle?: string;
   readonly method?: string;
   readonly setting?: string;
+  readonly part?: string;
   readonly temperature?: string;
   readonly resolution?: string;
   readonly format: PlanFormat;
@@ -75,7 +76,7 @@ export async function runPlan(
 
 function requestFrom(
   start: Pick<PlanRequest, 'machine' | 'filament' | 'today'>,
-  { nozzle, method, setting, temperature, resolution }: PlanOptions,
+  { nozzle, method, setting, part, temperature, resolution }: PlanOptions,
 ): Result<PlanRequest, Problem> {
   const nozzleTemperature = measure('--temperature', temperature, 'temperature');
   if (!nozzleTemperature.ok) return nozzleTemperature;
@@ -92,6 +93,7 @@ function requestFrom(
     ...(nozzle !== undefined && { nozzle }),
     ...(method !== undefined && { method }),
     ...(setting !== undefined && { subject: setting }),
+    ...(part !== undefined && { subject: part }),
     ...(nozzleTemperature.value !== undefined && { nozzleTemperature: nozzleTemperature.value }),
     ...(step.value !== undefined && { resolution: step.value }),
   });

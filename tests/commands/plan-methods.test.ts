@@ -57,6 +57,11 @@ const runs: Readonly<Record<Exclude<MethodName, 'flowLadder'>, SimulatedRun>> = 
     read: (length) => [length < 0.5 ? 1 : length < 0.8 ? 3 : length < 1.1 ? 4 : 5],
     gives: ['retractionLength', 0.5, 1.1],
   },
+  setPointCheck: {
+    id: 'wren-daisy-pla-nozzle-temperature',
+    read: (set, _, [, minutes = 0]) => [Number((set - 5 - 60 * Math.exp(-minutes)).toFixed(1))],
+    gives: ['nozzleTemperatureOffset', -5.5, -4.5],
+  },
   motionTiming: {
     id: 'wren-daisy-pla-motion',
     read: (speed, row, [, length = 0, moves = 0]) => {

@@ -77,6 +77,24 @@ function highestCommanded(trial: Profile<'trial'>, quantity: keyof typeof comman
   return Math.max(...columns, ...(columns.length > 0 || stated === undefined ? [] : [stated]));
 }
 
+/** The part that a setting of trials heats. */
+const heatedBy: Readonly<Record<string, string>> = {
+  nozzleTemperature: 'nozzle',
+  bedTemperature: 'bed',
+  chamberTemperature: 'chamber',
+};
+
+/** The temperatures that a thermometer showed at a part, where set temperatures were checked. */
+export function temperaturesReached(
+  trials: readonly Profile<'trial'>[],
+  setting: string,
+  context: EvidenceContext,
+): ClaimEvidence[] {
+  return trials
+    .filter(({ data }) => data.checkedPart !== undefined && data.checkedPart === heatedBy[setting])
+    .flatMap((trial) => evidenceFrom(trial, 'reachedTemperature', context) ?? []);
+}
+
 /** What a trial was set to, as evidence that a machine reached it. */
 export function settingOf(trial: Profile<'trial'>, value: number, context: EvidenceContext): ClaimEvidence {
   return { ...conditionsOfTrial(trial, context), value, interval: null, censored: null, how: 'set' };

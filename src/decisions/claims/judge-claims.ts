@@ -6,7 +6,7 @@ import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { type Result, success } from '../../result.ts';
 import { type Claim, claimsOf } from './claim.ts';
-import { measuredBeside, reachedBy, trialsOf } from './claim-evidence.ts';
+import { measuredBeside, reachedBy, temperaturesReached, trialsOf } from './claim-evidence.ts';
 import type { ClaimEvidence, ClaimVerdict, JudgedClaim } from './claim-verdict.ts';
 import { withFeed } from './claimed-speed-feed.ts';
 import { judgeFlowClaim } from './judge-flow-claim.ts';
@@ -78,7 +78,10 @@ function judge(machine: Profile<'machine'>, claim: Claim, context: EvidenceConte
     case 'heaterPower':
       return judgeHeaterClaim(claim, trials, context);
     default:
-      if (claim.limits !== null) return judgeSettingClaim(claim, claim.limits, trials, measured, context);
+      if (claim.limits !== null) {
+        const reached = temperaturesReached(trials, claim.limits, context);
+        return judgeSettingClaim(claim, claim.limits, trials, [...reached, ...measured], context);
+      }
       return judgeMeasured(claim, measured) ?? untestedClaim('no trial measures it');
   }
 }

@@ -343,6 +343,22 @@ export interface Machine {
     range?: Range;
   };
   /**
+   * By how much the melt at the nozzle is warmer than its set temperature, below 0 where it is colder.
+   */
+  nozzleTemperatureOffset?: readonly Statement<Kelvins>[];
+  /**
+   * By how much the bed is warmer than its set temperature, below 0 where it is colder.
+   */
+  bedTemperatureOffset?: readonly Statement<Kelvins>[];
+  /**
+   * By how much the air of the chamber is warmer than its set temperature, below 0 where it is colder.
+   */
+  chamberTemperatureOffset?: readonly Statement<Kelvins>[];
+  /**
+   * By how much the air in the dryer is warmer than its set temperature, below 0 where it is colder.
+   */
+  dryerTemperatureOffset?: readonly Statement<Kelvins>[];
+  /**
    * The largest spool that the holder takes.
    */
   spool?: {
@@ -714,7 +730,7 @@ export interface Trial {
    */
   id: string;
   /**
-   * Bench method that the run followed: flowLadder (commanded flow against extruded mass), diameterSurvey (thickness along the filament), temperatureSweep (bond strength or grade against nozzle temperature), contourLadder (ripple or grade against contour speed), layerTime (grade against layer time), dryingCurve (mass against time in the dryer), soundLevel (sound at distances), referencePrint (time and mass of a job), motionTiming (times of moves to and fro), settingLadder (grade or size of a defect against a setting that is raised).
+   * Bench method that the run followed: flowLadder (commanded flow against extruded mass), diameterSurvey (thickness along the filament), temperatureSweep (bond strength or grade against nozzle temperature), contourLadder (ripple or grade against contour speed), layerTime (grade against layer time), dryingCurve (mass against time in the dryer), soundLevel (sound at distances), referencePrint (time and mass of a job), motionTiming (times of moves to and fro), settingLadder (grade or size of a defect against a setting that is raised), setPointCheck (set temperatures against a thermometer).
    */
   method:
     | 'flowLadder'
@@ -726,7 +742,8 @@ export interface Trial {
     | 'soundLevel'
     | 'referencePrint'
     | 'motionTiming'
-    | 'settingLadder';
+    | 'settingLadder'
+    | 'setPointCheck';
   /**
    * Whether the readings come from a bench or from a simulation.
    */
@@ -1010,6 +1027,31 @@ export interface Trial {
     description?: string;
   };
   /**
+   * The reference thermometer of a setPointCheck.
+   */
+  thermometer?: {
+    /**
+     * Smallest step of its display.
+     */
+    resolution: Kelvins;
+    /**
+     * Largest error that its maker or its calibration states, either way; 2 K unless given.
+     */
+    accuracy?: Kelvins;
+    /**
+     * What it is.
+     */
+    description?: string;
+  };
+  /**
+   * Part whose set temperature a setPointCheck checked; it needs it.
+   */
+  checkedPart?: 'nozzle' | 'bed' | 'chamber' | 'dryer';
+  /**
+   * How far settled readings of a setPointCheck may be from their mean; 2 K unless given.
+   */
+  settledWithin?: Kelvins;
+  /**
    * Level of the room with the machine off, where no column gives it for every reading.
    */
   backgroundLevel?: Decibels;
@@ -1022,7 +1064,7 @@ export interface Trial {
    */
   observations: {
     /**
-     * Columns in the order of the rows, each with its unit. Columns of a flowLadder: commandedFlow, feedLength, extrudedMass; diameterSurvey: position, firstDiameter, secondDiameter; temperatureSweep: nozzleTemperature and bondStrength or grade; contourLadder: contourSpeed and rippleAmplitude or grade, acceleration if it varied; layerTime: layerTime, grade; dryingCurve: elapsedTime, mass; soundLevel: distance, soundLevel, background if it was read each time; referencePrint: printTime, mass if it was weighed; motionTiming: moveLength, commandedSpeed, moves, duration, acceleration if it varied, positionShift if the position was read; settingLadder: one of retractionLength, retractionSpeed, pressureCompensation, stickingSpeed, bridgeSpeed, overhangSpeed, fan, and defectSize or grade.
+     * Columns in the order of the rows, each with its unit. Columns of a flowLadder: commandedFlow, feedLength, extrudedMass; diameterSurvey: position, firstDiameter, secondDiameter; temperatureSweep: nozzleTemperature and bondStrength or grade; contourLadder: contourSpeed and rippleAmplitude or grade, acceleration if it varied; layerTime: layerTime, grade; dryingCurve: elapsedTime, mass; soundLevel: distance, soundLevel, background if it was read each time; referencePrint: printTime, mass if it was weighed; motionTiming: moveLength, commandedSpeed, moves, duration, acceleration if it varied, positionShift if the position was read; settingLadder: one of retractionLength, retractionSpeed, pressureCompensation, stickingSpeed, bridgeSpeed, overhangSpeed, fan, and defectSize or grade; setPointCheck: setTemperature, referenceTemperature, elapsedTime if it was read.
      */
     columns?: {
       /**
@@ -1078,7 +1120,7 @@ export interface Trial {
        */
       layerTime?: string;
       /**
-       * Time since the drying began.
+       * Time since the drying began, or since the set temperature of a setPointCheck was given.
        */
       elapsedTime?: string;
       /**
@@ -1153,6 +1195,14 @@ export interface Trial {
        * Size of the defect of a specimen: length of strings, sag, bulge.
        */
       defectSize?: string;
+      /**
+       * Temperature that a part was set to, of a setPointCheck.
+       */
+      setTemperature?: string;
+      /**
+       * Temperature that the reference thermometer showed.
+       */
+      referenceTemperature?: string;
     };
     /**
      * Readings, one row a step and repeat, in the order of the columns.
