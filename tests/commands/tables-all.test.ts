@@ -108,10 +108,10 @@ describe('tables --all', () => {
 
   it('reads the registry once', async () => {
     const path = '../../src/host/load-registry.ts';
-    const { loadFolders, ...loading } = await import('../../src/host/load-registry.ts');
-    const counted = vi.fn(loadFolders);
+    const { filesOfFolders, ...loading } = await import('../../src/host/load-registry.ts');
+    const counted = vi.fn(filesOfFolders);
     vi.resetModules();
-    vi.doMock(path, () => ({ ...loading, loadFolders: counted }));
+    vi.doMock(path, () => ({ ...loading, filesOfFolders: counted }));
     onTestFinished(() => {
       vi.doUnmock(path);
       vi.resetModules();

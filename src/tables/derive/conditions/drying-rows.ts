@@ -5,10 +5,13 @@ import type { Polymer } from '../../../registry/generated/documents.ts';
 import type { Registry } from '../../../registry/registry.ts';
 import { chooseStatement } from '../../../registry/statement.ts';
 import type { DegreesCelsius } from '../../../units/canonical.ts';
-import { clean, roundDown, roundUp } from '../../../units/round-to-step.ts';
+import { roundDown, roundUp } from '../../../units/round-to-step.ts';
 import { type SourcedValue, sourcedQuantity, sourcedStatement } from '../sourced-value.ts';
 import { type BareCondition, isSet } from './condition-row.ts';
 import { familyRow } from './family-row.ts';
+
+/** Hours that are told apart beside a dryer. */
+const toldApart = 0.01;
 
 /** Setting of the machine's own dryer that is safe for the filament, and the time. */
 export function dryingRows(registry: Registry, pairing: Pairing): BareCondition[] {
@@ -33,7 +36,8 @@ function dryingTimeRow(registry: Registry, pairing: Pairing): BareCondition {
   const { filament, policy } = pairing;
   const time = chooseStatement(filament.data.dryingTime, conditionsOf(pairing));
   if (time === null) return familyRow(registry, pairing, 'dryingTime', 'h', 3600);
-  const hours = clean(roundUp(time.value, policy.data.rounding.time ?? 1) / 3600);
+  const seconds = roundUp(time.value, policy.data.rounding.time ?? 1);
+  const hours = roundUp(seconds / 3600, toldApart);
   return {
     ...isSet('dryingTime', 'h', { low: hours, high: hours }, [sourcedStatement(filament, time)]),
     note: 'At the stated drying temperature; a colder dryer takes longer.',
