@@ -2,6 +2,8 @@ import type { Problem } from '../result.ts';
 
 /** What is wrong with readings, or with what is known of their run. */
 type BenchProblemCode =
+  | 'ambiguousColumn'
+  | 'ambiguousNumber'
   | 'backgroundTooLoud'
   | 'badGrade'
   | 'badSetting'
@@ -21,7 +23,10 @@ type BenchProblemCode =
   | 'negative'
   | 'notANumber'
   | 'notPositive'
+  | 'noMethod'
   | 'nothingPasses'
+  | 'otherKind'
+  | 'otherSheet'
   | 'raggedRow'
   | 'readingOutOfLine'
   | 'repeatedColumn'

@@ -1,3 +1,4 @@
+import { type CharacterEncoding, decodeText } from '../text/decode-text.ts';
 import { pathIn } from './relative-path.ts';
 import { type SourceText, sourceText } from './source-text.ts';
 
@@ -55,11 +56,12 @@ export function isProfilePath(relativePath: string): boolean {
   return steps.every(isLookedAt) && steps.length <= deepestFolder + 1 && isProfileName(steps.at(-1) ?? '');
 }
 
-/** A file of a registry whose bytes are known already, those of a commit for instance. */
+/** A file of a registry whose bytes are known already, those of a commit for instance. Sheets may have other encodings than UTF-8. */
 export function fileOfBytes(root: ShownRoot, relativePath: string, bytes: Uint8Array): ReadFile {
   if (bytes.length > largestFile) return refused(root, relativePath, 'tooLarge');
-  const raw = decode(bytes);
-  return raw === null ? refused(root, relativePath, 'notUtf8') : readText(root, relativePath, raw);
+  const decoded = isSheetName(relativePath) ? decodeText(bytes) : decode(bytes);
+  if (decoded === null) return refused(root, relativePath, 'notUtf8');
+  return readText(root, relativePath, decoded.text, decoded.encoding);
 }
 
 /** A file of a registry whose text is known already. */
@@ -69,15 +71,20 @@ export function fileOfText(root: ShownRoot, relativePath: string, text: string):
   return isLarge ? refused(root, relativePath, 'tooLarge') : readText(root, relativePath, text);
 }
 
-function readText(root: ShownRoot, relativePath: string, raw: string): ReadFile {
-  return { ok: true, source: sourceText(shown(root, relativePath), relativePath, raw) };
+function readText(
+  root: ShownRoot,
+  relativePath: string,
+  raw: string,
+  encoding: CharacterEncoding = 'UTF-8',
+): ReadFile {
+  return { ok: true, source: sourceText(shown(root, relativePath), relativePath, raw, encoding) };
 }
 
 const strictDecoder = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true });
 
-function decode(bytes: Uint8Array): string | null {
+function decode(bytes: Uint8Array): ReturnType<typeof decodeText> {
   try {
-    return strictDecoder.decode(bytes);
+    return { text: strictDecoder.decode(bytes), encoding: 'UTF-8' };
   } catch {
     return null;
   }

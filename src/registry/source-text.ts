@@ -1,3 +1,4 @@
+import type { CharacterEncoding } from '../text/decode-text.ts';
 import { sha256Of } from '../text/sha256.ts';
 
 /** Text of a file with the names by which it is known. */
@@ -10,15 +11,23 @@ export interface SourceText {
   readonly text: string;
   /** SHA-256 of the text with LF line ends, so that a checkout with CRLF has the same digest. */
   readonly digest: string;
+  /** How its bytes were read. */
+  readonly encoding: CharacterEncoding;
 }
 
-export function sourceText(path: string, relativePath: string, raw: string): SourceText {
+export function sourceText(
+  path: string,
+  relativePath: string,
+  raw: string,
+  encoding: CharacterEncoding = 'UTF-8',
+): SourceText {
   const text = raw.startsWith('\uFEFF') ? raw.slice(1) : raw;
   let digest: string | null = null;
   return {
     path,
     relativePath,
     text,
+    encoding,
     // Few texts are ever asked for their digest.
     get digest() {
       digest ??= sha256Of(text.replaceAll('\r\n', '\n'));

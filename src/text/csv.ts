@@ -11,28 +11,53 @@ export type CsvProblem = Problem<'quoteInCell' | 'textBesideQuotes' | 'openQuote
   readonly line: number;
 };
 
-const blanks = '[^\\S\\r\\n]*';
-const quotedCell = new RegExp(`${blanks}"([^"]*(?:""[^"]*)*)"${blanks}`, 'y');
-const bareCell = /[^",\r\n]*/y;
-const separator = /,|\r\n?|\n|$/y;
+/** What may stand between the cells of a row. */
+export const cellSeparators = [',', ';', '\t', '|'] as const;
+
+export type CellSeparator = (typeof cellSeparators)[number];
+
+/** How cells end and what they look like where a separator stands between them. */
+interface CellPatterns {
+  readonly quoted: RegExp;
+  readonly bare: RegExp;
+  readonly end: RegExp;
+}
+
+const patternsOf = Object.fromEntries(cellSeparators.map((sign) => [sign, cellPatterns(sign)])) as Readonly<
+  Record<CellSeparator, CellPatterns>
+>;
+
+function cellPatterns(separator: CellSeparator): CellPatterns {
+  const sign = separator === '|' ? '\\|' : separator;
+  const blanks = separator === '\t' ? '[^\\S\\r\\n\\t]*' : '[^\\S\\r\\n]*';
+  return {
+    quoted: new RegExp(`${blanks}"([^"]*(?:""[^"]*)*)"${blanks}`, 'y'),
+    bare: new RegExp(`[^"\\r\\n${sign}]*`, 'y'),
+    end: new RegExp(`${sign}|\\r\\n?|\\n|$`, 'y'),
+  };
+}
 
 /**
- * Reads comma-separated values (RFC 4180). Besides its rules a byte-order mark, any line end, and blanks around cells are
- * tolerated; rows may have any number of cells.
+ * Reads comma-separated values (RFC 4180), or the same with another separator. Besides its rules a byte-order mark, any line end,
+ * and blanks around cells are tolerated; rows may have any number of cells.
  */
-export function readCsv(text: string): Result<readonly CsvRecord[], CsvProblem> {
+export function readCsv(
+  text: string,
+  separator: CellSeparator = ',',
+): Result<readonly CsvRecord[], CsvProblem> {
+  const patterns = patternsOf[separator];
   const records: CsvRecord[] = [];
   let cells: string[] = [];
   let line = 1;
   let at = text.startsWith('\uFEFF') ? 1 : 0;
   while (at < text.length || cells.length > 0) {
-    const { content, raw } = cellAt(text, at);
-    const end = matchAt(separator, text, at + raw.length)?.[0];
-    if (end === undefined) return misquoted(text, at, line);
+    const { content, raw } = cellAt(text, at, patterns);
+    const end = matchAt(patterns.end, text, at + raw.length)?.[0];
+    if (end === undefined) return misquoted(text, at, line, patterns);
     cells.push(content);
     line += lineEnds(raw);
     at += raw.length + end.length;
-    if (end === ',') continue;
+    if (end === separator) continue;
     records.push({ cells, line });
     cells = [];
     line += end.length > 0 ? 1 : 0;
@@ -40,10 +65,14 @@ export function readCsv(text: string): Result<readonly CsvRecord[], CsvProblem> 
   return success(records);
 }
 
-function cellAt(text: string, at: number): { readonly content: string; readonly raw: string } {
-  const quoted = matchAt(quotedCell, text, at);
-  if (quoted !== null) return { content: (quoted[1] ?? '').replaceAll('""', '"'), raw: quoted[0] };
-  const raw = matchAt(bareCell, text, at)?.[0] ?? '';
+function cellAt(
+  text: string,
+  at: number,
+  { quoted, bare }: CellPatterns,
+): { readonly content: string; readonly raw: string } {
+  const found = matchAt(quoted, text, at);
+  if (found !== null) return { content: (found[1] ?? '').replaceAll('""', '"'), raw: found[0] };
+  const raw = matchAt(bare, text, at)?.[0] ?? '';
   return { content: raw.trim(), raw };
 }
 
@@ -56,10 +85,15 @@ function lineEnds(raw: string): number {
   return raw.match(/\r\n?|\n/g)?.length ?? 0;
 }
 
-/** A cell that is not followed by a comma or the end of its line: what its quotation marks do wrong. */
-function misquoted(text: string, at: number, line: number): { ok: false; error: CsvProblem } {
+/** A cell that is not followed by a separator or the end of its line: what its quotation marks do wrong. */
+function misquoted(
+  text: string,
+  at: number,
+  line: number,
+  patterns: CellPatterns,
+): { ok: false; error: CsvProblem } {
   const close = 'Put quotation marks around whole cells only, and close each of them.';
-  const quoted = matchAt(quotedCell, text, at);
+  const quoted = matchAt(patterns.quoted, text, at);
   const { error } =
     quoted !== null
       ? refusal('textBesideQuotes', 'Text stands beside a cell in quotation marks', close)

@@ -146,7 +146,7 @@ describe('what cannot be gathered', () => {
     [[...pairing, '--nozzle', 'hs-0.7'], 'There is no nozzle "hs-0.7"'],
     [[...pairing, '--at', '235'], '--at: '],
     [[...pairing, '--adopt'], 'cannot be adopted'],
-    [[...pairing, '--method', 'flowLadder'], '--method belongs to a bare CSV sheet'],
+    [[...pairing, '--method', 'flowLadder'], '--method belongs to a bare sheet'],
     [['plumstead/wren'], '"plumstead/wren" is a machine.\nAdd the id of a filament'],
     [['wren-daisy-pla-230', '--at', '235 Cel'], 'belong to a machine with a filament'],
   ])('%j', async (args, reason) => {

@@ -37,6 +37,9 @@ describe('a bare CSV sheet', () => {
     expect(out).toMatch(
       /^Melt flow limit 2[\d.]+ mm³\/s, 95 % interval [\d.]+–[\d.]+ mm³\/s\.\n\nladder\.csv: flow ladder\n/,
     );
+    expect(out).toContain(
+      '\nsheet    UTF-8, commas between the cells, decimal points, 6 rows\ncolumns  commandedFlow [mm³/s], feedLength [mm], extrudedMass [g]\n',
+    );
   });
 
   it('may stand anywhere, whatever its ending', async () => {
@@ -91,7 +94,6 @@ describe('a bare CSV sheet', () => {
   });
 
   it.each<[string, string[], string, string]>([
-    ['a method', ['--density', '1.24 g/cm3'], 'does not say how it was run', '--method flowLadder'],
     ['a diameter', ['--method', 'flowLadder'], 'A bare sheet needs --diameter.', '--diameter "1.75 mm"'],
     [
       'a density',
@@ -138,12 +140,12 @@ describe('a bare CSV sheet', () => {
     expect(err).toContain('lader.csv cannot be read (ENOENT).');
   });
 
-  it('that is not UTF-8 cannot be reduced', async () => {
+  it('that is no text cannot be reduced', async () => {
     const cwd = temporaryFolder();
-    writeFileSync(join(cwd, 'ladder.csv'), Uint8Array.of(0x31, 0xff, 0xfe, 0x0a));
+    writeFileSync(join(cwd, 'ladder.csv'), Uint8Array.of(0x31, 0xff, 0xfe, 0x00));
     const { status, err } = await reduceSheet(cwd);
-    expect(status).toBe(2);
-    expect(err).toContain('ladder.csv is not UTF-8 text.');
+    expect(status).toBe(1);
+    expect(err).toContain('ladder.csv: this is a file of bytes that are no text, not a bench sheet');
   });
 
   it('that is far too large is not read', async () => {
@@ -164,7 +166,7 @@ describe('a bare CSV sheet', () => {
       'the header `extrudedMass` is not a name with its unit in brackets',
     ],
     ['extrudedMass [g]', 'extrudedMass [mm]', 1, 'the column `extrudedMass`'],
-    ['extrudedMass [g]', 'mass [g]', 1, 'there is no column `mass` in this method'],
+    ['extrudedMass [g]', 'weight [g]', 1, 'there is no column `weight` in this method'],
   ])('with %j written as %j ends with 1 and names line %i', async (from, to, line, message) => {
     const { status, out, err } = await reduceSheet(withSheet(sheet.replace(from, to)));
     expect({ status, out }).toEqual({ status: 1, out: '' });

@@ -43,7 +43,7 @@ describe('a trial of the registry', () => {
     const { status, out, err } = await reduce(registry.cwd, 'wren-daisy-pla-230');
     expect({ status, out }).toEqual({ status: 1, out: '' });
     expect(err).toBe(
-      'profiles/trials/2026/wren-daisy-pla-230.csv:11: extrudedMass `1,188` has a decimal comma; write a decimal point: 1.188\n',
+      'profiles/trials/2026/wren-daisy-pla-230.csv:11: extrudedMass `1,188` can be read as 1.188 with a decimal comma or as 1188 with a decimal point; write decimals with a point, and nothing between thousands\n',
     );
   });
 

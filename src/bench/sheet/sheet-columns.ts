@@ -5,6 +5,7 @@ import { type Dimension, dimensionInfo } from '../../units/dimension.ts';
 import { parseUnit } from '../../units/parse-quantity.ts';
 import type { Unit } from '../../units/unit-table.ts';
 import type { BenchProblem } from '../bench-problem.ts';
+import { meaningOf, type NamedUnit } from './column-heading.ts';
 import type { ColumnPlan } from './column-plan.ts';
 import type { SheetRow } from './sheet-row.ts';
 
@@ -14,26 +15,45 @@ export interface ColumnHead {
   readonly unit: Unit;
 }
 
-/** Reads a header row of `name [unit]` against the columns that must be there. */
+/** A column of numbers and where it stands, or a column of notes. */
+export type SheetColumn = { readonly head: ColumnHead | null; readonly heading: string };
+
+/** Reads a header row, such as `name [unit]`, against the columns that must be there; a column without a head holds notes. */
 export function readColumnHeads(
   header: SheetRow,
   plan: ColumnPlan,
-): Result<ColumnHead[], readonly BenchProblem[]> {
-  const written: NamedUnit[] = [];
-  const problems: BenchProblem[] = [];
-  for (const cell of header.cells) {
-    // A unit may hold brackets itself: `feedSpeed [[in_i]/min]`.
-    const [, name = '', unit = ''] = /^([^[\]]*?)\s*\[(.*)\]$/.exec(cell) ?? [];
-    if (name === '') problems.push(malformedHeader(cell, plan.columns, header.row));
-    else written.push({ name, unit });
-  }
-  return problems.length > 0 ? failure(problems) : matchColumns(written, plan, header.row);
+): Result<SheetColumn[], readonly BenchProblem[]> {
+  const headings = header.cells.map((cell) => `${cell}`.trim());
+  const meanings = headings.map((heading) => ({ heading, meaning: meaningOf(heading, plan) }));
+  const problems = meanings.flatMap(({ heading, meaning }) =>
+    meaning.kind === 'malformed'
+      ? [malformedHeader(heading, plan.columns, header.row)]
+      : meaning.kind === 'several'
+        ? [ambiguousHeader(heading, meaning.names, header.row)]
+        : [],
+  );
+  if (problems.length > 0) return failure(problems);
+  const written = meanings.flatMap(({ meaning }) => (meaning.kind === 'column' ? [meaning.written] : []));
+  const heads = matchColumns(written, plan, header.row);
+  if (!heads.ok) return heads;
+  const left = [...heads.value];
+  return success(
+    meanings.map(({ heading, meaning }) => ({
+      heading,
+      head: meaning.kind === 'column' ? (left.shift() ?? null) : null,
+    })),
+  );
 }
 
-/** A column as its author named it, with the unit as text. */
-interface NamedUnit {
-  readonly name: string;
-  readonly unit: string;
+function ambiguousHeader(heading: string, names: readonly string[], row: number): BenchProblem {
+  const columns = names.map((name) => `\`${name}\``);
+  return {
+    code: 'ambiguousColumn',
+    message: `the header \`${quote(heading)}\` can be read as ${columns.join(' or as ')}`,
+    found: quote(heading),
+    help: 'write the name of the column that is meant',
+    row,
+  };
 }
 
 /** Matches named columns to the ones that must be there; `row` is where they were written, if anywhere. */

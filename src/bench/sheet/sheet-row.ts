@@ -1,5 +1,8 @@
-/** One row of a sheet as text, and the line it stands on. */
+/** A cell of a sheet: text as it was typed, or the number that a workbook holds. */
+export type SheetCell = string | number;
+
+/** One row of a sheet, and the line or the row of the workbook that it stands on. */
 export interface SheetRow {
-  readonly cells: readonly string[];
+  readonly cells: readonly SheetCell[];
   readonly row: number;
 }

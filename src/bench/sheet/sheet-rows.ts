@@ -1,42 +1,125 @@
 import { failure, type Result, success } from '../../result.ts';
+import type { CellSeparator } from '../../text/csv.ts';
+import { oneLine } from '../../text/one-line.ts';
 import { quote } from '../../text/quote.ts';
 import { toCanonical } from '../../units/convert-unit.ts';
 import type { BenchProblem } from '../bench-problem.ts';
+import { type NumberCell, type NumberStyle, numberStyle } from './decimal-sign.ts';
+import { type DecimalSign, numberForms } from './number-forms.ts';
 import type { Observations } from './observations.ts';
-import type { ColumnHead } from './sheet-columns.ts';
-import type { SheetRow } from './sheet-row.ts';
+import { raggedRow } from './ragged-row.ts';
+import type { ColumnHead, SheetColumn } from './sheet-columns.ts';
+import type { SheetCell, SheetRow } from './sheet-row.ts';
+import type { SheetTable } from './sheet-table.ts';
 
-/** Reads rows of text cells below their column heads as numbers in canonical units. */
+/** What somebody wrote beside a reading, on one line. */
+export interface SheetNote {
+  readonly row: number;
+  readonly text: string;
+}
+
+/** The numbers of a sheet in canonical units, and what was understood to read them. */
+interface SheetNumbers {
+  readonly observations: Observations;
+  readonly decimal: DecimalSign | null;
+  readonly notes: readonly SheetNote[];
+}
+
+/** Reads the rows of a table below its columns as numbers in canonical units, and its notes as they are. */
 export function sheetNumbers(
-  heads: readonly ColumnHead[],
-  rows: readonly SheetRow[],
-): Result<Observations, readonly BenchProblem[]> {
-  const problems: BenchProblem[] = [];
-  const columns = heads.map(() => [] as number[]);
-  for (const { cells, row } of rows) {
-    if (cells.length !== heads.length) {
-      problems.push(raggedRow(cells, heads, row));
-      continue;
-    }
-    for (const [index, head] of heads.entries()) {
-      const read = readCell(cells[index] ?? '', head, row);
-      if (read.ok) columns[index]?.push(read.value);
-      else problems.push(read.error);
-    }
+  columns: readonly SheetColumn[],
+  { rows, separator }: Pick<SheetTable, 'rows' | 'separator'>,
+  asked: DecimalSign | undefined,
+): Result<SheetNumbers, readonly BenchProblem[]> {
+  const whole = rows.map((row) => withOpenNote(row, columns));
+  const ragged = whole.filter(({ cells }) => cells.length !== columns.length);
+  const even = whole.filter(({ cells }) => cells.length === columns.length);
+  const style = numberStyle(numberCells(columns, even), separator, asked);
+  const problems = [
+    ...ragged.map((row) => raggedRow(row, columns, separator)),
+    ...(style.ok ? [] : style.error),
+    ...even.flatMap((row) => doubtfulNotes(row, columns, separator)),
+  ];
+  const readings = style.ok ? even.map((row) => readRow(row, columns, style.value)) : [];
+  problems.push(...readings.flat().flatMap((read) => (read.ok ? [] : [read.error])));
+  if (problems.length > 0 || !style.ok) {
+    return failure(problems.sort((one, other) => (one.row ?? 0) - (other.row ?? 0)));
   }
-  if (problems.length > 0) return failure(problems);
+  const heads = columns.flatMap(({ head }) => head ?? []);
+  const values = readings.map((row) => row.flatMap((read) => (read.ok ? [read.value] : [])));
   return success({
-    columns: Object.fromEntries(heads.map((head, index) => [head.name, columns[index] ?? []])),
-    rows: rows.map(({ row }) => row),
+    observations: {
+      columns: Object.fromEntries(
+        heads.map(({ name }, index) => [name, values.map((row) => row[index] ?? Number.NaN)]),
+      ),
+      rows: even.map(({ row }) => row),
+    },
+    decimal: style.value.decimal,
+    notes: even.flatMap((row) => notesIn(row, columns)),
   });
 }
 
-const decimal = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d{1,3})?$/;
-const decimalWithComma = /^[+-]?\d+,\d+$/;
+/** A row that leaves out the note at its end. */
+function withOpenNote(row: SheetRow, columns: readonly SheetColumn[]): SheetRow {
+  const isOpen = row.cells.length === columns.length - 1 && columns.at(-1)?.head === null;
+  return isOpen ? { ...row, cells: [...row.cells, ''] } : row;
+}
 
-function readCell(cell: string, { name, unit }: ColumnHead, row: number): Result<number, BenchProblem> {
+function numberCells(columns: readonly SheetColumn[], rows: readonly SheetRow[]): NumberCell[] {
+  return rows.flatMap(({ cells, row }) =>
+    columns.flatMap(({ head }, index) => {
+      const text = cells[index];
+      return head === null || typeof text !== 'string' ? [] : [{ column: head.name, text, row }];
+    }),
+  );
+}
+
+/** Between commas a note that is a number may be the decimals of the cell before it. */
+function doubtfulNotes(
+  { cells, row }: SheetRow,
+  columns: readonly SheetColumn[],
+  separator: CellSeparator | null,
+): BenchProblem[] {
+  if (separator !== ',') return [];
+  return columns.flatMap(({ head, heading }, index) => {
+    const note = cells[index] ?? '';
+    if (head !== null || typeof note !== 'string' || !/^\d+(?:\.\d*)?$/.test(note)) return [];
+    return [
+      {
+        code: 'ambiguousNumber' as const,
+        message: `${quote(heading)} \`${quote(note)}\` can be read as a note or as part of a number with a decimal comma`,
+        found: quote(note),
+        help: 'write decimal points and words in notes, or semicolons between the cells',
+        row,
+      },
+    ];
+  });
+}
+
+function notesIn({ cells, row }: SheetRow, columns: readonly SheetColumn[]): SheetNote[] {
+  return columns.flatMap(({ head }, index) => {
+    const text = head === null ? oneLine(`${cells[index] ?? ''}`).trim() : '';
+    return text === '' ? [] : [{ row, text }];
+  });
+}
+
+function readRow({ cells, row }: SheetRow, columns: readonly SheetColumn[], style: NumberStyle) {
+  return columns.flatMap(({ head }, index) =>
+    head === null ? [] : [readCell(cells[index] ?? '', head, style, row)],
+  );
+}
+
+function readCell(
+  cell: SheetCell,
+  { name, unit }: ColumnHead,
+  { decimal }: NumberStyle,
+  row: number,
+): Result<number, BenchProblem> {
+  if (typeof cell === 'number') return success(toCanonical(cell, unit));
   const at = { found: quote(cell), row };
-  if (decimal.test(cell)) return success(toCanonical(Number(cell), unit));
+  const forms = numberForms(cell);
+  const value = forms[decimal ?? '.'];
+  if (value !== null) return success(toCanonical(value, unit));
   if (cell === '') {
     return failure({
       code: 'emptyCell',
@@ -45,32 +128,18 @@ function readCell(cell: string, { name, unit }: ColumnHead, row: number): Result
       ...at,
     });
   }
-  if (decimalWithComma.test(cell)) {
+  if (forms[','] !== null) {
     return failure({
       code: 'decimalComma',
       message: `${name} \`${quote(cell)}\` has a decimal comma`,
-      help: `write a decimal point: ${quote(cell.replace(',', '.'))}`,
+      help: `write a decimal point: ${forms[',']}; or separate the cells by semicolons or tabulators`,
       ...at,
     });
   }
   return failure({
     code: 'notANumber',
     message: `${name} \`${quote(cell)}\` is not a number`,
-    help: `write the number alone, in ${unit.code} as the header says; put remarks into the notes of the trial`,
+    help: `write the number alone, in ${unit.code} as the header says; put remarks into a column \`note\``,
     ...at,
   });
-}
-
-function raggedRow(cells: readonly string[], heads: readonly ColumnHead[], row: number): BenchProblem {
-  const names = heads.map((head) => head.name).join(', ');
-  const tooMany = cells.length > heads.length;
-  return {
-    code: 'raggedRow',
-    message: `the row has ${cells.length === 1 ? '1 cell' : `${cells.length} cells`}, the header ${heads.length}`,
-    found: quote(cells.join(',')),
-    help: tooMany
-      ? `write one cell each for ${names}; a decimal comma splits a number in two, use a point`
-      : `write one cell each for ${names}`,
-    row,
-  };
 }

@@ -23,6 +23,8 @@ export interface NewOptions {
   readonly set: readonly string[];
   readonly from?: string;
   readonly inline?: boolean;
+  readonly decimal?: 'point' | 'comma';
+  readonly sheet?: string;
   readonly method?: string;
   readonly ask: boolean;
   readonly dryRun?: boolean;
@@ -44,6 +46,8 @@ export interface NewProfile {
   readonly text: string;
   /** The bench sheet to be copied beside it. */
   readonly sheet: { readonly path: string; readonly text: string } | null;
+  /** Lines that say how the bench sheet was understood. */
+  readonly understood: readonly string[];
 }
 
 /** Gathers the answers for a new profile, from flags and from the user at the terminal; nothing is written. */
@@ -66,7 +70,7 @@ export async function startProfile(
   const flags = answersFromFlags(kind, every, id, set);
   if (!flags.ok) return flags;
   const named = methodNames.find((name) => name === flags.value.method) ?? null;
-  const sheet = readSheetFor(kind, { ...options, method: named }, cli.cwd);
+  const sheet = await readSheetFor(kind, { ...options, method: named }, cli.cwd);
   if (!sheet.ok) return sheet;
   const run = await methodOfTrial(kind, named ?? sheet.value?.method ?? null, options, cli);
   if (!run.ok) return run;
@@ -149,6 +153,7 @@ function profileOf(
     text,
     shown: shownFolder(folder, cwd),
     sheet: copied ? { path: sheetPath, text: sheet.text } : null,
+    understood: sheet?.understood ?? [],
   });
 }
 

@@ -2,14 +2,16 @@ import { resolve } from 'node:path';
 import type { BenchProblem } from '../../bench/bench-problem.ts';
 import type { Method } from '../../bench/method.ts';
 import type { MethodName } from '../../bench/method-facts.ts';
-import { benchMethods } from '../../bench/methods.ts';
-import { readBenchSheet } from '../../bench/sheet/bench-sheet.ts';
+import { readSheetTable } from '../../bench/sheet/bench-sheet.ts';
 import type { Observations } from '../../bench/sheet/observations.ts';
-import { readText } from '../../host/read-text.ts';
+import { formatPlainSheet, isPlainSheet } from '../../bench/sheet/plain-sheet.ts';
+import { readSheetFile } from '../../host/read-sheet.ts';
 import type { Kind } from '../../registry/kind.ts';
+import { type SheetFact, sheetFacts } from '../../report/reduction/sheet-facts.ts';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { dimensionInfo } from '../../units/dimension.ts';
-import { sheetKind } from '../reduce/reduce-sheet.ts';
+import { inPrint } from '../../units/in-print.ts';
+import { decimalOf, methodFor, type ReadingOptions } from '../reduce/reduce-sheet.ts';
 import { usage } from '../usage.ts';
 
 /** A bench sheet that a trial starts from. */
@@ -20,9 +22,11 @@ export interface BenchSheet {
   readonly method: MethodName;
   /** The readings as the trial holds them: the name of the sheet beside it, or columns and rows. */
   readonly observations: (name: string) => unknown;
+  /** Lines that say how a sheet was understood that is not written as the program writes them. */
+  readonly understood: readonly string[];
 }
 
-interface SheetRequest {
+interface SheetRequest extends Omit<ReadingOptions, 'method'> {
   readonly from?: string;
   readonly inline?: boolean;
   /** The method of the trial, where the user has named it; else the columns tell. */
@@ -30,45 +34,36 @@ interface SheetRequest {
 }
 
 /** Reads the sheet that `--from` names and checks its columns against the method. */
-export function readSheetFor(
+export async function readSheetFor(
   kind: Kind,
-  { from, inline, method: named }: SheetRequest,
+  { from, inline, method: named, ...reading }: SheetRequest,
   cwd: string,
-): Result<BenchSheet | null, Problem> {
+): Promise<Result<BenchSheet | null, Problem>> {
   if (from === undefined) return success(null);
   if (kind !== 'trial') return usage(`A ${kind} has no readings`, '--from starts a trial.');
-  const text = readText(from, cwd, sheetKind);
-  if (!text.ok) return text;
-  const candidates = named === null ? Object.values(benchMethods) : [benchMethods[named]];
-  const read = candidates.map((method) => ({ method, observations: readBenchSheet(text.value, method) }));
-  const fitting = read.flatMap(({ method, observations }) =>
-    observations.ok ? [{ method, readings: observations.value }] : [],
-  );
-  const [first, second] = fitting;
-  if (first === undefined) return unreadableSheet(from, fewestProblems(read));
-  if (second !== undefined) {
-    const names = fitting.map(({ method }) => method.method).join(', ');
-    return usage(`The columns of ${from} fit several methods: ${names}`, 'Name one with --method.');
-  }
-  const { method, readings } = first;
-  const written = inlineReadings(method, readings);
+  const file = await readSheetFile(from, cwd, reading.sheet);
+  if (!file.ok) return file;
+  if (!file.value.ok) return unreadableSheet(from, file.value.error);
+  const { table, encoding, text, remarks } = file.value.value;
+  const chosen = methodFor(table, named);
+  if (!chosen.ok) return chosen;
+  if (!chosen.value.ok) return unreadableSheet(from, chosen.value.error);
+  const method = chosen.value.value;
+  const sheet = readSheetTable(table, method, decimalOf(reading));
+  if (!sheet.ok) return unreadableSheet(from, sheet.error);
+  const isPlain = text !== null && isPlainSheet(sheet.value, encoding);
+  const written = inlineReadings(method, sheet.value.observations);
   return success({
     absolute: resolve(cwd, from),
-    text: text.value,
+    text: isPlain ? text : formatPlainSheet(table, sheet.value),
     method: method.method,
     observations: (name) => (inline ? written : { file: name }),
+    understood: isPlain ? [] : sheetFacts({ ...sheet.value, encoding, remarks }).map(factLine),
   });
 }
 
-/** What is wrong by the method that the sheet comes nearest to. */
-function fewestProblems(
-  read: readonly { readonly observations: Result<Observations, readonly BenchProblem[]> }[],
-): readonly BenchProblem[] {
-  const all = read.flatMap(({ observations }) => (observations.ok ? [] : [observations.error]));
-  return all.reduce(
-    (fewest, problems) => (problems.length < fewest.length ? problems : fewest),
-    all[0] ?? [],
-  );
+function factLine([name, value]: SheetFact): string {
+  return inPrint(`${name}: ${value}`);
 }
 
 /** All of the problems, each on a line of its own with what to do about it. */
@@ -76,7 +71,11 @@ function unreadableSheet(from: string, problems: readonly BenchProblem[]) {
   const lines = problems.map(
     ({ message, help, row }) => `${from}${row === undefined ? '' : `:${row}`}: ${message}; ${help}`,
   );
-  return refusal('unreadableSheet', lines.join('\n'), 'Correct the sheet, or name its method with --method.');
+  return refusal(
+    'unreadableSheet',
+    lines.join('\n'),
+    'Correct the sheet, or name its method with --method and its decimal sign with --decimal.',
+  );
 }
 
 /** Readings come in canonical units, and are written in them. */

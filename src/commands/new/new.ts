@@ -3,6 +3,7 @@ import { methodNames } from '../../bench/method-facts.ts';
 import { newKinds } from '../../registry/kind.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
+import { decimalOption, workbookSheetOption } from '../reading-options.ts';
 import { registryOption } from '../shared-options.ts';
 import type { NewOptions } from './new-profile.ts';
 
@@ -22,13 +23,18 @@ export function newCommand(cli: CliContext, exit: Exit): Command {
         .argParser((pair: string, earlier: readonly string[]) => [...earlier, pair])
         .default([], 'nothing'),
     )
-    .option('--from <sheet>', 'start a trial from a CSV bench sheet, which is copied beside it')
+    .option(
+      '--from <sheet>',
+      'start a trial from a bench sheet (CSV or .xlsx), which is copied beside it as plain CSV',
+    )
     .addOption(
       new Option(
         '--method <name>',
         'bench method of a trial; what it needs becomes mandatory (default: the one whose columns the sheet has)',
       ).choices(methodNames),
     )
+    .addOption(decimalOption())
+    .addOption(workbookSheetOption())
     .option('--inline', 'with --from: write the readings into the trial instead')
     .option('--no-ask', 'ask nothing, even on a terminal')
     .option('--dry-run', 'print the file instead of writing it')

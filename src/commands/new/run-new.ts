@@ -14,6 +14,7 @@ export async function runNew(
 ): Promise<void> {
   const started = await startProfile(kind, id, options, cli);
   if (!started.ok) return exit.cannotRun(started.error);
+  cli.err(started.value.understood.map((line) => `${line}\n`).join(''));
   if (options.dryRun) return cli.out(started.value.text);
   const written = write(started.value);
   if (!written.ok) return exit.cannotRun(written.error);

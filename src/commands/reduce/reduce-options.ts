@@ -2,6 +2,7 @@ import { Option } from 'commander';
 import type { Fact } from '../../bench/facts/fact.ts';
 import { allFacts, methodNames } from '../../bench/method-facts.ts';
 import { groupedBy } from '../../registry/grouped-by.ts';
+import { decimalOption, workbookSheetOption } from '../reading-options.ts';
 
 /** `--plot FILE.svg`, `--plot -`, `--no-plot`. */
 export function plotOptions(): Option[] {
@@ -32,9 +33,13 @@ export function pairingOptions(): Option[] {
 /** Options that only a bare bench sheet needs; a trial of the registry holds them itself. */
 export function sheetOptions(): Option[] {
   return [
-    new Option('--method <name>', 'bench method of a CSV sheet').choices(methodNames),
+    new Option('--method <name>', 'bench method of a bare sheet, where its columns do not tell it').choices(
+      methodNames,
+    ),
+    decimalOption(),
+    workbookSheetOption(),
     ...[...factsByFlag()].map(
-      ([flag, facts]) => new Option(`--${flag} <value>`, `${facts.map(flagText).join('; ')} (CSV sheet)`),
+      ([flag, facts]) => new Option(`--${flag} <value>`, `${facts.map(flagText).join('; ')} (bare sheet)`),
     ),
   ];
 }

@@ -1,40 +1,72 @@
 import type { BenchProblem } from '../../bench/bench-problem.ts';
+import { fittingMethod } from '../../bench/fitting-method.ts';
+import type { Method } from '../../bench/method.ts';
 import type { MethodName } from '../../bench/method-facts.ts';
-import { methodNames, usualMethod } from '../../bench/method-facts.ts';
 import { methodOf } from '../../bench/methods.ts';
 import type { Reduction } from '../../bench/reduction.ts';
-import { largestSheet, readBenchSheet } from '../../bench/sheet/bench-sheet.ts';
-import { readText } from '../../host/read-text.ts';
+import { readSheetTable } from '../../bench/sheet/bench-sheet.ts';
+import type { DecimalSign } from '../../bench/sheet/number-forms.ts';
+import type { SheetTable } from '../../bench/sheet/sheet-table.ts';
+import { readSheetFile } from '../../host/read-sheet.ts';
+import type { SheetReading } from '../../report/reduction/sheet-facts.ts';
 import { type Problem, type Result, success } from '../../result.ts';
-import { usage } from '../usage.ts';
 import { factsByFlag } from './reduce-options.ts';
 import { sheetRun } from './sheet-run.ts';
 
-/** What a bare bench sheet does not say itself, as the user writes it: the method, and facts by their flag. */
-export type SheetOptions = { readonly method?: MethodName } & Readonly<Record<string, unknown>>;
+/** How a sheet is to be read, where it does not tell that itself. */
+export interface ReadingOptions {
+  readonly method?: MethodName;
+  readonly decimal?: keyof typeof decimalSigns;
+  readonly sheet?: string;
+}
 
-/** Bytes never outnumber characters by more than four, so a file beyond that cannot be a bench sheet. */
-export const sheetKind = { name: 'bench sheet', mostBytes: 4 * largestSheet } as const;
+/** What a bare bench sheet does not say itself, as the user writes it: how to read it, and facts by their flag. */
+export type SheetOptions = ReadingOptions & Readonly<Record<string, unknown>>;
 
-/** Reads and reduces a bare CSV bench sheet. The inner result is what the method says of the readings. */
-export function reduceSheet(
+const decimalSigns = { point: '.', comma: ',' } as const satisfies Readonly<Record<string, DecimalSign>>;
+
+/** What a bare sheet tells, and how it was understood. */
+interface ReducedSheet {
+  readonly reduction: Reduction;
+  readonly sheet: SheetReading;
+}
+
+/** Reads and reduces a bare bench sheet. The inner problems are what is wrong with the sheet or its readings. */
+export async function reduceSheet(
   path: string,
   options: SheetOptions,
   cwd: string,
-): Result<Result<Reduction, readonly BenchProblem[]>, Problem> {
-  if (options.method === undefined) {
-    return usage(
-      'A bare sheet does not say how it was run',
-      `Add --method ${usualMethod}, or another of ${methodNames.join(', ')}.`,
-    );
-  }
-  const method = methodOf(options.method);
+): Promise<Result<Result<ReducedSheet, readonly BenchProblem[]>, Problem>> {
+  const file = await readSheetFile(path, cwd, options.sheet);
+  if (!file.ok) return file;
+  if (!file.value.ok) return success(file.value);
+  const { table } = file.value.value;
+  const chosen = methodFor(table, options.method);
+  if (!chosen.ok) return chosen;
+  if (!chosen.value.ok) return success(chosen.value);
+  const method = chosen.value.value;
   const run = sheetRun(method, writtenFacts(options));
   if (!run.ok) return run;
-  const text = readText(path, cwd, sheetKind);
-  if (!text.ok) return text;
-  const observations = readBenchSheet(text.value, method);
-  return success(observations.ok ? method.reduce(observations.value, run.value) : observations);
+  const sheet = readSheetTable(table, method, decimalOf(options));
+  if (!sheet.ok) return success(sheet);
+  const reduced = method.reduce(sheet.value.observations, run.value);
+  if (!reduced.ok) return success(reduced);
+  const { encoding, remarks } = file.value.value;
+  return success(success({ reduction: reduced.value, sheet: { ...sheet.value, encoding, remarks } }));
+}
+
+/** The method that the user has named, or else the one whose columns a sheet has. */
+export function methodFor(
+  table: SheetTable,
+  named: MethodName | null | undefined,
+): ReturnType<typeof fittingMethod> {
+  const known: Method | null = named == null ? null : methodOf(named);
+  return known === null ? fittingMethod(table) : success(success(known));
+}
+
+/** The decimal sign that the user has named. */
+export function decimalOf({ decimal }: Pick<ReadingOptions, 'decimal'>): DecimalSign | undefined {
+  return decimal === undefined ? undefined : decimalSigns[decimal];
 }
 
 /** The facts as they are written, by flag: the parser of the command line joins its words in camel case. */

@@ -9,10 +9,13 @@ export function reduceCommand(cli: CliContext, exit: Exit): Command {
   const command = new Command('reduce')
     .summary('reduce a bench trial to its results with 95 % intervals')
     .description(
-      'Turns the readings of a trial, or of a bare CSV bench sheet, into a limit with its 95 % coverage interval. With a machine and a filament it gathers their flow ladders and gives the limit against the nozzle temperature.',
+      'Turns the readings of a trial, or of a bare bench sheet (CSV or .xlsx), into a limit with its 95 % coverage interval. With a machine and a filament it gathers their flow ladders and gives the limit against the nozzle temperature.',
     )
     .usage('[options] <trial or sheet.csv>\n       meltbounds reduce [options] <machine> <filament>')
-    .argument('<trial>', 'id of a trial of the registry, path of a CSV bench sheet, or id of a machine')
+    .argument(
+      '<trial>',
+      'id of a trial of the registry, path of a bench sheet (CSV or .xlsx), or id of a machine',
+    )
     .argument('[filament]', 'with a machine: id of the filament')
     .addOption(formatOption('form of the result'))
     .option(
@@ -33,6 +36,7 @@ Examples:
   meltbounds reduce brackwater/lantern ashgrove/stagecraft-pla --nozzle hs-0.6 --at "235 Cel"
   meltbounds reduce spool.csv --method diameterSurvey --diameter "1.75 mm" --resolution "0.001 mm"
   meltbounds reduce dryer.csv --method dryingCurve --residual "0.02 %" --reel "180 g"
+  meltbounds reduce ladder.xlsx --sheet Tuesday --diameter "1.75 mm" --density "1.24 g/cm3"
   meltbounds reduce ladder.csv --method flowLadder --diameter "1.75 mm" --density "1.24 g/cm3" --tolerance "5 %" --resolution "0.01 g" --format json
 
 Exit status: 0 reduced; 1 the readings cannot be reduced; 2 the command cannot run.`,

@@ -1,9 +1,12 @@
 import { existsSync } from 'node:fs';
 import { resolve } from 'node:path';
 import type { BenchProblem } from '../../bench/bench-problem.ts';
+import { methodOf } from '../../bench/methods.ts';
 import { reduceTrial } from '../../bench/reduce-trial.ts';
 import type { Reduction } from '../../bench/reduction.ts';
 import type { RunEvent } from '../../bench/run-event.ts';
+import { readSheet } from '../../bench/sheet/bench-sheet.ts';
+import { isPlainSheet } from '../../bench/sheet/plain-sheet.ts';
 import { loadFolders } from '../../host/load-registry.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
 import { originOf } from '../../knowledge/origin.ts';
@@ -12,7 +15,8 @@ import { idsOf, type Registry } from '../../registry/registry.ts';
 import { formatReductionAsJson } from '../../report/reduction/reduction-as-json.ts';
 import { type ReductionHeading, reductionDocument } from '../../report/reduction/reduction-document.ts';
 import { reductionPlot } from '../../report/reduction/reduction-plot.ts';
-import type { Problem, Result } from '../../result.ts';
+import type { SheetReading } from '../../report/reduction/sheet-facts.ts';
+import type { Problem } from '../../result.ts';
 import { quote } from '../../text/quote.ts';
 import { wordHint } from '../../text/unknown-word.ts';
 import { formatDocument } from '../../units/format-document.ts';
@@ -23,7 +27,7 @@ import type { Exit } from '../exit.ts';
 import { usage } from '../usage.ts';
 import { adopt } from './adopt.ts';
 import { type PairingOptions, runPairing, wantsPairing } from './reduce-pairing.ts';
-import { reduceSheet, type SheetOptions } from './reduce-sheet.ts';
+import { type ReadingOptions, reduceSheet, type SheetOptions } from './reduce-sheet.ts';
 import { checkPlotRequest, showPlot } from './write-plot.ts';
 
 export type ReduceOptions = SheetOptions & PairingOptions & { readonly adopt?: boolean };
@@ -58,13 +62,15 @@ function misplacedOption(filament: string | undefined, options: ReduceOptions) {
   return options.method === undefined
     ? null
     : usage(
-        '--method belongs to a bare CSV sheet',
+        '--method belongs to a bare sheet',
         'The trials of a machine and a filament hold their own; leave it out.',
       );
 }
 
+/** What ends like a table, or is there and has an ending or a folder: ids of trials have neither. */
 function isSheet(trial: string, cwd: string): boolean {
-  return /\.csv$/i.test(trial) || (trial.includes('/') && existsSync(resolve(cwd, trial)));
+  if (/\.(?:csv|tsv|tab|txt|xlsx|xlsm)$/i.test(trial)) return true;
+  return /[/\\.]/.test(trial) && existsSync(resolve(cwd, trial));
 }
 
 async function runSheet(path: string, options: ReduceOptions, cli: CliContext, exit: Exit): Promise<void> {
@@ -75,14 +81,18 @@ async function runSheet(path: string, options: ReduceOptions, cli: CliContext, e
     });
     return;
   }
-  const reduced = reduceSheet(path, options, cli.cwd);
-  if (!reduced.ok) {
-    exit.cannotRun(reduced.error);
-    return;
-  }
+  const reduced = await reduceSheet(path, options, cli.cwd);
+  if (!reduced.ok) return exit.cannotRun(reduced.error);
   const place = (row: number) => `${path}:${row}`;
   const heading = { title: path, subject: null, place, events: eventsOf(options) };
-  await report(reduced.value, heading, options, cli, exit);
+  if (!reduced.value.ok) {
+    refuse(reduced.value.error, heading, cli, exit);
+    const isOpen = reduced.value.error.some(({ code }) => code === 'ambiguousNumber');
+    if (isOpen) cli.err('Or name the decimal sign: --decimal comma or --decimal point.\n');
+    return;
+  }
+  const { reduction, sheet } = reduced.value.value;
+  await report(reduction, { ...heading, sheet }, options, cli, exit);
 }
 
 /** What the options say of how the run ended. */
@@ -96,7 +106,13 @@ async function runTrial(id: string, options: ReduceOptions, cli: CliContext, exi
   if (!folders.ok) return exit.cannotRun(folders.error);
   const { registry } = loadFolders(folders.value, cli.cwd);
   const trial = registry.trial.get(id);
-  if (trial === undefined) return exit.cannotRun(unknownTrial(registry, id));
+  if (trial === undefined) {
+    if (!registry.machine.has(id) && existsSync(resolve(cli.cwd, id)))
+      return runSheet(id, options, cli, exit);
+    return exit.cannotRun(unknownTrial(registry, id));
+  }
+  const misread = foreignReading(options);
+  if (misread !== null) return exit.cannotRun(misread.error);
   const reduced = reduceTrial(registry, id);
   const { machine, filament, events = [] } = trial.data;
   const origin = originOf(registry, {
@@ -106,13 +122,34 @@ async function runTrial(id: string, options: ReduceOptions, cli: CliContext, exi
     ],
     trials: [id],
   });
+  const sheet = unusualSheet(trial);
   const heading = { title: id, subject: trial.data, origin, place: placeIn(trial), events };
-  await report(reduced, heading, options, cli, exit);
-  if (!options.adopt || !reduced.ok) return;
+  if (!reduced.ok) return refuse(reduced.error, heading, cli, exit);
+  await report(reduced.value, { ...heading, ...(sheet !== null && { sheet }) }, options, cli, exit);
+  if (!options.adopt) return;
   const own = { folder: folders.value.at(-1) ?? cli.cwd, cwd: cli.cwd };
   const adopted = await adopt(registry, trial, reduced.value, own);
   if (adopted.ok) cli.err(`${adopted.value}\n`);
   else exit.cannotRun(adopted.error);
+}
+
+/** Options that say how to read a bare sheet have no place where a trial is read. */
+function foreignReading({ decimal, sheet }: ReadingOptions) {
+  return decimal === undefined && sheet === undefined
+    ? null
+    : usage(
+        '--decimal and --sheet belong to a bare sheet',
+        'Start the trial anew from its sheet with `meltbounds new trial --from`.',
+      );
+}
+
+/** How the sheet beside a trial was understood, where it is not written as the program writes them or has notes. */
+function unusualSheet({ data, attachment }: Profile<'trial'>): SheetReading | null {
+  if (attachment?.ok !== true) return null;
+  const { text, encoding } = attachment.source;
+  const sheet = readSheet(text, methodOf(data.method));
+  if (!sheet.ok || (isPlainSheet(sheet.value, encoding) && sheet.value.notes.length === 0)) return null;
+  return { ...sheet.value, encoding, remarks: [] };
 }
 
 /** Readings stand on the lines of a CSV file, or as numbered rows in the trial. */
@@ -138,30 +175,34 @@ function unknownTrial(registry: Registry, id: string): Pick<Problem, 'message' |
   }
   const otherwise = '`meltbounds check` lists files that cannot be used.';
   return {
-    message: `There is no trial "${name}" in the registry, and no such CSV file`,
+    message: `There is no trial "${name}" in the registry, and no file of that name`,
     help: wordHint(id, idsOf(registry, 'trial'), otherwise),
   };
 }
 
 async function report(
-  reduced: Result<Reduction, readonly BenchProblem[]>,
+  reduction: Reduction,
   heading: ReportHeading,
   options: ReduceOptions,
   cli: CliContext,
   exit: Exit,
 ): Promise<void> {
-  if (reduced.ok) {
-    cli.out(
-      options.format === 'json'
-        ? formatReductionAsJson(reduced.value, heading.origin)
-        : formatDocument(reductionDocument(reduced.value, heading), options.format, cli),
-    );
-    const plot = reductionPlot(reduced.value, heading.title, heading.events);
-    const shown = await showPlot(plot, options, cli);
-    if (!shown.ok) exit.cannotRun(shown.error);
-    return;
-  }
-  for (const { message, help, row } of reduced.error) {
+  cli.out(
+    options.format === 'json'
+      ? formatReductionAsJson(reduction, heading.origin)
+      : formatDocument(reductionDocument(reduction, heading), options.format, cli),
+  );
+  const shown = await showPlot(reductionPlot(reduction, heading.title, heading.events), options, cli);
+  if (!shown.ok) exit.cannotRun(shown.error);
+}
+
+function refuse(
+  problems: readonly BenchProblem[],
+  heading: Pick<ReportHeading, 'title' | 'place'>,
+  cli: CliContext,
+  exit: Exit,
+): void {
+  for (const { message, help, row } of problems) {
     const place = row === undefined ? heading.title : heading.place(row);
     cli.err(`${inPrint(`${place}: ${message}; ${help}`)}\n`);
   }

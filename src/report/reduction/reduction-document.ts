@@ -16,6 +16,7 @@ import {
 } from '../../text/document.ts';
 import { capitalised, wordsOf } from '../../text/words.ts';
 import { formatQuantity, formatRange } from '../../units/format-quantity.ts';
+import { type SheetReading, sheetFacts } from './sheet-facts.ts';
 
 /** What a reduction is of. */
 export interface ReductionHeading {
@@ -25,12 +26,14 @@ export interface ReductionHeading {
   readonly subject: Trial | null;
   /** What behind it is simulated or invented; left out where that is not known, as of a bare sheet. */
   readonly origin?: Origin;
+  /** How the sheet was understood, where that is to be shown. */
+  readonly sheet?: SheetReading;
 }
 
 /** What a reduction found, for people: the first result in a sentence, then all of them with what they hold for. */
 export function reductionDocument(
   reduction: Reduction,
-  { title, subject, origin }: ReductionHeading,
+  { title, subject, origin, sheet }: ReductionHeading,
 ): Document {
   const method = methodOf(reduction.method);
   const results = reduction.results.map((result) =>
@@ -43,6 +46,7 @@ export function reductionDocument(
     blocks: [
       ...(origin === undefined ? [] : originBlocks(origin)),
       ...(subject === null ? [] : [facts(...subjectFacts(subject))]),
+      ...(sheet === undefined ? [] : [facts(...sheetFacts(sheet))]),
       resultTable(results),
       warnings(reduction.warnings),
       cautions([...tableCautions, ...(method.cautions ?? [])]),

@@ -1,10 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import type { BenchRun } from '../../../src/bench/facts/fact.ts';
+import { fittingMethod } from '../../../src/bench/fitting-method.ts';
 import type { MethodName } from '../../../src/bench/method-facts.ts';
 import { methodNames } from '../../../src/bench/method-facts.ts';
 import { methodOf } from '../../../src/bench/methods.ts';
 import { readBenchSheet } from '../../../src/bench/sheet/bench-sheet.ts';
+import { readSheetText } from '../../../src/bench/sheet/sheet-table.ts';
 
 /** The sheet of the worked example of a method, and what is known of its run. */
 function sheetOf(name: MethodName): string {
@@ -78,8 +80,21 @@ describe.each(methodNames)('the sheet of a %s', (name) => {
     expect(codes(name, [header, row, ...rows.slice(1)].join('\n'))).toEqual(['decimalComma']);
   });
 
-  test('is refused with semicolons between its cells', () => {
-    expect(codes(name, sheet.replaceAll(',', ';'))).toEqual(['malformedSheet']);
+  test('is reduced alike with semicolons or tabulators between its cells', () => {
+    expect(reduce(name, sheet.replaceAll(',', ';'))).toEqual(whole);
+    expect(reduce(name, sheet.replaceAll(',', '\t'))).toEqual(whole);
+  });
+
+  test('is reduced alike with decimal commas between semicolons', () => {
+    expect(reduce(name, sheet.replaceAll(',', ';').replaceAll('.', ','))).toEqual(whole);
+  });
+
+  test('is the one whose columns tell the method', () => {
+    const table = readSheetText(sheet);
+    expect(table.ok && fittingMethod(table.value)).toMatchObject({
+      ok: true,
+      value: { ok: true, value: { method: name } },
+    });
   });
 
   test('is refused with a unit of something else in its header', () => {
