@@ -141,13 +141,21 @@ function drawMotion(
   const side = random.uniform() - 0.5;
   const other = side < 0 ? below : above;
   const way = Math.abs(side);
-  const normals = parameters.map(() => random.normal());
+  const count = parameters.length;
+  const normals = new Float64Array(count);
+  for (let index = 0; index < count; index++) normals[index] = random.normal();
   const spread = Math.sqrt(degreesOfFreedom / (2 * random.gamma(degreesOfFreedom / 2)));
   const late = 2 * random.uniform() - 1;
-  const drawn = parameters.map((value, row) => {
-    const off = (factor[row] ?? []).reduce((sum, cell, column) => sum + cell * (normals[column] ?? 0), 0);
+  const drawn: number[] = [];
+  // Thousands of draws: a loop takes a fraction of what closures do.
+  for (let row = 0; row < count; row++) {
+    const cells = factor[row] ?? [];
+    const value = parameters[row] ?? Number.NaN;
+    let off = 0;
+    for (let column = 0; column < cells.length; column++)
+      off += (cells[column] ?? 0) * (normals[column] ?? 0);
     const between = way * ((other.parameters[row] ?? value) - value);
-    return value + between + off * spread + late * (shift[row] ?? 0);
-  });
+    drawn.push(value + between + off * spread + late * (shift[row] ?? 0));
+  }
   return { parameters: drawn, rounding: rounding === 0 ? 0 : rounding * (other.rounding / rounding) ** way };
 }

@@ -1,5 +1,5 @@
 import { failure, type Result, success } from '../../result.ts';
-import { quantile, sortedDraws, symmetricInterval } from '../../statistics/coverage-interval.ts';
+import { drawnQuantiles } from '../../statistics/coverage-interval.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import { rounded } from '../../units/rounded.ts';
 import type { BenchProblem } from '../bench-problem.ts';
@@ -77,12 +77,14 @@ function motionResults(run: ShuttleRun, motions: readonly PossibleMotion[]): Red
 }
 
 function result(quantity: string, dimension: Dimension, draws: readonly number[]): ReducedResult {
-  const sorted = sortedDraws(draws);
-  const { low, high } = symmetricInterval(sorted, 0.95);
+  const [low = Number.NaN, middle = Number.NaN, high = Number.NaN] = drawnQuantiles(
+    draws,
+    [0.025, 0.5, 0.975],
+  );
   return {
     quantity,
     dimension,
-    value: rounded(quantile(sorted, 0.5)),
+    value: rounded(middle),
     interval: { low: rounded(low), high: rounded(high), coverage: 0.95 },
     censored: null,
   };
@@ -99,8 +101,8 @@ function motionCurve(run: ShuttleRun, { motions }: PossibleMotions): ReductionCu
   const some = motions.filter((_, index) => index % Math.ceil(motions.length / curvesForBand) === 0);
   const points = Array.from({ length: gridIntervals }, (_, index) => {
     const x = rounded(longest * ((index + 1) / gridIntervals) ** 2);
-    const all = sortedDraws(some.map((motion) => moveTime(x, place, motion.parameters, motion.rounding)));
-    const [low = 0, y = 0, high = 0] = [0.025, 0.5, 0.975].map((share) => rounded(quantile(all, share)));
+    const all = some.map((motion) => moveTime(x, place, motion.parameters, motion.rounding));
+    const [low = 0, y = 0, high = 0] = drawnQuantiles(all, [0.025, 0.5, 0.975]).map(rounded);
     return { x, y, low, high };
   });
   return {
