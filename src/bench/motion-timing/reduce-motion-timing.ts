@@ -102,7 +102,9 @@ function motionCurve(run: ShuttleRun, { motions }: PossibleMotions): ReductionCu
   const points = Array.from({ length: gridIntervals }, (_, index) => {
     const x = rounded(longest * ((index + 1) / gridIntervals) ** 2);
     const all = some.map((motion) => moveTime(x, place, motion.parameters, motion.rounding));
-    const [low = 0, y = 0, high = 0] = drawnQuantiles(all, [0.025, 0.5, 0.975]).map(rounded);
+    const [low = 0, y = 0, high = 0] = drawnQuantiles(all, [0.025, 0.5, 0.975]).map((value) =>
+      rounded(value),
+    );
     return { x, y, low, high };
   });
   return {
