@@ -42,6 +42,16 @@ describe('the contour speed that counts', () => {
     }
   });
 
+  it('is the lowest of several that were measured under the same conditions, and a warning says so', () => {
+    const table = tableWith({
+      filament: { contourSpeed: [stated(120, {}), stated(95, {}), stated(110, {})] },
+    });
+    expect(qualityOf(table, 0.3)).toBe(95);
+    expect(table.warnings).toContain(
+      '3 contour speeds were measured under the same conditions: the lowest counts.',
+    );
+  });
+
   it('is unknown where nobody states one, and a warning says so', () => {
     const table = tableWith({ machine: { contourSpeed: [] } });
     expect(qualityOf(table, 0.3)).toBeUndefined();

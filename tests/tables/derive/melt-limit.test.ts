@@ -134,3 +134,19 @@ describe('several limits of the same conditions', () => {
     expect(tableWith({ filament: { meltFlow: [other(20, 'A'), claim] } }).largestFlow.limit).toBe(20);
   });
 });
+
+it('a machine that was timed twice goes by the lower speed, and a layer time by the longer', () => {
+  const measured = (value: number) => ({ value, basis: 'measured', evidence: 'wren-daisy-pla-230' }) as const;
+  const { rows, conditions, warnings } = tableWith({
+    machine: { topSpeed: [measured(300), measured(280)] },
+    filament: { shortestLayerTime: [measured(4), measured(6)] },
+  });
+  expect(rows[0]?.bounds.find(({ name }) => name === 'machine')?.speed).toBe(280);
+  expect(conditions.find(({ name }) => name === 'shortestLayerTime')?.window?.low).toBe(6);
+  expect(warnings).toEqual(
+    expect.arrayContaining([
+      '2 top speeds were measured under the same conditions: the lowest counts.',
+      '2 shortest layer times were measured under the same conditions: the longest counts.',
+    ]),
+  );
+});

@@ -1,6 +1,6 @@
 import { conditionsOf, type Pairing } from '../../../knowledge/pairing.ts';
 import type { Statement } from '../../../registry/generated/documents.ts';
-import { type Conditions, statementsByWeight } from '../../../registry/statement.ts';
+import { besideOf, type Conditions, safestOf, statementsByWeight } from '../../../registry/statement.ts';
 import { type Result, success } from '../../../result.ts';
 import type { Millimetres, MillimetresPerSecondSquared } from '../../../units/canonical.ts';
 import { type UsableLimit, usableLimit, type WeakLimit } from './usable-limit.ts';
@@ -30,7 +30,12 @@ function fitting(
   statements: readonly Statement<number>[] | undefined,
   pairing: Pairing,
 ): Statement<number>[] {
-  const telling = statementsByWeight(statements, ({ at }) => withoutMotion(at ?? {}), conditionsOf(pairing));
+  const conditions = conditionsOf(pairing);
+  const all = statementsByWeight(statements, ({ at }) => withoutMotion(at ?? {}), conditions);
+  // Of several that were measured under the same conditions the lowest.
+  const telling = all.filter(
+    (statement) => safestOf(besideOf(statement, all, conditions), conditions, 'below') === statement,
+  );
   return telling.sort((a, b) => Object.keys(b.at ?? {}).length - Object.keys(a.at ?? {}).length);
 }
 

@@ -3,7 +3,7 @@ import { conditionsOf, type Pairing } from '../../../knowledge/pairing.ts';
 import type { Statement } from '../../../registry/generated/documents.ts';
 import type { AnyProfile } from '../../../registry/profile.ts';
 import type { Registry } from '../../../registry/registry.ts';
-import { chooseLimit } from '../../../registry/statement.ts';
+import { besideOf, chooseLimit, statementsByWeight } from '../../../registry/statement.ts';
 import { type Problem, type Result, refusal, success } from '../../../result.ts';
 import type { DegreesCelsius } from '../../../units/canonical.ts';
 import { type ContourLimit, contourLimits } from './contour-limit.ts';
@@ -84,6 +84,7 @@ export function pairingLimits(
     layerTime: layerTime.value,
     warnings: [
       ...melt.value.warnings,
+      ...besideWarnings(pairing),
       ...Object.entries(unknown).flatMap(([sentence, holds]) => (holds ? [sentence] : [])),
     ],
   });
@@ -98,6 +99,26 @@ function chosen(
   const safe = name === 'shortestLayerTime' ? 'above' : 'below';
   const statement = chooseLimit(statements, conditionsOf(pairing), safe);
   return statement === null ? success(null) : usableLimit(pairing.policy, name, profile, statement);
+}
+
+/** That a limit is the safest of several that were measured under the same conditions, for each that is. */
+function besideWarnings(pairing: Pairing): string[] {
+  const { machine, filament } = pairing;
+  const conditions = conditionsOf(pairing);
+  const named = [
+    ['top speeds', 'lowest', machine.data.topSpeed],
+    ['accelerations', 'lowest', machine.data.acceleration],
+    ['contour speeds', 'lowest', filament.data.contourSpeed ?? machine.data.contourSpeed],
+    ['shortest layer times', 'longest', filament.data.shortestLayerTime],
+  ] as const;
+  return named.flatMap(([what, end, statements]) => {
+    const byWeight = statementsByWeight<number>(statements, ({ at }) => at ?? {}, conditions);
+    const [first] = byWeight;
+    const beside = first === undefined ? [] : besideOf(first, byWeight, conditions);
+    return beside.length > 1
+      ? [`${beside.length} ${what} were measured under the same conditions: the ${end} counts.`]
+      : [];
+  });
 }
 
 /** What melts at the nozzle temperature that a feature is printed at. */
