@@ -12,7 +12,7 @@ const allowed: readonly RegExp[] = [
   /^examples\/templates\/[a-z-]+\.(?:ini|txt|xml)$/,
   /^dist\/(?:[a-z0-9-]+\/)*[a-z0-9-]+\.(?:js|d\.ts)$/,
   /^dist\/program-digest\.txt$/,
-  /^dist\/cli\/(?:[a-zA-Z0-9-]+\.js|LICENSES\.txt)$/,
+  /^dist\/cli\/(?:[a-zA-Z0-9_-]+\.js|LICENSES\.txt)$/,
 ];
 
 /** What it must hold to work. */

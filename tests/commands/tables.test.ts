@@ -338,7 +338,7 @@ describe('--template', () => {
 
   it.each([
     ['a file that is not there', ['--template', 'no.txt'], 'no.txt cannot be read (ENOENT).'],
-    ['a folder', ['--template', 'profiles'], 'profiles cannot be read (EISDIR).'],
+    ['a folder', ['--template', 'profiles'], 'profiles is a folder, not a template.'],
     ['--escape without a template', ['--escape', 'xml'], '--escape says how a template is filled'],
     ['a form as well', ['--template', 'x', '--format', 'csv'], 'cannot be used with'],
   ])('ends with status 2 for %s', async (_, args, message) => {
