@@ -2,12 +2,12 @@ import { originHeading } from '../../knowledge/origin.ts';
 import { formatQuirkLine } from '../../knowledge/quirk-words.ts';
 import { sha256Of } from '../../text/sha256.ts';
 import { counted, headingWords, wordsOf } from '../../text/words.ts';
-import { formatNumber } from '../../units/format-quantity.ts';
 import { inPrint } from '../../units/in-print.ts';
 import { roundUp } from '../../units/round-to-step.ts';
 import type { ConditionName, ConditionRow } from '../derive/conditions/condition-row.ts';
 import type { RowFlag } from '../derive/row-flag.ts';
 import type { SpeedRow, SpeedTable } from '../derive/speed-table.ts';
+import { flowLimitText } from '../write/head-text.ts';
 import { basisText, withUnit } from '../write/words.ts';
 import {
   type CardFeature,
@@ -95,21 +95,12 @@ function nozzleSettings({ temperatures: { print, firstLayer } }: SpeedTable): Ca
 
 /** What the house lets one type in, and below it the limit that it comes from. */
 function flowSetting({ largestFlow }: SpeedTable): CardSetting {
-  const { limit, usable, interval, acceptedDeficit, isInterpolated, basis, isSimulated, note } = largestFlow;
-  const range = interval === null ? [] : [`${digits(interval.low)} to ${digits(interval.high)}`];
-  const parts = [
-    ...(isInterpolated ? ['lower end of the 95 % band of a line'] : range),
-    // A limit without an interval may be a lower bound, whose ladder never came to its deficit.
-    ...(acceptedDeficit === null || interval === null
-      ? []
-      : [`at ${digits(100 * acceptedDeficit)} % deficit`]),
-  ];
-  const inBrackets = parts.length === 0 ? '' : ` (${parts.join(', ')})`;
+  const { usable, basis, isSimulated, note } = largestFlow;
   return {
     name: 'Flow to use',
     value: withUnit(usable, 'mm3/s'),
     note: [
-      `largest flow ${withUnit(digits(limit), 'mm3/s')}${inBrackets}`,
+      `largest flow ${flowLimitText(largestFlow)}`,
       basisText(basis, isSimulated ? ['simulated'] : []),
       ...(note === null ? [] : [firstLine(inPrint(note), cardRoom.flowNoteLength)]),
     ].join(', '),
@@ -253,10 +244,6 @@ function versionsOf({ machine, filament, policy, inputs }: SpeedTable): string[]
 /** Of the digests of all that the table was derived from, so that two cards of the same data have the same one. */
 function digestOf({ inputs }: SpeedTable): string {
   return sha256Of(inputs.map(({ kind, id, digest }) => `${kind} ${id} ${digest}\n`).join('')).slice(0, 8);
-}
-
-function digits(value: number): number {
-  return Number(formatNumber(value, { significantDigits: 4 }));
 }
 
 function distinct<Value>(values: readonly Value[]): Value[] {

@@ -15,9 +15,9 @@ export function temperaturesText({ temperatures: { print, firstLayer } }: SpeedT
 
 /** The largest flow at that temperature with its interval, deficit and basis, and what the house uses of it. */
 export function largestFlowText({ largestFlow }: SpeedTable): string {
-  const { limit, usable, basis, isSimulated } = largestFlow;
+  const { usable, basis, isSimulated } = largestFlow;
   const ground = basisText(basis, isSimulated ? ['simulated'] : []);
-  return `Largest flow ${withUnit(digits(limit), 'mm3/s')}${intervalText(largestFlow)}, ${ground}; the house uses ${withUnit(usable, 'mm3/s')} of it.`;
+  return `Largest flow ${flowLimitText(largestFlow)}, ${ground}; the house uses ${withUnit(usable, 'mm3/s')} of it.`;
 }
 
 /** Whose choice the temperature is, and what shows the limit there. */
@@ -35,7 +35,16 @@ export function groundFacts({ largestFlow, temperatures: { print } }: SpeedTable
   ];
 }
 
-function intervalText({ interval, acceptedDeficit, isInterpolated }: SpeedTable['largestFlow']): string {
+/**
+ * The limit with its interval and deficit: `48.8 mm³/s (47.8 to 49.6, at 5 % deficit)`. A limit without an interval may be
+ * a lower bound, whose ladder never came to its deficit.
+ */
+export function flowLimitText({
+  limit,
+  interval,
+  acceptedDeficit,
+  isInterpolated,
+}: SpeedTable['largestFlow']): string {
   const range = interval === null ? [] : [`${digits(interval.low)} to ${digits(interval.high)}`];
   const parts = [
     ...(isInterpolated ? ['lower end of the 95 % band of a line'] : range),
@@ -43,7 +52,8 @@ function intervalText({ interval, acceptedDeficit, isInterpolated }: SpeedTable[
       ? []
       : [`at ${digits(100 * acceptedDeficit)} % deficit`]),
   ];
-  return parts.length === 0 ? '' : ` (${parts.join(', ')})`;
+  const inBrackets = parts.length === 0 ? '' : ` (${parts.join(', ')})`;
+  return `${withUnit(digits(limit), 'mm3/s')}${inBrackets}`;
 }
 
 /** `first layer: at most 40 mm/s and 1000 mm/s²: Adhesion to the bed`. */
