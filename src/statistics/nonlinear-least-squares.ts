@@ -1,5 +1,6 @@
 import { failure, type Problem, type Result, success } from '../result.ts';
 import { compensatedSum } from './describe.ts';
+import { euclideanNorm } from './euclidean-norm.ts';
 import { type LinearFit, leastSquares } from './least-squares.ts';
 import { householderQr, solveUpper } from './qr-decomposition.ts';
 
@@ -109,18 +110,16 @@ function jacobian({ model, start, x }: NonlinearProblem, parameters: readonly nu
     (parameter, index) =>
       Math.cbrt(Number.EPSILON) * (Math.abs(parameter) || Math.abs(start[index] ?? 0) || 1),
   );
-  return x.map((at) =>
-    parameters.map((parameter, index) => {
-      const shift = shifts[index] ?? 0;
-      const up = model(at, parameters.with(index, parameter + shift));
-      const down = model(at, parameters.with(index, parameter - shift));
-      return (up - down) / (parameter + shift - (parameter - shift));
-    }),
-  );
+  const sides = parameters.map((parameter, index) => {
+    const shift = shifts[index] ?? 0;
+    const [above, below] = [parameter + shift, parameter - shift];
+    return { up: parameters.with(index, above), down: parameters.with(index, below), width: above - below };
+  });
+  return x.map((at) => sides.map(({ up, down, width }) => (model(at, up) - model(at, down)) / width));
 }
 
 function columnNorm(slopes: readonly (readonly number[])[], column: number): number {
-  return Math.hypot(...slopes.map((row) => row[column] ?? 0));
+  return euclideanNorm(slopes.map((row) => row[column] ?? 0));
 }
 
 /** Solves min |J·step - residuals|² + damping·|scales·step|² as one least-squares problem. */
@@ -154,7 +153,7 @@ function isSettled(state: State, step: readonly number[], predicted: number): bo
   const still = step.every(
     (change, index) => Math.abs(change) <= settled * Math.abs(state.parameters[index] ?? 0),
   );
-  return still || Math.abs(predicted) <= settled * settled * state.squares;
+  return still || Math.abs(predicted) <= settled * state.squares;
 }
 
 /** Whether the parameters' effects on the curve cannot be told apart within the accuracy of the differences. */

@@ -1,3 +1,5 @@
+import { euclideanNorm } from './euclidean-norm.ts';
+
 /** A matrix with at least as many rows as columns as Q times an upper triangle. */
 interface QrDecomposition {
   /** The square upper triangle R. */
@@ -17,20 +19,22 @@ interface Reflector {
 export function householderQr(matrix: readonly (readonly number[])[]): QrDecomposition {
   const columns = matrix[0]?.length ?? 0;
   const work = Array.from({ length: columns }, (_, column) => matrix.map((row) => row[column] ?? 0));
-  const norms = work.map((column) => Math.hypot(...column));
+  const norms = work.map(euclideanNorm);
   const reflectors: Reflector[] = [];
   for (let column = 0; column < columns; column++) {
     const reflector = reflectorFor(work[column] ?? [], column);
     reflectors.push(reflector);
-    for (let other = column; other < columns; other++) {
-      work[other] = reflect(work[other] ?? [], reflector);
-    }
+    for (let other = column; other < columns; other++) reflect(work[other] ?? [], reflector);
   }
   const upper = Array.from({ length: columns }, (_, row) => work.map((column) => column[row] ?? 0));
   return {
     upper,
     independence: Math.min(...upper.map((row, index) => Math.abs(row[index] ?? 0) / (norms[index] || 1))),
-    applyTranspose: (vector) => reflectors.reduce(reflect, [...vector]).slice(0, columns),
+    applyTranspose: (vector) => {
+      const cells = [...vector];
+      for (const reflector of reflectors) reflect(cells, reflector);
+      return cells.slice(0, columns);
+    },
   };
 }
 
@@ -51,19 +55,20 @@ export function solveUpper(upper: readonly (readonly number[])[], right: readonl
 /** The unit vector whose reflection zeroes a column below its diagonal; the sign avoids cancellation. */
 function reflectorFor(cells: readonly number[], column: number): Reflector {
   const tail = cells.slice(column);
-  const norm = Math.hypot(...tail);
+  const norm = euclideanNorm(tail);
   const head = tail[0] ?? 0;
   tail[0] = head + (head < 0 ? -norm : norm);
-  const length = Math.hypot(...tail);
+  const length = euclideanNorm(tail);
   return { column, vector: length === 0 ? tail : tail.map((cell) => cell / length) };
 }
 
-function reflect(cells: readonly number[], { column, vector }: Reflector): number[] {
+/** Reflects a column where it stands: a copy a reflection was most of the work. */
+function reflect(cells: number[], { column, vector }: Reflector): void {
   let projection = 0;
   for (let index = 0; index < vector.length; index++) {
     projection += (vector[index] ?? 0) * (cells[column + index] ?? 0);
   }
-  return cells.map((cell, row) =>
-    row < column ? cell : cell - 2 * projection * (vector[row - column] ?? 0),
-  );
+  for (let index = 0; index < vector.length; index++) {
+    cells[column + index] = (cells[column + index] ?? 0) - 2 * projection * (vector[index] ?? 0);
+  }
 }

@@ -123,26 +123,31 @@ function spansOf(nodes: readonly number[]): number[] {
 /** Draws about the fits, as many of each as its weight asks; `shift` is what the largest error of the clock does. */
 function drawMotions(weighted: readonly WeightedFit[], shift: readonly number[]): PossibleMotion[] {
   const random = randomSource('motionTiming');
+  const normals = shift.map(() => 0);
+  const motions: PossibleMotion[] = [];
   let upTo = 0;
-  return weighted.flatMap((each) => {
-    const first = Math.round(upTo * draws);
+  for (const each of weighted) {
     upTo += each.weight;
-    return Array.from({ length: Math.round(upTo * draws) - first }, () => drawMotion(each, shift, random));
-  });
+    while (motions.length < Math.round(upTo * draws)) motions.push(drawMotion(each, shift, random, normals));
+  }
+  return motions;
 }
 
-/** A rounding up to halfway to a neighbour's, with the parameters that lie as far on the way; then the scatter. */
+/**
+ * A rounding up to halfway to a neighbour's, with the parameters that lie as far on the way; then the scatter. It leaves
+ * its normal numbers in a list that serves every draw.
+ */
 function drawMotion(
   { fit, beside: [below, above] }: WeightedFit,
   shift: readonly number[],
   random: RandomSource,
+  normals: number[],
 ): PossibleMotion {
   const { parameters, factor, degreesOfFreedom, rounding } = fit;
   const side = random.uniform() - 0.5;
   const other = side < 0 ? below : above;
   const way = Math.abs(side);
   const count = parameters.length;
-  const normals = new Float64Array(count);
   for (let index = 0; index < count; index++) normals[index] = random.normal();
   const spread = Math.sqrt(degreesOfFreedom / (2 * random.gamma(degreesOfFreedom / 2)));
   const late = 2 * random.uniform() - 1;
