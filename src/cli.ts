@@ -1,7 +1,5 @@
-#!/usr/bin/env node
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { setFlagsFromString } from 'node:v8';
 import { wantsColour } from './commands/cli-context.ts';
 import { run } from './commands/run.ts';
 import { terminalProgress } from './host/progress.ts';
@@ -9,14 +7,6 @@ import { terminalProgress } from './host/progress.ts';
 const manifest = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8')) as {
   version: string;
 };
-
-// Of the processor time of a short run this V8 spends a third on making faster code for what is soon over, most of it on
-// putting functions into one another; a loop that goes on is still found, and runs no slower. Later ones have other flags,
-// and do better by themselves.
-if (process.versions.v8.startsWith('11.')) {
-  setFlagsFromString('--interrupt-budget=400000');
-  setFlagsFromString('--max-inlined-bytecode-size-cumulative=200');
-}
 
 // A reader that has seen enough, `head` for instance, closes the pipe: that is no error of ours.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
@@ -36,7 +26,7 @@ async function stdin(): Promise<Uint8Array> {
   return Buffer.concat(chunks);
 }
 
-process.exitCode = await run(process.argv.slice(2), manifest.version, {
+void run(process.argv.slice(2), manifest.version, {
   cwd: process.cwd(),
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
@@ -49,7 +39,7 @@ process.exitCode = await run(process.argv.slice(2), manifest.version, {
     return { folder, store: resultFolder(folder), program: `${manifest.version} ${programDigest()}` };
   },
   // From source there is no worker to start.
-  ...(import.meta.url.endsWith('.js') && {
+  ...(!import.meta.url.endsWith('.ts') && {
     threads: async () => (await import('./host/threads.ts')).threadsOfMachine(),
   }),
   changes: async (folders) => (await import('./host/folder-changes.ts')).folderChanges(folders),
@@ -61,4 +51,6 @@ process.exitCode = await run(process.argv.slice(2), manifest.version, {
       asker: async () =>
         (await import('./host/terminal-asker.ts')).terminalAsker(process.stdin, process.stderr),
     }),
+}).then((status) => {
+  process.exitCode = status;
 });

@@ -2,11 +2,9 @@ import { readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { type ChunkingContext, rolldown } from 'rolldown';
+import { sha256Of } from '../../src/text/sha256.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-
-/** What CommonJS packages within the bundle expect to be there. */
-const forPackages = 'const __filename = import.meta.filename, __dirname = import.meta.dirname;';
 
 /**
  * Modules that are one file each with all that they import, but for what an earlier one holds already. What is in none of
@@ -25,14 +23,14 @@ const ofNode: ReadonlyMap<string, string> = new Map([
 ]);
 
 /**
- * Bundles the command line into a folder at the root of the package: `cli.js`, and beside it in `cli/` what the commands
- * load when they need it. A program of some 600 modules takes longer to find them than to do its work, and of a hundred
+ * Bundles the command line into a folder at the root of the package: `cli.js`, which starts `main.cjs`, and in `cli/` what
+ * the commands load when they need it; as CommonJS, of which the launcher can keep what the machine makes. A program of some 600 modules takes longer to find them than to do its work, and of a hundred
  * small files that `check` needs half, too.
  */
 export async function bundleCli(folder: string): Promise<void> {
   const bundle = await rolldown({
     cwd: root,
-    input: { cli: 'src/cli.ts', 'cli/worker': 'src/host/worker.ts' },
+    input: { main: 'src/cli.ts', 'cli/worker': 'src/host/worker.ts' },
     platform: 'node',
     plugins: [{ name: 'of-node', load: (id) => ofNode.get(id) ?? null }],
     transform: { target: 'node20.19' },
@@ -42,10 +40,10 @@ export async function bundleCli(folder: string): Promise<void> {
   rmSync(join(root, folder, 'cli'), { recursive: true, force: true });
   const { output } = await bundle.write({
     dir: folder,
-    format: 'esm',
+    format: 'cjs',
     minify: true,
-    banner: forPackages,
-    chunkFileNames: 'cli/[name]-[hash].js',
+    entryFileNames: '[name].cjs',
+    chunkFileNames: 'cli/[name]-[hash].cjs',
     codeSplitting: {
       includeDependenciesRecursively: false,
       groups: [{ name: fileOfModule(), debugName: 'together' }],
@@ -54,7 +52,23 @@ export async function bundleCli(folder: string): Promise<void> {
   await bundle.close();
   const modules = output.flatMap((file) => (file.type === 'chunk' ? file.moduleIds : []));
   writeFileSync(join(root, folder, 'cli', 'LICENSES.txt'), licencesOf(modules));
+  const texts = output.map((file) => (file.type === 'chunk' ? file.code : ''));
+  await bundleLauncher(folder, sha256Of(texts.join('\n')).slice(0, 16));
 }
+
+/** What starts the parts; it is told which build they are of. */
+async function bundleLauncher(folder: string, build: string): Promise<void> {
+  const bundle = await rolldown({
+    cwd: root,
+    input: { cli: 'src/launch.ts' },
+    platform: 'node',
+    transform: { target: 'node20.19', define: { build: JSON.stringify(build) } },
+    logLevel: 'warn',
+  });
+  await bundle.write({ dir: folder, format: 'esm', minify: true });
+  await bundle.close();
+}
+
 /** Tells of a module which file it goes into. */
 function fileOfModule(): (id: string, modules: ChunkingContext) => string | null {
   let files: ReadonlyMap<string, string> | null = null;

@@ -12,7 +12,8 @@ const allowed: readonly RegExp[] = [
   /^examples\/templates\/[a-z-]+\.(?:ini|txt|xml)$/,
   /^dist\/(?:[a-z0-9-]+\/)*[a-z0-9-]+\.(?:js|d\.ts)$/,
   /^dist\/program-digest\.txt$/,
-  /^dist\/cli\/(?:[a-zA-Z0-9_-]+\.js|LICENSES\.txt)$/,
+  /^dist\/(?:main|cli\/[a-zA-Z0-9_-]+)\.cjs$/,
+  /^dist\/cli\/LICENSES\.txt$/,
 ];
 
 /** What it must hold to work. */
@@ -22,6 +23,7 @@ const needed: readonly string[] = [
   'LICENSES/MIT.txt',
   'LICENSES/CC0-1.0.txt',
   'dist/cli.js',
+  'dist/main.cjs',
   'dist/cli/LICENSES.txt',
   'dist/index.js',
   'dist/index.d.ts',
@@ -43,8 +45,6 @@ export function contentFaults(files: readonly string[], sources: ReadonlySet<str
 }
 
 function hasSource(file: string, sources: ReadonlySet<string>): boolean {
-  // Parts of the bundle, which have no source of their own.
-  if (file.startsWith('dist/cli/')) return true;
   const name = file.slice('dist/'.length).replace(/\.(?:js|d\.ts)$/, '');
   return sources.has(`${name}.ts`) || sources.has(`${name}.js`);
 }

@@ -20,7 +20,7 @@ export function programDigest(): string {
 /** SHA-256 over the modules below a folder, with their paths. */
 export function digestOfFiles(folder: string): string {
   const paths = readdirSync(folder, { recursive: true, encoding: 'utf8' })
-    .filter((path) => /\.[jt]s$/.test(path) && !path.endsWith('.d.ts'))
+    .filter((path) => /\.(?:c?js|ts)$/.test(path) && !path.endsWith('.d.ts'))
     .sort();
   return sha256Of(paths.map((path) => `${path}\n${readFileSync(join(folder, path), 'utf8')}`).join('\n'));
 }

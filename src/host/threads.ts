@@ -19,8 +19,8 @@ const mostThreads = 16;
 /** Small enough that the threads end together, large enough that handing over does not count. */
 const batch = { reduce: 8, parse: 64 } as const;
 
-/** What a thread runs, as it stands beside this file in a build. */
-const builtWorker = new URL('./worker.js', import.meta.url);
+/** What a thread runs, as it stands above this file in a build. */
+const builtWorker = new URL('../cli.js', import.meta.url);
 
 /** Threads of this machine, as many as it has processors, or as many as are asked for. */
 export function threadsOfMachine(

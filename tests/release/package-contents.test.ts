@@ -6,6 +6,7 @@ const whole = [
   ...['package.json', 'README.md', 'LICENSES/MIT.txt', 'LICENSES/CC0-1.0.txt', 'schema/filament.schema.json'],
   ...[
     'dist/cli.js',
+    'dist/main.cjs',
     'dist/cli/LICENSES.txt',
     'dist/index.js',
     'dist/index.d.ts',
@@ -21,13 +22,14 @@ describe('the contents of a package', () => {
   });
 
   it('may hold the parts of the bundled command line, which have no source of their own', () => {
-    expect(contentFaults([...whole, 'dist/cli/check-N63JZR5F.js'], sources)).toEqual([]);
+    expect(contentFaults([...whole, 'dist/cli/check-N63JZR5F.cjs'], sources)).toEqual([]);
   });
 
   it.each([
     'tests/cli.test.ts',
     '.env',
     'dist/cli.js.map',
+    'dist/cli/kept/0a1b2c-v20.19.0-x64/main.bin',
     'profiles/notes.txt',
     'src/cli.ts',
     'scripts/demo.ts',

@@ -1,0 +1,96 @@
+import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { basename, dirname, join } from 'node:path';
+import { Script } from 'node:vm';
+
+interface LoadedPart {
+  /** Of its file, without the ending. */
+  readonly name: string;
+  readonly script: Script;
+  /** Size, in bytes, of what was kept of it; 0 where nothing fitted. */
+  readonly size: number;
+}
+
+/** By how much more there must be to be worth writing again. */
+const muchMore = 1.1;
+
+/**
+ * Loads the parts of the built program, CommonJS modules of few large files. To read and translate a megabyte of them takes
+ * a tenth of a short run, so what the engine has made of them is kept in a folder, from which the next run goes on. The
+ * engine refuses what another version, or other flags, have made; of which program it is, the folder's name must say.
+ */
+export class KeptCode {
+  readonly #folder: string | null;
+  readonly #parts: LoadedPart[] = [];
+  readonly #modules = new Map<string, { exports: unknown }>();
+
+  /** `folder` is where code is kept; null to keep none. */
+  constructor(folder: string | null) {
+    this.#folder = folder;
+  }
+
+  /** Runs a module, once, with all that it asks for, and gives what it exports. */
+  load(file: string): unknown {
+    const known = this.#modules.get(file);
+    if (known !== undefined) return known.exports;
+    const module = { exports: {} as unknown };
+    this.#modules.set(file, module);
+    const part = this.#compile(file);
+    this.#parts.push(part);
+    const folder = dirname(file);
+    const ofNode = createRequire(file);
+    const require = (id: string): unknown => (id.startsWith('.') ? this.load(join(folder, id)) : ofNode(id));
+    part.script.runInThisContext()(module.exports, require, module, file, folder);
+    return module.exports;
+  }
+
+  #compile(file: string): LoadedPart {
+    const name = basename(file, '.cjs');
+    const kept = this.#folder === null ? null : readIfThere(this.#pathOf(name));
+    const text = `(function(exports,require,module,__filename,__dirname){${readFileSync(file, 'utf8')}\n})`;
+    const script = new Script(text, { filename: file, ...(kept !== null && { cachedData: kept }) });
+    return { name, script, size: kept !== null && script.cachedDataRejected === false ? kept.length : 0 };
+  }
+
+  /**
+   * Writes what nothing was kept of; after a long run also what it knows much more of. `by` tells processes apart that
+   * write at the same time. That something cannot be written is no error: nothing but time depends on it.
+   */
+  keep(isLong: boolean, by: number): void {
+    if (this.#folder === null) return;
+    try {
+      for (const { name, script, size } of this.#parts) {
+        if (size > 0 && !isLong) continue;
+        const data = script.createCachedData();
+        if (data.length > muchMore * size) this.#write(name, data, by);
+      }
+    } catch {
+      // Read-only, full, or gone.
+    }
+  }
+
+  /** A reader finds all of it, or what was there before. */
+  #write(name: string, data: Buffer, by: number): void {
+    const path = this.#pathOf(name);
+    const beside = `${path}.${by}`;
+    mkdirSync(dirname(path), { recursive: true });
+    try {
+      writeFileSync(beside, data, { flag: 'wx' });
+      renameSync(beside, path);
+    } finally {
+      rmSync(beside, { force: true });
+    }
+  }
+
+  #pathOf(name: string): string {
+    return join(this.#folder ?? '', `${name}.bin`);
+  }
+}
+
+function readIfThere(path: string): Buffer | null {
+  try {
+    return readFileSync(path);
+  } catch {
+    return null;
+  }
+}
