@@ -57,6 +57,7 @@ export {
   meanOfLevels,
   powerLevelFromPressure,
   pressureLevelAtDistance,
+  roomCorrection,
   type SoundField,
   sumOfLevels,
 } from '../physics/sound.ts';

@@ -1,4 +1,4 @@
-import type { Decibels, Millimetres, Seconds, Watts } from '../units/canonical.ts';
+import type { Decibels, Millimetres, Seconds, SquareMillimetres, Watts } from '../units/canonical.ts';
 
 /** Where the source stands: free in space, or on a floor that reflects. */
 export type SoundField = 'free' | 'overPlane';
@@ -52,6 +52,14 @@ export function meanOfLevels(levels: readonly Decibels[]): Decibels {
  */
 export function backgroundCorrection(difference: Decibels): Decibels {
   return -10 * Math.log10(1 - 10 ** (-difference / 10));
+}
+
+/**
+ * Room correction K2, in dB, to take off a level that was measured over a surface (mm2) in a room with an equivalent
+ * absorption area (mm2), both above 0: K2 = 10 lg(1 + 4 S/A). Source: ISO 3746:2010, environmental correction (from memory).
+ */
+export function roomCorrection(surface: SquareMillimetres, absorptionArea: SquareMillimetres): Decibels {
+  return 10 * Math.log10(1 + (4 * surface) / absorptionArea);
 }
 
 /**

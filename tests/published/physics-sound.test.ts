@@ -4,6 +4,7 @@ import {
   dailyExposureLevel,
   levelAtOtherDistance,
   pressureLevelAtDistance,
+  roomCorrection,
   sumOfLevels,
 } from '../../src/physics/sound.ts';
 import { emissionStatementLevels, exposureActionLevels } from '../../src/physics/sound-limits.ts';
@@ -47,6 +48,21 @@ describe('background correction', () => {
   ])('at %d dB above the background is %d dB', (difference, correction) => {
     // ISO 3744 and ISO 3746, K1 = -10 lg(1 - 10^(-0.1 dL)), recomputed.
     expect(backgroundCorrection(difference)).toBeCloseTo(correction, 2);
+  });
+});
+
+describe('room correction', () => {
+  it.each([
+    // ISO 3746: a room will do up to K2 = 7 dB, which is an absorption area as large as the surface (from memory).
+    [1, 7],
+    // ISO 3744:1994: a room will do up to K2 = 2 dB, which is an absorption area six times as large (from memory).
+    [6, 2],
+  ])('with an absorption area %d times the surface is %d dB, to whole decibels', (ratio, correction) => {
+    expect(Math.round(roomCorrection(1e6, ratio * 1e6))).toBe(correction);
+  });
+
+  it('vanishes outdoors', () => {
+    expect(roomCorrection(1e6, Number.POSITIVE_INFINITY)).toBe(0);
   });
 });
 
