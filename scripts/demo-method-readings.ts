@@ -106,6 +106,24 @@ function strings(least: number, lengths: readonly number[]) {
     });
 }
 
+/** Temperatures in Cel of a part that warms up from 22 Cel towards what it reaches, with a thermometer; times in min. */
+function warming(
+  part: { readonly offset: number; readonly slope: number; readonly constant: number },
+  sets: readonly number[],
+  times: readonly number[],
+) {
+  const middle = sets.reduce((sum, set) => sum + set, 0) / sets.length;
+  return (random: RandomSource) =>
+    sets.flatMap((set, index) => {
+      const end = set + part.offset + part.slope * (set - middle);
+      const before = index === 0 ? 22 : (sets[index - 1] ?? 22) + part.offset;
+      return times.map((time) => {
+        const here = end - (end - before) * Math.exp(-time / part.constant) + 0.25 * random.normal();
+        return [String(set), String(time), here.toFixed(1)];
+      });
+    });
+}
+
 export const demoSeries: readonly DemoSeries[] = [
   {
     trial: 'stagecraft-pla-26-0131-diameter',
@@ -171,6 +189,16 @@ export const demoSeries: readonly DemoSeries[] = [
     trial: 'skiff-stagecraft-pla-bridge',
     truth: 'quality 3.5 at 47 mm/s',
     rows: grades(47, -11, upTo(20, 80, 10)),
+  },
+  {
+    trial: 'hearth-chamber-check',
+    truth: '5.2 K colder than set at 75 Cel, 6 K at 95 Cel',
+    rows: warming({ offset: -5.2, slope: -0.04, constant: 14 }, [55, 75, 95], upTo(10, 90, 10)),
+  },
+  {
+    trial: 'lantern-dryer-check',
+    truth: '2.6 K colder than set',
+    rows: warming({ offset: -2.6, slope: 0, constant: 9 }, [51], upTo(5, 60, 5)),
   },
   { trial: 'skiff-sound', truth: '49.3 dB(A) at 1 m', rows: levels(49.3, 38, [1, 1, 1, 1, 1.5]) },
 ];

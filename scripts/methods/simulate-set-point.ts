@@ -1,4 +1,4 @@
-import { checkedParts, partOffsets } from '../../src/bench/set-point-check/checked-parts.ts';
+import { checkedParts, partOffsets } from '../../src/knowledge/part-offset.ts';
 import { randomSource } from '../../src/statistics/random.ts';
 import type { SimulatedBench } from './simulated-bench.ts';
 

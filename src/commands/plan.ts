@@ -1,7 +1,7 @@
 import { Command, Option } from 'commander';
 import { methodNames, usualMethod } from '../bench/method-facts.ts';
-import { checkedParts } from '../bench/set-point-check/checked-parts.ts';
 import { ladderSettingNames } from '../bench/setting-ladder/ladder-settings.ts';
+import { checkedParts } from '../knowledge/part-offset.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
 import { rememberOption } from './open-memory.ts';

@@ -1,4 +1,5 @@
 import { conditionsOf, type FittedPairing } from '../../knowledge/pairing.ts';
+import { type CheckedPart, checkedParts } from '../../knowledge/part-offset.ts';
 import { chooseStatement } from '../../registry/statement.ts';
 import { type Result, refusal, success } from '../../result.ts';
 import { quote } from '../../text/quote.ts';
@@ -8,7 +9,6 @@ import type { LayoutRequest } from '../layout/layout-request.ts';
 import type { PlanProblem } from '../layout/plan-problem.ts';
 import type { RunLayout } from '../layout/run-layout.ts';
 import { settingsSections } from '../layout/settings-sections.ts';
-import { type CheckedPart, checkedParts } from './checked-parts.ts';
 
 /** Lowest set temperature of each part, °C, and the highest where none is known (common practice, no source). */
 const usualReach = {

@@ -1,3 +1,4 @@
+import { partOffsets } from '../../knowledge/part-offset.ts';
 import { failure, type Result, success } from '../../result.ts';
 import { drawnQuantiles } from '../../statistics/coverage-interval.ts';
 import { describe } from '../../statistics/describe.ts';
@@ -11,7 +12,6 @@ import type { BenchProblem } from '../bench-problem.ts';
 import type { ReducedResult, Reduction, ReductionCurve } from '../reduction.ts';
 import type { Observations } from '../sheet/observations.ts';
 import { negativeReadings, outsideReadings, repeatedTable, tooManyValues } from '../sheet/reading-checks.ts';
-import { partOffsets } from './checked-parts.ts';
 import type { SetPointCheckRun } from './set-point-check-facts.ts';
 import { type SetPoint, setPointsOf } from './set-points.ts';
 

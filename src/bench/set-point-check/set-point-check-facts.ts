@@ -1,5 +1,5 @@
+import { type CheckedPart, checkedParts } from '../../knowledge/part-offset.ts';
 import type { Fact, RunOf } from '../facts/fact.ts';
-import { type CheckedPart, checkedParts } from './checked-parts.ts';
 
 const checkedPart: Fact<CheckedPart> = {
   what: 'part whose set point was checked',

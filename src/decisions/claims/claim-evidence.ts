@@ -2,6 +2,7 @@ import { finds, methodOf, type ReducedQuantity, resultOf } from '../../bench/met
 import { trialObservations } from '../../bench/sheet/trial-observations.ts';
 import type { EvidenceContext } from '../../evidence/evidence-context.ts';
 import { standingOf, trialStanding } from '../../evidence/standing.ts';
+import type { CheckedPart } from '../../knowledge/part-offset.ts';
 import { compareText } from '../../registry/finding.ts';
 import type { HotEnd } from '../../registry/nozzle.ts';
 import type { Profile } from '../../registry/profile.ts';
@@ -71,28 +72,42 @@ export function reachedBy(
 
 function highestCommanded(trial: Profile<'trial'>, quantity: keyof typeof commandedBy): number {
   const { column, condition } = commandedBy[quantity];
-  const read = trialObservations(trial, methodOf(trial.data.method));
-  const columns = read.ok ? (read.value.columns[column] ?? []) : [];
   const stated = condition === null ? undefined : trial.data.conditions[condition];
-  return Math.max(...columns, ...(columns.length > 0 || stated === undefined ? [] : [stated]));
+  return Math.max(highestOf(trial, column), stated ?? Number.NEGATIVE_INFINITY);
 }
 
-/** The part that a setting of trials heats. */
-const heatedBy: Readonly<Record<string, string>> = {
+/** The highest value of a column; that of nothing where there is none. */
+function highestOf(trial: Profile<'trial'>, column: string): number {
+  const read = trialObservations(trial, methodOf(trial.data.method));
+  return Math.max(...(read.ok ? (read.value.columns[column] ?? []) : []));
+}
+
+/** The part that a setting heats. */
+const heatedBy: Readonly<Record<string, CheckedPart>> = {
   nozzleTemperature: 'nozzle',
   bedTemperature: 'bed',
   chamberTemperature: 'chamber',
+  dryerTemperature: 'dryer',
 };
 
-/** The temperatures that a thermometer showed at a part, where set temperatures were checked. */
+/**
+ * The temperatures that a thermometer showed at a part, where set temperatures were checked. A part that was not set to
+ * what is claimed shows that much at least.
+ */
 export function temperaturesReached(
   trials: readonly Profile<'trial'>[],
   setting: string,
+  claimed: number,
   context: EvidenceContext,
 ): ClaimEvidence[] {
   return trials
     .filter(({ data }) => data.checkedPart !== undefined && data.checkedPart === heatedBy[setting])
-    .flatMap((trial) => evidenceFrom(trial, 'reachedTemperature', context) ?? []);
+    .flatMap((trial) => {
+      const evidence = evidenceFrom(trial, 'reachedTemperature', context);
+      if (evidence === null) return [];
+      const isAsked = highestOf(trial, 'setTemperature') >= claimed;
+      return [isAsked ? evidence : { ...evidence, censored: 'above' as const }];
+    });
 }
 
 /** What a trial was set to, as evidence that a machine reached it. */
@@ -142,4 +157,9 @@ export function measuredBeside(
         faults: placed === undefined ? [] : standingOf(machine, placed, context).faults,
       };
     });
+}
+
+/** Where more is better: the evidence that speaks most for a claim first. */
+export function highestFirst(evidence: readonly ClaimEvidence[]): ClaimEvidence[] {
+  return evidence.toSorted((one, other) => other.value - one.value);
 }

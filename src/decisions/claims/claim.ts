@@ -43,9 +43,30 @@ export function claimsOf(machine: Profile<'machine'>): Claim[] {
     properties.filter(({ path }) => path[0] === 'hotEnds' && path[1] === index),
   );
   const own = properties.filter(({ path }) => path[0] !== 'hotEnds');
-  return [...ofHotEnds, own].flatMap((group) =>
+  const stated = [...ofHotEnds, own].flatMap((group) =>
     group.toSorted((a, b) => a.order - b.order).flatMap((property) => claimsOfProperty(machine, property)),
   );
+  return [...stated, ...dryerClaim(machine)];
+}
+
+/** The setting of a dryer, or the highest of its settings, which stands in a profile without a basis: the sheet claims it. */
+function dryerClaim(machine: Profile<'machine'>): Claim[] {
+  const { dryer, sheet } = machine.data;
+  const key = dryer?.setting === 'adjustable' ? 'range' : 'temperature';
+  const value = key === 'range' ? dryer?.range?.high : dryer?.temperature;
+  if (value === undefined) return [];
+  return [
+    {
+      property: 'dryerTemperature',
+      dimension: 'temperature',
+      label: labelIn(machine, ['dryer', key]),
+      lessIsBetter: false,
+      limits: 'dryerTemperature',
+      statement: { value, basis: 'claimed', ...(sheet !== undefined && { source: sheet }) },
+      beside: [],
+      hotEnd: null,
+    },
+  ];
 }
 
 /** The properties that hold claims, in the order of the profile. */

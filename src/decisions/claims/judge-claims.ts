@@ -6,8 +6,8 @@ import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { type Result, success } from '../../result.ts';
 import { type Claim, claimsOf } from './claim.ts';
-import { measuredBeside, reachedBy, temperaturesReached, trialsOf } from './claim-evidence.ts';
-import type { ClaimEvidence, ClaimVerdict, JudgedClaim } from './claim-verdict.ts';
+import { highestFirst, measuredBeside, reachedBy, trialsOf } from './claim-evidence.ts';
+import type { ClaimVerdict, JudgedClaim } from './claim-verdict.ts';
 import { withFeed } from './claimed-speed-feed.ts';
 import { judgeFlowClaim } from './judge-flow-claim.ts';
 import { judgeMeasured } from './judge-measured.ts';
@@ -79,13 +79,8 @@ function judge(machine: Profile<'machine'>, claim: Claim, context: EvidenceConte
       return judgeHeaterClaim(claim, trials, context);
     default:
       if (claim.limits !== null) {
-        const reached = temperaturesReached(trials, claim.limits, context);
-        return judgeSettingClaim(claim, claim.limits, trials, [...reached, ...measured], context);
+        return judgeSettingClaim(claim, claim.limits, trials, measured, context);
       }
       return judgeMeasured(claim, measured) ?? untestedClaim('no trial measures it');
   }
-}
-
-function highestFirst(evidence: readonly ClaimEvidence[]): ClaimEvidence[] {
-  return evidence.toSorted((one, other) => other.value - one.value);
 }

@@ -62,14 +62,17 @@ export function foundText(
 }
 
 function missText({ value, range, share }: Shortfall, dimension: Dimension): string {
-  // A share of a level in decibels means nothing.
+  const apart = dimension === 'temperature' ? 'temperatureDifference' : dimension;
+  // A share of a level in decibels, or of a temperature in degrees Celsius, means nothing.
   const parts = [
-    ...(dimension === 'soundLevel' ? [] : [`${shownNumber(rounded(100 * share, 2))} %`]),
-    ...(range === null ? [] : [`95 % interval ${rangeText(range, dimension)}`]),
+    ...(isOnScale(dimension) ? [] : [`${shownNumber(rounded(100 * share, 2))} %`]),
+    ...(range === null ? [] : [`95 % interval ${rangeText(range, apart)}`]),
   ];
-  const number = shown(rounded(value, 3), dimension);
+  const number = shown(rounded(value, 3), apart);
   return parts.length === 0 ? number : `${number} (${parts.join(', ')})`;
 }
+
+const isOnScale = (dimension: Dimension) => dimension === 'soundLevel' || dimension === 'temperature';
 
 function rangeText(
   { low, high }: { readonly low: number; readonly high: number },

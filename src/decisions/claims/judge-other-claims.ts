@@ -5,7 +5,7 @@ import type { Profile } from '../../registry/profile.ts';
 import { rounded } from '../../units/rounded.ts';
 import { shown } from '../../units/wording.ts';
 import type { Claim } from './claim.ts';
-import { evidenceFrom, settingOf } from './claim-evidence.ts';
+import { evidenceFrom, highestFirst, settingOf, temperaturesReached } from './claim-evidence.ts';
 import { type ClaimEvidence, type ClaimVerdict, holds } from './claim-verdict.ts';
 import { judgeMeasured } from './judge-measured.ts';
 
@@ -29,11 +29,13 @@ export function judgeTestedClaim(
   context: EvidenceContext,
 ): ClaimVerdict {
   const tested = trials.flatMap((trial) => evidenceFrom(trial, property, context) ?? []);
-  const highest = [...tested, ...measured].toSorted((a, b) => b.value - a.value);
-  return judgeMeasured(claim, highest) ?? untestedClaim(noTrial[property]);
+  return judgeMeasured(claim, highestFirst([...tested, ...measured])) ?? untestedClaim(noTrial[property]);
 }
 
-/** A claimed limit of a setting against the highest that trials were set to or measured; nothing asks to go there. */
+/**
+ * A claimed limit of a setting: against what a thermometer showed where it was set that high, else against the highest
+ * that trials were set to or measured, which is no fault of it, since nothing asks to go there.
+ */
 export function judgeSettingClaim(
   claim: Claim,
   setting: string,
@@ -41,12 +43,16 @@ export function judgeSettingClaim(
   measured: readonly ClaimEvidence[],
   context: EvidenceContext,
 ): ClaimVerdict {
+  const reached = temperaturesReached(trials, setting, claim.statement.value, context);
+  const asked = reached.filter(({ censored }) => censored === null);
+  const judgedByCheck = judgeMeasured(claim, highestFirst(asked));
+  if (judgedByCheck !== null) return judgedByCheck;
   const settings = trials.flatMap((trial) => {
     const value = Object.entries(trial.data.conditions).find(([name]) => name === setting)?.[1];
     return value === undefined ? [] : settingOf(trial, value, context);
   });
-  const [highest, ...rest] = [...measured, ...settings].toSorted((a, b) => b.value - a.value);
-  if (highest === undefined) return untestedClaim('no trial says what it was set to');
+  const [highest, ...rest] = highestFirst([...reached, ...measured, ...settings]);
+  if (highest === undefined) return untestedClaim('no trial was set to it, and no set point was checked');
   const judged = judgeMeasured(claim, [highest, ...rest]);
   if (judged !== null && judged.status !== 'notReached') return judged;
   return untestedClaim(`trials have run at up to ${shown(highest.value, claim.dimension)}`, [highest]);

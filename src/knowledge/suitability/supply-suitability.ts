@@ -2,6 +2,7 @@ import type { Filament, Machine, Polymer } from '../../registry/generated/docume
 import { highestStated } from '../../registry/stated.ts';
 import type { Range } from '../../units/canonical.ts';
 import { shown, shownRange } from '../../units/wording.ts';
+import { offsetText, partOffset } from '../part-offset.ts';
 import { softeningOf } from '../softening.ts';
 import type { Aspect, SuitabilityReason, WarningCode } from './suitability.ts';
 
@@ -25,15 +26,16 @@ function dryer(machine: Machine, filament: Filament, families: readonly Polymer[
     const text = `no dryer is known: dry at ${shown(wanted, 'temperature')} elsewhere`;
     return [{ aspect: 'dryer', verdict: 'suits', text }];
   }
-  const has = settingText(settings);
+  const offset = partOffset(machine, 'dryer', {});
+  const has = `${settingText(settings)}${offset === null ? '' : `, ${offsetText(offset)},`}`;
   const softening = softeningOf(filament, families);
-  if (softening !== null && settings.low >= softening.value) {
+  if (softening !== null && settings.low + (offset?.warmest ?? 0) >= softening.value) {
     const text = `the dryer ${has} and would fuse the spool, which softens at ${softening.text}: keep it out`;
     return [{ aspect: 'dryer', verdict: 'limited', warning: 'dryerTooHot', text }];
   }
   if (wanted === null) return [];
-  const dries = settings.high >= wanted - nearEnough;
-  const text = `the dryer ${has}, the filament needs ${shown(wanted, 'temperature')}${dries ? '' : ': dry it elsewhere'}`;
+  const dries = settings.high + (offset?.value ?? 0) >= wanted - nearEnough;
+  const text = `the dryer ${has.replace(/,$/, '')}, the filament needs ${shown(wanted, 'temperature')}${dries ? '' : ': dry it elsewhere'}`;
   return [against('dryer', !dries, 'dryerTooCold', text)];
 }
 

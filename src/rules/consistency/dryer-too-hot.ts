@@ -1,5 +1,6 @@
 import { familiesOf } from '../../knowledge/families.ts';
 import { filamentsOnMachine } from '../../knowledge/materials-on-machine.ts';
+import { offsetText, partOffset } from '../../knowledge/part-offset.ts';
 import { softeningOf } from '../../knowledge/softening.ts';
 import type { Machine } from '../../registry/generated/documents.ts';
 import type { Registry } from '../../registry/registry.ts';
@@ -24,13 +25,14 @@ export const rule: ProfileRule<'machine'> = {
   *check(profile, { registry }) {
     const coldest = coldestSetting(profile.data);
     if (coldest === null) return;
-    const fused = fusedAt(coldest.value, profile.data, registry);
+    const offset = partOffset(profile.data, 'dryer', {});
+    const fused = fusedAt(coldest.value + (offset?.warmest ?? 0), profile.data, registry);
     if (fused.length === 0) return;
     const named = fused.map(({ id, value }) => `${id} softens at ${shown(value, 'temperature')}`);
     yield {
       path: ['dryer', coldest.key],
       part: 'value',
-      message: `The dryer runs at ${shown(coldest.value, 'temperature')} or hotter and fuses spools that were run on this machine: ${named.join('; ')}`,
+      message: `The dryer runs at ${shown(coldest.value, 'temperature')} or hotter${offset === null ? '' : ` (${offsetText(offset)})`} and fuses spools that were run on this machine: ${named.join('; ')}`,
       found: shown(coldest.value, 'temperature'),
       allowed: `below ${shown(Math.min(...fused.map(({ value }) => value)), 'temperature')}`,
       help: 'Note on the machine which spools must not go into its dryer, or correct the temperature; then acknowledge the finding. Dryers can ignite: follow the manual, and do not leave one alone.',

@@ -275,3 +275,34 @@ describe('a claimed speed or acceleration that moves have timed', () => {
     expect(judged(faster, 'acceleration').status).toBe('notReached');
   });
 });
+
+describe('a claimed temperature that a thermometer has checked', () => {
+  const hotterBy = (offset: number) => (machine: Machine) => ({
+    chamber: { ...machine.chamber, temperatureLimit: [{ value: 95 + offset, basis: 'claimed' as const }] },
+  });
+  const chamber = (from: ClaimReport) =>
+    from.claims.find(({ claim }) => claim.limits === 'chamberTemperature')!;
+
+  it('is not reached where the part was set to it and stays colder', () => {
+    const { status, shortfall, text, evidence } = chamber(report('emberlow/hearth'));
+    expect(status).toBe('notReached');
+    expect(evidence[0]?.trial).toBe('hearth-chamber-check');
+    expect(shortfall?.value).toBeCloseTo(6, 0);
+    expect(text).toMatch(/: 6\.\d+ K \(95 % interval [\d.]+\.\.[\d.]+ K\) below the claim$/);
+  });
+
+  it('is held where the part was set to more and passed it', () => {
+    expect(chamber(report('emberlow/hearth', hotterBy(-10))).status).toBe('held');
+  });
+
+  it('is untested where the part was not set so high', () => {
+    expect(chamber(report('emberlow/hearth', hotterBy(20))).status).toBe('untested');
+  });
+
+  it('may be the setting of a dryer, which the sheet states as a fact', () => {
+    const { status, claim } = judged(report('brackwater/lantern'), 'dryerTemperature');
+    expect(claim.statement).toEqual({ value: 51, basis: 'claimed', source: 'brackwater-lantern-sheet' });
+    expect(status).toBe('notReached');
+    expect(judged(report('emberlow/hearth'), 'dryerTemperature').status).toBe('untested');
+  });
+});

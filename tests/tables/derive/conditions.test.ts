@@ -111,6 +111,74 @@ describe('windows of temperature', () => {
   });
 });
 
+describe('the offset of a part from what it is set to', () => {
+  const measured = (value: number, low: number, high: number) => [
+    { value, interval: { low, high }, basis: 'assumed', reason: 'Bench habit' } as const,
+  ];
+
+  it('moves the window of a bed that is colder than it says', () => {
+    const [bed] = conditions('bedTemperature', {
+      filament: { bedTemperature: assumed({ low: 50, high: 60 }) },
+      machine: { bedTemperatureOffset: measured(-3.4, -4, -2.8) },
+    });
+    expect(bed).toMatchObject({
+      window: { low: 54, high: 63 },
+      note: 'To set, for 50..60 Cel: the bed is 3.4 K colder than it says.',
+    });
+    expect(bed?.sourcedValues.map(({ what }) => what)).toContain('temperature offset of the bed');
+  });
+
+  it('is taken off before the window is cut at what can be set', () => {
+    const [bed] = conditions('bedTemperature', {
+      filament: { bedTemperature: assumed({ low: 90, high: 100 }) },
+      machine: { bedTemperatureOffset: measured(-5, -6, -4) },
+    });
+    expect(bed).toMatchObject({
+      window: { low: 95, high: 100 },
+      note: 'To set, for 90..100 Cel: the bed is 5 K colder than it says. Cut at the 100 Cel that the bed reaches.',
+    });
+  });
+
+  it('leaves the nozzle as it was set on the bench, and says how hot that is', () => {
+    const [nozzle] = conditions('nozzleTemperature', {
+      machine: { nozzleTemperatureOffset: measured(-4, -5, -3) },
+    });
+    expect(nozzle).toMatchObject({ window: { low: 230, high: 230 } });
+    expect(nozzle?.note).toMatch(
+      /To set as it was on the bench; the nozzle is 4 K colder than it says, at about 226 Cel\.$/,
+    );
+  });
+
+  // The filament of the sample pairing softens at 58 Cel.
+  it.each([
+    [-4, -5, -3, { low: 54, high: 54 }],
+    [3, 2, 4, { low: 47, high: 47 }],
+  ])('moves the setting of a dryer that is %f K off', (value, low, high, window) => {
+    const [dryer] = conditions('dryingTemperature', {
+      filament: { dryingTemperature: assumed(50) },
+      machine: {
+        dryer: { setting: 'adjustable', range: { low: 40, high: 80 } },
+        dryerTemperatureOffset: measured(value, low, high),
+      },
+      policy: { dryingMargin: 0 },
+    });
+    expect(dryer?.window).toEqual(window);
+  });
+
+  it('keeps spools out of a dryer that may be hotter than they bear, though it says less', () => {
+    const [dryer] = conditions('dryingTemperature', {
+      filament: { dryingTemperature: assumed(50) },
+      machine: {
+        dryer: { setting: 'fixed', temperature: 52 },
+        dryerTemperatureOffset: measured(5, 3, 7),
+      },
+      policy: { dryingMargin: 0 },
+    });
+    expect(dryer?.window).toBeNull();
+    expect(dryer?.note).toContain('It is 5 K warmer than it says.');
+  });
+});
+
 // The filament of the sample pairing softens at 58 Cel.
 describe('drying', () => {
   const drying = (dryer: NonNullable<PairingFigures['machine']>['dryer'], dryingMargin = 0) =>

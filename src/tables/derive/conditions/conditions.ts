@@ -1,8 +1,10 @@
 import { conditionsOf, type Pairing } from '../../../knowledge/pairing.ts';
+import { offsetText, partOffset, settingFor } from '../../../knowledge/part-offset.ts';
 import type { Registry } from '../../../registry/registry.ts';
 import { chooseStatement } from '../../../registry/statement.ts';
 import type { CubicMillimetresPerSecond, Range } from '../../../units/canonical.ts';
 import { clean, roundDown, roundUp } from '../../../units/round-to-step.ts';
+import { shownRange } from '../../../units/wording.ts';
 import type { PairingLimits } from '../limits/pairing-limits.ts';
 import { type SourcedValue, sourcedStatement } from '../sourced-value.ts';
 import { type BareCondition, type ConditionName, isNotStated, isSet } from './condition-row.ts';
@@ -52,22 +54,36 @@ function chamberRow(pairing: Pairing): BareCondition {
   const limit = chooseStatement(temperatureLimit, conditionsOf(pairing));
   const ground = sourcedStatement(filament, stated);
   const reach = limit === null ? [] : [sourcedStatement(machine, limit)];
-  const within = withinReach(
-    'chamberTemperature',
-    pairing,
-    stated.value,
-    limit?.value,
-    [ground, ...reach],
-    'chamber',
-  );
+  const grounds = [ground, ...reach];
+  const name = 'chamberTemperature';
+  if (heated) return withinReach(name, pairing, stated.value, limit?.value, grounds, 'chamber');
+  const within = cutAtReach(name, pairing, stated.value, limit?.value, grounds, 'chamber');
   const unheated = enclosed
     ? 'The chamber has no heater: it warms by the bed alone.'
     : 'The machine is open: it holds no chamber temperature.';
-  return heated ? within : { ...within, note: [within.note, unheated].join(' ').trim() };
+  return { ...within, note: [within.note, unheated].join(' ').trim() };
 }
 
-/** A window of temperatures, cut at what the machine reaches; ends rounded into the window. */
+/** What to set for a window of temperatures, where the machine is known to be off what it says. */
 function withinReach(
+  name: ConditionName,
+  pairing: Pairing,
+  asked: Range,
+  limit: number | undefined,
+  sourcedValues: readonly SourcedValue[],
+  part: 'bed' | 'chamber',
+): BareCondition {
+  const offset = partOffset(pairing.machine.data, part, conditionsOf(pairing));
+  if (offset === null) return cutAtReach(name, pairing, asked, limit, sourcedValues, part);
+  const set = { low: settingFor(asked.low, offset), high: settingFor(asked.high, offset) };
+  const grounds = [...sourcedValues, sourcedStatement(pairing.machine, offset.statement)];
+  const cut = cutAtReach(name, pairing, set, limit, grounds, part);
+  const why = `To set, for ${shownRange(asked, 'temperature')}: the ${part} is ${offsetText(offset)}.`;
+  return { ...cut, note: [why, cut.note].join(' ').trim() };
+}
+
+/** A window of settings, cut at what the machine reaches; ends rounded into the window. */
+function cutAtReach(
   name: ConditionName,
   { policy }: Pairing,
   { low, high }: Range,

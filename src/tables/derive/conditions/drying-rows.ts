@@ -1,11 +1,13 @@
 import { familiesOf } from '../../../knowledge/families.ts';
 import { conditionsOf, type Pairing } from '../../../knowledge/pairing.ts';
+import { offsetText, partOffset, settingFor } from '../../../knowledge/part-offset.ts';
 import { type Softening, softeningOf } from '../../../knowledge/softening.ts';
-import type { Polymer } from '../../../registry/generated/documents.ts';
+import type { Machine, Polymer } from '../../../registry/generated/documents.ts';
 import type { Registry } from '../../../registry/registry.ts';
 import { chooseStatement } from '../../../registry/statement.ts';
-import type { DegreesCelsius } from '../../../units/canonical.ts';
+import type { DegreesCelsius, Range } from '../../../units/canonical.ts';
 import { roundDown, roundUp } from '../../../units/round-to-step.ts';
+import { rounded } from '../../../units/rounded.ts';
 import { type SourcedValue, sourcedQuantity, sourcedStatement } from '../sourced-value.ts';
 import { type BareCondition, isSet } from './condition-row.ts';
 import { familyRow } from './family-row.ts';
@@ -65,10 +67,13 @@ function softeningSourcedValues(
 }
 
 /** What the machine's own dryer can be set to, and how far below softening the house stays. */
-function settingSourcedValues({ machine, policy }: Pairing): SourcedValue[] {
+function settingSourcedValues(pairing: Pairing): SourcedValue[] {
+  const { machine, policy } = pairing;
   const { dryer } = machine.data;
   const { dryingMargin } = policy.data;
+  const offset = dryer === undefined ? null : partOffset(machine.data, 'dryer', conditionsOf(pairing));
   return [
+    ...(offset === null ? [] : [sourcedStatement(machine, offset.statement)]),
     ...(dryer?.range === undefined ? [] : [sourcedQuantity(machine, ['dryer', 'range'], dryer.range)]),
     ...(dryer?.temperature === undefined
       ? []
@@ -97,36 +102,48 @@ function temperatureRow(
 }
 
 function settingOf(
-  { machine, policy }: Pairing,
+  pairing: Pairing,
   stated: DegreesCelsius,
   safe: DegreesCelsius,
   softening: Softening | null,
 ): Setting {
+  const { machine, policy } = pairing;
   const { dryer } = machine.data;
-  const wanted = roundDown(Math.min(stated, safe), policy.data.rounding.temperature ?? 1);
-  if (dryer?.setting === 'fixed' && dryer.temperature !== undefined) {
-    return dryer.temperature > safe
-      ? { value: null, note: doNotUse(`is fixed at ${dryer.temperature} Cel`, softening) }
-      : fixedSetting(dryer.temperature, stated);
+  const step = policy.data.rounding.temperature ?? 1;
+  if (dryer === undefined || settingsOf(dryer) === null) {
+    const value = roundDown(Math.min(stated, safe), step);
+    return { value, note: 'The machine has no dryer of its own that is known.' };
   }
-  if (dryer?.setting === 'adjustable' && dryer.range !== undefined) {
-    const { low, high } = dryer.range;
-    if (low > safe) return { value: null, note: doNotUse(`runs at ${low} Cel at least`, softening) };
-    const value = Math.max(Math.min(wanted, high), low);
-    return adjustedSetting(value, stated);
+  const offset = partOffset(machine.data, 'dryer', conditionsOf(pairing));
+  const known = offset === null ? '' : ` It is ${offsetText(offset)}.`;
+  const { low, high } = settingsOf(dryer) ?? { low: 0, high: 0 };
+  if (low + (offset?.warmest ?? 0) > safe) {
+    const runs = dryer.setting === 'fixed' ? `is fixed at ${low} Cel` : `runs at ${low} Cel at least`;
+    return { value: null, note: `${doNotUse(runs, softening)}${known}` };
   }
-  return { value: wanted, note: 'The machine has no dryer of its own that is known.' };
+  const wanted = Math.min(settingFor(stated, offset), safe - (offset?.warmest ?? 0));
+  const value = Math.max(Math.min(roundDown(wanted, step), high), low);
+  const real = rounded(value + (offset?.value ?? 0), 3);
+  const note = dryer.setting === 'fixed' ? fixedNote(real, stated) : adjustedNote(real, stated);
+  return { value, note: `${note}${known}`.trim() };
 }
 
-function fixedSetting(value: DegreesCelsius, stated: DegreesCelsius): Setting {
-  const side = value === stated ? '' : `, ${value > stated ? 'above' : 'below'} the ${stated} Cel asked for`;
-  return { value, note: `The dryer is fixed there${side}.` };
+/** What a dryer can be set to; one temperature for both ends where it is fixed. */
+function settingsOf({ setting, temperature, range }: NonNullable<Machine['dryer']>): Range | null {
+  if (setting === 'adjustable') return range ?? null;
+  return temperature === undefined ? null : { low: temperature, high: temperature };
 }
 
-function adjustedSetting(value: DegreesCelsius, stated: DegreesCelsius): Setting {
-  if (value === stated) return { value, note: '' };
-  const [side, why] = value > stated ? ['Above', ': the dryer runs no cooler'] : ['Below', ''];
-  return { value, note: `${side} the ${stated} Cel asked for${why}.` };
+function fixedNote(real: DegreesCelsius, stated: DegreesCelsius): string {
+  const side = real === stated ? '' : `, ${real > stated ? 'above' : 'below'} the ${stated} Cel asked for`;
+  return `The dryer is fixed there${side}.`;
+}
+
+/** Nothing to say where the dryer can be set to less than a degree from what is asked for. */
+function adjustedNote(real: DegreesCelsius, stated: DegreesCelsius): string {
+  if (Math.abs(real - stated) < 1) return '';
+  const [side, why] = real > stated ? ['Above', ': the dryer runs no cooler'] : ['Below', ''];
+  return `${side} the ${stated} Cel asked for${why}.`;
 }
 
 function doNotUse(what: string, softening: Softening | null): string {

@@ -1,25 +1,29 @@
-import type { Pairing } from '../../../knowledge/pairing.ts';
+import { conditionsOf, type Pairing } from '../../../knowledge/pairing.ts';
+import { offsetText, type PartOffset, partOffset } from '../../../knowledge/part-offset.ts';
 import type { CubicMillimetresPerSecond } from '../../../units/canonical.ts';
 import { roundDown } from '../../../units/round-to-step.ts';
+import { rounded } from '../../../units/rounded.ts';
+import { shown } from '../../../units/wording.ts';
 import type { MeltAt } from '../limits/melt-at.ts';
 import type { PairingLimits } from '../limits/pairing-limits.ts';
 import { usableValue } from '../limits/usable-limit.ts';
+import { sourcedStatement } from '../sourced-value.ts';
 import { type BareCondition, isSet } from './condition-row.ts';
 
 /** The nozzle temperature of the table, with the flow that it feeds, and that of the first layer. */
 export function nozzleRows(pairing: Pairing, limits: PairingLimits): BareCondition[] {
   const { print, firstLayer } = limits;
   const at = (melt: MeltAt) => ({ low: melt.nozzleTemperature, high: melt.nozzleTemperature });
+  const offset = partOffset(pairing.machine.data, 'nozzle', conditionsOf(pairing));
+  const checked = offset === null ? [] : [sourcedStatement(pairing.machine, offset.statement)];
   return [
     {
-      ...isSet(
-        'nozzleTemperature',
-        'Cel',
-        at(print),
-        print.limits.map(({ ground }) => ground),
-      ),
+      ...isSet('nozzleTemperature', 'Cel', at(print), [
+        ...print.limits.map(({ ground }) => ground),
+        ...checked,
+      ]),
       flow: usableFlow(pairing, print),
-      note: whatWasTested(limits),
+      note: [whatWasTested(limits), ...(offset === null ? [] : [asSet(print, offset)])].join(' '),
     },
     {
       ...isSet('firstLayerNozzleTemperature', 'Cel', at(firstLayer.melt), [
@@ -40,6 +44,12 @@ export function usableFlow(
 ): CubicMillimetresPerSecond {
   const { flowMargin, rounding } = policy.data;
   return roundDown(usableValue(melt) * (1 - flowMargin), rounding.flow);
+}
+
+/** Ladders are run at set temperatures of the machine, so that its offset is in their limits already. */
+function asSet({ nozzleTemperature }: MeltAt, offset: PartOffset): string {
+  const real = shown(rounded(nozzleTemperature + offset.value, 3), 'temperature');
+  return `To set as it was on the bench; the nozzle is ${offsetText(offset)}, at about ${real}.`;
 }
 
 /** What was tested, and whose choice of it the temperature is. */
