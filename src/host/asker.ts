@@ -3,7 +3,10 @@ export type Answer = { readonly text: string | null } | 'stopped';
 
 interface TextQuestion {
   readonly message: string;
+  /** An answer to another case; empty for none. */
   readonly example: string;
+  /** What Enter alone does, such as `Enter leaves it out`; null where there must be an answer. */
+  readonly open: string | null;
   /** Offered as the answer, to be taken over or changed; empty for none. */
   readonly suggestion: string;
   /** What is wrong with an answer, or null. */

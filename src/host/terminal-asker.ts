@@ -1,34 +1,45 @@
 import type { Readable, Writable } from 'node:stream';
-import { confirm, isCancel, select, text } from '@clack/prompts';
+import { autocomplete, confirm, isCancel, text } from '@clack/prompts';
 import type { Answer, Asker } from './asker.ts';
 
 /** Value that stands for an open answer in a list; no choice of a schema has blanks. */
 const openValue = ' open ';
 
+/** Lines of a list that are seen at once. */
+const mostSeen = 12;
+
 /** Asks at a terminal; the questions go to `output`, so that a program may read standard output. */
 export function terminalAsker(input: Readable, output: Writable): Asker {
   return {
-    text: async ({ message, example, suggestion, problem }) =>
+    text: async ({ message, example, open, suggestion, problem }) =>
       answerOf(
         await text({
-          message,
-          placeholder: `${example === '' ? '' : `${example} is an example; `}Enter leaves it open`,
+          // An example in the line of the answer would look like one that stands there already.
+          message: [message, example === '' ? '' : `For example ${example}.`, open === null ? '' : `${open}.`]
+            .filter((part) => part !== '')
+            .join(' '),
           initialValue: suggestion,
-          validate: (value) =>
-            value === undefined || value === '' ? undefined : (problem(value) ?? undefined),
+          validate: (value = '') =>
+            value.trim() === ''
+              ? open === null
+                ? 'It cannot do without an answer.'
+                : undefined
+              : (problem(value) ?? undefined),
           input,
           output,
         }),
       ),
     choose: async ({ message, choices, open }) =>
       answerOf(
-        await select({
+        await autocomplete({
           message,
           options: [
             ...choices.map((choice) => ({ value: choice, label: choice })),
             ...(open === null ? [] : [{ value: openValue, label: open }]),
           ],
-          maxItems: 12,
+          filter: (typed, { value }) =>
+            value === openValue || value.toLowerCase().includes(typed.trim().toLowerCase()),
+          maxItems: mostSeen,
           input,
           output,
         }),
@@ -42,6 +53,7 @@ export function terminalAsker(input: Readable, output: Writable): Asker {
 
 function answerOf(answer: unknown): Answer {
   if (isCancel(answer)) return 'stopped';
-  const given = typeof answer === 'string' ? answer : '';
-  return { text: given === '' || given === openValue ? null : given };
+  const given = typeof answer === 'string' ? answer.trim() : '';
+  if (answer === openValue) return { text: null };
+  return { text: given === '' ? null : given };
 }

@@ -8,6 +8,8 @@ export interface Field {
   readonly key: string;
   readonly form: FieldForm;
   readonly isMandatory: boolean;
+  /** Whether it is asked for, though a document can do without. */
+  readonly isAsked?: true;
   /** What it means, a sentence. */
   readonly description: string;
   /** What may stand there, a sentence; empty where the description says all. */

@@ -8,6 +8,8 @@ export interface Question {
   /** Keys to the place, `envelope.x` for instance, as flags name it. */
   readonly way: string;
   readonly path: Path;
+  /** Whether the document can do without. */
+  readonly isOptional: boolean;
 }
 
 /** Questions that belong together; a large group is asked about only if the user wants to. */
@@ -20,13 +22,18 @@ interface QuestionGroup {
 /** More questions than this about one key are offered, not asked. */
 const mostAsked = 3;
 
-/** What a new document still has to be asked for: its mandatory places that no answer covers, in the order of the schema. */
+/** What a new document still has to be asked for: places that no answer covers, in the order of the schema. */
 export function questionsOf(fields: readonly Field[], answers: Answers): QuestionGroup[] {
   return fields
-    .filter(({ isMandatory }) => isMandatory)
+    .filter(({ isMandatory, isAsked }) => isMandatory || isAsked === true)
     .flatMap((field): QuestionGroup[] => {
       const questions = leafWays(field, [field.key])
-        .map(({ field: leaf, way }) => ({ field: leaf, way: way.join('.'), path: pathOfWay(fields, way) }))
+        .map(({ field: leaf, way }) => ({
+          field: leaf,
+          way: way.join('.'),
+          path: pathOfWay(fields, way),
+          isOptional: !field.isMandatory,
+        }))
         .filter(({ path }) => valueAt(answers, path) === undefined);
       if (questions.length === 0) return [];
       return [{ offer: questions.length > mostAsked ? field : null, questions }];

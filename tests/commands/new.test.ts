@@ -226,6 +226,50 @@ describe('on a terminal, new', () => {
     expect(offered).toEqual([expect.arrayContaining(['hs-0.6'])]);
   });
 
+  it('asks a trial for its batch and the step of its scale, which may be left out', async () => {
+    const { asker, asked } = answering({
+      method: 'flowLadder',
+      batch: '26-0117',
+      'scale.resolution': '0.001 g',
+    });
+    const { out } = await runCommand(sampleRegistry().cwd, ['new', 'trial', 'x', '--dry-run'], { asker });
+    expect(asked).toEqual(expect.arrayContaining(['batch', 'scale.resolution']));
+    expect(out).toContain('\nbatch: 26-0117\n');
+    expect(out).toMatch(/\nscale:\n(?: +#.*\n)* {2}resolution: 0\.001 g\n/);
+  });
+
+  it('offers the polymer as the designation, to be taken over or completed', async () => {
+    const suggested: string[] = [];
+    const { asker } = answering({ id: 'oakhollow/tulip-pa6' });
+    const listening: Asker = {
+      ...asker,
+      text: (question) => {
+        if (question.message.startsWith('designation:')) suggested.push(question.suggestion);
+        return asker.text(question);
+      },
+    };
+    const args = ['new', 'filament', '--set', 'polymer=PA6', '--dry-run'];
+    const { out } = await runCommand(sampleRegistry().cwd, args, { asker: listening });
+    expect(suggested).toEqual(['PA6']);
+    expect(out).toContain('\n#designation: PA6\n');
+  });
+
+  it('never calls a mandatory answer open, and cannot do without an id', async () => {
+    const opens = new Map<string, string | null>();
+    const { asker } = answering({ id: 'oakhollow/tulip-pla' });
+    const listening: Asker = {
+      ...asker,
+      text: (question) => {
+        opens.set(question.message.split(':')[0] ?? '', question.open);
+        return asker.text(question);
+      },
+    };
+    await runCommand(sampleRegistry().cwd, ['new', 'filament', '--dry-run'], { asker: listening });
+    expect(opens.get('id')).toBeNull();
+    expect(opens.get('diameter')).toBe('Enter alone: fill it in later, in the file');
+    expect([...opens.values()].filter((open) => open?.includes('leave'))).toEqual([]);
+  });
+
   it('leaves nothing behind when the user stops', async () => {
     const registry = sampleRegistry();
     const before = registry.size();

@@ -27,6 +27,7 @@ async function typed<Given>(
 const question = {
   message: 'diameter: Nominal diameter',
   example: '1.75 mm',
+  open: 'Enter alone: fill it in later',
   suggestion: '',
   problem: (text: string) => (text.endsWith('mm') ? null : 'write it in mm'),
 };
@@ -39,12 +40,41 @@ describe('at a terminal', () => {
     expect(shown).toContain('1.75 mm');
   });
 
-  it('Enter leaves a text open', async () => {
-    expect((await typed((asker) => asker.text(question), [enter])).given).toEqual({ text: null });
+  it('Enter alone leaves a text for later, and the question says so', async () => {
+    const { given, shown } = await typed((asker) => asker.text(question), [enter]);
+    expect(given).toEqual({ text: null });
+    expect(shown.split(/\s+/).join(' ')).toContain('Enter alone: fill it in later');
+  });
+
+  it('Enter alone is no answer where there must be one', async () => {
+    const asked = { ...question, open: null };
+    const { given, shown } = await typed((asker) => asker.text(asked), [enter, '3 mm', enter]);
+    expect(given).toEqual({ text: '3 mm' });
+    expect(shown).toContain('It cannot do without an answer.');
+  });
+
+  it('an example stands in the question, and is not taken for the answer', async () => {
+    const { given, shown } = await typed((asker) => asker.text(question), ['\t', enter]);
+    expect(given).toEqual({ text: null });
+    expect(shown).toContain('For example 1.75 mm.');
+  });
+
+  it('what is suggested stands in the line, and is taken by Enter', async () => {
+    const suggested = { ...question, suggestion: '2.85 mm' };
+    expect((await typed((asker) => asker.text(suggested), [enter])).given).toEqual({ text: '2.85 mm' });
+  });
+
+  it('typing into a list filters it', async () => {
+    const choices = ['brackwater/lantern', 'emberlow/hearth', 'ferrywright/barge', 'ferrywright/skiff'];
+    const choose = { message: 'machine', choices, open: 'another one' };
+    const { given } = await typed((asker) => asker.choose(choose), ['s', 'K', 'i', enter]);
+    expect(given).toEqual({ text: 'ferrywright/skiff' });
+    const other = await typed((asker) => asker.choose(choose), [...'none of these', enter]);
+    expect(other.given).toEqual({ text: null });
   });
 
   it('a choice is made with the arrows', async () => {
-    const choose = { message: 'layout', choices: ['movingBed', 'gantry'], open: 'leave open' };
+    const choose = { message: 'layout', choices: ['movingBed', 'gantry'], open: 'leave it out' };
     expect((await typed((asker) => asker.choose(choose), [down, enter])).given).toEqual({ text: 'gantry' });
     expect((await typed((asker) => asker.choose(choose), [down, down, enter])).given).toEqual({ text: null });
   });

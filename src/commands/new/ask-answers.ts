@@ -17,6 +17,9 @@ interface Asked {
 }
 
 const another = 'another one';
+/** A document is not finished without, but may be begun. */
+const later = 'fill it in later, in the file';
+const leaveOut = 'leave it out';
 
 /** Asks for what is mandatory and not answered yet; null when the user stops. */
 export async function askAnswers(asker: Asker, asked: Asked, known: Answers): Promise<Answers | null> {
@@ -57,10 +60,10 @@ export function sheetOf(answers: Answers): string | null {
 }
 
 async function ask(asker: Asker, question: Question, asked: Asked, answers: Answers): Promise<Answer> {
-  const { field, way } = question;
+  const { field, way, isOptional } = question;
   const message = `${way}: ${field.description}`;
   if (field.choices.length > 0 && field.form !== 'list') {
-    return asker.choose({ message, choices: field.choices, open: 'leave open' });
+    return asker.choose({ message, choices: field.choices, open: isOptional ? leaveOut : later });
   }
   const ids = knownIds(question.path, asked, answers);
   if (ids.length > 0) {
@@ -70,6 +73,7 @@ async function ask(asker: Asker, question: Question, asked: Asked, answers: Answ
   return asker.text({
     message: field.allowed === '' ? message : `${message} ${field.allowed}`,
     example: exampleText(field),
+    open: way === 'id' ? null : `Enter alone: ${isOptional ? leaveOut : later}`,
     suggestion: suggestionFor(field.key, answers),
     problem: (text) => {
       const value = valueOfText(field, text, sheetOf(answers));
@@ -94,8 +98,9 @@ function exampleText({ form, example }: Field): string {
   return typeof shown === 'string' ? shown : shown === undefined ? '' : JSON.stringify(shown);
 }
 
-/** What an id such as `oakhollow/tulip-petg` suggests for the keys that usually repeat it. */
-function suggestionFor(key: string, { id }: Answers): string {
+/** What an id such as `oakhollow/tulip-petg` suggests for the keys that usually repeat it, and a polymer for the designation. */
+function suggestionFor(key: string, { id, polymer }: Answers): string {
+  if (key === 'designation') return typeof polymer === 'string' ? polymer : '';
   const [maker = '', name] = String(id ?? '').split('/');
   if (name === undefined) return '';
   const suggestions: Readonly<Record<string, string>> = {

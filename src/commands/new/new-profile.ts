@@ -74,7 +74,9 @@ export async function startProfile(
   if (!sheet.ok) return sheet;
   const run = await methodOfTrial(kind, named ?? sheet.value?.method ?? null, options, cli);
   if (!run.ok) return run;
-  const fields = run.value === null ? every : trialFields(every, benchMethods[run.value]);
+  const { polymer } = flags.value;
+  const fields =
+    run.value === null ? withDesignation(every, polymer) : trialFields(every, benchMethods[run.value]);
   const known = {
     ...presets(fields),
     ...(run.value !== null && { method: run.value, date: cli.today() }),
@@ -84,6 +86,12 @@ export async function startProfile(
   const answers = await complete({ kind, fields, registry }, known, options, cli);
   if (!answers.ok) return answers;
   return profileOf({ kind, fields, registry, folder }, answers.value, sheet.value, options, cli.cwd);
+}
+
+/** The fields with an example of a designation that begins as it must, with the polymer. */
+function withDesignation(fields: readonly Field[], polymer: unknown): readonly Field[] {
+  if (typeof polymer !== 'string') return fields;
+  return fields.map((field) => (field.key === 'designation' ? { ...field, example: polymer } : field));
 }
 
 /** The method of a new trial, on which its form depends: known, or asked for; null for another kind. */
