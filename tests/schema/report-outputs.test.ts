@@ -103,6 +103,27 @@ describe('so does', () => {
     expect(faultsOf('reduction', out)).toEqual([]);
   });
 
+  it('a reduction of a sheet as a spreadsheet saves it, with how it was understood', async () => {
+    const { cwd, write } = sampleRegistry();
+    write(
+      'ladder.csv',
+      'commanded flow (mm3/s);feed length mm;mass g;note\n10;200;0,59;ok\n20;200;0,59;\n30;200;0,585;\n34;200;0,57;rubs\n38;200;0,54;\n42;200;0,5;\n',
+    );
+    const facts = ['--diameter', '1.75 mm', '--density', '1.24 g/cm3', '--format', 'json'];
+    const { out } = await runCommand(cwd, ['reduce', 'profiles/ladder.csv', ...facts]);
+    expect(faultsOf('reduction', out)).toEqual([]);
+    expect(JSON.parse(out).sheet).toMatchObject({
+      separator: ';',
+      decimal: ',',
+      rows: 6,
+      notes: [
+        { line: 2, text: 'ok' },
+        { line: 5, text: 'rubs' },
+      ],
+    });
+    expect(JSON.parse(out).sheet.columns[2]).toEqual({ heading: 'mass g', name: 'extrudedMass', unit: 'g' });
+  });
+
   it('a check that finds something', async () => {
     const registry = sampleRegistry();
     registry.edit('filaments/oakhollow/daisy-pla.yaml', 'diameter: 1.75 mm', 'diameter: 1.75 s');

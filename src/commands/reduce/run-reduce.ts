@@ -189,7 +189,7 @@ async function report(
 ): Promise<void> {
   cli.out(
     options.format === 'json'
-      ? formatReductionAsJson(reduction, heading.origin)
+      ? formatReductionAsJson(reduction, heading.origin, heading.sheet)
       : formatDocument(reductionDocument(reduction, heading), options.format, cli),
   );
   const shown = await showPlot(reductionPlot(reduction, heading.title, heading.events), options, cli);
