@@ -26,6 +26,8 @@ export interface Coverage {
   /** Shares of the benches. */
   readonly covered: number;
   readonly warned: number;
+  /** Those whose interval misses the truth without any warning. */
+  readonly untold: number;
   /** Median width of the intervals as a share of the truth. */
   readonly width: number;
 }
@@ -38,11 +40,11 @@ interface Outcome {
   readonly warned: boolean;
 }
 
-/** Reduces simulated benches, and counts how often the intervals hold the truth; `refused` are those without an answer. */
-export function coverageOf(method: MethodName, simulate: Simulate, count: number) {
+/** Reduces simulated benches from a first number on, and counts how often the intervals hold the truth; `refused` are those without an answer. */
+export function coverageOf(method: MethodName, simulate: Simulate, count: number, first = 0) {
   const outcomes: Outcome[] = [];
   let refused = 0;
-  for (let index = 0; index < count; index++) {
+  for (let index = first; index < first + count; index++) {
     const bench = simulate(index);
     const found = outcomesOf(method, bench);
     if (found === null) refused++;
@@ -82,6 +84,7 @@ function coverageRow(outcomes: readonly Outcome[]): Coverage[] {
       benches: outcomes.length,
       covered: share(holdsTruth),
       warned: share(({ warned }) => warned),
+      untold: share((outcome) => !outcome.warned && !holdsTruth(outcome)),
       width: widths[Math.floor(widths.length / 2)] ?? Number.NaN,
     },
   ];
