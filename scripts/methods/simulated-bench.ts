@@ -26,8 +26,8 @@ export interface Coverage {
   /** Shares of the benches. */
   readonly covered: number;
   readonly warned: number;
-  /** Those whose interval misses the truth without any warning. */
-  readonly untold: number;
+  /** Median error of the values as a share of the truth; as it is where the truth is 0. */
+  readonly bias: number;
   /** Median width of the intervals as a share of the truth. */
   readonly width: number;
 }
@@ -40,7 +40,10 @@ interface Outcome {
   readonly warned: boolean;
 }
 
-/** Reduces simulated benches from a first number on, and counts how often the intervals hold the truth; `refused` are those without an answer. */
+/**
+ * Reduces so many simulated benches, those from the number `first` on, and counts how often the intervals hold the truth;
+ * `refused` are those without an answer.
+ */
 export function coverageOf(method: MethodName, simulate: Simulate, count: number, first = 0) {
   const outcomes: Outcome[] = [];
   let refused = 0;
@@ -71,12 +74,14 @@ function coverageRow(outcomes: readonly Outcome[]): Coverage[] {
   const [first] = outcomes;
   if (first === undefined) return [];
   const share = (holds: (outcome: Outcome) => boolean) => outcomes.filter(holds).length / outcomes.length;
-  const widths = outcomes
-    .map(({ result: { interval }, truth }) => {
-      const width = (interval.high ?? Number.NaN) - (interval.low ?? Number.NaN);
-      return truth === 0 ? width : width / Math.abs(truth);
-    })
-    .sort((one, other) => one - other);
+  const ofTruth = (of: (outcome: Outcome) => number) =>
+    outcomes
+      .map((outcome) => of(outcome) / (outcome.truth === 0 ? 1 : Math.abs(outcome.truth)))
+      .sort((one, other) => one - other);
+  const errors = ofTruth(({ result, truth }) => result.value - truth);
+  const widths = ofTruth(
+    ({ result: { interval } }) => (interval.high ?? Number.NaN) - (interval.low ?? Number.NaN),
+  );
   return [
     {
       kind: first.kind,
@@ -84,7 +89,7 @@ function coverageRow(outcomes: readonly Outcome[]): Coverage[] {
       benches: outcomes.length,
       covered: share(holdsTruth),
       warned: share(({ warned }) => warned),
-      untold: share((outcome) => !outcome.warned && !holdsTruth(outcome)),
+      bias: errors[Math.floor(errors.length / 2)] ?? Number.NaN,
       width: widths[Math.floor(widths.length / 2)] ?? Number.NaN,
     },
   ];

@@ -63,6 +63,19 @@ export function roomCorrection(surface: SquareMillimetres, absorptionArea: Squar
 }
 
 /**
+ * Room correction K2, in dB, at another distance from a source on a floor: what the walls send back is the same everywhere,
+ * K2 = 10 lg(1 + 4 S/A) with S = 2 pi r^2 and the absorption area A of the room, while the direct sound falls.
+ * Source: ISO 3746, environmental correction (from memory).
+ */
+export function roomCorrectionAtOtherDistance(
+  correction: Decibels,
+  from: Millimetres,
+  to: Millimetres,
+): Decibels {
+  return 10 * Math.log10(1 + (10 ** (correction / 10) - 1) * (to / from) ** 2);
+}
+
+/**
  * Daily noise exposure level L_EX,8h, in dB(A), of a steady A-weighted level heard for a time: L + 10 lg(T/8 h).
  * Source: Directive 2003/10/EC, article 2, with ISO 1999.
  */

@@ -15,6 +15,22 @@ export function chiSquaredTail(value: number, degreesOfFreedom: number): number 
   return x < a + 1 ? 1 - front * lowerSeries(a, x) : front * upperFraction(a, x);
 }
 
+/**
+ * The value that chi-squared with whole degrees of freedom stays below with a probability strictly between 0 and 1, by
+ * bisection to the last bits.
+ */
+export function chiSquaredQuantile(probability: number, degreesOfFreedom: number): number {
+  let [low, high] = [0, 1];
+  while (chiSquaredTail(high, degreesOfFreedom) > 1 - probability) high *= 2;
+  while (high - low > 1e-13 * high) {
+    const middle = (low + high) / 2;
+    if (middle === low || middle === high) break;
+    if (chiSquaredTail(middle, degreesOfFreedom) > 1 - probability) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
+
 /** Logarithm of Γ(n/2) for a whole n, from Γ(1/2) = √π or Γ(1) = 1 upwards. */
 function logGammaOfHalves(n: number): number {
   let sum = n % 2 === 0 ? 0 : Math.log(Math.PI) / 2;

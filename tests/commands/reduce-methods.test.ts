@@ -42,6 +42,7 @@ filament: oakhollow/daisy-pla
 conditions: {fan: 100 %}
 soundMeter: {class: class2}
 backgroundLevel: 33 dB[SPL]{A}
+roomCorrection: 0 dB[SPL]{A}
 observations:
   columns: {distance: m, soundLevel: 'dB[SPL]{A}'}
   rows: [[1, 51.2], [1, 52.0], [1, 51.6], [1, 51.1]]

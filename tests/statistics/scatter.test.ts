@@ -11,13 +11,27 @@ test('values that agree leave the result as it is', () => {
   });
 });
 
-test("values that scatter widen it by the Birge ratio, with Student's factor for the effective freedom", () => {
-  // Variance 1 known and 3 estimated with four degrees of freedom: 4² / (3²/4) by JCGM 100:2008, formula G.2b.
+test("values that scatter widen it by the Birge ratio, and the surplus counts with Student's factor for its own freedom", () => {
   const scatter = scatterOf({ residualSquares: 16, degreesOfFreedom: 4 });
-  expect(scatter).toMatchObject({ birgeRatio: 2, widening: 2 });
-  expect(scatter.effectiveDegreesOfFreedom).toBeCloseTo(64 / 9, 12);
-  // Between 2.36 for seven and 2.31 for eight degrees of freedom (JCGM 100:2008, table G.2).
-  expect(scatter.coverageFactor).toBeCloseTo(2.36, 2);
+  expect(scatter).toMatchObject({ birgeRatio: 2, widening: 2, effectiveDegreesOfFreedom: 4 });
+  // The variance is 4 times the explained; what exceeds 0.72 of it is the surplus. JCGM 100:2008, table G.2: 2.78 for four.
+  expect(scatter.coverageFactor * 2).toBeCloseTo(Math.hypot(1.96, 2.776 * Math.sqrt(4 - 0.72)), 2);
+});
+
+test('a surplus is no better known for being small: its freedom is that of the fit', () => {
+  const freedomAt = (birgeRatio: number) =>
+    scatterOf({ residualSquares: 5 * birgeRatio ** 2, degreesOfFreedom: 5 }).effectiveDegreesOfFreedom;
+  expect([0.9, 1.1, 3].map(freedomAt)).toEqual([5, 5, 5]);
+});
+
+test('with one degree of freedom a prior stands for a second, so that one value far off is not told from chance by 12.7', () => {
+  const { effectiveDegreesOfFreedom, coverageFactor, widening } = scatterOf({
+    residualSquares: 1e4,
+    degreesOfFreedom: 1,
+  });
+  expect(effectiveDegreesOfFreedom).toBe(2);
+  // Half of the squares, by Student's 4.30 for two (JCGM 100:2008, table G.2).
+  expect((coverageFactor * widening) / 100).toBeCloseTo(4.303 / Math.SQRT2, 2);
 });
 
 test('more scatter never makes an interval narrower, and a little more only a little wider', () => {

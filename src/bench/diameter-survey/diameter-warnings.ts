@@ -9,6 +9,8 @@ interface JudgedSurvey {
   /** mm, or null where the maker states none. */
   readonly tolerance: number | null;
   readonly gauge: Gauge;
+  /** Whether enough places were read again to tell the noise of reading. */
+  readonly isNoiseKnown: boolean;
   readonly results: readonly ReducedResult[];
 }
 
@@ -21,7 +23,14 @@ const largestFlowError = 0.02;
 const millimetres = (value: number) => formatQuantity(value, 'length', { significantDigits: 4 });
 
 /** What a reader should know of a filament before relying on a survey of it, the most serious first. */
-export function diameterWarnings({ places, nominal, tolerance, gauge, results }: JudgedSurvey): string[] {
+export function diameterWarnings({
+  places,
+  nominal,
+  tolerance,
+  gauge,
+  isNoiseKnown,
+  results,
+}: JudgedSurvey): string[] {
   const warnings: string[] = [];
   const outside =
     tolerance === null ? [] : places.filter(({ diameter }) => Math.abs(diameter - nominal) > tolerance);
@@ -42,6 +51,12 @@ export function diameterWarnings({ places, nominal, tolerance, gauge, results }:
   if (2 * gauge.accuracy > largestFlowError * nominal) {
     warnings.push(
       `The gauge may be wrong by ${millimetres(gauge.accuracy)}, which is ${formatNumber((200 * gauge.accuracy) / nominal, { significantDigits: 2 })} % of the flow: use a micrometer to calibrate.`,
+    );
+  }
+  const ovality = results.find(({ quantity }) => quantity === 'ovality');
+  if (ovality?.interval.low === 0 && !isNoiseKnown) {
+    warnings.push(
+      `The axes differ by no more than reading may scatter, up to ${millimetres(ovality.interval.high ?? Number.NaN)}: read five places a second time, in rows of their own, to tell noise from ovality.`,
     );
   }
   if (places.length < enoughPlaces) {

@@ -24,6 +24,7 @@ export function layOutDiameterSurvey({ pairing }: LayoutRequest): Result<RunLayo
       howTo: [
         `mark the filament every ${spacing} mm over ${((places - 1) * spacing) / 1000} m, from the outer end of the spool`,
         'measure each place twice, the second time at right angles to the first, without squeezing the filament',
+        'read five of the places a second time, in rows of their own at the same position: that shows how far reading alone scatters',
         'close the gauge and zero it before the first place, and check the zero after the last',
       ],
       atHand: ['calipers, or better a micrometer; a marker; a steel rule'],

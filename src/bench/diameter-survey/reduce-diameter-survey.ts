@@ -17,7 +17,9 @@ import {
 } from '../sheet/reading-checks.ts';
 import { type DiameterSurveyRun, usualLengthAccuracy } from './diameter-survey-facts.ts';
 import { diameterWarnings } from './diameter-warnings.ts';
-import type { Gauge, SurveyPlace } from './survey-place.ts';
+import { ovalityResult } from './ovality.ts';
+import { type ReadingNoise, readingNoise } from './reading-noise.ts';
+import { type Gauge, type SurveyPlace, surveyPlaces } from './survey-place.ts';
 
 const draws = 20_000;
 /** A reading that far from the nominal diameter, as a factor, is of another filament or in another unit. */
@@ -25,10 +27,9 @@ const largestFactor = 1.4;
 
 /**
  * What a filament is really like, from its thickness across two axes at places along it: the mean diameter, its standard
- * deviation along the filament, the ovality (difference of the axes, as the out-of-roundness of ISO 11922-1; the axes
- * need not be the extreme ones, so the largest may be more), and the flow error: by how much the cross section π·d₁·d₂/4
- * exceeds that of the nominal diameter. The intervals cover the scatter along the filament, the resolution of the gauge
- * and its largest error, which all readings share, by the Monte Carlo method (JCGM 101:2008).
+ * deviation along the filament, the ovality (see `ovalityResult`), and the flow error: by how much the cross section
+ * π·d₁·d₂/4 exceeds that of the nominal diameter. The intervals cover the scatter along the filament, the noise of reading,
+ * the resolution of the gauge and its largest error, which all readings share, by the Monte Carlo method (JCGM 101:2008).
  */
 export function reduceDiameterSurvey(
   observations: Observations,
@@ -42,68 +43,57 @@ export function reduceDiameterSurvey(
     resolution: run.lengthResolution ?? usualLengthResolution,
     accuracy: run.lengthAccuracy ?? usualLengthAccuracy,
   };
-  const results = surveyResults(places, nominal, gauge);
+  const noise = readingNoise(places, gauge);
+  const results = surveyResults({ places, gauge, noise }, nominal);
+  const tolerance = run.diameterTolerance ?? null;
   return success({
     method: 'diameterSurvey',
     results,
     get curve() {
       return surveyCurve(observations, places, results[0]);
     },
-    warnings: diameterWarnings({ places, nominal, tolerance: run.diameterTolerance ?? null, gauge, results }),
+    warnings: diameterWarnings({ places, nominal, tolerance, gauge, isNoiseKnown: noise.isKnown, results }),
   });
 }
 
-/** Places in the order in which they lie along the filament. */
-function surveyPlaces({ columns }: Observations, nominal: number): SurveyPlace[] {
-  const { position = [], firstDiameter = [], secondDiameter = [] } = columns;
-  return position
-    .map((at, index) => {
-      const [first, second] = [firstDiameter[index] ?? Number.NaN, secondDiameter[index] ?? Number.NaN];
-      return {
-        position: at,
-        diameter: (first + second) / 2,
-        ovality: Math.abs(first - second),
-        areaError: (first * second) / nominal ** 2 - 1,
-      };
-    })
-    .sort((one, other) => one.position - other.position);
+interface Survey {
+  readonly places: readonly SurveyPlace[];
+  readonly gauge: Gauge;
+  readonly noise: ReadingNoise;
 }
 
-function surveyResults(places: readonly SurveyPlace[], nominal: number, gauge: Gauge): ReducedResult[] {
+function surveyResults({ places, gauge, noise }: Survey, nominal: number): ReducedResult[] {
   const random = randomSource('diameterSurvey');
   const diameters = describe(places.map(({ diameter }) => diameter));
-  const ovalities = describe(places.map(({ ovality }) => ovality));
   const areas = describe(places.map(({ areaError }) => areaError));
   const { count } = diameters;
-  // Two readings a place halve the variance of rounding.
-  const rounding = gauge.resolution / Math.sqrt(24);
+  const freedom = count - 1;
+  const differing = describe(places.map(({ difference }) => difference)).standardDeviation ** 2;
   const alike = diameters.standardDeviation < gauge.resolution / 2 ? 1 : 1 / Math.sqrt(count);
   const outcome = {
     mean: new Float64Array(draws),
     spread: new Float64Array(draws),
-    ovality: new Float64Array(draws),
     area: new Float64Array(draws),
   };
   for (let index = 0; index < draws; index++) {
     const shared =
       gauge.accuracy * (2 * random.uniform() - 1) + gauge.resolution * (random.uniform() - 0.5) * alike;
-    const along = random.studentT(count - 1) / Math.sqrt(count);
+    const along = random.studentT(freedom) / Math.sqrt(count);
     outcome.mean[index] = diameters.mean + along * diameters.standardDeviation + shared;
     outcome.area[index] =
       areas.mean +
-      (random.studentT(count - 1) / Math.sqrt(count)) * areas.standardDeviation +
+      (random.studentT(freedom) / Math.sqrt(count)) * areas.standardDeviation +
       (2 * shared) / nominal;
-    const freedom = count - 1;
     const variance = (freedom * diameters.standardDeviation ** 2) / (2 * random.gamma(freedom / 2));
-    outcome.spread[index] = Math.sqrt(Math.max(0, variance - rounding ** 2));
-    const ovality =
-      ovalities.mean + (random.studentT(count - 1) / Math.sqrt(count)) * ovalities.standardDeviation;
-    outcome.ovality[index] = Math.max(0, ovality + gauge.resolution * (random.uniform() - 0.5) * alike);
+    const { least, most } = noise.draw(random, differing);
+    const ofReading = least + (most - least) * random.uniform();
+    // A mean of two readings has a quarter of the variance of their difference.
+    outcome.spread[index] = Math.sqrt(Math.max(0, variance - ofReading / 4));
   }
   return [
     result('meanDiameter', 'length', outcome.mean),
     result('diameterSpread', 'length', outcome.spread),
-    result('ovality', 'length', outcome.ovality),
+    ovalityResult(places, gauge, noise),
     result('flowError', 'ratio', outcome.area),
   ];
 }

@@ -1,7 +1,7 @@
 import { failure, type Result, success } from '../../result.ts';
+import { randomSource } from '../../statistics/random.ts';
 import type { BenchProblem } from '../bench-problem.ts';
 import type { RunOf } from '../facts/fact.ts';
-import { factProblems } from '../facts/fact-problems.ts';
 import type { Reduction, ReductionCurve } from '../reduction.ts';
 import type { Observations } from '../sheet/observations.ts';
 import {
@@ -12,10 +12,10 @@ import {
   tooManyValues,
 } from '../sheet/reading-checks.ts';
 import { crossingResult, plottedLimits } from '../steps/crossing-result.ts';
+import { gapCrossing } from '../steps/gap-crossing.ts';
 import { acceptedGrade, acceptedQuality, gradeNoise } from '../steps/graded.ts';
 import { seriesWarnings } from '../steps/series-warnings.ts';
-import { crossingsOf, risingCrossing } from '../steps/step-crossing.ts';
-import { courseBand, courseDraws } from '../steps/step-draws.ts';
+import { type CourseDraws, courseBand, courseDraws } from '../steps/step-draws.ts';
 import { seriesSteps } from '../steps/step-series.ts';
 
 /** What is known of layer times besides the readings. */
@@ -32,7 +32,6 @@ export function reduceLayerTime(
   run: RunOf<typeof layerTimeFacts>,
 ): Result<Reduction, readonly BenchProblem[]> {
   const problems = [
-    ...factProblems(layerTimeFacts, run),
     ...notPositiveReadings(observations, ['layerTime'], 'write the time between the starts of two layers'),
     ...badGrades(observations),
     ...repeatedTable(observations, 'layerTime', 3),
@@ -50,7 +49,7 @@ export function reduceLayerTime(
   const level = acceptedQuality(run.acceptedGrade);
   const courses = courseDraws(steps, gradeNoise, 'rising', 'layerTime');
   const x = steps.map((step) => step.x);
-  const crossings = crossingsOf(courses, x, level, risingCrossing);
+  const crossings = crossingsOf(courses, x, level);
   const result = crossingResult('shortestLayerTime', 'time', crossings, x);
   return success({
     method: 'layerTime',
@@ -66,5 +65,15 @@ export function reduceLayerTime(
       };
     },
     warnings: seriesWarnings(steps, [result], 'time'),
+  });
+}
+
+/** Where each course reaches the level; what it does between two times is not known, and a shape may fail all at once. */
+function crossingsOf({ count, size, values }: CourseDraws, x: readonly number[], level: number) {
+  const random = randomSource('layerTime gaps');
+  return Float64Array.from({ length: count }, (_, draw) => {
+    const bend = random.uniform();
+    const gap = { bend, place: random.uniform(), straight: bend };
+    return gapCrossing(x, values.subarray(draw * size, (draw + 1) * size), level, gap);
   });
 }

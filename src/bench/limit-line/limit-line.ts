@@ -29,9 +29,9 @@ export interface LimitLine {
   readonly residualDegreesOfFreedom: number;
   /** Scatter of the limits about the line, relative to what their intervals explain; null without residual freedom. */
   readonly birgeRatio: number | null;
-  /** Whether the scatter widens the band: the Birge ratio is above one. */
+  /** Whether the scatter widens the band. */
   readonly isWidened: boolean;
-  /** Of the band; null stands for infinitely many: the intervals of the limits alone decide. */
+  /** Those with which the scatter beyond the intervals is known; null where there is none: the intervals alone decide. */
   readonly effectiveDegreesOfFreedom: number | null;
   /** From a standard uncertainty to the half-width of the 95 % band. */
   readonly coverageFactor: number;
@@ -77,7 +77,7 @@ export function fitLimitLine(points: readonly LimitPoint[]): Result<LimitLine, L
     tested: { low: Math.min(...temperatures), high: Math.max(...temperatures) },
     residualDegreesOfFreedom: degreesOfFreedom,
     birgeRatio,
-    isWidened: widening > 1,
+    isWidened: effectiveDegreesOfFreedom !== null,
     effectiveDegreesOfFreedom,
     coverageFactor,
   });

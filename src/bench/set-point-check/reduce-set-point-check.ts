@@ -4,7 +4,7 @@ import { drawnQuantiles } from '../../statistics/coverage-interval.ts';
 import { describe } from '../../statistics/describe.ts';
 import { leastSquares } from '../../statistics/least-squares.ts';
 import { randomSource } from '../../statistics/random.ts';
-import { scatterOf } from '../../statistics/scatter.ts';
+import { normalFactor, scatterOf } from '../../statistics/scatter.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import { rounded } from '../../units/rounded.ts';
 import { shown, shownNumber } from '../../units/wording.ts';
@@ -110,15 +110,16 @@ function offsetLine(points: readonly SetPoint[], middle: number) {
     counts.map((count) => count / variance),
   );
   const { coefficients, cofactors, ...rest } = fit.ok ? fit.value : noFit;
-  const { widening, effectiveDegreesOfFreedom } = scatterOf(rest);
+  const { widening, coverageFactor } = scatterOf(rest);
   const [offset = Number.NaN, slope = 0] = coefficients;
-  const error = (index: number) => widening * Math.sqrt(cofactors[index]?.[index] ?? 0);
+  const wider = (widening * coverageFactor) / normalFactor;
+  const error = (index: number) => wider * Math.sqrt(cofactors[index]?.[index] ?? 0);
   return {
     offset,
     slope,
     offsetError: error(0),
     slopeError: error(1),
-    freedom: effectiveDegreesOfFreedom ?? spare,
+    freedom: spare,
   };
 }
 

@@ -3,7 +3,6 @@ import { randomSource } from '../../statistics/random.ts';
 import { capitalised, wordsOf } from '../../text/words.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import type { BenchProblem } from '../bench-problem.ts';
-import { factProblems } from '../facts/fact-problems.ts';
 import { usualLengthResolution } from '../facts/instrument-facts.ts';
 import type { ReducedResult, Reduction, ReductionCurve } from '../reduction.ts';
 import type { Observations } from '../sheet/observations.ts';
@@ -16,19 +15,19 @@ import {
   tooManyValues,
 } from '../sheet/reading-checks.ts';
 import { crossingResult, plottedLimits } from '../steps/crossing-result.ts';
+import { gapCrossing } from '../steps/gap-crossing.ts';
 import { acceptedQuality, gradeNoise, isGraded } from '../steps/graded.ts';
 import { seriesWarnings } from '../steps/series-warnings.ts';
 import { type CourseDraws, courseBand, courseDraws } from '../steps/step-draws.ts';
 import { type SeriesNoise, seriesSteps } from '../steps/step-series.ts';
 import { unsteadyStep } from '../steps/unsteady-course.ts';
-import { gapCrossing } from './gap-crossing.ts';
 import {
   type LadderSetting,
   type LadderSettingName,
   ladderSettingNames,
   ladderSettings,
 } from './ladder-settings.ts';
-import { type SettingLadderRun, settingLadderFacts } from './setting-ladder-facts.ts';
+import type { SettingLadderRun } from './setting-ladder-facts.ts';
 
 /** Relative scatter of the size of a defect from one specimen to the next (common practice, no source). */
 const usualScatter = 0.15;
@@ -54,11 +53,7 @@ export function reduceSettingLadder(
 ): Result<Reduction, readonly BenchProblem[]> {
   const name = ladderSettingNames.find((each) => observations.columns[each] !== undefined);
   if (name === undefined) return failure([noSetting]);
-  const problems = [
-    ...factProblems(settingLadderFacts, run),
-    ...checkLadder(observations, name),
-    ...checkDefect(observations, run),
-  ];
+  const problems = [...checkLadder(observations, name), ...checkDefect(observations, run)];
   if (problems.length > 0) return failure(problems);
   return success(reducedLadder(observations, name, run));
 }
@@ -147,7 +142,7 @@ function resultsOf(
   level: number,
 ): ReducedResult[] {
   const { dimension, holds }: LadderSetting = ladderSettings[name];
-  const { low, high } = heldDraws(x, drawn, level);
+  const { low, high } = heldDraws(x, drawn, { level, hasTwoSides: courses[holds] === 'peaked' });
   switch (holds) {
     case 'fromLeast':
       return [crossingResult(name, dimension, low, x)];
@@ -165,15 +160,26 @@ function resultsOf(
   }
 }
 
+interface HeldLevel {
+  readonly level: number;
+  readonly hasTwoSides: boolean;
+}
+
 /** Both ends of what holds, for every draw; a course that nowhere reaches the level leaves both at its best setting. */
-function heldDraws(x: readonly number[], { count, size, values, peaks }: CourseDraws, level: number) {
+function heldDraws(
+  x: readonly number[],
+  { count, size, values, peaks }: CourseDraws,
+  { level, hasTwoSides }: HeldLevel,
+) {
   const random = randomSource('settingLadder gaps');
   const [low, high] = [new Float64Array(count), new Float64Array(count)];
   const turned = x.map((at) => -at).reverse();
   for (let draw = 0; draw < count; draw++) {
     const course = values.subarray(draw * size, (draw + 1) * size);
     const peak = peaks[draw] ?? 0;
-    const gap = { bend: random.uniform(), place: random.uniform() };
+    const [bend, place] = [random.uniform(), random.uniform()];
+    // A course that rises and falls has fewer steps on each side to show a jump by.
+    const gap = { bend, place, straight: hasTwoSides ? bend ** 2 : bend };
     const top = x[peak] ?? Number.NaN;
     const rising = course.subarray(0, peak + 1);
     const falling = course.slice(peak).reverse();

@@ -1,3 +1,6 @@
+/** mm; where a sound level is stated. */
+export const oneMetre = 1000;
+
 /** dB: above it no correction is made, below the lower one a reading cannot be corrected (ISO 3746:2010, from memory). */
 export const backgroundRange = { cannot: 3, need: 10 } as const;
 

@@ -1,36 +1,32 @@
 import {
   backgroundCorrection,
   levelAtOtherDistance,
-  meanOfLevels,
   powerLevelFromPressure,
   powerOfLevel,
 } from '../../physics/sound.ts';
 import { failure, type Result, success } from '../../result.ts';
-import { describe } from '../../statistics/describe.ts';
 import { rounded } from '../../units/rounded.ts';
 import type { BenchProblem } from '../bench-problem.ts';
 import type { ReducedResult, Reduction, ReductionCurve } from '../reduction.ts';
 import type { Observations } from '../sheet/observations.ts';
 import { notPositiveReadings, outsideReadings, repeatedTable } from '../sheet/reading-checks.ts';
-import { backgroundRange, type CorrectedReading } from './corrected-reading.ts';
+import { backgroundRange, type CorrectedReading, oneMetre } from './corrected-reading.ts';
+import { type LevelInterval, levelInterval, roomLevels } from './room-levels.ts';
 import type { SoundLevelRun } from './sound-level-facts.ts';
 import { soundWarnings } from './sound-warnings.ts';
 
-/** mm */
-const oneMetre = 1000;
 /** Standard deviation of reproducibility of the survey grade, in dB (ISO 3746:2010, table of typical values, from memory). */
 const surveyGrade = 3;
 /** What a meter without a class adds, in dB (common practice, no source: its class 2 limits are met to about that). */
 const unclassedMeter = 1.5;
-/** Covers 95 % of a normal distribution on both sides (GUM, JCGM 100:2008, table G.1). */
-const coverageFactor = 1.96;
 const leastReadings = 3;
 
 /**
  * Sound of a machine on a floor, from A-weighted readings around it: each is corrected for the background, brought to
- * 1 m over a reflecting plane (−20 lg r), and averaged by energy; the sound power follows from the hemisphere
- * (ISO 3746:2010; ISO 3744:2010). The interval is that of the survey grade: reproducibility, the scatter between the
- * places, and a meter without a class. What the walls of the room send back is not taken off, which is the safe side.
+ * 1 m over a reflecting plane (−20 lg r), freed of what the walls send back (K₂), and averaged by energy; the sound power
+ * follows from the hemisphere (ISO 3746:2010; ISO 3744:2010). The interval is that of the survey grade: reproducibility,
+ * the scatter between the places, and a meter without a class. A room only adds: where its correction is not stated, any that a
+ * survey allows is possible, so that the interval reaches further down than up from what was read.
  */
 export function reduceSoundLevel(
   observations: Observations,
@@ -41,20 +37,20 @@ export function reduceSoundLevel(
   const all = correctedReadings(observations, run);
   const usable = all.filter(({ difference }) => difference >= backgroundRange.cannot);
   if (usable.length < leastReadings) return failure([backgroundTooLoud(usable.length, all.length)]);
-  const level = meanOfLevels(usable.map(({ atOneMetre }) => atOneMetre));
-  const scatter = describe(usable.map(({ atOneMetre }) => atOneMetre)).standardDeviation;
-  const uncertainty = Math.hypot(
-    surveyGrade,
-    scatter / Math.sqrt(usable.length),
-    (run.levelResolution ?? 1) / Math.sqrt(12),
-    run.meterClass === 'class1' || run.meterClass === 'class2' ? 0 : unclassedMeter,
+  const levels = roomLevels(usable, run.roomCorrection);
+  const found = levelInterval(levels, (scatter) =>
+    Math.hypot(
+      surveyGrade,
+      scatter / Math.sqrt(usable.length),
+      (run.levelResolution ?? 1) / Math.sqrt(12),
+      run.meterClass === 'class1' || run.meterClass === 'class2' ? 0 : unclassedMeter,
+    ),
   );
-  const half = coverageFactor * uncertainty;
   return success({
     method: 'soundLevel',
-    results: [levelResult(level, half), powerResult(level, half)],
-    curve: soundCurve(all, level, half),
-    warnings: soundWarnings(all, { scatter, meterClass: run.meterClass }),
+    results: [levelResult(found), powerResult(found)],
+    curve: soundCurve(all, found),
+    warnings: soundWarnings(all, { ...run, scatter: Math.min(...levels.map(({ scatter }) => scatter)) }),
   });
 }
 
@@ -73,37 +69,38 @@ function correctedReadings({ columns }: Observations, run: SoundLevelRun): Corre
   });
 }
 
-function levelResult(level: number, half: number): ReducedResult {
+function levelResult({ low, level, high }: LevelInterval): ReducedResult {
   return {
     quantity: 'soundLevel',
     dimension: 'soundLevel',
     value: rounded(level),
-    interval: { low: rounded(level - half), high: rounded(level + half), coverage: 0.95 },
+    interval: { low: rounded(low), high: rounded(high), coverage: 0.95 },
     censored: null,
   };
 }
 
-function powerResult(level: number, half: number): ReducedResult {
+function powerResult({ low, level, high }: LevelInterval): ReducedResult {
   const power = (at: number) => rounded(powerOfLevel(powerLevelFromPressure(at, oneMetre, 'overPlane')));
   return {
     quantity: 'soundPower',
     dimension: 'power',
     value: power(level),
-    interval: { low: power(level - half), high: power(level + half), coverage: 0.95 },
+    interval: { low: power(low), high: power(high), coverage: 0.95 },
     censored: null,
   };
 }
 
 /** Level against distance, with the fall of 6 dB a doubling that the level at 1 m stands for. */
-function soundCurve(all: readonly CorrectedReading[], level: number, half: number): ReductionCurve {
+function soundCurve(all: readonly CorrectedReading[], { low, level, high }: LevelInterval): ReductionCurve {
   const distances = [...new Set([...all.map(({ distance }) => distance), oneMetre])].sort((a, b) => a - b);
-  const points = distances.map((x) => ({ x, y: rounded(levelAtOtherDistance(level, oneMetre, x)) }));
+  const at = (of: number, x: number) => rounded(levelAtOtherDistance(of, oneMetre, x));
+  const points = distances.map((x) => ({ x, y: at(level, x) }));
   return {
     x: { quantity: 'distance', dimension: 'length' },
     y: { quantity: 'soundLevel', dimension: 'soundLevel' },
     readings: all.map(({ distance, level: y }) => ({ x: distance, y })),
     fit: points,
-    band: points.map(({ x, y }) => ({ x, low: rounded(y - half), high: rounded(y + half) })),
+    band: distances.map((x) => ({ x, low: at(low, x), high: at(high, x) })),
     threshold: null,
     limits: [],
   };
@@ -124,6 +121,9 @@ function checkSound(observations: Observations, run: SoundLevelRun): BenchProble
     (level, index) => level <= (background?.[index] ?? run.backgroundLevel ?? Number.NEGATIVE_INFINITY),
   );
   return [
+    ...(run.roomCorrection === undefined || run.roomCorrection >= 0
+      ? []
+      : [negativeRoom(run.roomCorrection)]),
     ...notPositiveReadings(
       observations,
       ['distance'],
@@ -136,6 +136,14 @@ function checkSound(observations: Observations, run: SoundLevelRun): BenchProble
     ...(below === -1 ? [] : [louderBackground(observations.rows[below] ?? below + 1)]),
     ...(levels.length < leastReadings ? [tooFewReadings(levels.length)] : []),
   ];
+}
+
+function negativeRoom(correction: number): BenchProblem {
+  return {
+    code: 'badSetting',
+    message: `the room correction cannot be ${correction} dB: a room only adds to the sound`,
+    help: 'write by how much the walls raise the level at 1 m, such as 3 dB, or leave it out',
+  };
 }
 
 function louderBackground(row: number): BenchProblem {

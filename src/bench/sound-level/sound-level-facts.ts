@@ -2,7 +2,7 @@ import type { Trial } from '../../registry/generated/documents.ts';
 import type { Fact, RunOf } from '../facts/fact.ts';
 
 /** Class of a sound level meter by IEC 61672-1. */
-export type MeterClass = NonNullable<Trial['soundMeter']>['class'];
+type MeterClass = NonNullable<Trial['soundMeter']>['class'];
 
 /** Level of the room with the machine off, dB. */
 const backgroundLevel: Fact<number> = {
@@ -13,6 +13,17 @@ const backgroundLevel: Fact<number> = {
   statedIn: 'trial',
   place: 'backgroundLevel',
   read: (trial) => trial.backgroundLevel,
+};
+
+/** By how much the walls raise the level at 1 m, dB: K₂ of ISO 3746 for a hemisphere of 1 m. */
+const roomCorrection: Fact<number> = {
+  what: 'by how much the walls raise the level at 1 m (K2 of ISO 3746), default anything from 0 to 7 dB',
+  form: { dimension: 'soundLevel' },
+  example: '3 dB[SPL]{A}',
+  flag: 'room',
+  statedIn: 'trial',
+  place: 'roomCorrection',
+  read: (trial) => trial.roomCorrection,
 };
 
 /** Step of the sound level meter's display, dB. */
@@ -37,6 +48,6 @@ const meterClass: Fact<MeterClass> = {
 };
 
 /** What is known of a survey of sound besides its readings. */
-export const soundLevelFacts = { backgroundLevel, levelResolution, meterClass };
+export const soundLevelFacts = { backgroundLevel, roomCorrection, levelResolution, meterClass };
 
 export type SoundLevelRun = RunOf<typeof soundLevelFacts>;

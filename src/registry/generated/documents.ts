@@ -1056,6 +1056,10 @@ export interface Trial {
    */
   backgroundLevel?: Decibels;
   /**
+   * By how much the walls raise the level at 1 m from the machine: K2 of ISO 3746 for a hemisphere of 1 m.
+   */
+  roomCorrection?: Decibels;
+  /**
    * Relative standard uncertainty of the fed length.
    */
   feedLengthUncertainty?: Fraction;

@@ -2,6 +2,7 @@ import { type CombinedLimit, leastAgreement } from '../../bench/limit-line/combi
 import type { LimitLine } from '../../bench/limit-line/limit-line.ts';
 import { limitAt } from '../../bench/limit-line/limit-line-answers.ts';
 import type { PairingReduction, TrialBound } from '../../bench/limit-line/pairing-reduction.ts';
+import { normalFactor, priorScatter } from '../../statistics/scatter.ts';
 import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
 
 /** What a reader should know before relying on a line of limits; each a sentence that says what would help. */
@@ -36,9 +37,15 @@ function lineWarnings(line: LimitLine): string[] {
       'Two limits leave nothing to judge the straight line by: its band is what their intervals propagate to; a third temperature would test it.',
     );
   }
-  if (freedom !== null) {
+  if (residualDegreesOfFreedom > 0 && residualDegreesOfFreedom < priorScatter.freedom) {
     warnings.push(
-      `The limits scatter ${threeDigits(birgeRatio ?? 1)} times as far about the line as their intervals explain; the band is widened by that, with Student's factor ${threeDigits(coverageFactor)} for ${threeDigits(freedom)} effective degrees of freedom. Another ladder would narrow it.`,
+      `Three limits show next to nothing of how far ladders differ from run to run: a prior stands for a fourth, ${priorScatter.birgeRatio} times the scatter that the intervals explain. A fourth ladder would test it.`,
+    );
+  }
+  if (freedom !== null && birgeRatio !== null && birgeRatio > 1) {
+    const factor = (birgeRatio * coverageFactor) / normalFactor;
+    warnings.push(
+      `The limits scatter ${threeDigits(birgeRatio)} times as far about the line as their intervals explain, which is known with ${freedom} degrees of freedom only: the band is ${threeDigits(factor)} times as wide as the intervals alone would make it. Another ladder would narrow it.`,
     );
   }
   if (Math.abs(line.slope) < coverageFactor * line.slopeUncertainty) {

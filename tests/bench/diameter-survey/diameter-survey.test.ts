@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { simulateDiameter } from '../../../scripts/methods/simulate-diameter.ts';
+import { type Coverage, coverageOf } from '../../../scripts/methods/simulated-bench.ts';
 import { reduceDiameterSurvey } from '../../../src/bench/diameter-survey/reduce-diameter-survey.ts';
 import { randomSource } from '../../../src/statistics/random.ts';
 import { covers, observationsOf, resultOf } from '../observations-of.ts';
@@ -17,6 +19,15 @@ function filament(mean: number, spread: number, oval: number, seed: string) {
     firstDiameter: middles.map((middle) => read(middle + oval / 2)),
     secondDiameter: middles.map((middle) => read(middle - oval / 2)),
   });
+}
+
+let counted: readonly Coverage[] | undefined;
+/** Counted once for several tests, over benches that nothing was tuned on. */
+function ovalityCoverage(): readonly Coverage[] {
+  counted ??= coverageOf('diameterSurvey', simulateDiameter, 1800, 700_000).rows.filter(
+    ({ quantity }) => quantity === 'ovality',
+  );
+  return counted;
 }
 
 describe('a diameter survey', () => {
@@ -38,6 +49,47 @@ describe('a diameter survey', () => {
   test('finds the ovality of a steady filament', () => {
     const ovality = resultOf(reduceDiameterSurvey(filament(1.75, 0.002, 0.02, 'oval'), settings), 'ovality');
     expect(ovality.value).toBeCloseTo(0.02, 3);
+  });
+
+  test('holds 0 for a round strand, whose readings differ all the same', { tags: 'long' }, () => {
+    for (const kind of ['round, read once', 'round, caliper', 'round, read twice']) {
+      const held = ovalityCoverage().find((row) => row.kind === kind);
+      expect(held?.covered).toBeGreaterThan(0.94);
+    }
+  });
+
+  test('brackets the ovality of oval and turning strands, read once or twice', { tags: 'long' }, () => {
+    for (const { covered } of ovalityCoverage()) expect(covered).toBeGreaterThan(0.92);
+  });
+
+  test('takes repeated places as one, and learns from them what reading alone scatters', () => {
+    const [ones, others] = [
+      [1.75, 1.752, 1.749, 1.751, 1.75, 1.753],
+      [1.751, 1.749, 1.752, 1.75, 1.752, 1.75],
+    ];
+    const reduced = reduceDiameterSurvey(
+      observationsOf({
+        position: [0, 0, 500, 500, 1000, 1000, 1500, 1500, 2000, 2000, 2500, 2500],
+        firstDiameter: [...(ones ?? []), ...(others ?? [])],
+        secondDiameter: [...(others ?? []), ...(ones ?? [])],
+      }),
+      settings,
+    );
+    expect(resultOf(reduced, 'ovality').interval.low).toBe(0);
+    expect(reduced.ok && reduced.value.warnings.join()).toContain('Only 6 places');
+    expect(reduced.ok && reduced.value.warnings.join()).not.toContain('a second time');
+  });
+
+  test('says that places read once leave noise and ovality apart only together', () => {
+    const position = Array.from({ length: 10 }, (_, index) => 500 * index);
+    const firstDiameter = position.map((_, index) => (index % 2 === 0 ? 1.752 : 1.748));
+    const secondDiameter = position.map((_, index) => (index % 2 === 0 ? 1.748 : 1.752));
+    const reduced = reduceDiameterSurvey(
+      observationsOf({ position, firstDiameter, secondDiameter }),
+      settings,
+    );
+    expect(resultOf(reduced, 'ovality').interval.low).toBe(0);
+    expect(reduced.ok && reduced.value.warnings.join()).toContain('read five places a second time');
   });
 
   test('has a flow error of twice the relative error of the diameter', () => {

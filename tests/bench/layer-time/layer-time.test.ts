@@ -1,4 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { simulateLayerTime } from '../../../scripts/methods/simulate-layer-time.ts';
+import { coverageOf } from '../../../scripts/methods/simulated-bench.ts';
 import { reduceLayerTime } from '../../../src/bench/layer-time/reduce-layer-time.ts';
 import { randomSource } from '../../../src/statistics/random.ts';
 import { covers, observationsOf, repeated, resultOf, shareOf } from '../observations-of.ts';
@@ -25,6 +27,12 @@ describe('layer times', () => {
       return covers(resultOf(reduced, 'shortestLayerTime'), limit);
     });
     expect(shareOf(held)).toBeGreaterThanOrEqual(0.92);
+  });
+
+  test('hold it too where the shape fails all at once between two times', { tags: 'long' }, () => {
+    const { rows } = coverageOf('layerTime', simulateLayerTime, 900, 700_000);
+    expect(rows).toHaveLength(3);
+    for (const { covered } of rows) expect(covered).toBeGreaterThan(0.93);
   });
 
   test('put the limit between the last that fails and the first that passes', () => {

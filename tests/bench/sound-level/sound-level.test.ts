@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { reduceSoundLevel } from '../../../src/bench/sound-level/reduce-sound-level.ts';
 import { observationsOf, resultOf } from '../observations-of.ts';
 
-const run = { backgroundLevel: 30, meterClass: 'class2', levelResolution: 0.1 } as const;
+const run = { backgroundLevel: 30, meterClass: 'class2', levelResolution: 0.1, roomCorrection: 0 } as const;
+const inARoom = { backgroundLevel: 30, meterClass: 'class2', levelResolution: 0.1 } as const;
 const sum = (one: number, other: number) => 10 * Math.log10(10 ** (one / 10) + 10 ** (other / 10));
 
 describe('a sound survey', () => {
@@ -30,7 +31,10 @@ describe('a sound survey', () => {
       soundLevel: [50, 50, 50].map((level) => sum(level, room)),
       background: [room, room, room],
     });
-    expect(resultOf(reduceSoundLevel(readings, {}), 'soundLevel').value).toBeCloseTo(50, 3);
+    expect(resultOf(reduceSoundLevel(readings, { roomCorrection: 0 }), 'soundLevel').value).toBeCloseTo(
+      50,
+      3,
+    );
   });
 
   test('leaves out readings less than 3 dB above the room, and says so', () => {
@@ -77,5 +81,54 @@ describe('a sound survey', () => {
     const high = (meterClass: 'class2' | 'unclassed') =>
       resultOf(reduceSoundLevel(readings, { ...run, meterClass }), 'soundLevel').interval.high;
     expect(high('unclassed')).toBeGreaterThan(high('class2') ?? Number.NaN);
+  });
+
+  test('takes off what the walls send back, more of it farther away', () => {
+    // Walls that raise 60 dB by 3 dB at 1 m send back as much as comes directly, and four times as much as that at 2 m.
+    const direct = (distance: number) => 1e6 / distance ** 2;
+    const readings = observationsOf({
+      distance: [1000, 1000, 1000, 2000],
+      soundLevel: [1, 1, 1, 2].map((distance) => 10 * Math.log10(direct(distance) + 1e6)),
+    });
+    const reduced = reduceSoundLevel(readings, { ...run, roomCorrection: 10 * Math.log10(2) });
+    expect(resultOf(reduced, 'soundLevel').value).toBeCloseTo(60, 3);
+  });
+
+  test('opens downwards where the room is not known, and says so', () => {
+    const readings = observationsOf({ distance: [1000, 1000, 1000, 1000], soundLevel: [60, 60.5, 59.5, 60] });
+    const ends = (reduced: ReturnType<typeof reduceSoundLevel>) => resultOf(reduced, 'soundLevel').interval;
+    const [open, closed] = [reduceSoundLevel(readings, inARoom), reduceSoundLevel(readings, run)];
+    expect(60 - (ends(open).low ?? 0)).toBeGreaterThan(9);
+    expect((ends(open).high ?? 0) - 60).toBeLessThan(5);
+    expect(60 - (ends(closed).low ?? 0)).toBeCloseTo((ends(closed).high ?? 0) - 60, 1);
+    expect(open.ok && open.value.warnings[0]).toContain('anything from 0 to 7 dB');
+    expect(closed.ok && closed.value.warnings.join()).not.toContain('room correction');
+  });
+
+  test('learns of the room from readings at several distances', () => {
+    const at = (fall: number) => {
+      const readings = observationsOf({
+        distance: [1000, 1000, 1000, 4000, 4000, 4000],
+        soundLevel: [60, 60, 60, 60 - fall, 60 - fall, 60 - fall],
+      });
+      return resultOf(reduceSoundLevel(readings, inARoom), 'soundLevel').value;
+    };
+    // 12 dB is the fall without walls.
+    expect(at(12)).toBeGreaterThan(58.5);
+    expect(at(4)).toBeLessThan(at(12) - 1);
+  });
+
+  test.each([
+    ['a negative room correction is refused', -1, { ok: false, error: [{ code: 'badSetting' }] }],
+    ['one beyond the survey grade is told', 9, { ok: true }],
+  ])('%s', (_, roomCorrection, expected) => {
+    const readings = observationsOf({
+      distance: [1000, 1000, 1000, 1000, 1000],
+      soundLevel: [60, 60, 60, 60, 60],
+    });
+    const reduced = reduceSoundLevel(readings, { ...run, roomCorrection });
+    expect(reduced).toMatchObject(expected);
+    if (reduced.ok)
+      expect(reduced.value.warnings).toEqual([expect.stringContaining('ISO 3746 holds up to 7 dB')]);
   });
 });

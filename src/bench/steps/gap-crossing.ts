@@ -1,7 +1,9 @@
-/** Two random numbers, uniform on 0 to 1, that say what the curve does between two steps. */
+/** Random numbers from 0 to 1 that say what the curve does between two steps. */
 interface GapDraw {
   readonly bend: number;
   readonly place: number;
+  /** How much of a rise that is steeper than those beside it is no jump but straight. */
+  readonly straight: number;
 }
 
 /**
@@ -40,8 +42,8 @@ function slopeOf(x: readonly number[], values: Float64Array, after: number): num
 }
 
 /** Way to a share of the rise of a straight line that holds part of it, at least `steadily`, and a jump that holds the rest. */
-function jumpingWay(share: number, steadily: number, { bend, place }: GapDraw): number {
-  const line = steadily + (1 - steadily) * bend ** 2;
+function jumpingWay(share: number, steadily: number, { straight, place }: GapDraw): number {
+  const line = steadily + (1 - steadily) * straight;
   const [below, above] = [line * place, line * place + 1 - line];
   if (share <= below) return share / line;
   return share >= above ? (share - 1 + line) / line : place;

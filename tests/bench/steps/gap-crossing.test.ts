@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { gapCrossing } from '../../../src/bench/setting-ladder/gap-crossing.ts';
+import { gapCrossing } from '../../../src/bench/steps/gap-crossing.ts';
 import { randomSource } from '../../../src/statistics/random.ts';
 
 const crossing = (values: readonly number[], level: number, bend = 0.5, place = 0.5) =>
-  gapCrossing([0, 1, 2, 3], Float64Array.from(values), level, { bend, place });
+  gapCrossing([0, 1, 2, 3], Float64Array.from(values), level, { bend, place, straight: bend ** 2 });
 
 describe('where a course reaches a level between two steps', () => {
   test('is on the line where the slopes beside the gap are its own', () => {
