@@ -63,6 +63,7 @@ export function lineCoverage(
     benches: lines,
     covered: share(({ covered }) => covered),
     warned: share(({ warned }) => warned),
+    untold: share(({ warned, covered }) => !warned && !covered),
     width: middle(outcomes.map(({ width }) => width)),
     bias: middle(outcomes.map(({ error }) => error)),
     wider: outcomes.reduce((sum, { wider }) => sum + wider, 0) / lines,

@@ -26,6 +26,8 @@ export interface Coverage {
   /** Shares of the benches. */
   readonly covered: number;
   readonly warned: number;
+  /** Those whose interval misses the truth without any warning. */
+  readonly untold: number;
   /** Median error of the values as a share of the truth; as it is where the truth is 0. */
   readonly bias: number;
   /** Median width of the intervals as a share of the truth. */
@@ -40,10 +42,7 @@ interface Outcome {
   readonly warned: boolean;
 }
 
-/**
- * Reduces so many simulated benches, those from the number `first` on, and counts how often the intervals hold the truth;
- * `refused` are those without an answer.
- */
+/** Reduces simulated benches from a first number on, and counts how often the intervals hold the truth; `refused` are those without an answer. */
 export function coverageOf(method: MethodName, simulate: Simulate, count: number, first = 0) {
   const outcomes: Outcome[] = [];
   let refused = 0;
@@ -89,6 +88,7 @@ function coverageRow(outcomes: readonly Outcome[]): Coverage[] {
       benches: outcomes.length,
       covered: share(holdsTruth),
       warned: share(({ warned }) => warned),
+      untold: share((outcome) => !outcome.warned && !holdsTruth(outcome)),
       bias: errors[Math.floor(errors.length / 2)] ?? Number.NaN,
       width: widths[Math.floor(widths.length / 2)] ?? Number.NaN,
     },

@@ -79,7 +79,8 @@ export class PeakedFit {
   }
 }
 
-function positionOfHighest(values: Float64Array): number {
+/** The place of the highest value, or the first of them. */
+export function positionOfHighest(values: Float64Array): number {
   let best = 0;
   for (let place = 1; place < values.length; place++) {
     if ((values[place] ?? 0) > (values[best] ?? 0)) best = place;

@@ -1,5 +1,6 @@
 import { failure, type Result, success } from '../../result.ts';
 import type { BenchProblem } from '../bench-problem.ts';
+import { factProblems } from '../facts/fact-problems.ts';
 import { usualLengthResolution } from '../facts/instrument-facts.ts';
 import type { ReducedResult, Reduction, ReductionCurve } from '../reduction.ts';
 import type { Observations } from '../sheet/observations.ts';
@@ -18,7 +19,8 @@ import { seriesWarnings } from '../steps/series-warnings.ts';
 import { crossingsOf, fallingCrossing, risingCrossing } from '../steps/step-crossing.ts';
 import { courseBand, courseDraws } from '../steps/step-draws.ts';
 import { type SeriesNoise, seriesSteps } from '../steps/step-series.ts';
-import type { ContourLadderRun } from './contour-ladder-facts.ts';
+import { type ContourLadderRun, contourLadderFacts } from './contour-ladder-facts.ts';
+import { bringForward, humpedFit, humpWarnings, ripplesHumps } from './ripple-humps.ts';
 
 /** Relative scatter of a ripple from one corner to the next (common practice, no source). */
 const usualScatter = 0.1;
@@ -33,15 +35,19 @@ interface Series {
 
 /**
  * The contour speed up to which a surface is accepted, from the amplitude of the ripple behind a corner, or from
- * grades: where an amplitude that never falls with the speed reaches the accepted one. Where the ladder was run at
- * several accelerations, each has a result of its own. The interval covers the gauge, the scatter from corner to
- * corner and the gap between speeds, by the Monte Carlo method (JCGM 101:2008).
+ * grades: where an amplitude that grows with the speed reaches the accepted one. What falls again past a peak, as at a
+ * resonance, is no margin. Where the ladder was run at several accelerations, each has a result of its own. The interval
+ * covers the gauge, the scatter from corner to corner and the gap between speeds, by the Monte Carlo method (JCGM 101:2008).
  */
 export function reduceContourLadder(
   observations: Observations,
   run: ContourLadderRun,
 ): Result<Reduction, readonly BenchProblem[]> {
-  const problems = [...checkLadder(observations), ...checkRipple(observations, run)];
+  const problems = [
+    ...factProblems(contourLadderFacts, run),
+    ...checkLadder(observations),
+    ...checkRipple(observations, run),
+  ];
   if (problems.length > 0) return failure(problems);
   const all = seriesOf(observations);
   const short = all.flatMap(({ speeds }) =>
@@ -73,11 +79,14 @@ function reduceSeries({ acceleration, speeds, readings }: Series, run: ContourLa
   const noise: SeriesNoise = graded
     ? gradeNoise
     : { usualScatter, resolution: ({ mean }) => Math.min(1, resolution / Math.exp(mean)) };
-  const courses = courseDraws(steps, noise, graded ? 'falling' : 'rising', 'contourLadder');
+  const worse = graded ? -1 : 1;
+  const humps = ripplesHumps(steps, noise, worse);
+  const courses = courseDraws(steps, noise, humpedFit(steps, humps, worse), 'contourLadder');
   const x = steps.map((step) => step.x);
   const level = graded ? acceptedQuality(run.acceptedGrade) : Math.log(run.acceptedRipple ?? Number.NaN);
   const crossing = graded ? fallingCrossing : risingCrossing;
   const crossings = crossingsOf(courses, x, level, crossing);
+  bringForward(crossings, x, humps);
   const found = crossingResult('contourSpeed', 'speed', crossings, x);
   const result: ReducedResult = acceleration === null ? found : { ...found, at: { acceleration } };
   const shown = (value: number) => (graded ? value : Math.exp(value));
@@ -91,7 +100,11 @@ function reduceSeries({ acceleration, speeds, readings }: Series, run: ContourLa
     threshold: shown(level),
     limits: plottedLimits([result]),
   });
-  return { result, curve, warnings: seriesWarnings(steps, [result], 'speed') };
+  return {
+    result,
+    curve,
+    warnings: [...humpWarnings(steps, humps, result), ...seriesWarnings(steps, [result], 'speed')],
+  };
 }
 
 /** The readings by acceleration, ascending. */

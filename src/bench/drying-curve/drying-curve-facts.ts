@@ -17,6 +17,7 @@ const reelMass: Fact<number> = {
   what: 'mass of the empty reel, if the readings include it',
   form: { dimension: 'mass' },
   example: '180 g',
+  possible: { holds: (mass) => mass >= 0, words: '0 or more' },
   flag: 'reel',
   statedIn: 'trial',
   place: 'reelMass',

@@ -1,116 +1,106 @@
-import { choleskyFactor } from '../../statistics/cholesky.ts';
-import { type NonlinearFit, nonlinearLeastSquares } from '../../statistics/nonlinear-least-squares.ts';
+import { drawFromCells, type LikelyCells, likelyCells } from '../../statistics/likely-cells.ts';
 import { type RandomSource, randomSource } from '../../statistics/random.ts';
 import type { DryingData } from './drying-data.ts';
-import { cylinderShape, type DryingShape, exponentialShape } from './drying-shape.ts';
+import { type DryingCourse, type DryingFamily, dryingFamilies } from './drying-families.ts';
+import { type DryingLine, dryingLine } from './drying-line.ts';
 
-/** One drying that the readings leave possible; masses in g, time in s. */
+/** One drying that the readings leave possible; masses in g, times in s. */
 export interface PossibleDrying {
   readonly dryMass: number;
+  /** Of the readings; the family's times are shares of it. */
+  readonly last: number;
   /** Water at time 0. */
   readonly water: number;
-  readonly timeConstant: number;
-  readonly shape: DryingShape;
+  readonly family: DryingFamily;
+  /** Its coordinates; a plain list, since there are thousands. */
+  readonly point: readonly [number, number, number];
 }
 
-const draws = 5000;
-
-/** Mass at a time. */
-export function massAt({ dryMass, water, timeConstant, shape }: PossibleDrying, time: number): number {
-  return dryMass + water * shape.left(time / timeConstant);
+/** The dryings that the readings leave possible, and how probable each course is. */
+export interface PossibleDryings {
+  readonly dryings: readonly PossibleDrying[];
+  readonly probabilities: Readonly<Record<DryingCourse, number>>;
 }
 
-/** What masses are counted from and in units of, g, and times in units of, s: so that digits are kept. */
-interface Scale {
-  readonly lightest: number;
-  readonly water: number;
-  readonly last: number;
-}
+const draws = 2500;
 
-interface FittedShape {
-  readonly shape: DryingShape;
-  readonly fit: NonlinearFit;
-  /** Probability of the shape, up to a factor that all share. */
-  readonly weight: number;
+/** How likely a family of each course is beforehand, as ratios (common practice, no source). */
+const priorWeights = { steady: 3, twoStages: 1, lateStart: 1 } as const satisfies Record<
+  DryingCourse,
+  number
+>;
+
+/** Masses at some times. */
+export function massesAt(
+  { dryMass, water, last, family, point }: PossibleDrying,
+  times: readonly number[],
+): Float64Array {
+  const left = new Float64Array(times.length);
+  family.putLeft(
+    Float64Array.from(point),
+    Float64Array.from(times, (time) => time / last),
+    left,
+  );
+  return left.map((share) => dryMass + water * share);
 }
 
 /**
- * Draws dryings from the state of knowledge that the readings leave: both shapes, each by how well it fits (Schwarz's
- * criterion, The Annals of Statistics 6 (1978) 461-464, which for equally many parameters compares the sums of
- * squares), with the covariance of its parameters as a multivariate t distribution (JCGM 101:2008, 6.4.8). The scatter
- * is never taken to be less than what rounding by the scale makes. Null where no shape fits.
+ * Draws dryings from the state of knowledge that the readings leave, over all families: each by the mean over its shapes
+ * of how well they fit (Bayes factors; Kass and Raftery, Journal of the American Statistical Association 90 (1995)
+ * 773-795), and within a family by the likelihood. Null where no family fits.
  */
-export function possibleDryings(data: DryingData): PossibleDrying[] | null {
-  const { times, masses, resolution } = data;
-  const lightest = Math.min(...masses);
-  const scale = { lightest, water: Math.max(...masses) - lightest, last: Math.max(...times) };
-  if (scale.water < 2 * resolution) return null;
-  const fitted = [exponentialShape, cylinderShape].flatMap((shape) => fittedShape(shape, data, scale) ?? []);
-  const whole = fitted.reduce((sum, { weight }) => sum + weight, 0);
-  if (whole === 0) return null;
-  const random = randomSource('dryingCurve');
-  return fitted.flatMap(({ shape, fit, weight }) => {
-    const drawOne = parameterDraws(fit, resolution, random);
-    return Array.from({ length: Math.round((draws * weight) / whole) }, () =>
-      dryingOf(drawOne(), shape, scale),
-    );
-  });
-}
-
-function fittedShape(
-  shape: DryingShape,
-  { times, masses, resolution }: DryingData,
-  scale: Scale,
-): FittedShape | null {
-  const fit = nonlinearLeastSquares({
-    model: (time, parameters) => {
-      const { dryMass, water, timeConstant } = dryingOf(parameters, shape, { ...scale, lightest: 0 });
-      return dryMass + water * shape.left(time / timeConstant);
-    },
-    start: [-0.02, 1, Math.log(0.3)],
-    x: times,
-    y: masses.map((mass) => mass - scale.lightest),
-  });
-  if (!fit.ok) return null;
-  const least = (times.length * resolution ** 2) / 12;
-  const squares = Math.max(least, fit.value.residualSumOfSquares);
-  return {
-    shape,
-    fit: fit.value,
-    weight: (squares / (times.length * scale.water ** 2)) ** (-times.length / 2),
-  };
-}
-
-/** The time constant is fitted as its logarithm, so that it cannot be negative. */
-function dryingOf(
-  [dry = Number.NaN, wet = Number.NaN, logConstant = Number.NaN]: readonly number[],
-  shape: DryingShape,
-  { lightest, water, last }: Scale,
-): PossibleDrying {
-  return {
-    dryMass: lightest + dry * water,
-    water: wet * water,
-    timeConstant: last * Math.exp(logConstant),
-    shape,
-  };
-}
-
-function parameterDraws(
-  { parameters, covariance, degreesOfFreedom, residualStandardDeviation }: NonlinearFit,
-  resolution: number,
-  random: RandomSource,
-): () => number[] {
-  const inflation = Math.max(1, resolution / Math.sqrt(12) / residualStandardDeviation);
-  const factor = choleskyFactor(
-    covariance.map((row, index) => row.slice(0, index + 1).map((cell) => cell * inflation ** 2)),
+export function possibleDryings(data: DryingData): PossibleDryings | null {
+  const line = dryingLine(data);
+  if (line === null) return null;
+  const searched = dryingFamilies.map((family) => searchedFamily(family, line));
+  const best = Math.max(...searched.map(({ cells }) => cells.logMean));
+  if (best === Number.NEGATIVE_INFINITY) return null;
+  const weights = searched.map(
+    ({ family, cells }) => priorWeights[family.course] * Math.exp(cells.logMean - best),
   );
-  return () => {
-    const normals = parameters.map(() => random.normal());
-    const spread = Math.sqrt(degreesOfFreedom / (2 * random.gamma(degreesOfFreedom / 2)));
-    return parameters.map(
-      (parameter, row) =>
-        parameter +
-        spread * (factor[row] ?? []).reduce((sum, cell, column) => sum + cell * (normals[column] ?? 0), 0),
-    );
+  const whole = weights.reduce((sum, weight) => sum + weight, 0);
+  const random = randomSource('dryingCurve');
+  const probabilities = { steady: 0, twoStages: 0, lateStart: 0 };
+  const dryings = searched.flatMap((each, index) => {
+    const probability = (weights[index] ?? 0) / whole;
+    probabilities[each.family.course] += probability;
+    return drawnDryings(each, line, Math.round(draws * probability), random);
+  });
+  return { dryings, probabilities };
+}
+
+interface SearchedFamily {
+  readonly family: DryingFamily;
+  readonly logDensity: (point: Float64Array) => number;
+  readonly cells: LikelyCells;
+}
+
+/** Shortest and longest time constant that are sought, as shares of the whole time. */
+const shortest = 0.01;
+/** A second stage that is slower still does not show within the readings. */
+const longest = { steady: 30, twoStages: 2, lateStart: 30 } as const satisfies Record<DryingCourse, number>;
+
+function searchedFamily(family: DryingFamily, line: DryingLine): SearchedFamily {
+  const logDensity = (point: Float64Array) => line.logLikelihood(family, point);
+  const constant = {
+    low: Math.log(shortest),
+    high: Math.log(longest[family.course]),
+    cells: family.shape.length === 0 ? 24 : 8,
   };
+  return { family, logDensity, cells: likelyCells(logDensity, [constant, ...family.shape]) };
+}
+
+function drawnDryings(
+  { family, logDensity, cells }: SearchedFamily,
+  line: DryingLine,
+  count: number,
+  random: RandomSource,
+): PossibleDrying[] {
+  const dryings: PossibleDrying[] = [];
+  drawFromCells(cells, logDensity, count, random, (point) => {
+    const { dryMass, water, last } = line.draw(family, point, random);
+    const place = [point[0] ?? 0, point[1] ?? 0, point[2] ?? 0] as const;
+    if (water > 0) dryings.push({ dryMass, water, last, family, point: place });
+  });
+  return dryings;
 }

@@ -4,10 +4,12 @@ import { rounded } from '../../units/rounded.ts';
 import type { ReducedResult, Reduction, ReductionCurve } from '../reduction.ts';
 import { crossingResult } from '../steps/crossing-result.ts';
 import type { DryingData } from './drying-data.ts';
-import { massAt, type PossibleDrying } from './drying-fit.ts';
+import { massesAt, type PossibleDrying, type PossibleDryings } from './drying-fit.ts';
 
 /** Largest uncertainty of the dry mass, as a share of the water lost, with which a curve counts as flattened. */
 const flattened = 0.25;
+/** Within which relative share of the asked water a time is found, and steps at most. */
+const [settled, mostSteps] = [1e-5, 40];
 const gridIntervals = 60;
 const curvesForBand = 500;
 
@@ -16,12 +18,13 @@ const method = 'dryingCurve';
 const hours = (time: number) => formatQuantity(time, 'time', { unit: 'h', significantDigits: 3 });
 
 /** What the possible dryings say of the time to the asked moisture. */
-export function dryingResults(data: DryingData, dryings: readonly PossibleDrying[] | null): Reduction {
+export function dryingResults(data: DryingData, possible: PossibleDryings | null): Reduction {
   const tested = [...new Set(data.times)].sort((a, b) => a - b);
   const last = tested.at(-1) ?? Number.NaN;
-  if (dryings === null) {
+  if (possible === null) {
     return { method, results: [stillDrying(last)], curve: null, warnings: [noExponential(data)] };
   }
+  const { dryings, probabilities } = possible;
   const masses = sortedDraws(dryings.map(({ dryMass }) => dryMass));
   const dry = symmetricInterval(masses, 0.95);
   const loss = Math.max(...data.masses) - quantile(masses, 0.5);
@@ -35,7 +38,7 @@ export function dryingResults(data: DryingData, dryings: readonly PossibleDrying
       warnings: [notFlat(last)],
     };
   }
-  const times = dryings.map((drying) => timeTo(drying, data));
+  const times = dryings.map(dryingTimes(data));
   const time = crossingResult('dryingTime', 'time', times, tested);
   return {
     method,
@@ -43,17 +46,48 @@ export function dryingResults(data: DryingData, dryings: readonly PossibleDrying
     get curve() {
       return dryingCurveOf(data, dryings, time);
     },
-    warnings: dryingWarnings(data, time, last),
+    warnings: [...courseWarnings(probabilities, time), ...dryingWarnings(data, time, last)],
   };
 }
 
-/** When the water left is the asked share of the dry filament. */
-function timeTo(
-  { dryMass, water, timeConstant, shape }: PossibleDrying,
-  { residualMoisture, reelMass }: DryingData,
-) {
-  const asked = residualMoisture * (dryMass - reelMass);
-  return water <= asked ? Number.NEGATIVE_INFINITY : timeConstant * shape.elapsedAt(asked / water);
+/** Finds when the water left is the asked share of the dry filament, one drying after the other. */
+function dryingTimes({ residualMoisture, reelMass }: DryingData) {
+  const [point, share, left] = [new Float64Array(3), new Float64Array(1), new Float64Array(1)];
+  return ({ dryMass, water, last, family, point: [constant, first, second] }: PossibleDrying): number => {
+    const asked = Math.log((residualMoisture * (dryMass - reelMass)) / water);
+    if (!(asked < 0)) return Number.NEGATIVE_INFINITY;
+    [point[0], point[1], point[2]] = [constant, first, second];
+    return (
+      last *
+      fallsTo(asked, (time) => {
+        share[0] = time;
+        family.putLeft(point, share, left);
+        return Math.log(Math.max(left[0] ?? 0, Number.MIN_VALUE));
+      })
+    );
+  };
+}
+
+/** Where a function that falls from 0 reaches a level on 0 to 1, or else Infinity, by the rule of false position. */
+function fallsTo(level: number, value: (at: number) => number): number {
+  let [low, high, below, above] = [0, 1, -level, value(1) - level];
+  if (above > 0) return Number.POSITIVE_INFINITY;
+  for (let step = 0; step < mostSteps; step++) {
+    const at = (low * above - high * below) / (above - below);
+    const found = value(at) - level;
+    if (Math.abs(found) < settled) return at;
+    // Halving the end that stays keeps both ends moving (the Illinois method; Dowell and Jarratt, BIT 11 (1971) 168).
+    if (found > 0) {
+      low = at;
+      below = found;
+      above /= 2;
+    } else {
+      high = at;
+      above = found;
+      below /= 2;
+    }
+  }
+  return (low + high) / 2;
 }
 
 function stillDrying(last: number): ReducedResult {
@@ -87,6 +121,36 @@ function notFlat(last: number): string {
   return `After ${hours(last)} the mass is still falling, so the dry mass is not known: go on drying until several readings agree.`;
 }
 
+/** Probability beyond which a course is told. */
+const told = 0.9;
+
+/** Above these a second stage that cannot be ruled out is told. */
+const [leastProbability, largestRelativeWidth] = [0.3, 0.2];
+
+function courseWarnings(
+  { twoStages, lateStart }: PossibleDryings['probabilities'],
+  { value, interval: { low, high } }: ReducedResult,
+): string[] {
+  const isWide = low !== null && high !== null && high - low > largestRelativeWidth * value;
+  return [
+    ...(twoStages > leastProbability && twoStages <= told && isWide
+      ? [
+          'The readings do not rule out a second, slower stage of drying, which makes the interval wide: go on weighing until several readings agree, on a finer scale if there is one.',
+        ]
+      : []),
+    ...(twoStages > told
+      ? [
+          'The spool dries in two stages, a fast one and a slow one, and the interval allows for that: go on weighing well past the drying time, since water that comes out more slowly still would not show.',
+        ]
+      : []),
+    ...(lateStart > told
+      ? [
+          'The mass begins to fall late, as it does while a reel warms up: the drying time includes that, and holds for a reel and a dryer that start as cold.',
+        ]
+      : []),
+  ];
+}
+
 function dryingWarnings({ reelMass }: DryingData, { censored }: ReducedResult, last: number): string[] {
   return [
     ...(censored === 'above'
@@ -115,9 +179,12 @@ function dryingCurveOf(
   const some = dryings.filter(
     (_, index) => index % Math.max(1, Math.floor(dryings.length / curvesForBand)) === 0,
   );
-  const points = Array.from({ length: gridIntervals + 1 }, (_, index) => {
-    const x = rounded((index * last) / gridIntervals);
-    const all = sortedDraws(some.map((drying) => massAt(drying, x)));
+  const grid = Array.from({ length: gridIntervals + 1 }, (_, index) =>
+    rounded((index * last) / gridIntervals),
+  );
+  const curves = some.map((drying) => massesAt(drying, grid));
+  const points = grid.map((x, index) => {
+    const all = sortedDraws(curves.map((masses) => masses[index] ?? Number.NaN));
     const [low = 0, y = 0, high = 0] = [0.025, 0.5, 0.975].map((share) => rounded(quantile(all, share)));
     return { x, y, low, high };
   });

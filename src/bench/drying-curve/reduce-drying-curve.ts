@@ -1,5 +1,6 @@
 import { failure, type Result, success } from '../../result.ts';
 import type { BenchProblem } from '../bench-problem.ts';
+import { factProblems } from '../facts/fact-problems.ts';
 import { usualMassResolution } from '../facts/instrument-facts.ts';
 import type { Reduction } from '../reduction.ts';
 import type { Observations } from '../sheet/observations.ts';
@@ -10,17 +11,16 @@ import {
   repeatedTable,
   tooFewValues,
 } from '../sheet/reading-checks.ts';
-import type { DryingCurveRun } from './drying-curve-facts.ts';
+import { type DryingCurveRun, dryingCurveFacts } from './drying-curve-facts.ts';
 import type { DryingData } from './drying-data.ts';
 import { possibleDryings } from './drying-fit.ts';
 import { dryingResults } from './drying-results.ts';
 
 /**
  * The time in the dryer to an asked residual moisture, from the mass of a spool as it dries. The mass approaches that
- * of the dry spool, either by one exponential, m(t) = m∞ + (m₀ − m∞)·exp(−t/τ), as a whole spool about does, or as Fick's
- * diffusion out of a cylinder, whose long-time term is that exponential with τ = a²/(5.783·D) (Crank, The Mathematics of
- * Diffusion, 2nd ed. 1975, section 5.3; from memory). The readings say which; both are fitted by nonlinear least squares.
- * The interval is by the Monte Carlo method over shapes and parameters (JCGM 101:2008, 6.4.8).
+ * of the dry spool in a shape that the readings tell: one exponential, Fick's diffusion out of a cylinder (Crank, The
+ * Mathematics of Diffusion, 2nd ed. 1975, section 5.3; from memory), a fast stage before either, or a late start. The
+ * interval is by the Monte Carlo method over shapes and their parameters (JCGM 101:2008, 6.4.8).
  *
  * A drying that does not flatten within the readings tells no dry mass: the time is then only known to be longer.
  */
@@ -36,7 +36,7 @@ export function reduceDryingCurve(
     residualMoisture: run.residualMoisture ?? Number.NaN,
     reelMass: run.reelMass ?? 0,
   };
-  const problems = checkDrying(observations, data);
+  const problems = [...factProblems(dryingCurveFacts, run), ...checkDrying(observations, data)];
   if (problems.length > 0) return failure(problems);
   return success(dryingResults(data, possibleDryings(data)));
 }

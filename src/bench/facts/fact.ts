@@ -9,11 +9,21 @@ export type FactValue = number | string;
 /** How a fact is written. */
 type FactForm = { readonly dimension: Dimension } | { readonly choices: readonly string[] } | 'wholeNumber';
 
+/** What a number can be, and how that is said after "must be". */
+interface PossibleValues {
+  readonly holds: (value: number) => boolean;
+  readonly words: string;
+}
+
+export const aboveZero: PossibleValues = { holds: (value) => value > 0, words: 'above 0' };
+
 /** Something known of a bench run besides its readings, with every place where it can be stated. */
 export interface Fact<Value extends FactValue = FactValue> {
   readonly what: string;
   readonly form: FactForm;
   readonly example: string;
+  /** Which numbers it can be; any where that is not said. */
+  readonly possible?: PossibleValues;
   /** Option of the command line for bare sheets, without dashes; facts of different methods may share one. */
   readonly flag: string;
   /** Which profile states it: the trial, or that of its filament. */

@@ -1,4 +1,4 @@
-import type { Fact } from './fact.ts';
+import { aboveZero, type Fact } from './fact.ts';
 
 /** Scale step taken where a run names no scale, in g: the usual pocket scale (common practice, no source). */
 export const usualMassResolution = 0.01;
@@ -14,6 +14,7 @@ export const massResolution: Fact<number> = {
   what: 'smallest step of the scale, default 0.01 g',
   form: { dimension: 'mass' },
   example: '0.01 g',
+  possible: aboveZero,
   flag: 'resolution',
   statedIn: 'trial',
   place: 'scale: {resolution}',
@@ -25,6 +26,7 @@ export const lengthResolution: Fact<number> = {
   what: 'smallest step of the gauge, default 0.01 mm',
   form: { dimension: 'length' },
   example: '0.01 mm',
+  possible: aboveZero,
   flag: 'resolution',
   statedIn: 'trial',
   place: 'gauge: {resolution}',

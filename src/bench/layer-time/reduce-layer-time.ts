@@ -2,6 +2,7 @@ import { failure, type Result, success } from '../../result.ts';
 import { randomSource } from '../../statistics/random.ts';
 import type { BenchProblem } from '../bench-problem.ts';
 import type { RunOf } from '../facts/fact.ts';
+import { factProblems } from '../facts/fact-problems.ts';
 import type { Reduction, ReductionCurve } from '../reduction.ts';
 import type { Observations } from '../sheet/observations.ts';
 import {
@@ -32,6 +33,7 @@ export function reduceLayerTime(
   run: RunOf<typeof layerTimeFacts>,
 ): Result<Reduction, readonly BenchProblem[]> {
   const problems = [
+    ...factProblems(layerTimeFacts, run),
     ...notPositiveReadings(observations, ['layerTime'], 'write the time between the starts of two layers'),
     ...badGrades(observations),
     ...repeatedTable(observations, 'layerTime', 3),

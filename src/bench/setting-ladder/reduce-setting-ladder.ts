@@ -3,6 +3,7 @@ import { randomSource } from '../../statistics/random.ts';
 import { capitalised, wordsOf } from '../../text/words.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import type { BenchProblem } from '../bench-problem.ts';
+import { factProblems } from '../facts/fact-problems.ts';
 import { usualLengthResolution } from '../facts/instrument-facts.ts';
 import type { ReducedResult, Reduction, ReductionCurve } from '../reduction.ts';
 import type { Observations } from '../sheet/observations.ts';
@@ -27,7 +28,7 @@ import {
   ladderSettingNames,
   ladderSettings,
 } from './ladder-settings.ts';
-import type { SettingLadderRun } from './setting-ladder-facts.ts';
+import { type SettingLadderRun, settingLadderFacts } from './setting-ladder-facts.ts';
 
 /** Relative scatter of the size of a defect from one specimen to the next (common practice, no source). */
 const usualScatter = 0.15;
@@ -53,7 +54,11 @@ export function reduceSettingLadder(
 ): Result<Reduction, readonly BenchProblem[]> {
   const name = ladderSettingNames.find((each) => observations.columns[each] !== undefined);
   if (name === undefined) return failure([noSetting]);
-  const problems = [...checkLadder(observations, name), ...checkDefect(observations, run)];
+  const problems = [
+    ...factProblems(settingLadderFacts, run),
+    ...checkLadder(observations, name),
+    ...checkDefect(observations, run),
+  ];
   if (problems.length > 0) return failure(problems);
   return success(reducedLadder(observations, name, run));
 }

@@ -10,6 +10,10 @@ export const acceptedGrade: Fact<number> = {
   what: 'lowest acceptable grade, default 4',
   form: 'wholeNumber',
   example: '4',
+  possible: {
+    holds: (grade) => Number.isInteger(grade) && grade >= 2 && grade <= 5,
+    words: 'a whole number from 2 to 5',
+  },
   flag: 'grade',
   statedIn: 'trial',
   place: 'acceptedGrade',

@@ -1,6 +1,6 @@
 import { drawnQuantiles } from '../../statistics/coverage-interval.ts';
 import { fitMonotone, PeakedFit, Pools } from '../../statistics/monotone-regression.ts';
-import { randomSource } from '../../statistics/random.ts';
+import { type RandomSource, randomSource } from '../../statistics/random.ts';
 import { rounded } from '../../units/rounded.ts';
 import { meansDrawer, type SeriesNoise, type SeriesStep } from './step-series.ts';
 
@@ -24,23 +24,23 @@ export interface CourseDraws {
 /** JCGM 101:2008, 7.2 asks for some 10 000 draws a digit of the ends; three digits of a bench reading need fewer. */
 const count = 4000;
 
-/** Draws courses of a series by the Monte Carlo method; `seed` names the stream of random numbers. */
+/** Draws courses of a series by the Monte Carlo method, or those of a fit of its own; `seed` names the stream of random numbers. */
 export function courseDraws(
   steps: readonly SeriesStep[],
   noise: SeriesNoise,
-  course: Course,
+  course: Course | CourseFit,
   seed: string,
 ): CourseDraws {
   const random = randomSource(seed);
   const drawMeans = meansDrawer(steps, noise);
-  const follow = courseFit(course, steps);
+  const follow = typeof course === 'string' ? courseFit(course, steps) : course;
   const size = steps.length;
   const [drawn, values] = [new Float64Array(count * size), new Float64Array(count * size)];
   const [peaks, bows] = [new Float64Array(count), new Float64Array(count)];
   const [means, fitted] = [new Float64Array(size), new Float64Array(size)];
   for (let draw = 0; draw < count; draw++) {
     drawMeans(random, means);
-    peaks[draw] = follow(means, fitted);
+    peaks[draw] = follow(means, fitted, random);
     bows[draw] = 2 * random.uniform() - 1;
     drawn.set(means, draw * size);
     values.set(fitted, draw * size);
@@ -49,7 +49,7 @@ export function courseDraws(
 }
 
 /** Fits values by a course into a room of their number, and returns the position of the highest one. */
-type CourseFit = (values: Float64Array, fit: Float64Array) => number;
+export type CourseFit = (values: Float64Array, fit: Float64Array, random: RandomSource) => number;
 
 function courseFit(course: Course, steps: readonly SeriesStep[]): CourseFit {
   const weights = steps.map((step) => step.count);
@@ -67,8 +67,8 @@ function courseFit(course: Course, steps: readonly SeriesStep[]): CourseFit {
 
 /** The median course and its pointwise 95 % band at the steps, for plots; `shown` turns values into readings. */
 export function courseBand(
-  steps: readonly SeriesStep[],
-  { values, size, count: all }: CourseDraws,
+  steps: readonly Pick<SeriesStep, 'x'>[],
+  { values, size, count: all }: Pick<CourseDraws, 'values' | 'size' | 'count'>,
   shown: (value: number) => number,
 ) {
   const points = steps.map(({ x }, index) => {

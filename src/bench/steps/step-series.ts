@@ -36,6 +36,23 @@ export function seriesSteps(x: readonly number[], y: readonly number[]): SeriesS
 /** What is known of the scatter beforehand counts as much as so many degrees of freedom. */
 const priorWeight = 4;
 
+/** What is known of the variance of a reading: sum of squares over degrees of freedom. */
+function knownScatter(steps: readonly SeriesStep[], usualScatter: number) {
+  return {
+    freedom: steps.reduce((sum, { count }) => sum + count - 1, priorWeight),
+    squares: steps.reduce((sum, step) => sum + step.squares, priorWeight * usualScatter ** 2),
+  };
+}
+
+/** Variances of the means of all steps, by scatter and rounding. */
+export function stepVariances(
+  steps: readonly SeriesStep[],
+  { usualScatter, resolution }: SeriesNoise,
+): number[] {
+  const { freedom, squares } = knownScatter(steps, usualScatter);
+  return steps.map((step) => squares / freedom / step.count + resolution(step) ** 2 / 12);
+}
+
 /** Draws the means of all steps into a room of their number. */
 type MeansDrawer = (random: RandomSource, means: Float64Array) => void;
 
@@ -45,8 +62,7 @@ type MeansDrawer = (random: RandomSource, means: Float64Array) => void;
  * Analysis, 3rd ed., 3.3), and the rounding of the display, which repeats that read alike share (JCGM 101:2008, 6.4.2).
  */
 export function meansDrawer(steps: readonly SeriesStep[], noise: SeriesNoise): MeansDrawer {
-  const freedom = steps.reduce((sum, { count }) => sum + count - 1, priorWeight);
-  const squares = steps.reduce((sum, step) => sum + step.squares, priorWeight * noise.usualScatter ** 2);
+  const { freedom, squares } = knownScatter(steps, noise.usualScatter);
   const known = steps.map((step) => {
     const resolution = noise.resolution(step);
     const alike = step.squares < resolution ** 2 / 4;
@@ -62,4 +78,28 @@ export function meansDrawer(steps: readonly SeriesStep[], noise: SeriesNoise): M
       step += 1;
     }
   };
+}
+
+/** Standard normal quantiles of 1/6, 1/2 and 5/6. */
+const thirds = [-0.9674, 0, 0.9674];
+
+/**
+ * Variances of the means of all steps under three equally likely sizes of the scatter (the quantiles of chi-squared by
+ * Wilson and Hilferty, Proceedings of the National Academy of Sciences 17 (1931) 684-688); repeats that read alike share the
+ * rounding of the display.
+ */
+export function possibleVariances(
+  steps: readonly SeriesStep[],
+  { usualScatter, resolution }: SeriesNoise,
+): number[][] {
+  const { freedom, squares } = knownScatter(steps, usualScatter);
+  const part = 2 / (9 * freedom);
+  return thirds.map((deviate) => {
+    const scatter = squares / (freedom * (1 - part + deviate * Math.sqrt(part)) ** 3);
+    return steps.map((step) => {
+      const display = resolution(step);
+      const unshared = step.squares < display ** 2 / 4 ? 1 : step.count;
+      return scatter / step.count + display ** 2 / 12 / unshared;
+    });
+  });
 }

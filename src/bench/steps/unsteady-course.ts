@@ -1,9 +1,7 @@
-import type { SeriesNoise, SeriesStep } from './step-series.ts';
+import { type SeriesNoise, type SeriesStep, stepVariances } from './step-series.ts';
 
 /** Standard deviations of the difference of two steps beyond which chance is no explanation. */
 const furthest = 3.5;
-/** As the draws of means weigh what is known of the scatter beforehand. */
-const priorWeight = 4;
 
 /**
  * The step whose readings are further below those before it, or behind it, than their scatter explains, where the course
@@ -12,20 +10,21 @@ const priorWeight = 4;
  */
 export function unsteadyStep(
   steps: readonly SeriesStep[],
-  { usualScatter, resolution }: SeriesNoise,
+  noise: SeriesNoise,
   course: 'rising' | 'falling' | 'peaked',
 ): SeriesStep | null {
-  const freedom = steps.reduce((sum, { count }) => sum + count - 1, priorWeight);
-  const squares = steps.reduce((sum, step) => sum + step.squares, priorWeight * usualScatter ** 2);
-  const variance = (step: SeriesStep) => squares / freedom / step.count + resolution(step) ** 2 / 12;
-  const excess = (step: SeriesStep, others: readonly SeriesStep[]) =>
-    Math.max(
-      0,
-      ...others.map((other) => (other.mean - step.mean) / Math.sqrt(variance(step) + variance(other))),
-    );
-  const found = steps.map((step, index) => {
-    const before = excess(step, steps.slice(0, index));
-    const after = excess(step, steps.slice(index + 1));
+  const variances = stepVariances(steps, noise);
+  const excess = (place: number, from: number, to: number) => {
+    const own = steps[place];
+    const excesses = steps.slice(from, to).map(({ mean }, index) => {
+      const variance = (variances[place] ?? 0) + (variances[from + index] ?? 0);
+      return (mean - (own?.mean ?? 0)) / Math.sqrt(variance);
+    });
+    return Math.max(0, ...excesses);
+  };
+  const found = steps.map((_, index) => {
+    const before = excess(index, 0, index);
+    const after = excess(index, index + 1, steps.length);
     if (course === 'peaked') return Math.min(before, after);
     return course === 'rising' ? before : after;
   });

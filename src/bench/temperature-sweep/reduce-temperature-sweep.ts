@@ -1,6 +1,9 @@
 import { failure, type Result, success } from '../../result.ts';
+import { randomSource } from '../../statistics/random.ts';
+import { smoothCurves } from '../../statistics/smooth-curves.ts';
 import type { BenchProblem } from '../bench-problem.ts';
-import type { ReducedResult, Reduction, ReductionCurve } from '../reduction.ts';
+import { factProblems } from '../facts/fact-problems.ts';
+import type { Reduction, ReductionCurve } from '../reduction.ts';
 import type { Observations } from '../sheet/observations.ts';
 import {
   badGrades,
@@ -10,50 +13,65 @@ import {
   tooFewValues,
   tooManyValues,
 } from '../sheet/reading-checks.ts';
-import { crossingResult, plottedLimits } from '../steps/crossing-result.ts';
+import { plottedLimits } from '../steps/crossing-result.ts';
 import { acceptedQuality, gradeNoise, isGraded } from '../steps/graded.ts';
 import { seriesWarnings } from '../steps/series-warnings.ts';
-import { fallingCrossing, risingCrossing } from '../steps/step-crossing.ts';
-import { type CourseDraws, courseBand, courseDraws } from '../steps/step-draws.ts';
-import { type SeriesStep, seriesSteps } from '../steps/step-series.ts';
-import { peakLevel } from './peak-level.ts';
-import type { TemperatureSweepRun } from './temperature-sweep-facts.ts';
+import { courseBand } from '../steps/step-draws.ts';
+import { possibleVariances, seriesSteps } from '../steps/step-series.ts';
+import { topWarnings } from './sweep-top.ts';
+import { sweepWindow } from './sweep-window.ts';
+import { type TemperatureSweepRun, temperatureSweepFacts } from './temperature-sweep-facts.ts';
 
 /** Share of the best strength that must be left where a run states none (common practice, no source). */
 const usualAcceptedStrength = 0.9;
+
+/** JCGM 101:2008, 7.2 asks for some 10 000 draws a digit of the ends; three digits of a bench reading need fewer. */
+const draws = 1600;
 
 /** Relative scatter of bond strengths from one specimen to the next (common practice, no source). */
 const usualScatter = 0.06;
 
 /**
- * The window of nozzle temperatures in which a bond is strong enough, from broken or graded specimens. The strength
- * rises to a best temperature and falls beyond; the ends are where it passes the accepted share of the best, so that
- * errors of the force gauge and of the cross section cancel. Grades must reach the lowest that passes. The intervals
- * cover the scatter of specimens and the gap between temperatures, by the Monte Carlo method (JCGM 101:2008).
+ * The window of nozzle temperatures in which a bond is strong enough, from broken or graded specimens: the stretch around
+ * the best temperature in which the accepted share of the best strength is left, so that errors of the force gauge and of
+ * the cross section cancel. Grades must reach the lowest that passes. Any smooth curve counts, with one peak or more. The
+ * intervals cover the scatter of specimens and the gap between temperatures, by the Monte Carlo method (JCGM 101:2008).
  */
 export function reduceTemperatureSweep(
   observations: Observations,
   run: TemperatureSweepRun,
 ): Result<Reduction, readonly BenchProblem[]> {
   const share = run.acceptedStrength ?? usualAcceptedStrength;
-  const problems = [...checkSweep(observations), ...checkShare(share)];
+  const problems = [
+    ...factProblems(temperatureSweepFacts, run),
+    ...checkSweep(observations),
+    ...checkShare(share),
+  ];
   if (problems.length > 0) return failure(problems);
   const graded = isGraded(observations);
   const { nozzleTemperature: temperatures = [], bondStrength = [], grade = [] } = observations.columns;
   const readings = graded ? grade : bondStrength;
   const steps = seriesSteps(temperatures, graded ? readings : readings.map(Math.log));
   const noise = graded ? gradeNoise : { usualScatter, resolution: () => 0 };
-  const courses = courseDraws(steps, noise, 'peaked', 'temperatureSweep');
-  const x = steps.map((step) => step.x);
-  const level = (means: Float64Array, peak: number) =>
-    graded ? acceptedQuality(run.acceptedGrade) : peakLevel(x, means, peak) + Math.log(share);
-  const results = window(steps, courses, level);
+  const beyond = steps.map(({ mean }) => (graded ? beyondScale(mean) : unmoved));
+  const measured = {
+    x: steps.map((step) => step.x),
+    y: steps.map(({ mean }, index) => mean + (beyond[index]?.shift ?? 0)),
+    variances: possibleVariances(steps, noise).map((own) =>
+      own.map((variance, index) => variance + (beyond[index]?.variance ?? 0)),
+    ),
+  };
+  const curves = smoothCurves(measured, draws, randomSource('temperatureSweep'));
+  const level = (best: number) => (graded ? acceptedQuality(run.acceptedGrade) : best + Math.log(share));
+  const results = sweepWindow(curves, measured.x, level);
   return success({
     method: 'temperatureSweep',
     results,
     get curve(): ReductionCurve {
       const shown = (value: number) => (graded ? value : Math.exp(value));
-      const band = courseBand(steps, courses, shown);
+      const { grid, values, count } = curves;
+      const points = grid.map((x) => ({ x }));
+      const band = courseBand(points, { values, count, size: grid.length }, shown);
       const best = Math.max(...band.fit.map(({ y }) => y));
       return {
         x: { quantity: 'nozzleTemperature', dimension: 'temperature' },
@@ -66,30 +84,22 @@ export function reduceTemperatureSweep(
         limits: plottedLimits(results),
       };
     },
-    warnings: seriesWarnings(steps, results, 'temperature'),
+    warnings: [
+      ...topWarnings(curves, level, graded ? steps : null),
+      ...seriesWarnings(steps, results, 'temperature'),
+    ],
   });
 }
 
-/** Both ends of the window; a course that nowhere reaches the level has none and leaves both ends at its peak. */
-function window(
-  steps: readonly SeriesStep[],
-  { count, size, drawn, values, peaks, bows }: CourseDraws,
-  level: (means: Float64Array, peak: number) => number,
-): ReducedResult[] {
-  const x = steps.map((step) => step.x);
-  const low = new Float64Array(count);
-  const high = new Float64Array(count);
-  for (let draw = 0; draw < count; draw++) {
-    const [row, peak, bow] = [draw * size, peaks[draw] ?? 0, bows[draw] ?? 0];
-    const accepted = level(drawn.subarray(row, row + size), peak);
-    const top = x[peak] ?? Number.NaN;
-    low[draw] = Math.min(top, risingCrossing(x, values, accepted, bow, { row, first: 0, end: peak + 1 }));
-    high[draw] = Math.max(top, fallingCrossing(x, values, accepted, bow, { row, first: peak, end: size }));
-  }
-  return [
-    crossingResult('lowestNozzleTemperature', 'temperature', low, x),
-    crossingResult('highestNozzleTemperature', 'temperature', high, x),
-  ];
+const unmoved = { shift: 0, variance: 0 };
+
+/**
+ * How much further off a quality may be whose grades are all the worst or all the best: far worse than useless has no grade
+ * of its own, and better than faultless has little room (common practice, no source).
+ */
+function beyondScale(meanGrade: number): typeof unmoved {
+  if (meanGrade === 1) return { shift: -1.5, variance: 1.5 ** 2 };
+  return meanGrade === 5 ? { shift: 0.25, variance: 0.25 ** 2 } : unmoved;
 }
 
 function checkSweep(observations: Observations): BenchProblem[] {

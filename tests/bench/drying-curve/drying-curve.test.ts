@@ -74,6 +74,63 @@ describe('a drying curve', () => {
     expect(reduceDryingCurve(readings, settings)).toMatchObject({ ok: false, error: [{ code }] });
   });
 
+  /** A spool of 1000 g and 6 g of water, of which a share is left after some hours; 0.03 g of scatter. */
+  const drying = (left: (hours: number) => number, seed: string) => {
+    const random = randomSource(seed);
+    const elapsedTime = [0, 0.5, 1, 1.5, 2, 3, 4, 5, 6, 8, 10, 13, 16, 20];
+    const mass = elapsedTime.map(
+      (hours) => Math.round(100 * (1180 + 6 * left(hours) + 0.03 * random.normal())) / 100,
+    );
+    return observationsOf({ elapsedTime: elapsedTime.map((hours) => hours * hour), mass });
+  };
+  const warningsOf = (left: (hours: number) => number, seed: string) => {
+    const reduced = reduceDryingCurve(drying(left, seed), settings);
+    return reduced.ok ? reduced.value.warnings.join(' ') : '';
+  };
+
+  test('in two stages says so, and its interval holds the time of the slow one', () => {
+    const left = (hours: number) => 0.4 * Math.exp(-hours / 5) + 0.6 * Math.exp(-hours / 0.8);
+    expect(warningsOf(left, 'stages')).toContain('dries in two stages');
+    const time = resultOf(reduceDryingCurve(drying(left, 'stages'), settings), 'dryingTime');
+    expect(covers(time, hour * 5 * Math.log(0.4 * 12))).toBe(true);
+  });
+
+  test('of a reel that warms up first says so, and counts the time that this takes', () => {
+    const left = (hours: number) => Math.exp(-(hours - 1 + Math.exp(-hours)) / 2.5);
+    expect(warningsOf(left, 'warming')).toContain('begins to fall late');
+    const time = resultOf(reduceDryingCurve(drying(left, 'warming'), settings), 'dryingTime');
+    expect(time.value / hour).toBeGreaterThan(1 + 2.5 * Math.log(12) - 0.3);
+  });
+
+  test('by one exponential says nothing of stages', () => {
+    expect(warningsOf((hours) => Math.exp(-hours / 2.5), 'plain')).toBe('');
+  });
+
+  test('logged every minute takes about as long as one that was weighed by hand', () => {
+    const elapsedTime = Array.from({ length: 720 }, (_, minute) => 60 * minute);
+    const random = randomSource('log');
+    const mass = elapsedTime.map(
+      (time) => Math.round(100 * (1180 + 5 * Math.exp(-time / (2 * hour)) + 0.02 * random.normal())) / 100,
+    );
+    const time = resultOf(reduceDryingCurve(observationsOf({ elapsedTime, mass }), settings), 'dryingTime');
+    expect(covers(time, known(5, 2 * hour))).toBe(true);
+  });
+
+  test.each([
+    ['a reel that is heavier than the spool', { reelMass: 1300 }, /reel mass of 1300 g is more/],
+    ['a reel of less than nothing', { reelMass: -20 }, /`reelMass` is -20 g, but it must be 0 or more/],
+    [
+      'a scale without a step',
+      { massResolution: 0 },
+      /`scale: \{resolution\}` is 0 g, but it must be above 0/,
+    ],
+    ['a negative step', { massResolution: -0.1 }, /`scale: \{resolution\}` is -0.1 g/],
+  ])('refuses %s', (_, wrong, message) => {
+    const reduced = reduceDryingCurve(spool(5, 2 * hour, 'wrong'), { ...settings, ...wrong });
+    expect(reduced).toMatchObject({ ok: false, error: [{ code: 'badSetting' }] });
+    expect(!reduced.ok && reduced.error[0]?.message).toMatch(message);
+  });
+
   test('asks for a residual moisture that can be', () => {
     expect(reduceDryingCurve(spool(5, hour, 'asked'), { ...settings, residualMoisture: 0 })).toMatchObject({
       ok: false,

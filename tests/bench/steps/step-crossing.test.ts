@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { fallingCrossing, risingCrossing } from '../../../src/bench/steps/step-crossing.ts';
-import { peakLevel } from '../../../src/bench/temperature-sweep/peak-level.ts';
 
 const x = [10, 20, 30, 40];
 
@@ -29,10 +28,4 @@ test('however the course bows, the crossing stays between the two steps that bra
       },
     ),
   );
-});
-
-test('the level of a peak is the top of a parabola through it', () => {
-  const places = [190, 200, 210, 220, 230];
-  const heights = places.map((place) => 30 - 0.01 * (place - 213) ** 2);
-  expect(peakLevel(places, heights, 2)).toBeCloseTo(30, 9);
 });

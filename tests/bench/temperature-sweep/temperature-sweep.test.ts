@@ -66,4 +66,47 @@ describe('a temperature sweep', () => {
     const bad = observationsOf({ nozzleTemperature, grade: [1, 1, 2, 1, 1] });
     expect(reduceTemperatureSweep(bad, {})).toMatchObject({ ok: false, error: [{ code: 'nothingPasses' }] });
   });
+
+  /** Strengths by a shape, three of each with 3 % of scatter. */
+  function shaped(shape: (temperature: number) => number, seed: string) {
+    const random = randomSource(seed);
+    const nozzleTemperature = repeated([190, 200, 210, 220, 230, 240, 250, 260], 3);
+    const bondStrength = nozzleTemperature.map(
+      (temperature) => 30 * shape(temperature) * Math.exp(0.03 * random.normal()),
+    );
+    return observationsOf({ nozzleTemperature, bondStrength });
+  }
+
+  test('with two peaks names the dip, and its window reaches over one that is shallow', () => {
+    const shape = (at: number) =>
+      Math.abs(at - 225) < 15
+        ? 1 - 0.04 * (1 + Math.cos((Math.PI * (at - 225)) / 15))
+        : 1 - ((Math.abs(at - 225) - 15) / 40) ** 2;
+    const reduced = reduceTemperatureSweep(shaped(shape, 'peaks'), { acceptedStrength: 0.88 });
+    expect(reduced.ok && reduced.value.warnings.join(' ')).toMatch(/two peaks with a dip near 22\d Cel/);
+    expect(covers(resultOf(reduced, 'lowestNozzleTemperature'), 225 - 15 - 40 * Math.sqrt(0.12))).toBe(true);
+  });
+
+  test('with a flat top says so, and its window holds the true one', () => {
+    const shape = (at: number) => 0.1 + 0.9 / (1 + Math.exp((203 - at) / 4)) / (1 + Math.exp((at - 249) / 4));
+    const reduced = reduceTemperatureSweep(shaped(shape, 'flat'), {});
+    expect(reduced.ok && reduced.value.warnings.join(' ')).toContain('The top is flat');
+    // 90 % of the top is left where the logistic edge has 0.8889.
+    expect(covers(resultOf(reduced, 'lowestNozzleTemperature'), 203 + 4 * Math.log(8))).toBe(true);
+    expect(covers(resultOf(reduced, 'highestNozzleTemperature'), 249 - 4 * Math.log(8))).toBe(true);
+  });
+
+  test('with one peak says nothing of its top', () => {
+    const reduced = reduceTemperatureSweep(sweep(226, [46, 40], 'plain', 0.03), {});
+    expect(reduced.ok && reduced.value.warnings).toEqual([]);
+  });
+
+  test('of grades that are faultless at several temperatures says that they tell no best one', () => {
+    const nozzleTemperature = repeated([200, 210, 220, 230, 240, 250], 2);
+    const grade = [2, 2, 5, 5, 5, 5, 5, 5, 4, 3, 2, 1];
+    const reduced = reduceTemperatureSweep(observationsOf({ nozzleTemperature, grade }), {});
+    expect(reduced.ok && reduced.value.warnings.join(' ')).toContain(
+      'faultless at temperatures from 210 Cel to 230 Cel',
+    );
+  });
 });
