@@ -1,4 +1,4 @@
-import { partOffsets } from '../../knowledge/part-offset.ts';
+import { type CheckedPart, partOffsets } from '../../knowledge/part-offset.ts';
 import { failure, type Result, success } from '../../result.ts';
 import { drawnQuantiles } from '../../statistics/coverage-interval.ts';
 import { describe } from '../../statistics/describe.ts';
@@ -7,24 +7,26 @@ import { randomSource } from '../../statistics/random.ts';
 import { normalFactor, scatterOf } from '../../statistics/scatter.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import { rounded } from '../../units/rounded.ts';
-import { shown, shownNumber } from '../../units/wording.ts';
+import { shown } from '../../units/wording.ts';
 import type { BenchProblem } from '../bench-problem.ts';
 import type { ReducedResult, Reduction, ReductionCurve } from '../reduction.ts';
 import type { Observations } from '../sheet/observations.ts';
 import { negativeReadings, outsideReadings, repeatedTable, tooManyValues } from '../sheet/reading-checks.ts';
 import type { SetPointCheckRun } from './set-point-check-facts.ts';
 import { type SetPoint, setPointsOf } from './set-points.ts';
+import { instrumentOf, type SetScale, scaleOf } from './set-scale.ts';
 
-/** K; what a thermometer shows and is off by where a run does not say (common practice, no source). */
-const usual = { resolution: 0.1, accuracy: 2, within: 2 };
 const fewestSettled = 3;
 const draws = 4000;
-/** K; a reference so far from the set temperature is at another place, or in another unit. */
-const largestOffset = 100;
+/** What the offset of humidity of a part is called; the others are not set to one. */
+const humidityOffsets: Readonly<Partial<Record<CheckedPart, string>>> = {
+  chamber: 'chamberHumidityOffset',
+  dryer: 'dryerHumidityOffset',
+};
 
 /**
- * How far a part is from its set temperature (the reference less the set temperature), with the dependence on it where there
- * are several, the highest temperature that it reached, and the time to settle. The offset is that at the middle of the
+ * How far a part is from its set temperature or humidity (the reference less what is set), with the dependence on it where there
+ * are several, the highest that it reached, and the time to settle. The offset is that at the middle of the
  * set temperatures, by a straight line through the means of the settled readings (least squares). The intervals cover the
  * scatter within a set temperature and about the line, the resolution of the thermometer and its largest error, which all
  * readings share, by the Monte Carlo method (JCGM 101:2008).
@@ -33,28 +35,31 @@ export function reduceSetPointCheck(
   observations: Observations,
   run: SetPointCheckRun,
 ): Result<Reduction, readonly BenchProblem[]> {
-  const problems = checkReadings(observations);
-  if (problems.length > 0) return failure(problems);
-  const points = setPointsOf(observations, run.settledWithin ?? usual.within);
-  const unsettled = points.filter(({ readings }) => readings.length < fewestSettled);
-  if (unsettled.length > 0) return failure(unsettled.map(tooFewSettled));
-  const outcome = offsetDraws(points, run);
+  const scale = scaleOf(observations);
   const { checkedPart = 'nozzle' } = run;
+  const quantity = scale.name === 'temperature' ? partOffsets[checkedPart] : humidityOffsets[checkedPart];
+  if (quantity === undefined) return failure([noHumidity(checkedPart)]);
+  const problems = checkReadings(observations, scale);
+  if (problems.length > 0) return failure(problems);
+  const points = setPointsOf(observations, scale, instrumentOf(scale, run));
+  const unsettled = points.filter(({ readings }) => readings.length < fewestSettled);
+  if (unsettled.length > 0) return failure(unsettled.map((point) => tooFewSettled(point, scale)));
+  const outcome = offsetDraws(points, scale, run);
   const slope = points.length < 3 ? [] : [result('offsetSlope', 'ratio', outcome.slope)];
-  const offset = result(partOffsets[checkedPart], 'temperatureDifference', outcome.offset);
+  const offset = result(quantity, scale.apart, outcome.offset);
   const results = [
     offset,
     ...slope,
-    result('reachedTemperature', 'temperature', outcome.reached),
+    result(scale.reached, scale.dimension, outcome.reached),
     ...settlingTime(points),
   ];
   return success({
     method: 'setPointCheck',
     results,
     get curve() {
-      return checkCurve(points, outcome);
+      return checkCurve(points, scale, outcome);
     },
-    warnings: checkWarnings(points, offset, slope[0], run),
+    warnings: checkWarnings(points, scale, offset, slope[0], run),
   });
 }
 
@@ -65,12 +70,9 @@ interface Outcome {
   readonly reached: Float64Array;
 }
 
-function offsetDraws(points: readonly SetPoint[], run: SetPointCheckRun): Outcome {
+function offsetDraws(points: readonly SetPoint[], scale: SetScale, run: SetPointCheckRun): Outcome {
   const random = randomSource('setPointCheck');
-  const { resolution, accuracy } = {
-    resolution: run.thermometerResolution ?? usual.resolution,
-    accuracy: run.thermometerAccuracy ?? usual.accuracy,
-  };
+  const { resolution, accuracy } = instrumentOf(scale, run);
   const middle = describe(points.map(({ set }) => set)).mean;
   const line = offsetLine(points, middle);
   const highest = points.at(-1)?.set ?? Number.NaN;
@@ -79,15 +81,29 @@ function offsetDraws(points: readonly SetPoint[], run: SetPointCheckRun): Outcom
     Float64Array,
     Float64Array,
   ];
+  const levers = leversOf(points, middle);
+  // Readings that scatter less than the step of the display round alike (Widrow, Kollár, Quantization Noise, 2008, chapter 4).
+  const blur = resolution * Math.exp(-2 * (Math.PI * (line.scatter / resolution)) ** 2);
   for (let index = 0; index < draws; index++) {
-    const shared = accuracy * (2 * random.uniform() - 1) + resolution * (random.uniform() - 0.5);
-    const tilt = line.slope + line.slopeError * random.studentT(line.freedom);
-    const level = line.offset + line.offsetError * random.studentT(line.freedom) + shared;
+    let [level, tilt] = [line.offset + accuracy * (2 * random.uniform() - 1), line.slope];
+    for (const lever of levers) {
+      const rounding = blur * (random.uniform() - 0.5);
+      level += rounding / levers.length;
+      tilt += rounding * lever;
+    }
+    tilt += line.slopeError * random.studentT(line.freedom);
+    level += line.offsetError * random.studentT(line.freedom);
     offset[index] = level;
     slope[index] = tilt;
     reached[index] = highest + level + tilt * (highest - middle);
   }
   return { middle, offset, slope, reached };
+}
+
+/** By how much the slope of a line changes with the offset at each set value; not at all where it is level. */
+function leversOf(points: readonly SetPoint[], middle: number): number[] {
+  const squares = points.reduce((sum, { set }) => sum + (set - middle) ** 2, 0);
+  return points.map(({ set }) => (points.length < 3 ? 0 : (set - middle) / squares));
 }
 
 /**
@@ -120,6 +136,7 @@ function offsetLine(points: readonly SetPoint[], middle: number) {
     offsetError: error(0),
     slopeError: error(1),
     freedom: spare,
+    scatter: Math.sqrt(squares / spare),
   };
 }
 
@@ -151,15 +168,19 @@ function settlingTime(points: readonly SetPoint[]): ReducedResult[] {
 }
 
 /** The reference against the set temperature, with the line through the offsets. */
-function checkCurve(points: readonly SetPoint[], { middle, offset, slope }: Outcome): ReductionCurve {
+function checkCurve(
+  points: readonly SetPoint[],
+  scale: SetScale,
+  { middle, offset, slope }: Outcome,
+): ReductionCurve {
   const line = points.map(({ set: x }) => {
     const all = offset.map((level, index) => x + level + (slope[index] ?? 0) * (x - middle));
     const [low = 0, y = 0, high = 0] = drawnQuantiles(all, [0.025, 0.5, 0.975]).map((end) => rounded(end));
     return { x, y, low, high };
   });
   return {
-    x: { quantity: 'setTemperature', dimension: 'temperature' },
-    y: { quantity: 'referenceTemperature', dimension: 'temperature' },
+    x: { quantity: scale.set, dimension: scale.dimension },
+    y: { quantity: scale.reference, dimension: scale.dimension },
     readings: points.flatMap(({ set, readings }) => readings.map((y) => ({ x: set, y }))),
     fit: line.map(({ x, y }) => ({ x, y })),
     band: line.map(({ x, low, high }) => ({ x, low, high })),
@@ -170,10 +191,13 @@ function checkCurve(points: readonly SetPoint[], { middle, offset, slope }: Outc
 
 function checkWarnings(
   points: readonly SetPoint[],
+  scale: SetScale,
   offset: ReducedResult,
   slope: ReducedResult | undefined,
   run: SetPointCheckRun,
 ): string[] {
+  const { name, dimension, apart, instrument, usual } = scale;
+  const { isAccuracyStated } = instrumentOf(scale, run);
   const [first = Number.NaN, last = Number.NaN] = [points[0]?.set, points.at(-1)?.set];
   const change = slope === undefined ? 0 : slope.value * (last - first);
   const { low, high } = slope?.interval ?? { low: 0, high: 0 };
@@ -181,49 +205,67 @@ function checkWarnings(
   return [
     ...(depends
       ? [
-          `The offset changes by ${shown(rounded(change, 2), 'temperatureDifference')} from ${shown(first, 'temperature')} to ${shown(last, 'temperature')}: ${shown(rounded(offset.value, 3), 'temperatureDifference')} is that of the middle.`,
+          `The offset changes by ${shown(rounded(change, 2), apart)} from ${shown(first, dimension)} to ${shown(last, dimension)}: ${shown(rounded(offset.value, 3), apart)} is that of the middle.`,
         ]
       : []),
     ...(points.length < 3
-      ? ['Whether the offset depends on the set temperature takes three of them to tell.']
+      ? [`Whether the offset depends on the set ${name} takes three of them to tell.`]
       : []),
-    ...(run.thermometerAccuracy === undefined
-      ? [`No accuracy of the thermometer is given: ${shownNumber(usual.accuracy)} K is taken.`]
-      : []),
+    ...(isAccuracyStated
+      ? []
+      : [`No accuracy of the ${instrument} is given: ${shown(usual.accuracy, apart)} is taken.`]),
   ];
 }
 
-function tooFewSettled({ set, readings }: SetPoint): BenchProblem {
+function noHumidity(part: CheckedPart): BenchProblem {
+  return {
+    code: 'implausibleReading',
+    message: `humidity is checked in a chamber or a dryer, not at a ${part}`,
+    found: part,
+    help: 'correct the part, or the columns',
+  };
+}
+
+function tooFewSettled({ set, readings }: SetPoint, { name, dimension }: SetScale): BenchProblem {
   return {
     code: 'tooFewSteps',
-    message: `${readings.length} readings at a set temperature of ${shown(set, 'temperature')} had settled, but an offset needs ${fewestSettled}`,
+    message: `${readings.length} readings at a set ${name} of ${shown(set, dimension)} had settled, but an offset needs ${fewestSettled}`,
     found: String(readings.length),
     help: 'wait until the reading no longer changes, and go on reading',
   };
 }
 
-function checkReadings(observations: Observations): BenchProblem[] {
-  const { setTemperature = [], referenceTemperature = [], elapsedTime } = observations.columns;
-  const far = setTemperature.findIndex(
-    (set, index) => Math.abs((referenceTemperature[index] ?? Number.NaN) - set) > largestOffset,
-  );
+function checkReadings(observations: Observations, scale: SetScale): BenchProblem[] {
+  const { set, reference, settable, readable, farthest, apart } = scale;
+  const { [set]: setTo = [], [reference]: read, elapsedTime } = observations.columns;
+  if (read === undefined) return [mixedScales(scale)];
+  const far = setTo.findIndex((value, index) => Math.abs((read[index] ?? Number.NaN) - value) > farthest);
   // A part that is still warming up may be that far away.
   const isFar = far !== -1 && elapsedTime === undefined;
+  const within = ([low, high]: SetScale['settable']) => [low, high] as const;
   return [
-    ...outsideReadings(observations, 'setTemperature', [20, 600], 'a machine is set to 20 to 600 Cel'),
-    ...outsideReadings(observations, 'referenceTemperature', [-20, 700], 'no part is that cold or hot'),
+    ...outsideReadings(observations, set, within(settable), settable[2]),
+    ...outsideReadings(observations, reference, within(readable), readable[2]),
     ...(elapsedTime === undefined ? [] : negativeReadings(observations, 'elapsedTime')),
-    ...repeatedTable(observations, 'setTemperature', 3),
-    ...tooManyValues(observations, 'setTemperature'),
+    ...repeatedTable(observations, set, 3),
+    ...tooManyValues(observations, set),
     ...(isFar
       ? [
           {
             code: 'implausibleReading' as const,
-            message: `the reference is more than ${largestOffset} K from the set temperature`,
-            help: 'check the units, and where the thermometer sat',
+            message: `the reference is more than ${shown(farthest, apart)} from what is set`,
+            help: 'check the units, and where the instrument sat',
             row: observations.rows[far] ?? far + 1,
           },
         ]
       : []),
   ];
+}
+
+function mixedScales({ set, reference }: SetScale): BenchProblem {
+  return {
+    code: 'implausibleReading',
+    message: `there is a column ${set}, but none of ${reference}`,
+    help: 'check temperatures against temperatures, and humidity against humidity, in a sheet of its own',
+  };
 }

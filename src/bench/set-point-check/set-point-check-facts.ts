@@ -33,6 +33,28 @@ const thermometerAccuracy: Fact<number> = {
   read: ({ thermometer }) => thermometer?.accuracy,
 };
 
+/** Step of the hygrometer's display, as a share. */
+const hygrometerResolution: Fact<number> = {
+  what: 'smallest step of the hygrometer, default 1 %',
+  form: { dimension: 'ratio' },
+  example: '1 %',
+  flag: 'humidity-resolution',
+  statedIn: 'trial',
+  place: 'hygrometer: {resolution}',
+  read: ({ hygrometer }) => hygrometer?.resolution,
+};
+
+/** Largest error of the hygrometer either way, as a share. */
+const hygrometerAccuracy: Fact<number> = {
+  what: 'largest error of the hygrometer either way, default 3 %',
+  form: { dimension: 'ratio' },
+  example: '3 %',
+  flag: 'humidity-accuracy',
+  statedIn: 'trial',
+  place: 'hygrometer: {accuracy}',
+  read: ({ hygrometer }) => hygrometer?.accuracy,
+};
+
 /** How far settled readings may be from their mean, K. */
 const settledWithin: Fact<number> = {
   what: 'how far settled readings may be from their mean, default 2 K',
@@ -45,6 +67,13 @@ const settledWithin: Fact<number> = {
 };
 
 /** What is known of a check of set points besides its readings. */
-export const setPointCheckFacts = { checkedPart, thermometerResolution, thermometerAccuracy, settledWithin };
+export const setPointCheckFacts = {
+  checkedPart,
+  thermometerResolution,
+  thermometerAccuracy,
+  hygrometerResolution,
+  hygrometerAccuracy,
+  settledWithin,
+};
 
 export type SetPointCheckRun = RunOf<typeof setPointCheckFacts>;

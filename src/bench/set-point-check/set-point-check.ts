@@ -8,11 +8,21 @@ import { setPointCheckFacts } from './set-point-check-facts.ts';
 const whole = { safeSide: 'inside', holdsFor: [] } as const satisfies Partial<AdoptableResult>;
 const ofNozzle = { safeSide: 'inside', holdsFor: ['nozzle'] } as const satisfies Partial<AdoptableResult>;
 
-/** Set temperatures against a reference thermometer: how far off a nozzle, bed, chamber or dryer is. */
+/** Set temperatures or humidities against a reference: how far off a nozzle, bed, chamber or dryer is. */
 export const setPointCheck = {
   method: 'setPointCheck',
-  columns: { setTemperature: 'temperature', elapsedTime: 'time', referenceTemperature: 'temperature' },
+  columns: {
+    setTemperature: 'temperature',
+    elapsedTime: 'time',
+    referenceTemperature: 'temperature',
+    setHumidity: 'ratio',
+    referenceHumidity: 'ratio',
+  },
   optional: ['elapsedTime'],
+  eitherOf: [
+    ['setTemperature', 'setHumidity'],
+    ['referenceTemperature', 'referenceHumidity'],
+  ],
   requiredKeys: [machineKey],
   facts: setPointCheckFacts,
   requiredFacts: ['checkedPart'],
@@ -22,8 +32,11 @@ export const setPointCheck = {
     bedTemperatureOffset: {},
     chamberTemperatureOffset: {},
     dryerTemperatureOffset: {},
-    offsetSlope: { name: 'offset per degree of the set temperature', unit: '%' },
+    chamberHumidityOffset: { unit: '%' },
+    dryerHumidityOffset: { unit: '%' },
+    offsetSlope: { name: 'slope of the offset', unit: '%' },
     reachedTemperature: {},
+    reachedHumidity: { unit: '%' },
     settlingTime: {},
   },
   openWords: usualOpenWords,

@@ -1044,6 +1044,23 @@ export interface Trial {
     description?: string;
   };
   /**
+   * The reference hygrometer of a setPointCheck of humidity.
+   */
+  hygrometer?: {
+    /**
+     * Smallest step of its display, of relative humidity.
+     */
+    resolution: Fraction;
+    /**
+     * Largest error that its maker or its calibration states, either way, of relative humidity; 3 % unless given.
+     */
+    accuracy?: Fraction;
+    /**
+     * What it is.
+     */
+    description?: string;
+  };
+  /**
    * Part whose set temperature a setPointCheck checked; it needs it.
    */
   checkedPart?: 'nozzle' | 'bed' | 'chamber' | 'dryer';
@@ -1068,7 +1085,7 @@ export interface Trial {
    */
   observations: {
     /**
-     * Columns in the order of the rows, each with its unit. Columns of a flowLadder: commandedFlow, feedLength, extrudedMass; diameterSurvey: position, firstDiameter, secondDiameter; temperatureSweep: nozzleTemperature and bondStrength or grade; contourLadder: contourSpeed and rippleAmplitude or grade, acceleration if it varied; layerTime: layerTime, grade; dryingCurve: elapsedTime, mass; soundLevel: distance, soundLevel, background if it was read each time; referencePrint: printTime, mass if it was weighed; motionTiming: moveLength, commandedSpeed, moves, duration, acceleration if it varied, positionShift if the position was read; settingLadder: one of retractionLength, retractionSpeed, pressureCompensation, stickingSpeed, bridgeSpeed, overhangSpeed, fan, and defectSize or grade; setPointCheck: setTemperature, referenceTemperature, elapsedTime if it was read.
+     * Columns in the order of the rows, each with its unit. Columns of a flowLadder: commandedFlow, feedLength, extrudedMass; diameterSurvey: position, firstDiameter, secondDiameter; temperatureSweep: nozzleTemperature and bondStrength or grade; contourLadder: contourSpeed and rippleAmplitude or grade, acceleration if it varied; layerTime: layerTime, grade; dryingCurve: elapsedTime, mass; soundLevel: distance, soundLevel, background if it was read each time; referencePrint: printTime, mass if it was weighed; motionTiming: moveLength, commandedSpeed, moves, duration, acceleration if it varied, positionShift if the position was read; settingLadder: one of retractionLength, retractionSpeed, pressureCompensation, stickingSpeed, bridgeSpeed, overhangSpeed, fan, and defectSize or grade; setPointCheck: setTemperature and referenceTemperature, or setHumidity and referenceHumidity, elapsedTime if it was read.
      */
     columns?: {
       /**
@@ -1207,6 +1224,14 @@ export interface Trial {
        * Temperature that the reference thermometer showed.
        */
       referenceTemperature?: string;
+      /**
+       * Relative humidity that a part was set to, or shows itself, of a setPointCheck.
+       */
+      setHumidity?: string;
+      /**
+       * Relative humidity that the reference hygrometer showed.
+       */
+      referenceHumidity?: string;
     };
     /**
      * Readings, one row a step and repeat, in the order of the columns.

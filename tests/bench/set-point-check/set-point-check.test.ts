@@ -81,3 +81,40 @@ describe('a check of set temperatures', () => {
     });
   });
 });
+
+describe('a check of humidity', () => {
+  const dryer = { checkedPart: 'dryer', hygrometerAccuracy: 0.02, hygrometerResolution: 0.01 } as const;
+  const minutes = [5, 10, 15, 20, 25, 30, 35, 40];
+  const dried = (reads: readonly number[]) =>
+    observationsOf({
+      setHumidity: minutes.map(() => 0.15),
+      elapsedTime: minutes.map((time) => 60 * time),
+      referenceHumidity: reads,
+    });
+  const readings = dried([0.31, 0.24, 0.21, 0.19, 0.18, 0.18, 0.17, 0.18]);
+
+  test('finds how much damper a dryer is than it says', () => {
+    const { value, interval, dimension } = resultOf(
+      reduceSetPointCheck(readings, dryer),
+      'dryerHumidityOffset',
+    );
+    expect(dimension).toBe('ratio');
+    expect(value).toBeCloseTo(0.027, 2);
+    expect(interval.low).toBeGreaterThan(-0.005);
+    expect(interval.high).toBeLessThan(0.06);
+  });
+
+  test('is refused at a nozzle, and against a thermometer', () => {
+    const refusals = (observations: typeof readings, checkedPart: 'nozzle' | 'dryer') => {
+      const reduced = reduceSetPointCheck(observations, { ...dryer, checkedPart });
+      return reduced.ok ? [] : reduced.error.map(({ message }) => message);
+    };
+    expect(refusals(readings, 'nozzle')).toEqual([
+      'humidity is checked in a chamber or a dryer, not at a nozzle',
+    ]);
+    const mixed = observationsOf({ setHumidity: [0.15, 0.15, 0.15], referenceTemperature: [50, 50, 50] });
+    expect(refusals(mixed, 'dryer')).toEqual([
+      'there is a column setHumidity, but none of referenceHumidity',
+    ]);
+  });
+});
