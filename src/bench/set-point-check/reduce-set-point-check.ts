@@ -103,11 +103,11 @@ function offsetDraws(points: readonly SetPoint[], scale: SetScale, run: SetPoint
 /** By how much the slope of a line changes with the offset at each set value; not at all where it is level. */
 function leversOf(points: readonly SetPoint[], middle: number): number[] {
   const squares = points.reduce((sum, { set }) => sum + (set - middle) ** 2, 0);
-  return points.map(({ set }) => (points.length < 3 ? 0 : (set - middle) / squares));
+  return points.map(({ set }) => (points.length < 2 ? 0 : (set - middle) / squares));
 }
 
 /**
- * A straight line of offsets over set temperatures, about the middle; level with fewer than three of them. Offsets that
+ * A straight line of offsets over set temperatures, about the middle; through both where there are two. Offsets that
  * scatter by more than their readings explain widen it.
  */
 function offsetLine(points: readonly SetPoint[], middle: number) {
@@ -121,7 +121,7 @@ function offsetLine(points: readonly SetPoint[], middle: number) {
   // A display that shows the same all the time is no surer than its step, which is drawn apart.
   const variance = Math.max(squares / spare, 1e-12);
   const fit = leastSquares(
-    points.map(({ set }) => (points.length < 3 ? [1] : [1, set - middle])),
+    points.map(({ set }) => (points.length < 2 ? [1] : [1, set - middle])),
     offsets,
     counts.map((count) => count / variance),
   );

@@ -55,7 +55,7 @@ function settledPart(set: number, readings: readonly Reading[], { within, resolu
     values.findLastIndex((value) => Math.abs(value - mean) > tolerance);
   const first = lastBeyond(within) + 1;
   // A reading near the tolerance may be on either side of it by its scatter, or by the step of the display, alone.
-  const doubt = Math.min(unsure * standardDeviation + resolution, within / 2);
+  const doubt = Math.min(unsure * standardDeviation + resolution / 2, within / 2);
   const timeAt = (index: number) => readings[index]?.time ?? null;
   const settled = values.slice(first);
   // The first of them still creep: the later half counts, and three at least.
