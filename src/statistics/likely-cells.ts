@@ -22,7 +22,7 @@ export interface LikelyCells {
 }
 
 /** Cells that are kept from one round to the next. */
-const most = 96;
+const most = 64;
 /** So many cells of equal density would spread alike; then they are small enough. */
 const enough = 24;
 const mostRounds = 14;

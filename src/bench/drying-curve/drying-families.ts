@@ -34,12 +34,18 @@ const warmings: readonly Axis[] = [
   { low: 0, high: 0.7, cells: 3 },
 ];
 
+/** The exponent of the time: below 1 many rates at once, above 1 a rate that rises. */
+const slowing: Axis = { low: 0.5, high: 0.95, cells: 4 };
+const rising: Axis = { low: 1.05, high: 2, cells: 4 };
+
 /** The families that a drying is sought in. */
 export const dryingFamilies: readonly DryingFamily[] = [
   { course: 'steady', putLeft: putExponential, shape: [] },
   { course: 'steady', putLeft: putCylinder, shape: [] },
   { course: 'twoStages', putLeft: putStages, shape: stages },
   { course: 'twoStages', putLeft: putSurfaceAndCylinder, shape: stages },
+  { course: 'twoStages', putLeft: putStretched, shape: [slowing] },
+  { course: 'lateStart', putLeft: putStretched, shape: [rising] },
   { course: 'lateStart', putLeft: putLate, shape: delays },
   { course: 'lateStart', putLeft: putWarming, shape: warmings },
 ];
@@ -79,6 +85,17 @@ function putSurfaceAndCylinder(
   for (let index = 0; index < times.length; index++) {
     const time = times[index] ?? 0;
     into[index] = share * cylinderLeft(slow * time) + (1 - share) * Math.exp(-fast * time);
+  }
+}
+
+/** An exponential of a power of the time (Kohlrausch, Annalen der Physik 167 (1854) 179; Weibull). */
+function putStretched(
+  { 0: logConstant = 0, 1: power = 1 }: Float64Array,
+  times: Float64Array,
+  into: Float64Array,
+): void {
+  for (let index = 0; index < times.length; index++) {
+    into[index] = Math.exp(-Math.exp(power * (Math.log(times[index] ?? 0) - logConstant)));
   }
 }
 
