@@ -7,6 +7,7 @@ import { rule as consistencyAbrasiveFiller } from '../consistency/abrasive-fille
 import { rule as consistencyBeadShape } from '../consistency/bead-shape.ts';
 import { rule as consistencyBeadsApart } from '../consistency/beads-apart.ts';
 import { rule as consistencyBedLimit } from '../consistency/bed-limit.ts';
+import { rule as consistencyCapsApart } from '../consistency/caps-apart.ts';
 import { rule as consistencyChamberContradiction } from '../consistency/chamber-contradiction.ts';
 import { rule as consistencyChamberLimit } from '../consistency/chamber-limit.ts';
 import { rule as consistencyClaimBelowTrials } from '../consistency/claim-below-trials.ts';
@@ -152,6 +153,7 @@ export const ruleFiles = {
   'consistency/bead-shape': consistencyBeadShape,
   'consistency/beads-apart': consistencyBeadsApart,
   'consistency/bed-limit': consistencyBedLimit,
+  'consistency/caps-apart': consistencyCapsApart,
   'consistency/chamber-contradiction': consistencyChamberContradiction,
   'consistency/chamber-limit': consistencyChamberLimit,
   'consistency/claim-below-trials': consistencyClaimBelowTrials,
