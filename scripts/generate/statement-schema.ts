@@ -126,7 +126,7 @@ function statement(
 }
 
 /** Dimensions of the measurements that an addition may hold. */
-const addedDimensions: readonly Dimension[] = ['volumeFlow', 'speed', 'time'];
+const addedDimensions: readonly Dimension[] = ['volumeFlow', 'speed', 'time', 'length'];
 
 /** A statement that a trial shows, and no other. */
 function measuredStatement(dimension: Dimension): object {

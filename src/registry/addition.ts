@@ -3,7 +3,17 @@ import type { Profile } from './profile.ts';
 import type { Path } from './shape.ts';
 
 /** What an addition may hold: limits that benches find, and nothing that safety rests on. */
-export const addedKeys = ['shortestLayerTime', 'meltFlow', 'contourSpeed'] as const;
+export const addedKeys = [
+  'shortestLayerTime',
+  'retractionLength',
+  'retractionSpeed',
+  'pressureCompensation',
+  'meltFlow',
+  'stickingSpeed',
+  'bridgeSpeed',
+  'overhangSpeed',
+  'contourSpeed',
+] as const;
 
 type Additions = ReadonlyMap<string, Profile<'addition'>>;
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { addedPlace, additionsTo, extended } from '../../src/registry/addition.ts';
+import { benchMethods } from '../../src/bench/methods.ts';
+import { addedKeys, addedPlace, additionsTo, extended } from '../../src/registry/addition.ts';
 import type { AnyProfile, Profile } from '../../src/registry/profile.ts';
 import { goodTexts, readText } from './good-documents.ts';
 
@@ -16,6 +17,12 @@ describe('a filament with additions', () => {
   it('states its own limits first, then those of each addition', () => {
     expect(flows(extended(filament, [first, second]))).toEqual([43, 40, 38]);
     expect(flows(filament)).toEqual([43]);
+  });
+
+  it.each(addedKeys)('may state %s in them', (key) => {
+    const statement = { value: 1, basis: 'measured', evidence: 'x' } as const;
+    const adding = { ...first, data: { ...first.data, [key]: [statement] } };
+    expect(extended(filament, [adding]).data[key]?.at(-1)).toEqual(statement);
   });
 
   it('is itself without any', () => {
@@ -46,4 +53,21 @@ it('additions belong to the filament that they name', () => {
   const additions = new Map([[first.id, first]]);
   expect(additionsTo('ashgrove/stagecraft-pla', additions)).toEqual([first]);
   expect(additionsTo('ashgrove/other', additions)).toEqual([]);
+});
+
+it('additions may hold every limit of a filament that a bench run gives, but what safety rests on', () => {
+  const given = Object.values(benchMethods).flatMap(({ adoptable }) =>
+    adoptable.flatMap(({ kind, place }) => (kind === 'filament' ? [place] : [])),
+  );
+  const ofSafety = [
+    'nozzleTemperature',
+    'dryingTime',
+    'dryingTemperature',
+    'fan',
+    'diameter',
+    'diameterTolerance',
+  ];
+  expect(given.filter((key) => !addedKeys.some((each) => each === key) && !ofSafety.includes(key))).toEqual(
+    [],
+  );
 });

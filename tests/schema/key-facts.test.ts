@@ -3,6 +3,7 @@ import formatsPlugin from 'ajv-formats';
 import { describe, expect, it, test } from 'vitest';
 import { type Key, keysOf } from '../../scripts/generate/key-facts.ts';
 import { readSchema, type Schema } from '../../scripts/generate/schema-files.ts';
+import { addedKeys } from '../../src/registry/addition.ts';
 import { features } from '../../src/registry/generated/key-facts.ts';
 import { kinds } from '../../src/registry/kind.ts';
 import { nodesOf, readSchemaFile } from './schema-nodes.ts';
@@ -94,9 +95,7 @@ describe('beside each quantity stands', () => {
       // consistency/settings-above-machine holds them against the machine.
       ...features.flatMap((name) => [`trial settings.${name}.speed`, `trial settings.${name}.acceleration`]),
       // Judged as the filament that they are added to.
-      'addition shortestLayerTime',
-      'addition meltFlow',
-      'addition contourSpeed',
+      ...addedKeys.map((key) => `addition ${key}`),
     ];
     expect(placesWhere(({ facts }) => facts.plausible === undefined).sort()).toEqual(judgedOtherwise.sort());
   });

@@ -2207,9 +2207,33 @@ export interface Addition {
    */
   shortestLayerTime?: readonly Statement<Seconds>[];
   /**
+   * Length of filament that is drawn back before a travel move.
+   */
+  retractionLength?: readonly Statement<Millimetres>[];
+  /**
+   * Speed at which the filament is drawn back.
+   */
+  retractionSpeed?: readonly Statement<MillimetresPerSecond>[];
+  /**
+   * Time constant by which the feed runs ahead of the speed, so that the pressure in the nozzle follows it.
+   */
+  pressureCompensation?: readonly Statement<Seconds>[];
+  /**
    * Highest flow that a machine and nozzle deliver within the accepted deficit.
    */
   meltFlow?: readonly Statement<CubicMillimetresPerSecond>[];
+  /**
+   * Highest speed of the first layer at which it still sticks.
+   */
+  stickingSpeed?: readonly Statement<MillimetresPerSecond>[];
+  /**
+   * Highest speed at which a bridge still holds.
+   */
+  bridgeSpeed?: readonly Statement<MillimetresPerSecond>[];
+  /**
+   * Highest speed at which an overhang still holds its shape.
+   */
+  overhangSpeed?: readonly Statement<MillimetresPerSecond>[];
   /**
    * Highest contour speed whose surface still passes.
    */

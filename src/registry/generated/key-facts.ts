@@ -248,7 +248,13 @@ export const labels = {
   source: {},
   addition: {
     "shortestLayerTime": "shortest layer time",
+    "retractionLength": "retraction length",
+    "retractionSpeed": "retraction speed",
+    "pressureCompensation": "pressure compensation",
     "meltFlow": "melt flow limit",
+    "stickingSpeed": "speed of the first layer",
+    "bridgeSpeed": "bridge speed",
+    "overhangSpeed": "overhang speed",
     "contourSpeed": "contour speed",
     "fieldNotes[].concerns.aboveFlow": "flow above which it shows",
     "fieldNotes[].concerns.nozzleTemperature": "nozzle temperatures at which it shows",
@@ -465,7 +471,13 @@ export const safeDirections = {
   source: {},
   addition: {
     "shortestLayerTime": "above",
+    "retractionLength": "any",
+    "retractionSpeed": "any",
+    "pressureCompensation": "any",
     "meltFlow": "below",
+    "stickingSpeed": "below",
+    "bridgeSpeed": "below",
+    "overhangSpeed": "below",
     "contourSpeed": "below",
     "fieldNotes[].concerns.aboveFlow": "unused",
     "fieldNotes[].concerns.nozzleTemperature": "unused",
@@ -779,7 +791,9 @@ export const usualUnits = {
   policy: {},
   job: {},
   source: {},
-  addition: {},
+  addition: {
+    "pressureCompensation": "s",
+  },
 } as const satisfies FactTable<string>;
 
 /** What ratios that are no shares relate to. */
