@@ -1,10 +1,10 @@
 import type { Profile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
 import { noMemory, type Question, type ResultMemory } from '../registry/result-memory.ts';
-import { isObject } from '../registry/shape.ts';
 import { failure, type Result, success } from '../result.ts';
 import type { BenchProblem } from './bench-problem.ts';
 import { type BenchRun, trialRun } from './facts/fact.ts';
+import { unreadFacts, valueAt } from './facts/fact-problems.ts';
 import type { Method } from './method.ts';
 import type { MethodName } from './method-facts.ts';
 import { methodOf } from './methods.ts';
@@ -22,12 +22,15 @@ export function rememberReductions(registry: Registry, memory: ResultMemory): vo
 
 /**
  * Reduces a trial of a registry to its results, all in canonical units. The same trial gives the same result on every
- * machine. Errors: readings that cannot be reduced, a trial that lacks what its method needs, or one whose filament
- * or density is not in the registry.
+ * machine. Errors: readings that cannot be reduced, a trial that lacks what its method needs or states it in a form that cannot
+ * be read, or one whose filament or density is not in the registry.
  */
 export function reduceTrial(registry: Registry, trialId: string): Result<Reduction, readonly BenchProblem[]> {
   const question = reductionQuestion(registry, trialId);
-  return question.ok ? reduceInputs(question.value.inputs) : question;
+  if (!question.ok) return question;
+  const trial = registry.trial.get(trialId);
+  const unread = trial === undefined ? [] : unreadFacts(trial, methodOf(trial.data.method).facts);
+  return unread.length > 0 ? failure(unread) : reduceInputs(question.value.inputs);
 }
 
 /** What `reduceTrial` finds, without what there is to draw: looked up where it is remembered. */
@@ -91,10 +94,6 @@ function missingKeys({ data }: Profile<'trial'>, { method, requiredKeys }: Metho
       message: `a ${method} needs \`${name}\``,
       help: `add it to the trial, for instance: ${example}`,
     }));
-}
-
-function valueAt(data: unknown, path: readonly string[]): unknown {
-  return path.reduce<unknown>((value, key) => (isObject(value) ? value[key] : undefined), data);
 }
 
 function missingFacts(

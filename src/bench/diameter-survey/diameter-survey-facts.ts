@@ -1,4 +1,4 @@
-import type { Fact, RunOf } from '../facts/fact.ts';
+import { type Fact, type RunOf, zeroOrMore } from '../facts/fact.ts';
 import { filamentDiameter } from '../facts/filament-facts.ts';
 import { lengthResolution } from '../facts/instrument-facts.ts';
 
@@ -18,6 +18,7 @@ const lengthAccuracy: Fact<number> = {
   what: 'largest error of the gauge, default 0.02 mm',
   form: { dimension: 'length' },
   example: '0.02 mm',
+  possible: zeroOrMore,
   flag: 'accuracy',
   statedIn: 'trial',
   place: 'gauge: {accuracy}',

@@ -5,6 +5,7 @@ import { randomSource } from '../../statistics/random.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import { rounded } from '../../units/rounded.ts';
 import type { BenchProblem } from '../bench-problem.ts';
+import { factProblems } from '../facts/fact-problems.ts';
 import { usualLengthResolution } from '../facts/instrument-facts.ts';
 import type { ReducedResult, Reduction, ReductionCurve } from '../reduction.ts';
 import type { Observations } from '../sheet/observations.ts';
@@ -15,7 +16,7 @@ import {
   repeatedTable,
   tooFewValues,
 } from '../sheet/reading-checks.ts';
-import { type DiameterSurveyRun, usualLengthAccuracy } from './diameter-survey-facts.ts';
+import { type DiameterSurveyRun, diameterSurveyFacts, usualLengthAccuracy } from './diameter-survey-facts.ts';
 import { diameterWarnings } from './diameter-warnings.ts';
 import { ovalityResult } from './ovality.ts';
 import { type ReadingNoise, readingNoise } from './reading-noise.ts';
@@ -36,7 +37,7 @@ export function reduceDiameterSurvey(
   run: DiameterSurveyRun,
 ): Result<Reduction, readonly BenchProblem[]> {
   const nominal = run.filamentDiameter ?? Number.NaN;
-  const problems = checkSurvey(observations, nominal);
+  const problems = [...factProblems(diameterSurveyFacts, run), ...checkSurvey(observations, nominal)];
   if (problems.length > 0) return failure(problems);
   const places = surveyPlaces(observations, nominal);
   const gauge = {

@@ -1,4 +1,4 @@
-import type { Fact, RunOf } from '../facts/fact.ts';
+import { type Fact, type RunOf, zeroOrMore } from '../facts/fact.ts';
 import { massResolution } from '../facts/instrument-facts.ts';
 
 /** Water that may be left, as a share of the dry mass. */
@@ -17,7 +17,7 @@ const reelMass: Fact<number> = {
   what: 'mass of the empty reel, if the readings include it',
   form: { dimension: 'mass' },
   example: '180 g',
-  possible: { holds: (mass) => mass >= 0, words: '0 or more' },
+  possible: zeroOrMore,
   flag: 'reel',
   statedIn: 'trial',
   place: 'reelMass',

@@ -16,6 +16,7 @@ interface PossibleValues {
 }
 
 export const aboveZero: PossibleValues = { holds: (value) => value > 0, words: 'above 0' };
+export const zeroOrMore: PossibleValues = { holds: (value) => value >= 0, words: '0 or more' };
 
 /** Something known of a bench run besides its readings, with every place where it can be stated. */
 export interface Fact<Value extends FactValue = FactValue> {

@@ -1,4 +1,4 @@
-import type { Fact, RunOf } from '../facts/fact.ts';
+import { aboveZero, type Fact, type RunOf, zeroOrMore } from '../facts/fact.ts';
 import { lengthResolution } from '../facts/instrument-facts.ts';
 
 /** Acceleration that the controller was told, mm/s2. */
@@ -17,6 +17,7 @@ const clockResolution: Fact<number> = {
   what: 'smallest step of the clock, default 0.01 s',
   form: { dimension: 'time' },
   example: '0.01 s',
+  possible: aboveZero,
   flag: 'clock-resolution',
   statedIn: 'trial',
   place: 'clock: {resolution}',
@@ -28,6 +29,7 @@ const clockAccuracy: Fact<number> = {
   what: 'how much all times may be off alike, default 0.1 s as with a stop watch in the hand',
   form: { dimension: 'time' },
   example: '0.1 s',
+  possible: zeroOrMore,
   flag: 'clock-accuracy',
   statedIn: 'trial',
   place: 'clock: {accuracy}',

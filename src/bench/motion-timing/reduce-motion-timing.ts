@@ -3,10 +3,11 @@ import { drawnQuantiles } from '../../statistics/coverage-interval.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import { rounded } from '../../units/rounded.ts';
 import type { BenchProblem } from '../bench-problem.ts';
+import { factProblems } from '../facts/fact-problems.ts';
 import type { ReducedResult, Reduction, ReductionCurve } from '../reduction.ts';
 import type { Observations } from '../sheet/observations.ts';
 import { checkEnough, checkShuttles } from './motion-checks.ts';
-import type { MotionTimingRun } from './motion-timing-facts.ts';
+import { type MotionTimingRun, motionTimingFacts } from './motion-timing-facts.ts';
 import { motionWarnings } from './motion-warnings.ts';
 import { type PossibleMotion, type PossibleMotions, possibleMotions } from './possible-motions.ts';
 import { moveTime, placeOf, reachedAcceleration, reachedSpeed } from './shuttle-fit.ts';
@@ -28,7 +29,7 @@ export function reduceMotionTiming(
   observations: Observations,
   run: MotionTimingRun,
 ): Result<Reduction, readonly BenchProblem[]> {
-  const problems = checkShuttles(observations, run);
+  const problems = [...factProblems(motionTimingFacts, run), ...checkShuttles(observations, run)];
   if (problems.length > 0) return failure(problems);
   const all = shuttlesOf(observations, run);
   const lost = lostShuttles(all, run);

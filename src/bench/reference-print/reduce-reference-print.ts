@@ -6,6 +6,7 @@ import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
 import { rounded } from '../../units/rounded.ts';
 import type { BenchProblem } from '../bench-problem.ts';
 import type { RunOf } from '../facts/fact.ts';
+import { factProblems } from '../facts/fact-problems.ts';
 import { massResolution, usualMassResolution } from '../facts/instrument-facts.ts';
 import type { ReducedResult, Reduction } from '../reduction.ts';
 import type { Observations } from '../sheet/observations.ts';
@@ -47,6 +48,7 @@ export function reduceReferencePrint(
 ): Result<Reduction, readonly BenchProblem[]> {
   const names = ['printTime', ...(observations.columns.mass === undefined ? [] : ['mass'])];
   const problems = [
+    ...factProblems(referencePrintFacts, run),
     ...notPositiveReadings(observations, names, 'delete the row if the print failed'),
     ...outsideReadings(observations, 'printTime', printTimes, 'a reference print takes a minute to a month'),
     ...repeatedTable(observations, 'printTime', 2),

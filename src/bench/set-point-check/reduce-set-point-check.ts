@@ -9,10 +9,11 @@ import type { Dimension } from '../../units/dimension.ts';
 import { rounded } from '../../units/rounded.ts';
 import { shown } from '../../units/wording.ts';
 import type { BenchProblem } from '../bench-problem.ts';
+import { factProblems } from '../facts/fact-problems.ts';
 import type { ReducedResult, Reduction, ReductionCurve } from '../reduction.ts';
 import type { Observations } from '../sheet/observations.ts';
 import { negativeReadings, outsideReadings, repeatedTable, tooManyValues } from '../sheet/reading-checks.ts';
-import type { SetPointCheckRun } from './set-point-check-facts.ts';
+import { type SetPointCheckRun, setPointCheckFacts } from './set-point-check-facts.ts';
 import { type SetPoint, setPointsOf } from './set-points.ts';
 import { instrumentOf, type SetScale, scaleOf } from './set-scale.ts';
 
@@ -39,7 +40,7 @@ export function reduceSetPointCheck(
   const { checkedPart = 'nozzle' } = run;
   const quantity = scale.name === 'temperature' ? partOffsets[checkedPart] : humidityOffsets[checkedPart];
   if (quantity === undefined) return failure([noHumidity(checkedPart)]);
-  const problems = checkReadings(observations, scale);
+  const problems = [...factProblems(setPointCheckFacts, run), ...checkReadings(observations, scale)];
   if (problems.length > 0) return failure(problems);
   const points = setPointsOf(observations, scale, instrumentOf(scale, run));
   const unsettled = points.filter(({ readings }) => readings.length < fewestSettled);

@@ -1,5 +1,5 @@
 import { type CheckedPart, checkedParts } from '../../knowledge/part-offset.ts';
-import type { Fact, RunOf } from '../facts/fact.ts';
+import { aboveZero, type Fact, type RunOf, zeroOrMore } from '../facts/fact.ts';
 
 const checkedPart: Fact<CheckedPart> = {
   what: 'part whose set point was checked',
@@ -16,6 +16,7 @@ const thermometerResolution: Fact<number> = {
   what: 'smallest step of the thermometer, default 0.1 K',
   form: { dimension: 'temperatureDifference' },
   example: '0.1 K',
+  possible: aboveZero,
   flag: 'resolution',
   statedIn: 'trial',
   place: 'thermometer: {resolution}',
@@ -27,6 +28,7 @@ const thermometerAccuracy: Fact<number> = {
   what: 'largest error of the thermometer either way, default 2 K',
   form: { dimension: 'temperatureDifference' },
   example: '2 K',
+  possible: zeroOrMore,
   flag: 'accuracy',
   statedIn: 'trial',
   place: 'thermometer: {accuracy}',
@@ -38,6 +40,7 @@ const hygrometerResolution: Fact<number> = {
   what: 'smallest step of the hygrometer, default 1 %',
   form: { dimension: 'ratio' },
   example: '1 %',
+  possible: aboveZero,
   flag: 'humidity-resolution',
   statedIn: 'trial',
   place: 'hygrometer: {resolution}',
@@ -49,6 +52,7 @@ const hygrometerAccuracy: Fact<number> = {
   what: 'largest error of the hygrometer either way, default 3 %',
   form: { dimension: 'ratio' },
   example: '3 %',
+  possible: zeroOrMore,
   flag: 'humidity-accuracy',
   statedIn: 'trial',
   place: 'hygrometer: {accuracy}',

@@ -7,12 +7,13 @@ import {
 import { failure, type Result, success } from '../../result.ts';
 import { rounded } from '../../units/rounded.ts';
 import type { BenchProblem } from '../bench-problem.ts';
+import { factProblems } from '../facts/fact-problems.ts';
 import type { ReducedResult, Reduction, ReductionCurve } from '../reduction.ts';
 import type { Observations } from '../sheet/observations.ts';
 import { notPositiveReadings, outsideReadings, repeatedTable } from '../sheet/reading-checks.ts';
 import { backgroundRange, type CorrectedReading, oneMetre } from './corrected-reading.ts';
 import { type LevelInterval, levelInterval, roomLevels } from './room-levels.ts';
-import type { SoundLevelRun } from './sound-level-facts.ts';
+import { type SoundLevelRun, soundLevelFacts } from './sound-level-facts.ts';
 import { soundWarnings } from './sound-warnings.ts';
 
 /** Standard deviation of reproducibility of the survey grade, in dB (ISO 3746:2010, table of typical values, from memory). */
@@ -32,7 +33,7 @@ export function reduceSoundLevel(
   observations: Observations,
   run: SoundLevelRun,
 ): Result<Reduction, readonly BenchProblem[]> {
-  const problems = checkSound(observations, run);
+  const problems = [...factProblems(soundLevelFacts, run), ...checkSound(observations, run)];
   if (problems.length > 0) return failure(problems);
   const all = correctedReadings(observations, run);
   const usable = all.filter(({ difference }) => difference >= backgroundRange.cannot);

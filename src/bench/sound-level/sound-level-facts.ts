@@ -1,5 +1,5 @@
 import type { Trial } from '../../registry/generated/documents.ts';
-import type { Fact, RunOf } from '../facts/fact.ts';
+import { aboveZero, type Fact, type RunOf } from '../facts/fact.ts';
 
 /** Class of a sound level meter by IEC 61672-1. */
 type MeterClass = NonNullable<Trial['soundMeter']>['class'];
@@ -31,6 +31,7 @@ const levelResolution: Fact<number> = {
   what: 'smallest step of the meter, default 1 dB',
   form: { dimension: 'soundLevel' },
   example: '0.1 dB[SPL]{A}',
+  possible: aboveZero,
   flag: 'resolution',
   statedIn: 'trial',
   place: 'soundMeter: {resolution}',
