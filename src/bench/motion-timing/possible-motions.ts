@@ -2,16 +2,25 @@ import { type RandomSource, randomSource } from '../../statistics/random.ts';
 import { fitShuttles, reachedAcceleration, type ShuttleFit } from './shuttle-fit.ts';
 import type { ShuttleRun } from './shuttle-run.ts';
 
-/** One way in which the machine may move, by the parameters of a `ShuttleFit`. */
-export interface PossibleMotion {
-  readonly parameters: readonly number[];
+/**
+ * Ways in which the machine may move at the highest commanded speed and acceleration, equally probable: one of each list.
+ * Lists of numbers, since thousands of objects take longer to make than to reckon.
+ */
+export interface DrawnMotions {
+  readonly count: number;
+  /** Reached, mm/s. */
+  readonly speed: Float64Array;
+  /** Full acceleration of the ramps, mm/s2, whether it is reached or not. */
+  readonly acceleration: Float64Array;
+  /** At each turn, s. */
+  readonly pause: Float64Array;
   /** s */
-  readonly rounding: number;
+  readonly rounding: Float64Array;
 }
 
 /** What the times leave possible. */
 export interface PossibleMotions {
-  readonly motions: readonly PossibleMotion[];
+  readonly motions: DrawnMotions;
   /** The fit that the times speak for most. */
   readonly best: ShuttleFit;
   /** Probability that the ramps are rounded. */
@@ -44,7 +53,7 @@ export function possibleMotions(run: ShuttleRun): PossibleMotions | null {
   const later = fitShuttles(run, best.rounding, best.parameters, run.clock.accuracy);
   const shift = best.parameters.map((value, index) => (later?.parameters[index] ?? value) - value);
   const rounded = weighted.reduce((sum, { fit, weight }) => sum + (fit.rounding > 0 ? weight : 0), 0);
-  return { motions: drawMotions(weighted, shift), best, rounded };
+  return { motions: drawMotions(weighted, shift, run), best, rounded };
 }
 
 /** Fits over roundings, ascending, closer together around the best. */
@@ -121,46 +130,58 @@ function spansOf(nodes: readonly number[]): number[] {
 }
 
 /** Draws about the fits, as many of each as its weight asks; `shift` is what the largest error of the clock does. */
-function drawMotions(weighted: readonly WeightedFit[], shift: readonly number[]): PossibleMotion[] {
+function drawMotions(
+  weighted: readonly WeightedFit[],
+  shift: readonly number[],
+  { speeds }: ShuttleRun,
+): DrawnMotions {
   const random = randomSource('motionTiming');
-  const normals = shift.map(() => 0);
-  const motions: PossibleMotion[] = [];
+  const drawn = shift.map(() => new Float64Array(draws));
+  const rounding = new Float64Array(draws);
+  let index = 0;
   let upTo = 0;
   for (const each of weighted) {
     upTo += each.weight;
-    while (motions.length < Math.round(upTo * draws)) motions.push(drawMotion(each, shift, random, normals));
+    const end = Math.min(draws, Math.round(upTo * draws));
+    for (; index < end; index++) rounding[index] = drawMotion(each, shift, random, drawn, index);
   }
-  return motions;
+  const column = (place: number) => drawn.at(place)?.subarray(0, index) ?? new Float64Array();
+  return {
+    count: index,
+    speed: column(speeds.length - 1).map(Math.exp),
+    acceleration: column(-2).map(Math.exp),
+    pause: column(-1).map((milliseconds) => milliseconds / 1000),
+    rounding: rounding.subarray(0, index),
+  };
 }
 
 /**
- * A rounding up to halfway to a neighbour's, with the parameters that lie as far on the way; then the scatter. It leaves
- * its normal numbers in a list that serves every draw.
+ * Draws a rounding up to halfway to a neighbour's, with the parameters that lie as far on the way, and their scatter. The
+ * parameters go into the columns of `drawn`; the rounding, in s, is given back.
  */
 function drawMotion(
   { fit, beside: [below, above] }: WeightedFit,
   shift: readonly number[],
   random: RandomSource,
-  normals: number[],
-): PossibleMotion {
+  drawn: readonly Float64Array[],
+  index: number,
+): number {
   const { parameters, factor, degreesOfFreedom, rounding } = fit;
   const side = random.uniform() - 0.5;
   const other = side < 0 ? below : above;
   const way = Math.abs(side);
-  const count = parameters.length;
-  for (let index = 0; index < count; index++) normals[index] = random.normal();
+  for (const column of drawn) column[index] = random.normal();
   const spread = Math.sqrt(degreesOfFreedom / (2 * random.gamma(degreesOfFreedom / 2)));
   const late = 2 * random.uniform() - 1;
-  const drawn: number[] = [];
-  // Thousands of draws: a loop takes a fraction of what closures do.
-  for (let row = 0; row < count; row++) {
+  // From the last row on: a row needs the normal numbers of those before it.
+  for (let row = drawn.length - 1; row >= 0; row--) {
     const cells = factor[row] ?? [];
     const value = parameters[row] ?? Number.NaN;
     let off = 0;
-    for (let column = 0; column < cells.length; column++)
-      off += (cells[column] ?? 0) * (normals[column] ?? 0);
+    for (let place = 0; place <= row; place++) off += (cells[place] ?? 0) * (drawn[place]?.[index] ?? 0);
     const between = way * ((other.parameters[row] ?? value) - value);
-    drawn.push(value + between + off * spread + late * (shift[row] ?? 0));
+    const column = drawn[row];
+    if (column !== undefined) column[index] = value + between + off * spread + late * (shift[row] ?? 0);
   }
-  return { parameters: drawn, rounding: rounding === 0 ? 0 : rounding * (other.rounding / rounding) ** way };
+  return rounding === 0 ? 0 : rounding * (other.rounding / rounding) ** way;
 }

@@ -1,3 +1,4 @@
+import { roundedMoveDuration } from '../../physics/rounded-ramps.ts';
 import { failure, type Result, success } from '../../result.ts';
 import { drawnQuantiles } from '../../statistics/coverage-interval.ts';
 import type { Dimension } from '../../units/dimension.ts';
@@ -9,8 +10,8 @@ import type { Observations } from '../sheet/observations.ts';
 import { checkEnough, checkShuttles } from './motion-checks.ts';
 import { type MotionTimingRun, motionTimingFacts } from './motion-timing-facts.ts';
 import { motionWarnings } from './motion-warnings.ts';
-import { type PossibleMotion, type PossibleMotions, possibleMotions } from './possible-motions.ts';
-import { moveTime, placeOf, reachedAcceleration, reachedSpeed } from './shuttle-fit.ts';
+import { type DrawnMotions, type PossibleMotions, possibleMotions } from './possible-motions.ts';
+import { highestAcceleration } from './shuttle-fit.ts';
 import { heldShuttles, lostShuttles, type ShuttleRun, shuttleRun, shuttlesOf } from './shuttle-run.ts';
 
 /** Curves that the band of a plot is made of, and places on it. */
@@ -38,7 +39,7 @@ export function reduceMotionTiming(
   if (few.length > 0) return failure(few);
   const possible = possibleMotions(timed);
   if (possible === null) return failure([indistinct]);
-  const results = motionResults(timed, possible.motions);
+  const results = motionResults(possible.motions);
   return success({
     method: 'motionTiming',
     results,
@@ -57,27 +58,18 @@ const indistinct: BenchProblem = {
   help: 'at each speed time moves that are too short to reach it and moves several times as long; two speeds, one of them half of the other, help most',
 };
 
-function motionResults(run: ShuttleRun, motions: readonly PossibleMotion[]): ReducedResult[] {
+function motionResults({ speed, acceleration, pause, rounding }: DrawnMotions): ReducedResult[] {
+  const reached = acceleration.map((full, index) =>
+    highestAcceleration(full, speed[index] ?? Number.NaN, rounding[index] ?? Number.NaN),
+  );
   return [
-    result(
-      'reachedSpeed',
-      'speed',
-      motions.map((motion) => reachedSpeed(motion, run)),
-    ),
-    result(
-      'reachedAcceleration',
-      'acceleration',
-      motions.map((motion) => reachedAcceleration(motion, run)),
-    ),
-    result(
-      'turnPause',
-      'time',
-      motions.map(({ parameters }) => (parameters.at(-1) ?? Number.NaN) / 1000),
-    ),
+    result('reachedSpeed', 'speed', speed),
+    result('reachedAcceleration', 'acceleration', reached),
+    result('turnPause', 'time', pause),
   ];
 }
 
-function result(quantity: string, dimension: Dimension, draws: readonly number[]): ReducedResult {
+function result(quantity: string, dimension: Dimension, draws: Float64Array): ReducedResult {
   const [low = Number.NaN, middle = Number.NaN, high = Number.NaN] = drawnQuantiles(
     draws,
     [0.025, 0.5, 0.975],
@@ -91,18 +83,30 @@ function result(quantity: string, dimension: Dimension, draws: readonly number[]
   };
 }
 
+/** Time of a move over a length in mm by one of the motions, s. */
+function motionTime(
+  length: number,
+  { speed, acceleration, pause, rounding }: DrawnMotions,
+  index: number,
+): number {
+  const move = {
+    length,
+    speed: speed[index] ?? Number.NaN,
+    acceleration: acceleration[index] ?? Number.NaN,
+    rounding: rounding[index] ?? Number.NaN,
+  };
+  return (pause[index] ?? Number.NaN) + roundedMoveDuration(move);
+}
+
 /** Time of one move against its length, at the highest commanded speed and acceleration. */
 function motionCurve(run: ShuttleRun, { motions }: PossibleMotions): ReductionCurve {
-  const { shuttles, speeds, accelerations } = run;
-  const place = placeOf(
-    { speed: speeds.at(-1) ?? Number.NaN, acceleration: accelerations.at(-1) ?? Number.NaN },
-    run,
-  );
+  const { shuttles } = run;
   const longest = Math.max(...shuttles.map(({ length }) => length));
-  const some = motions.filter((_, index) => index % Math.ceil(motions.length / curvesForBand) === 0);
+  const apart = Math.ceil(motions.count / curvesForBand);
+  const some = Array.from({ length: Math.ceil(motions.count / apart) }, (_, index) => index * apart);
   const points = Array.from({ length: gridIntervals }, (_, index) => {
     const x = rounded(longest * ((index + 1) / gridIntervals) ** 2);
-    const all = some.map((motion) => moveTime(x, place, motion.parameters, motion.rounding));
+    const all = some.map((index) => motionTime(x, motions, index));
     const [low = 0, y = 0, high = 0] = drawnQuantiles(all, [0.025, 0.5, 0.975]).map((value) =>
       rounded(value),
     );

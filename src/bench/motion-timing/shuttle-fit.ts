@@ -24,7 +24,7 @@ interface Place {
 }
 
 /** Where the parameters of a shuttle stand. */
-export function placeOf(
+function placeOf(
   { speed, acceleration }: Pick<Shuttle, 'speed' | 'acceleration'>,
   { speeds, accelerations }: ShuttleRun,
 ): Place {
@@ -34,12 +34,7 @@ export function placeOf(
 const milliseconds = 1000;
 
 /** Time of one move over a length by the parameters, s. */
-export function moveTime(
-  length: number,
-  place: Place,
-  parameters: readonly number[],
-  rounding: number,
-): number {
+function moveTime(length: number, place: Place, parameters: readonly number[], rounding: number): number {
   const speed = Math.exp(parameters[place.speed] ?? Number.NaN);
   const acceleration = Math.exp(parameters[place.acceleration] ?? Number.NaN);
   const pause = (parameters.at(-1) ?? Number.NaN) / milliseconds;
@@ -47,22 +42,25 @@ export function moveTime(
 }
 
 /** The reached speed at the highest commanded one, mm/s. */
-export function reachedSpeed({ parameters }: Pick<ShuttleFit, 'parameters'>, { speeds }: ShuttleRun): number {
+function reachedSpeed({ parameters }: Pick<ShuttleFit, 'parameters'>, { speeds }: ShuttleRun): number {
   return Math.exp(parameters[speeds.length - 1] ?? Number.NaN);
 }
 
-/**
- * The highest acceleration on the way to the reached speed at the highest commanded one, mm/s2: the full one, or √(v·a/τ)
- * where it takes longer to build up than the whole ramp takes.
- */
+/** The highest acceleration on the way to the reached speed at the highest commanded one, mm/s2. */
 export function reachedAcceleration(
   fit: Pick<ShuttleFit, 'parameters' | 'rounding'>,
   run: ShuttleRun,
 ): number {
-  const full = Math.exp(fit.parameters.at(-2) ?? Number.NaN);
-  return fit.rounding === 0
-    ? full
-    : Math.min(full, Math.sqrt((full * reachedSpeed(fit, run)) / fit.rounding));
+  return highestAcceleration(
+    Math.exp(fit.parameters.at(-2) ?? Number.NaN),
+    reachedSpeed(fit, run),
+    fit.rounding,
+  );
+}
+
+/** The full acceleration in mm/s2, or √(v·a/τ) where it takes longer to build up, in s, than the whole ramp to a speed takes. */
+export function highestAcceleration(full: number, speed: number, rounding: number): number {
+  return rounding === 0 ? full : Math.min(full, Math.sqrt((full * speed) / rounding));
 }
 
 /** The parameters of controls that do as they are told. */
@@ -81,13 +79,13 @@ export function fitShuttles(
   later = 0,
 ): ShuttleFit | null {
   const { shuttles, clock } = run;
-  const places = shuttles.map((shuttle) => placeOf(shuttle, run));
+  const rows = shuttles.map(({ length, moves, ...asked }) => ({ length, moves, place: placeOf(asked, run) }));
   const fit = nonlinearLeastSquares({
     model: (index, parameters) => {
-      const [shuttle, place] = [shuttles[index], places[index]];
-      return shuttle === undefined || place === undefined
+      const row = rows[index];
+      return row === undefined
         ? Number.NaN
-        : shuttle.moves * moveTime(shuttle.length, place, parameters, rounding);
+        : row.moves * moveTime(row.length, row.place, parameters, rounding);
     },
     start,
     x: shuttles.map((_, index) => index),
