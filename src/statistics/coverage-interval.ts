@@ -46,22 +46,27 @@ export function drawnQuantiles(draws: Iterable<number>, probabilities: readonly 
 
 /** Puts at a place what stands there in ascending order, nothing larger before it and nothing smaller behind. */
 function putInPlace(values: Float64Array, place: number, from: number): void {
-  let [low, high] = [from, values.length - 1];
+  const ends = new Int32Array(2);
+  let low = from;
+  let high = values.length - 1;
   while (low < high) {
-    const [smaller, larger] = parted(values, values[place] ?? Number.NaN, low, high);
+    ends[0] = low;
+    ends[1] = high;
+    part(values, values[place] ?? 0, ends);
+    const larger = ends[0];
+    const smaller = ends[1];
     if (smaller < place) low = larger;
     if (place < larger) high = smaller;
   }
 }
 
-/** Parts a stretch that holds a value into what is no larger and what is no smaller: where these end and begin. */
-function parted(
-  values: Float64Array,
-  value: number,
-  low: number,
-  high: number,
-): readonly [smaller: number, larger: number] {
-  let [left, right] = [low, high];
+/**
+ * Parts the stretch between two ends that holds a value into what is no larger and what is no smaller: the ends become where
+ * the latter begins and the former ends. They are written in place, since a pair for each would be a million objects.
+ */
+function part(values: Float64Array, value: number, ends: Int32Array): void {
+  let left = ends[0] ?? 0;
+  let right = ends[1] ?? 0;
   while (left <= right) {
     while ((values[left] ?? 0) < value) left += 1;
     while ((values[right] ?? 0) > value) right -= 1;
@@ -72,7 +77,8 @@ function parted(
     left += 1;
     right -= 1;
   }
-  return [right, left];
+  ends[0] = left;
+  ends[1] = right;
 }
 
 /** The probabilistically symmetric coverage interval: equal tails on both sides (JCGM 101:2008, 3.15 and 7.7). */

@@ -30,12 +30,12 @@ interface Candidate extends Smoothness {
   readonly logLikelihood: number;
 }
 
-const reaches = 7;
+const reaches = 6;
 /** The longest reach, in ranges of x. */
 const longest = 4;
-const heights = [0.5, 1, 2, 4, 8, 16];
+const heights = [0.7, 2, 6, 16];
 /** Curves that are drawn at once, since what is done for the first serves them all. */
-const groupSize = 80;
+const groupSize = 120;
 /** Points of the grid, if there are not more places that were measured. */
 const gridPoints = 25;
 /** What keeps a covariance of neighbours that are almost alike positive, as a share of the variance. */

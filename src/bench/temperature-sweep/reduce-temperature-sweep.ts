@@ -26,7 +26,7 @@ import { type TemperatureSweepRun, temperatureSweepFacts } from './temperature-s
 const usualAcceptedStrength = 0.9;
 
 /** JCGM 101:2008, 7.2 asks for some 10 000 draws a digit of the ends; three digits of a bench reading need fewer. */
-const draws = 1600;
+const draws = 1440;
 
 /** Relative scatter of bond strengths from one specimen to the next (common practice, no source). */
 const usualScatter = 0.06;
