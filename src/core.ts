@@ -36,7 +36,7 @@ export {
   type MatchResult,
   matchRegistry,
 } from './decisions/match/match-registry.ts';
-export type { MatchFlow, MatchReason, PairingMatch } from './decisions/match/match-verdict.ts';
+export type { ClaimedFlow, MatchFlow, MatchReason, PairingMatch } from './decisions/match/match-verdict.ts';
 export type { BenchPlan, TrialDraft } from './decisions/plan/bench-plan.ts';
 export { formatPlanAsJson } from './decisions/plan/plan-as-json.ts';
 export { formatPlanAsCsv, formatPlanAsTrial, type ReadingsPlace } from './decisions/plan/plan-as-trial.ts';
@@ -44,6 +44,8 @@ export { planDocument, planSheetDocument } from './decisions/plan/plan-document.
 export type { PlanRequest } from './decisions/plan/plan-request.ts';
 export { planTrial } from './decisions/plan/plan-trial.ts';
 export type { EvidenceFault, EvidenceFaultCode } from './evidence/standing.ts';
+export type { Conformance } from './knowledge/conformance.ts';
+export type { ChosenRule, DecisionRule } from './knowledge/decision-rule.ts';
 export {
   basisWords,
   isSimulated,

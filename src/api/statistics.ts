@@ -1,3 +1,4 @@
+export { type CoveredValue, probabilityUpTo } from '../statistics/conformance.ts';
 export {
   type CoverageInterval,
   quantile,

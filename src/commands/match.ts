@@ -3,7 +3,7 @@ import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
 import { rememberOption } from './open-memory.ts';
 import type { MatchOptions } from './run-match.ts';
-import { formatOption, registryOption, todayOption } from './shared-options.ts';
+import { formatOption, registryOption, rulePolicyOption, todayOption } from './shared-options.ts';
 
 export function matchCommand(cli: CliContext, exit: Exit): Command {
   return new Command('match')
@@ -13,6 +13,7 @@ export function matchCommand(cli: CliContext, exit: Exit): Command {
     )
     .argument('[filament]', 'id of a filament to rank machines for, such as ashgrove/stagecraft-petg')
     .option('--machine <id>', 'judge this machine only, such as brackwater/lantern')
+    .addOption(rulePolicyOption())
     .addOption(formatOption('form of the result'))
     .addOption(todayOption())
     .addOption(registryOption())

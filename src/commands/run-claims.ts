@@ -10,6 +10,7 @@ import type { AnswerFormat } from './shared-options.ts';
 export interface ClaimsOptions extends RegistryOptions {
   readonly format: AnswerFormat;
   readonly today?: string;
+  readonly policy?: string;
 }
 
 export async function runClaims(
@@ -18,11 +19,11 @@ export async function runClaims(
   cli: CliContext,
   exit: Exit,
 ): Promise<void> {
-  const { format, today = cli.today() } = options;
+  const { format, policy, today = cli.today() } = options;
   const opened = await openRegistry(cli, options);
   if (!opened.ok) return exit.cannotRun(opened.error);
   const { registry, trust } = opened.value;
-  const report = judgeClaims(registry, machine, { today });
+  const report = judgeClaims(registry, machine, { today, ...(policy !== undefined && { policy }) });
   if (!report.ok) return exit.cannotRun(report.error);
   const trusted = trust(today);
   if (!trusted.ok) return exit.cannotRun(trusted.error);

@@ -11,6 +11,7 @@ export interface MatchOptions extends RegistryOptions {
   readonly machine?: string;
   readonly format: AnswerFormat;
   readonly today?: string;
+  readonly policy?: string;
 }
 
 export async function runMatch(
@@ -19,7 +20,7 @@ export async function runMatch(
   cli: CliContext,
   exit: Exit,
 ): Promise<void> {
-  const { machine, format, today = cli.today() } = options;
+  const { machine, policy, format, today = cli.today() } = options;
   const opened = await openRegistry(cli, options);
   if (!opened.ok) return exit.cannotRun(opened.error);
   const { registry, trust } = opened.value;
@@ -27,6 +28,7 @@ export async function runMatch(
     today,
     ...(filament !== undefined && { filament }),
     ...(machine !== undefined && { machine }),
+    ...(policy !== undefined && { policy }),
   });
   if (!result.ok) return exit.cannotRun(result.error);
   const trusted = trust(today);

@@ -23,6 +23,14 @@ export function todayOption(): Option {
   );
 }
 
+/** `--policy ID`, where a policy only says by which rule to decide. */
+export function rulePolicyOption(): Option {
+  return new Option(
+    '--policy <id>',
+    'house rules whose decision rule counts (default: the only ones of the registry, else guarded acceptance)',
+  );
+}
+
 /** The forms of an answer: those that people read, and JSON for programs. */
 const answerFormats = ['text', 'json', 'markdown'] as const;
 

@@ -11,7 +11,7 @@ describe('the claims of a machine', () => {
     const { status, out, err } = await claims('plumstead/wren');
     expect({ status, err }).toEqual({ status: 0, err: '' });
     expect(out).toMatch(
-      /\nmelt flow of hot end "main" +32 mm³\/s with hs-0\.6, PLA at 230 °C +not reached\n/,
+      /\nmelt flow of hot end "main" +32 mm³\/s with hs-0\.6, +not reached +at most 0\.1 %\n +PLA at 230 °C\n/,
     );
     expect(out).toMatch(/\ntop speed +430 mm\/s +untested\n/);
     expect(out).toMatch(
@@ -22,10 +22,11 @@ describe('the claims of a machine', () => {
 
   it('come as JSON', async () => {
     const { out } = await claims('plumstead/wren', '--format', 'json');
-    const { format, decisionRule, origin, claims: all } = JSON.parse(out);
-    expect({ format, decisionRule }).toEqual({
+    const { format, decisionRule, decision, origin, claims: all } = JSON.parse(out);
+    expect({ format, decisionRule, decision }).toEqual({
       format: 'meltbounds-claims/1',
       decisionRule: 'guardedAcceptance',
+      decision: { source: 'JCGM 106:2012, 8.3', policy: 'house', isStated: false },
     });
     expect(origin).toEqual({
       simulated: ['wren-clover-petg-245', 'wren-daisy-pla-215', 'wren-daisy-pla-230'],
@@ -37,6 +38,7 @@ describe('the claims of a machine', () => {
       claimed: { value: 32, unit: 'mm3/s' },
       status: 'notReached',
       shortfall: { unit: 'mm3/s' },
+      probability: { low: 0, high: 0.001 },
     });
     expect(all[0].shortfall.value).toBeGreaterThan(3);
   });
@@ -44,8 +46,21 @@ describe('the claims of a machine', () => {
   it('come as Markdown', async () => {
     const { out } = await claims('plumstead/wren', '--format', 'markdown');
     expect(out).toMatch(
-      /^# What plumstead\/wren claims, and what was measured\n\n\d+ claims of plumstead\/wren: .*\.\n\n\*\*Simulated readings \(3 trials\): no bench has measured this\.\*\*\n\n\| claim +\| claimed +\| verdict +\|\n\| -+ \| -+ \| -+ \|\n/,
+      /^# What plumstead\/wren claims, and what was measured\n\n\d+ claims of plumstead\/wren: .*\.\n\n\*\*Simulated readings \(3 trials\): no bench has measured this\.\*\*\n\nDecision rule: guarded acceptance \(JCGM 106:2012, 8\.3\), .*\n\n\| claim +\| claimed +\| verdict +\| probability +\|\n\| -+ \| -+ \| -+ \| -+ \|\n/,
     );
+  });
+
+  it('are decided by the rule of a policy', async () => {
+    const registry = sampleRegistry();
+    registry.edit('policies/house.yaml', '\nfractions:', '\ndecisionRule: simpleAcceptance\nfractions:');
+    for (const args of [[], ['--policy', 'house']]) {
+      const { out } = await runCommand(registry.cwd, ['claims', 'plumstead/wren', ...args]);
+      expect(unwrapped(out)).toContain(
+        'Decision rule: simple acceptance (JCGM 106:2012, 8.2), stated by policy house: a claim that',
+      );
+    }
+    const { status, err } = await runCommand(registry.cwd, ['claims', 'plumstead/wren', '--policy', 'hous']);
+    expect({ status, err: err.includes('Did you mean "house"?') }).toEqual({ status: 2, err: true });
   });
 
   it('end with status 2 and a suggestion for an unknown machine', async () => {
@@ -84,9 +99,9 @@ describe('trials of other methods speak too:', () => {
       (row) => `${row.split(',')[0]},${row.startsWith('1') ? 55 : 49},33`,
     );
     const { out } = await runCommand(cwd, ['claims', 'plumstead/wren']);
-    expect(out).toMatch(/\nsound level +44 dB\(A\) +not reached\n/);
+    expect(out).toMatch(/\nsound level +44 dB\(A\) +not reached +at most 0\.1 %\n/);
     expect(out).toMatch(
-      /above the\n? *claim\.\n {2}- 54\.4 dB\(A\) measured, 95 % interval [^:]*:\s+trial\s+wren-daisy-pla-sound, /,
+      /above the\n? *claim\. The claim holds with a probability of at\n? *most 0\.1 %\.\n {2}- 54\.4 dB\(A\) measured, 95 % interval [^:]*:\s+trial\s+wren-daisy-pla-sound, /,
     );
   });
 
@@ -103,6 +118,6 @@ describe('trials of other methods speak too:', () => {
       },
     );
     const { out } = await runCommand(cwd, ['claims', 'plumstead/wren']);
-    expect(out).toMatch(/\ncontour speed +120 mm\/s +held\n/);
+    expect(out).toMatch(/\ncontour speed +120 mm\/s +held +at least [\d.]+ %\n/);
   });
 });

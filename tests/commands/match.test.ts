@@ -82,8 +82,12 @@ describe('the ranking for a filament', () => {
 
   it('comes as JSON with every reason', async () => {
     const { out } = await match(withTwin(), 'oakhollow/daisy-pla', '--format', 'json');
-    const { format, ranked, matches } = JSON.parse(out);
-    expect({ format, ranked }).toEqual({ format: 'meltbounds-match/1', ranked: 'oakhollow/daisy-pla' });
+    const { format, ranked, decisionRule, matches } = JSON.parse(out);
+    expect({ format, ranked, decisionRule }).toEqual({
+      format: 'meltbounds-match/1',
+      ranked: 'oakhollow/daisy-pla',
+      decisionRule: 'guardedAcceptance',
+    });
     expect(matches[0]).toMatchObject({
       machine: 'plumstead/wren',
       verdict: 'suits',
@@ -91,7 +95,26 @@ describe('the ranking for a filament', () => {
         ...{ value: 26, unit: 'mm3/s', basis: 'measured' },
         ...{ trials: ['wren-daisy-pla-230'], isSimulated: true },
       },
+      claim: { claimed: { value: 32, unit: 'mm3/s' }, probability: { low: 0, high: 0.001 } },
     });
+  });
+
+  it('compares with half of the claim by the rule of the policy, and says which', async () => {
+    const registry = sampleRegistry();
+    const machine = 'machines/plumstead/wren.yaml';
+    const policy = 'policies/house.yaml';
+    // Half of it, 27.7 mm3/s, lies between the value and the lower end of the interval, 27.4..28.2 mm3/s.
+    registry.edit(machine, 'value: 32 mm3/s', 'value: 55.4 mm3/s');
+    registry.edit('filaments/oakhollow/daisy-pla.yaml', 'value: 26 mm3/s', 'value: 27.8 mm3/s');
+    const guarded = unwrapped((await match(registry.cwd, 'oakhollow/daisy-pla')).out);
+    expect(guarded).toContain('Decision rule: guarded acceptance (JCGM 106:2012, 8.3), the default, ');
+    expect(guarded).toMatch(/~ 27\.8 mm³\/s .*; 50 % of the 55\.4 mm³\/s claimed for this nozzle/);
+    registry.edit(policy, '\nfractions:', '\ndecisionRule: simpleAcceptance\nfractions:');
+    const simple = unwrapped((await match(registry.cwd, 'oakhollow/daisy-pla')).out);
+    expect(simple).toContain(
+      'Decision rule: simple acceptance (JCGM 106:2012, 8.2), stated by policy house: ',
+    );
+    expect(simple).toMatch(/\+ 27\.8 mm³\/s .*; 50 % of the 55\.4 mm³\/s claimed for this nozzle/);
   });
 
   it('comes as Markdown in words', async () => {

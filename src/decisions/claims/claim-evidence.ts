@@ -147,6 +147,7 @@ export function measuredBeside(
         value,
         interval: interval ?? null,
         censored: null,
+        isAdopted: true,
         how: 'measured',
         simulated: false,
         trial: evidence ?? null,

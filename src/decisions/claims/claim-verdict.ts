@@ -1,10 +1,22 @@
 import type { Censoring } from '../../bench/reduction.ts';
+import type { EvidenceContext } from '../../evidence/evidence-context.ts';
 import type { EvidenceFault } from '../../evidence/standing.ts';
+import { beyondBound, type Conformance, conformanceOf } from '../../knowledge/conformance.ts';
+import type { DecisionRule } from '../../knowledge/decision-rule.ts';
+import { middle } from '../../statistics/middle.ts';
 import type { DegreesCelsius, Fraction, Range } from '../../units/canonical.ts';
 import type { Claim } from './claim.ts';
 
 /** What has become of a claim. */
-const claimStatuses = ['held', 'notContradicted', 'notReached', 'notReachable', 'untested'] as const;
+const claimStatuses = [
+  'held',
+  'accepted',
+  'notContradicted',
+  'rejected',
+  'notReached',
+  'notReachable',
+  'untested',
+] as const;
 
 /** What has become of a claim. */
 export type ClaimStatus = (typeof claimStatuses)[number];
@@ -12,7 +24,9 @@ export type ClaimStatus = (typeof claimStatuses)[number];
 /** A status in words. */
 export const claimStatusText: Readonly<Record<ClaimStatus, string>> = {
   held: 'held',
+  accepted: 'accepted',
   notContradicted: 'not contradicted',
+  rejected: 'rejected',
   notReached: 'not reached',
   notReachable: 'not reachable in principle',
   untested: 'untested',
@@ -24,6 +38,8 @@ export interface ClaimEvidence {
   /** The 95 % interval; null where there is none. */
   readonly interval: Range | null;
   readonly censored: Censoring | null;
+  /** Whether the value is what the bench adopted, which need not be the median of what was measured. */
+  readonly isAdopted?: boolean;
   /** What the machine was only set to was not measured. */
   readonly how: 'measured' | 'set';
   /** Whether the readings were simulated. */
@@ -50,8 +66,25 @@ export interface ClaimVerdict {
   /** One sentence with the numbers. */
   readonly text: string;
   readonly shortfall: Shortfall | null;
+  /** The probability that the claim holds by the evidence that decided; null where that tells none. */
+  readonly conformance: Conformance | null;
   /** The evidence that decided, first; then what else was run. */
   readonly evidence: readonly ClaimEvidence[];
+}
+
+/** What it takes to judge claims. */
+export interface ClaimContext extends EvidenceContext {
+  readonly rule: DecisionRule;
+}
+
+/** A claim that nothing has tested, with a word on what would. */
+export function untestedClaim(text: string, evidence: readonly ClaimEvidence[] = []): ClaimVerdict {
+  return { status: 'untested', text, shortfall: null, conformance: null, evidence };
+}
+
+/** A claim that cannot be met in principle, and why. */
+export function notReachableClaim(text: string): ClaimVerdict {
+  return { status: 'notReachable', text, shortfall: null, conformance: null, evidence: [] };
 }
 
 /** A claim of a sheet with its verdict. */
@@ -88,6 +121,36 @@ export function holds(
   if (how === 'set') return false;
   if (lessIsBetter) return (censored === 'below' ? value : (interval?.high ?? Infinity)) <= claimed;
   return (censored === 'above' ? value : (interval?.low ?? -Infinity)) >= claimed;
+}
+
+/**
+ * What becomes of a claim by a value whose interval reaches to both of its sides: open by guarded acceptance; by simple
+ * acceptance the value alone decides, which needs a known uncertainty.
+ * Source: JCGM 106:2012, 8.2, simple acceptance.
+ */
+export function betweenStatus(
+  claimed: number,
+  { value, interval, how }: ClaimEvidence,
+  lessIsBetter: boolean,
+  rule: DecisionRule,
+): 'accepted' | 'rejected' | 'notContradicted' {
+  if (rule === 'guardedAcceptance' || how === 'set' || interval === null) return 'notContradicted';
+  return (lessIsBetter ? value <= claimed : value >= claimed) ? 'accepted' : 'rejected';
+}
+
+/** The probability that a claim holds by what was measured; null where a bound or the lack of an interval tells none. */
+export function conformanceBy(
+  claimed: number,
+  { value, interval, censored, how, isAdopted = false }: ClaimEvidence,
+  lessIsBetter: boolean,
+): Conformance | null {
+  if (how === 'set') return null;
+  const orBetter = censored === (lessIsBetter ? 'below' : 'above');
+  if (interval !== null) {
+    const median = isAdopted ? middle(interval) : value;
+    return conformanceOf(claimed, { ...interval, median }, { lessIsBetter, orBetter });
+  }
+  return orBetter && (lessIsBetter ? value <= claimed : value >= claimed) ? beyondBound : null;
 }
 
 /** Whether nothing speaks against a claim: the value lies on the better side of it, or its interval reaches it. */

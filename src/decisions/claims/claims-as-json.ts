@@ -1,4 +1,6 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { conformanceFacts } from '../../knowledge/conformance.ts';
+import { decisionFacts } from '../../knowledge/decision-rule.ts';
 import { dimensionInfo } from '../../units/dimension.ts';
 import { amountOf, rounded } from '../../units/rounded.ts';
 import type { ClaimEvidence, JudgedClaim } from './claim-verdict.ts';
@@ -8,24 +10,32 @@ import type { ClaimReport } from './judge-claims.ts';
 const claimsFormat = 'meltbounds-claims/1';
 
 /** Claims against measurements for programs: every quantity an object of value and canonical unit. */
-export function formatClaimsAsJson({ machine, claims, origin }: ClaimReport): string {
+export function formatClaimsAsJson({ machine, decision, claims, origin }: ClaimReport): string {
   const document = {
     format: claimsFormat,
     machine,
     origin,
-    decisionRule: 'guardedAcceptance',
+    ...decisionFacts(decision),
     claims: claims.map(claimFacts),
     cautions: tableCautions,
   };
   return `${JSON.stringify(document, null, 2)}\n`;
 }
 
-function claimFacts({ claim, status, text, shortfall, evidence }: JudgedClaim): Record<string, unknown> {
+function claimFacts(judged: JudgedClaim): Record<string, unknown> {
+  const { claim, status, text, shortfall, conformance, evidence } = judged;
   const unit = dimensionInfo[claim.dimension].canonicalUnit ?? '1';
   const amount = (value: number) => amountOf(value, unit);
   const range = (ends: { low: number; high: number } | null) =>
     ends && { low: amount(ends.low), high: amount(ends.high) };
-  const found = ({ value, interval, nozzleTemperature, faults, ...conditions }: ClaimEvidence) => ({
+  const found = ({
+    value,
+    interval,
+    nozzleTemperature,
+    faults,
+    isAdopted: _,
+    ...conditions
+  }: ClaimEvidence) => ({
     measured: amount(value),
     interval: range(interval),
     ...conditions,
@@ -45,6 +55,7 @@ function claimFacts({ claim, status, text, shortfall, evidence }: JudgedClaim): 
       range: range(shortfall.range),
       share: rounded(shortfall.share),
     },
+    probability: conformance && conformanceFacts(conformance),
     evidence: evidence.map(found),
   };
 }

@@ -1,5 +1,7 @@
 import { standingText } from '../../evidence/standing-text.ts';
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { type Conformance, conformanceNote, conformanceText } from '../../knowledge/conformance.ts';
+import { chosenRuleText, type DecisionRule } from '../../knowledge/decision-rule.ts';
 import { originBlocks } from '../../knowledge/origin.ts';
 import {
   cautions,
@@ -18,29 +20,39 @@ import { type ClaimEvidence, claimStatusText, type JudgedClaim } from './claim-v
 import type { ClaimReport } from './judge-claims.ts';
 import { foundText } from './judge-measured.ts';
 
-const claimColumns = leftColumns('claim', 'claimed', 'verdict').map((column, index) => ({
+const claimColumns = leftColumns('claim', 'claimed', 'verdict', 'probability').map((column, index) => ({
   ...column,
   wraps: index === 1,
 }));
 
-/** By which rule a claim is decided. */
-const decisionRuleText =
-  'Decision rule: a claim is held where even the worse end of the 95 % interval meets it (guarded acceptance, JCGM 106:2012, 8.3.2), not reached where even the better end misses it, and else not contradicted.';
+/** When a claim gets which verdict, by rule. */
+const verdictRules: Readonly<Record<DecisionRule, string>> = {
+  guardedAcceptance:
+    'a claim is held where even the worse end of the 95 % interval meets it (a guard band of the expanded uncertainty: it fails with a probability of 2.5 % at most), not reached where even the better end misses it, and else not contradicted.',
+  simpleAcceptance:
+    'a claim that the interval reaches is accepted where the measured value meets it and rejected where it misses it (near the claim every second of these verdicts is wrong); held and not reached still ask for a guard band of the expanded uncertainty, with the whole 95 % interval on one side.',
+};
 
 /** More evidence of one claim than this is counted, not listed. */
 const mostListed = 20;
 
 /** Claims against measurements for people: how many are held, the claims side by side, then the evidence of each. */
-export function claimsDocument({ machine, claims, origin }: ClaimReport): Document {
-  const rows = claims.map(({ claim, status }) => [claim.label, claimText(claim), claimStatusText[status]]);
+export function claimsDocument({ machine, decision, claims, origin }: ClaimReport): Document {
+  const rows = claims.map(({ claim, status, conformance }) => [
+    claim.label,
+    claimText(claim),
+    claimStatusText[status],
+    conformance === null ? '' : conformanceText(conformance),
+  ]);
+  const rule = paragraph(`${chosenRuleText(decision)}: ${verdictRules[decision.rule]}`);
   return {
     title: `What ${machine} claims, and what was measured`,
     answer: answerText(machine, claims),
     blocks: [
       ...originBlocks(origin),
-      ...(claims.length === 0 ? [] : [table(claimColumns, rows)]),
+      ...(claims.length === 0 ? [] : [rule, table(claimColumns, rows)]),
       ...claims.map(claimSection),
-      ...(claims.length === 0 ? [] : [paragraph(decisionRuleText)]),
+      ...(claims.some(({ conformance }) => conformance !== null) ? [paragraph(conformanceNote)] : []),
       cautions(tableCautions),
     ],
   };
@@ -66,14 +78,18 @@ function claimText({ statement: { value, at = {} }, dimension }: Claim): string 
   ].join(' ');
 }
 
-function claimSection({ claim, status, text, evidence }: JudgedClaim): Section {
+function claimSection({ claim, status, text, conformance, evidence }: JudgedClaim): Section {
   const listed = evidence.slice(0, mostListed).map((each) => evidenceText(each, claim));
   const more = evidence.length - mostListed;
   const items = more > 0 ? [...listed, `and ${more} more`] : listed;
   return section(`${capitalised(claim.label)}, ${claimText(claim)} claimed: ${claimStatusText[status]}`, [
-    paragraph(capitalised(`${text}.`)),
+    paragraph(capitalised(`${text}.${conformance === null ? '' : ` ${probabilityText(conformance)}`}`)),
     ...(items.length === 0 ? [] : [list(items)]),
   ]);
+}
+
+function probabilityText(conformance: Conformance): string {
+  return `The claim holds with a probability of ${conformanceText(conformance)}.`;
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { EvidenceContext } from '../../evidence/evidence-context.ts';
+import { sameTemperature } from '../../knowledge/decision-rule.ts';
 import { fastestFeed } from '../../knowledge/filament-diameters.ts';
 import { leastHeat } from '../../knowledge/melt-heat.ts';
 import { flowOfFeed } from '../../physics/filament-geometry.ts';
@@ -9,11 +9,15 @@ import { highestStated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { Claim } from './claim.ts';
 import { evidenceFrom, measuredBeside, trialsOf } from './claim-evidence.ts';
-import { type ClaimEvidence, type ClaimVerdict, isCompatible } from './claim-verdict.ts';
+import {
+  type ClaimContext,
+  type ClaimEvidence,
+  type ClaimVerdict,
+  isCompatible,
+  notReachableClaim,
+  untestedClaim,
+} from './claim-verdict.ts';
 import { judgeMeasured } from './judge-measured.ts';
-
-/** A set temperature that is this much lower, in K, still stands for the one that a claim names (common practice, no source). */
-const sameTemperature = 5;
 
 /**
  * A claimed flow against the ladders with the nozzle and the family that it names. Ladders at its temperature or above
@@ -22,7 +26,7 @@ const sameTemperature = 5;
 export function judgeFlowClaim(
   machine: Profile<'machine'>,
   claim: Claim,
-  context: EvidenceContext,
+  context: ClaimContext,
 ): ClaimVerdict {
   const { registry } = context;
   const { value, at = {} } = claim.statement;
@@ -39,7 +43,7 @@ export function judgeFlowClaim(
   const deciding = all.filter((each) => isHotEnough(each) || isCompatible(value, each, false));
   const nearest = deciding.toSorted((a, b) => distance(a, wanted) - distance(b, wanted) || b.value - a.value);
   const rest = all.filter((each) => !deciding.includes(each));
-  const judged = nearest.length === 0 ? null : judgeMeasured(claim, [...nearest, ...rest]);
+  const judged = nearest.length === 0 ? null : judgeMeasured(claim, [...nearest, ...rest], context.rule);
   return judged ?? notReachable(registry, claim) ?? untested(claim, rest);
 }
 
@@ -74,7 +78,7 @@ function notReachable(registry: Registry, { statement, hotEnd }: Claim): ClaimVe
       : value > fed
         ? `a drive feeds ${shown(hotEnd.filamentDiameter, 'length')} filament at ${fastestFeed} mm/s at most, which is ${shown(fed, 'volumeFlow')}`
         : null;
-  return reason === null ? null : { status: 'notReachable', text: reason, shortfall: null, evidence: [] };
+  return reason === null ? null : notReachableClaim(reason);
 }
 
 function untested({ statement: { at = {} } }: Claim, colder: readonly ClaimEvidence[]): ClaimVerdict {
@@ -83,5 +87,5 @@ function untested({ statement: { at = {} } }: Claim, colder: readonly ClaimEvide
     colder.length > 0
       ? 'tested only at lower temperatures, where the hot end melts less'
       : `the registry has no flow ladder${setup === '' ? '' : ` with ${setup}`}`;
-  return { status: 'untested', text, shortfall: null, evidence: colder };
+  return untestedClaim(text, colder);
 }

@@ -1,11 +1,14 @@
+import type { DecisionRule } from '../../knowledge/decision-rule.ts';
 import { basisWords } from '../../knowledge/origin.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import { rounded } from '../../units/rounded.ts';
 import { shown, shownNumber, shownRange } from '../../units/wording.ts';
 import type { Claim } from './claim.ts';
 import {
+  betweenStatus,
   type ClaimEvidence,
   type ClaimVerdict,
+  conformanceBy,
   holds,
   isCompatible,
   type Shortfall,
@@ -13,34 +16,49 @@ import {
 } from './claim-verdict.ts';
 
 /**
- * A claim against what was measured, the deciding evidence first. Where what was measured stays on the worse side but a
- * run ended before it was known, the claim is untested.
+ * A claim against what was measured, the deciding evidence first, by a decision rule. Where what was measured stays on the
+ * worse side but a run ended before it was known, the claim is untested.
  */
-export function judgeMeasured(claim: Claim, evidence: readonly ClaimEvidence[]): ClaimVerdict | null {
-  const { lessIsBetter, statement } = claim;
+export function judgeMeasured(
+  claim: Claim,
+  evidence: readonly ClaimEvidence[],
+  rule: DecisionRule,
+): ClaimVerdict | null {
+  const { lessIsBetter, statement, dimension } = claim;
   const { value: claimed } = statement;
   const [first] = evidence;
   if (first === undefined) return null;
-  const found = foundText(first, claim.dimension);
-  if (holds(claimed, first, lessIsBetter)) return { status: 'held', text: found, shortfall: null, evidence };
+  const found = foundText(first, dimension);
+  const known = { conformance: conformanceBy(claimed, first, lessIsBetter), evidence };
+  if (holds(claimed, first, lessIsBetter)) return { status: 'held', text: found, shortfall: null, ...known };
   if (isCompatible(claimed, first, lessIsBetter)) {
-    const text = `${found}: ${doubtText(first)}`;
-    return { status: 'notContradicted', text, shortfall: null, evidence };
+    const status = betweenStatus(claimed, first, lessIsBetter, rule);
+    const text = `${found}: ${doubtTexts[status](first)}`;
+    const shortfall = status === 'rejected' ? shortfallOf(claimed, first, lessIsBetter) : null;
+    return { status, text, shortfall, ...known };
   }
   if (first.censored === (lessIsBetter ? 'below' : 'above')) {
-    return { status: 'untested', text: `${found}, and the run ended there`, shortfall: null, evidence };
+    return { status: 'untested', text: `${found}, and the run ended there`, shortfall: null, ...known };
   }
   const shortfall = shortfallOf(claimed, first, lessIsBetter);
   return {
     status: 'notReached',
-    text: `${found}: ${missText(shortfall, claim.dimension)} ${lessIsBetter ? 'above' : 'below'} the claim`,
+    text: `${found}: ${missText(shortfall, dimension)} ${lessIsBetter ? 'above' : 'below'} the claim`,
     shortfall,
-    evidence,
+    ...known,
   };
 }
 
-/** Why what speaks for a claim does not show that it is held. */
-function doubtText({ how, interval }: ClaimEvidence): string {
+/** Why what speaks for a claim, or against it, does not settle it. */
+const doubtTexts = {
+  accepted: () =>
+    'the value meets the claim, but the interval reaches beyond it, so it is accepted and not held',
+  rejected: () =>
+    'the value misses the claim, but the interval reaches it, so it is rejected though it may hold',
+  notContradicted: openText,
+} as const;
+
+function openText({ how, interval }: ClaimEvidence): string {
   if (how === 'set') return 'set, not measured, so it does not show that the claim is held';
   return interval === null
     ? 'there is no interval, so it does not show that the claim is held'

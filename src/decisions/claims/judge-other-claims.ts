@@ -1,4 +1,3 @@
-import type { EvidenceContext } from '../../evidence/evidence-context.ts';
 import { familiesOf } from '../../knowledge/families.ts';
 import { leastHeat } from '../../knowledge/melt-heat.ts';
 import type { Profile } from '../../registry/profile.ts';
@@ -6,13 +5,15 @@ import { rounded } from '../../units/rounded.ts';
 import { shown } from '../../units/wording.ts';
 import type { Claim } from './claim.ts';
 import { evidenceFrom, highestFirst, settingOf, temperaturesReached } from './claim-evidence.ts';
-import { type ClaimEvidence, type ClaimVerdict, holds } from './claim-verdict.ts';
+import {
+  type ClaimContext,
+  type ClaimEvidence,
+  type ClaimVerdict,
+  conformanceBy,
+  holds,
+  untestedClaim,
+} from './claim-verdict.ts';
 import { judgeMeasured } from './judge-measured.ts';
-
-/** A claim that nothing has tested, with a word on what would. */
-export function untestedClaim(text: string, evidence: readonly ClaimEvidence[] = []): ClaimVerdict {
-  return { status: 'untested', text, shortfall: null, evidence };
-}
 
 /** Said of a claim that trials test directly where the registry has none of them. */
 const noTrial = {
@@ -26,10 +27,11 @@ export function judgeTestedClaim(
   property: keyof typeof noTrial,
   trials: readonly Profile<'trial'>[],
   measured: readonly ClaimEvidence[],
-  context: EvidenceContext,
+  context: ClaimContext,
 ): ClaimVerdict {
   const tested = trials.flatMap((trial) => evidenceFrom(trial, property, context) ?? []);
-  return judgeMeasured(claim, highestFirst([...tested, ...measured])) ?? untestedClaim(noTrial[property]);
+  const found = highestFirst([...tested, ...measured]);
+  return judgeMeasured(claim, found, context.rule) ?? untestedClaim(noTrial[property]);
 }
 
 /**
@@ -41,11 +43,11 @@ export function judgeSettingClaim(
   setting: string,
   trials: readonly Profile<'trial'>[],
   measured: readonly ClaimEvidence[],
-  context: EvidenceContext,
+  context: ClaimContext,
 ): ClaimVerdict {
   const reached = temperaturesReached(trials, setting, claim.statement.value, context);
   const asked = reached.filter(({ censored }) => censored === null);
-  const judgedByCheck = judgeMeasured(claim, highestFirst(asked));
+  const judgedByCheck = judgeMeasured(claim, highestFirst(asked), context.rule);
   if (judgedByCheck !== null) return judgedByCheck;
   const settings = trials.flatMap((trial) => {
     const value = Object.entries(trial.data.conditions).find(([name]) => name === setting)?.[1];
@@ -53,7 +55,7 @@ export function judgeSettingClaim(
   });
   const [highest, ...rest] = highestFirst([...reached, ...measured, ...settings]);
   if (highest === undefined) return untestedClaim('no trial was set to it, and no set point was checked');
-  const judged = judgeMeasured(claim, [highest, ...rest]);
+  const judged = judgeMeasured(claim, [highest, ...rest], context.rule);
   if (judged !== null && judged.status !== 'notReached') return judged;
   return untestedClaim(`trials have run at up to ${shown(highest.value, claim.dimension)}`, [highest]);
 }
@@ -62,7 +64,7 @@ export function judgeSettingClaim(
 export function judgeHeaterClaim(
   claim: Claim,
   trials: readonly Profile<'trial'>[],
-  context: EvidenceContext,
+  context: ClaimContext,
 ): ClaimVerdict {
   const { registry } = context;
   const heats = trials
@@ -79,7 +81,8 @@ export function judgeHeaterClaim(
   const [most] = heats;
   if (most === undefined) return untestedClaim('no flow ladder shows how much it melts');
   const text = `the melt has taken up at least ${shown(rounded(most.value, 3), 'power')}, losses left out`;
-  return holds(claim.statement.value, most, false)
-    ? { status: 'held', text, shortfall: null, evidence: heats }
-    : untestedClaim(text, [most]);
+  const { value } = claim.statement;
+  if (!holds(value, most, false)) return untestedClaim(text, [most]);
+  const conformance = conformanceBy(value, most, false);
+  return { status: 'held', text, shortfall: null, conformance, evidence: heats };
 }

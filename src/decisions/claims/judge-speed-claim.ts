@@ -1,4 +1,3 @@
-import type { EvidenceContext } from '../../evidence/evidence-context.ts';
 import { smallestBead } from '../../knowledge/smallest-bead.ts';
 import { flowAtSpeed } from '../../physics/bead.ts';
 import { peakSpeedOfMove, runUpLength } from '../../physics/motion.ts';
@@ -7,20 +6,25 @@ import type { Profile } from '../../registry/profile.ts';
 import { highestStated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import type { Claim } from './claim.ts';
-import type { ClaimEvidence, ClaimVerdict } from './claim-verdict.ts';
+import {
+  type ClaimContext,
+  type ClaimEvidence,
+  type ClaimVerdict,
+  notReachableClaim,
+  untestedClaim,
+} from './claim-verdict.ts';
 import { claimedFlows, highestOf, withFeed } from './claimed-speed-feed.ts';
 import { judgeMeasured } from './judge-measured.ts';
-import { untestedClaim } from './judge-other-claims.ts';
 
 /** A claimed top speed against what was measured of it, against the way that the axes have, and against the melt. */
 export function judgeSpeedClaim(
   machine: Profile<'machine'>,
   claim: Claim,
   measured: readonly ClaimEvidence[],
-  context: EvidenceContext,
+  context: ClaimContext,
 ): ClaimVerdict {
   const { value } = claim.statement;
-  const judged = judgeMeasured(claim, measured);
+  const judged = judgeMeasured(claim, measured, context.rule);
   if (judged !== null) return withFeed(judged, machine, value, context);
   const impossible = tooLongRunUp(machine.data, claim) ?? cannotBeFed(machine, claim);
   if (impossible !== null) return impossible;
@@ -37,24 +41,18 @@ function tooLongRunUp(machine: Machine, { statement: { value } }: Claim): ClaimV
   const acceleration = highestStated(machine.acceleration);
   const half = halfWay(machine);
   if (acceleration === null || acceleration <= 0 || runUpLength(value, acceleration) <= half) return null;
-  return {
-    status: 'notReachable',
-    text: `it takes ${shown(runUpLength(value, acceleration), 'length')} to run up at ${shown(acceleration, 'acceleration')}, and half of the bed's diagonal is ${shown(half, 'length')}: that gives ${shown(peakSpeedOfMove(2 * half, acceleration), 'speed')} at most`,
-    shortfall: null,
-    evidence: [],
-  };
+  return notReachableClaim(
+    `it takes ${shown(runUpLength(value, acceleration), 'length')} to run up at ${shown(acceleration, 'acceleration')}, and half of the bed's diagonal is ${shown(half, 'length')}: that gives ${shown(peakSpeedOfMove(2 * half, acceleration), 'speed')} at most`,
+  );
 }
 
 function cannotBeFed(machine: Profile<'machine'>, { statement: { value } }: Claim): ClaimVerdict | null {
   const flow = highestOf(claimedFlows(machine))?.value ?? null;
   const area = smallestBead(machine.data);
   if (flow === null || area === null || area <= 0 || flowAtSpeed(value, area) <= flow) return null;
-  return {
-    status: 'notReachable',
-    text: `not while printing: the smallest usual bead would need ${shown(flowAtSpeed(value, area), 'volumeFlow')} at that speed, and the highest flow claimed is ${shown(flow, 'volumeFlow')}, which feeds ${shown(flow / area, 'speed')}`,
-    shortfall: null,
-    evidence: [],
-  };
+  return notReachableClaim(
+    `not while printing: the smallest usual bead would need ${shown(flowAtSpeed(value, area), 'volumeFlow')} at that speed, and the highest flow claimed is ${shown(flow, 'volumeFlow')}, which feeds ${shown(flow / area, 'speed')}`,
+  );
 }
 
 function runUpText(machine: Machine, speed: number): string {

@@ -1,26 +1,37 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { conformanceFacts } from '../../knowledge/conformance.ts';
+import { decisionFacts } from '../../knowledge/decision-rule.ts';
 import { quirkFacts } from '../../knowledge/quirk-words.ts';
 import { amountOf } from '../../units/rounded.ts';
 import type { MatchResult } from './match-registry.ts';
-import type { MatchFlow } from './match-verdict.ts';
+import type { ClaimedFlow, MatchFlow } from './match-verdict.ts';
 
 /** Version of the form of the JSON matches, see `schema/output/match.schema.json`. */
 const matchFormat = 'meltbounds-match/1';
 
 /** A match for programs: every pairing with all of its reasons. */
-export function formatMatchAsJson({ ranked, matches, origin }: MatchResult): string {
+export function formatMatchAsJson({ ranked, decision, matches, origin }: MatchResult): string {
   const document = {
     format: matchFormat,
     ranked,
     origin,
+    ...decisionFacts(decision),
     matches: matches.map((match) => ({
       ...match,
       flow: match.flow && flowFacts(match.flow),
+      claim: match.claim && claimFacts(match.claim),
       quirks: match.quirks.map(quirkFacts),
     })),
     cautions: tableCautions,
   };
   return `${JSON.stringify(document, null, 2)}\n`;
+}
+
+function claimFacts({ claimed, conformance }: ClaimedFlow): Record<string, unknown> {
+  return {
+    claimed: amountOf(claimed, 'mm3/s'),
+    probability: conformance && conformanceFacts(conformance),
+  };
 }
 
 function flowFacts({

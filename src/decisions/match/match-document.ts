@@ -1,4 +1,5 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { chosenRuleText, type DecisionRule } from '../../knowledge/decision-rule.ts';
 import { basisWords, originBlocks } from '../../knowledge/origin.ts';
 import { quirkSections } from '../../knowledge/quirk-words.ts';
 import { type Verdict, verdicts } from '../../knowledge/suitability/suitability.ts';
@@ -34,9 +35,10 @@ const shortVerdicts: Readonly<Record<Verdict, string>> = { ...verdictText, limit
 
 /** A match for people: the best machine or how many pairings suit, the grid with its legend, then the reasons. */
 export function matchDocument(result: MatchResult): Document {
-  const { ranked, matches, origin } = result;
+  const { ranked, decision, matches, origin } = result;
   const blocks: Block[] = [
     ...originBlocks(origin),
+    ...(isCompared(matches) ? [paragraph(`${chosenRuleText(decision)}: ${flowRules[decision.rule]}`)] : []),
     ranked === null ? matrix(result) : ranking(matches),
     paragraph(legend(ranked === null)),
     ...matches.flatMap((match) => reasonSection(match, ranked !== null)),
@@ -47,6 +49,19 @@ export function matchDocument(result: MatchResult): Document {
   return ranked === null
     ? { title: 'Machines and filaments', answer: countsText(matches), blocks }
     : { title: `Machines for ${ranked}`, answer: bestText(ranked, matches), blocks };
+}
+
+/** When a measured flow limits a pairing, by rule. */
+const flowRules: Readonly<Record<DecisionRule, string>> = {
+  guardedAcceptance:
+    'a measured flow suits where even the lower end of its 95 % interval reaches half of what is claimed for the nozzle (a guard band of the expanded uncertainty; half is common practice, no source).',
+  simpleAcceptance:
+    'a measured flow suits where it reaches half of what is claimed for the nozzle, whatever its interval (half is common practice, no source).',
+};
+
+/** Whether a measured flow was compared with a claim. */
+function isCompared(matches: readonly PairingMatch[]): boolean {
+  return matches.some(({ flow, claim }) => flow?.basis === 'measured' && claim !== null);
 }
 
 /** `12 pairings: 8 suit, 3 suit with limits, 1 does not.` */

@@ -1,4 +1,3 @@
-import type { EvidenceContext } from '../../evidence/evidence-context.ts';
 import { familiesOf } from '../../knowledge/families.ts';
 import type { FittedPairing } from '../../knowledge/pairing.ts';
 import { quirksOf } from '../../knowledge/quirks.ts';
@@ -8,8 +7,8 @@ import { supplyReasons } from '../../knowledge/suitability/supply-suitability.ts
 import { surroundingReasons } from '../../knowledge/suitability/surroundings-suitability.ts';
 import { nozzlesOf } from '../../registry/nozzle.ts';
 import type { Profile } from '../../registry/profile.ts';
-import { evidenceReasons, expectedFlow, flowReasons, measuredFlow } from './match-flow.ts';
-import type { MatchFlow, MatchReason, PairingMatch } from './match-verdict.ts';
+import { claimedFlow, evidenceReasons, expectedFlow, flowReasons, measuredFlow } from './match-flow.ts';
+import type { MatchContext, MatchFlow, MatchReason, PairingMatch } from './match-verdict.ts';
 
 interface NozzleMatch {
   readonly pairing: FittedPairing;
@@ -21,7 +20,7 @@ interface NozzleMatch {
 export function matchPairing(
   machine: Profile<'machine'>,
   filament: Profile<'filament'>,
-  context: EvidenceContext,
+  context: MatchContext,
 ): PairingMatch | null {
   const { registry, reduce } = context;
   const nozzles = nozzlesOf(machine.data).map((fitted): NozzleMatch => {
@@ -42,7 +41,9 @@ export function matchPairing(
       ? null
       : (best.measured ?? expectedFlow(registry, best.pairing, reduce));
   const doubts = flow?.basis === 'measured' ? evidenceReasons(best.pairing, context) : [];
-  const reasons = worstFirst<MatchReason>([...settled, ...flowReasons(best.pairing, flow), ...doubts]);
+  const claim = flow && claimedFlow(best.pairing, flow);
+  const told = flowReasons(best.pairing, flow, claim, context.rule);
+  const reasons = worstFirst<MatchReason>([...settled, ...told, ...doubts]);
   const verdict = worstVerdict(reasons);
   return {
     machine: machine.id,
@@ -51,6 +52,7 @@ export function matchPairing(
     verdict,
     reasons,
     flow,
+    claim,
     quirks: quirksOf(registry, best.pairing),
   };
 }

@@ -1,4 +1,5 @@
 import { reducingOnce } from '../../bench/reducing-once.ts';
+import { type ChosenRule, chooseRule } from '../../knowledge/decision-rule.ts';
 import { type Origin, originOf } from '../../knowledge/origin.ts';
 import { verdicts } from '../../knowledge/suitability/suitability.ts';
 import { findProfile, type UnknownProfile } from '../../registry/find-profile.ts';
@@ -15,12 +16,16 @@ export interface MatchRequest {
   readonly today: string;
   readonly filament?: string;
   readonly machine?: string;
+  /** Id of the policy whose decision rule counts; by default the only one of the registry. */
+  readonly policy?: string;
 }
 
 /** Machines against filaments. */
 export interface MatchResult {
   /** The filament that machines are ranked for, if one was named. */
   readonly ranked: string | null;
+  /** By which rule flows are compared with claims. */
+  readonly decision: ChosenRule;
   readonly machines: readonly string[];
   readonly filaments: readonly string[];
   /** Row by row, filament after filament; ranked ones the best first. */
@@ -30,7 +35,9 @@ export interface MatchResult {
 }
 
 /** Why there is nothing to match: an unknown id, or a registry without machines or filaments. */
-export type MatchProblem = UnknownProfile<'machine' | 'filament'> | Problem<'noMachine' | 'noFilament'>;
+export type MatchProblem =
+  | UnknownProfile<'machine' | 'filament' | 'policy'>
+  | Problem<'noMachine' | 'noFilament'>;
 
 /**
  * Judges which machines suit which filaments, with every reason. For one filament the machines come ranked: what suits
@@ -41,7 +48,10 @@ export function matchRegistry(registry: Registry, request: MatchRequest): Result
   if (!machines.ok) return machines;
   const filaments = chosen(registry, 'filament', request.filament);
   if (!filaments.ok) return filaments;
-  const context = { registry, today: request.today, reduce: reducingOnce(registry) };
+  const decision = chooseRule(registry, request.policy);
+  if (!decision.ok) return decision;
+  const { rule } = decision.value;
+  const context = { registry, today: request.today, rule, reduce: reducingOnce(registry) };
   const matches = filaments.value.flatMap((filament) =>
     machines.value.flatMap((machine) => {
       const pair = { machine: registry.machine.get(machine), filament: registry.filament.get(filament) };
@@ -53,6 +63,7 @@ export function matchRegistry(registry: Registry, request: MatchRequest): Result
   const ofKind = (kind: 'machine' | 'filament', ids: readonly string[]) => ids.map((id) => ({ kind, id }));
   return success({
     ranked: request.filament ?? null,
+    decision: decision.value,
     machines: machines.value,
     filaments: filaments.value,
     matches: isRanked ? matches.toSorted(betterMatch) : matches,

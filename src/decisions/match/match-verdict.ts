@@ -1,4 +1,7 @@
+import type { EvidenceContext } from '../../evidence/evidence-context.ts';
 import type { EvidenceFault } from '../../evidence/standing.ts';
+import type { Conformance } from '../../knowledge/conformance.ts';
+import type { DecisionRule } from '../../knowledge/decision-rule.ts';
 import type { Quirk } from '../../knowledge/quirks.ts';
 import type { SuitabilityReason, Verdict } from '../../knowledge/suitability/suitability.ts';
 import type { CubicMillimetresPerSecond, DegreesCelsius, Range } from '../../units/canonical.ts';
@@ -36,6 +39,18 @@ export interface MatchFlow {
   readonly nozzleTemperature: DegreesCelsius;
 }
 
+/** What it takes to match. */
+export interface MatchContext extends EvidenceContext {
+  readonly rule: DecisionRule;
+}
+
+/** A measured flow against what is claimed for its nozzle. */
+export interface ClaimedFlow {
+  readonly claimed: CubicMillimetresPerSecond;
+  /** The probability that the claim holds; null where the flow was not measured, or has no interval. */
+  readonly conformance: Conformance | null;
+}
+
 /** A machine and a filament, with the nozzle that serves best. */
 export interface PairingMatch {
   readonly machine: string;
@@ -45,6 +60,8 @@ export interface PairingMatch {
   readonly reasons: readonly MatchReason[];
   /** Null where nothing is known of it, and where the pairing is unsuitable. */
   readonly flow: MatchFlow | null;
+  /** What is claimed for the nozzle, beside a known flow; null where nothing is. */
+  readonly claim: ClaimedFlow | null;
   /** What the bench has noted of it, the newest first. */
   readonly quirks: readonly Quirk[];
 }

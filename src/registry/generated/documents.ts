@@ -1408,6 +1408,10 @@ export interface Policy {
     };
   };
   /**
+   * By which rule of JCGM 106:2012 `claims` and `match` compare a measured value with a claim: with a guard band as wide as its expanded uncertainty (8.3), or by the measured value alone (8.2); guardedAcceptance unless given.
+   */
+  decisionRule?: 'guardedAcceptance' | 'simpleAcceptance';
+  /**
    * Share of the top speed of a path that each feature uses.
    */
   fractions: {

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   type ClaimEvidence,
+  conformanceBy,
   holds,
   isCompatible,
   shortfallOf,
@@ -13,11 +14,16 @@ import { testDay } from '../../run-command.ts';
 
 const { registry } = loadFolders(['profiles']);
 
-function report(id: string, change: (machine: Machine) => Partial<Machine> = () => ({})): ClaimReport {
+function report(
+  id: string,
+  change: (machine: Machine) => Partial<Machine> = () => ({}),
+  policy?: string,
+): ClaimReport {
   const machine = registry.machine.get(id)!;
   const changed = { ...machine, data: { ...machine.data, ...change(machine.data) } };
   const judged = judgeClaims({ ...registry, machine: new Map([...registry.machine, [id, changed]]) }, id, {
     today: testDay,
+    ...(policy !== undefined && { policy }),
   });
   if (!judged.ok) throw new Error(judged.error.message);
   return judged.value;
@@ -190,6 +196,82 @@ describe('other claims', () => {
   });
 });
 
+describe('the decision rule', () => {
+  const speeds = (value: number, half: number) => () => ({
+    topSpeed: [
+      { value: 470, basis: 'claimed' as const },
+      { value, basis: 'measured' as const, interval: { low: value - half, high: value + half } },
+    ],
+  });
+  const top = (value: number, half: number, policy?: string) =>
+    judged(report('brackwater/lantern', speeds(value, half), policy), 'topSpeed');
+
+  it('is that of the policy, else guarded acceptance', () => {
+    const rules = [undefined, 'workshop', 'prototype'].map(
+      (policy) => report('brackwater/lantern', undefined, policy).decision,
+    );
+    expect(rules).toEqual([
+      { rule: 'guardedAcceptance', policy: null, isStated: false },
+      { rule: 'guardedAcceptance', policy: 'workshop', isStated: true },
+      { rule: 'simpleAcceptance', policy: 'prototype', isStated: true },
+    ]);
+  });
+
+  it('by simple acceptance lets the value alone decide where the interval reaches the claim', () => {
+    expect(top(473, 5, 'prototype')).toMatchObject({ status: 'accepted', shortfall: null });
+    expect(top(467, 5, 'prototype')).toMatchObject({ status: 'rejected', shortfall: { value: 3 } });
+    expect(top(473, 5, 'workshop').status).toBe('notContradicted');
+  });
+
+  it('by simple acceptance still asks for a guard band where a claim is held or not reached', () => {
+    expect(top(480, 5, 'prototype').status).toBe('held');
+    expect(top(460, 5, 'prototype').status).toBe('notReached');
+  });
+
+  it('by simple acceptance needs a known uncertainty', () => {
+    const bare = report(
+      'brackwater/lantern',
+      () => ({
+        topSpeed: [
+          { value: 470, basis: 'claimed' },
+          { value: 480, basis: 'measured' },
+        ],
+      }),
+      'prototype',
+    );
+    expect(judged(bare, 'topSpeed')).toMatchObject({ status: 'notContradicted', conformance: null });
+  });
+
+  it('comes with the probability that the claim holds', () => {
+    expect(top(470, 5).conformance?.low).toBeCloseTo(0.5, 6);
+    expect(top(475, 5).conformance?.low).toBeCloseTo(0.975, 6);
+    expect(top(465, 5).conformance?.high).toBeCloseTo(0.025, 6);
+    expect(top(480, 5).conformance).toEqual({ low: 0.999, high: 1 });
+    expect(top(390, 5).conformance).toEqual({ low: 0, high: 0.001 });
+  });
+
+  it('takes a bound as the 95 % that it is, and says nothing of what lies beyond it', () => {
+    const barge = (value: number) =>
+      judged(
+        report('ferrywright/barge', ({ hotEnds }) => ({
+          hotEnds: hotEnds.map((hotEnd) => ({
+            ...hotEnd,
+            meltFlow: [{ value, basis: 'claimed', at: { nozzle: 'hs-1.2', polymer: 'PLA' } }],
+          })),
+        })),
+        'meltFlow',
+      );
+    expect(barge(60)).toMatchObject({ status: 'held', conformance: { low: 0.95, high: 1 } });
+    expect(barge(100)).toMatchObject({ status: 'untested', conformance: null });
+  });
+
+  it('gives none to what was only set, and to what nothing has tested', () => {
+    const { claims } = report('brackwater/lantern');
+    const untested = claims.filter(({ status }) => status === 'untested');
+    expect(untested.map(({ conformance }) => conformance)).toEqual(untested.map(() => null));
+  });
+});
+
 describe('laws of judging', () => {
   const evidence = fc
     .tuple(fc.double({ min: 1, max: 100, noNaN: true }), fc.double({ min: 0, max: 20, noNaN: true }))
@@ -216,6 +298,17 @@ describe('laws of judging', () => {
         if (!holds(claim, found, lessIsBetter)) return;
         expect(isCompatible(claim, found, lessIsBetter)).toBe(true);
         expect(shortfallOf(claim, found, lessIsBetter).range?.high).toBeLessThanOrEqual(0);
+      }),
+    );
+  });
+
+  it('a claim that is held does so with 97.5 % at least, one that is missed with 2.5 % at most, by either side', () => {
+    fc.assert(
+      fc.property(claimed, evidence, fc.boolean(), (claim, found, lessIsBetter) => {
+        const probability = conformanceBy(claim, found, lessIsBetter);
+        if (holds(claim, found, lessIsBetter)) expect(probability?.low).toBeGreaterThanOrEqual(0.975 - 1e-6);
+        if (!isCompatible(claim, found, lessIsBetter))
+          expect(probability?.high).toBeLessThanOrEqual(0.025 + 1e-6);
       }),
     );
   });
