@@ -12,8 +12,6 @@ export interface CourseDraws {
   readonly count: number;
   /** How many steps there are. */
   readonly size: number;
-  /** The means as drawn, before they are made to follow the course. */
-  readonly drawn: Float64Array;
   readonly values: Float64Array;
   /** Positions of the highest values. */
   readonly peaks: Float64Array;
@@ -35,17 +33,16 @@ export function courseDraws(
   const drawMeans = meansDrawer(steps, noise);
   const follow = typeof course === 'string' ? courseFit(course, steps) : course;
   const size = steps.length;
-  const [drawn, values] = [new Float64Array(count * size), new Float64Array(count * size)];
+  const values = new Float64Array(count * size);
   const [peaks, bows] = [new Float64Array(count), new Float64Array(count)];
   const [means, fitted] = [new Float64Array(size), new Float64Array(size)];
   for (let draw = 0; draw < count; draw++) {
     drawMeans(random, means);
     peaks[draw] = follow(means, fitted, random);
     bows[draw] = 2 * random.uniform() - 1;
-    drawn.set(means, draw * size);
     values.set(fitted, draw * size);
   }
-  return { count, size, drawn, values, peaks, bows };
+  return { count, size, values, peaks, bows };
 }
 
 /** Fits values by a course into a room of their number, and returns the position of the highest one. */
