@@ -13,7 +13,7 @@ export interface LineKind {
 }
 
 /** What becomes of simulated lines. */
-export interface LineCoverage extends Coverage {
+export interface LineCoverage extends Omit<Coverage, 'absolute'> {
   /** Mean width of the bands against that which the intervals alone would make. */
   readonly wider: number;
 }

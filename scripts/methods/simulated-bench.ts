@@ -3,6 +3,7 @@ import type { MethodName } from '../../src/bench/method-facts.ts';
 import { methodOf } from '../../src/bench/methods.ts';
 import type { ReducedResult } from '../../src/bench/reduction.ts';
 import { groupedBy } from '../../src/registry/grouped-by.ts';
+import type { Dimension } from '../../src/units/dimension.ts';
 
 /** Readings of an invented bench whose truth is known, to test a reduction against. */
 export interface SimulatedBench {
@@ -32,6 +33,8 @@ export interface Coverage {
   readonly bias: number;
   /** Median width of the intervals as a share of the truth. */
   readonly width: number;
+  /** The same two in the canonical unit of the quantity. */
+  readonly absolute: { readonly dimension: Dimension; readonly bias: number; readonly width: number };
 }
 
 interface Outcome {
@@ -73,14 +76,9 @@ function coverageRow(outcomes: readonly Outcome[]): Coverage[] {
   const [first] = outcomes;
   if (first === undefined) return [];
   const share = (holds: (outcome: Outcome) => boolean) => outcomes.filter(holds).length / outcomes.length;
-  const ofTruth = (of: (outcome: Outcome) => number) =>
-    outcomes
-      .map((outcome) => of(outcome) / (outcome.truth === 0 ? 1 : Math.abs(outcome.truth)))
-      .sort((one, other) => one - other);
-  const errors = ofTruth(({ result, truth }) => result.value - truth);
-  const widths = ofTruth(
-    ({ result: { interval } }) => (interval.high ?? Number.NaN) - (interval.low ?? Number.NaN),
-  );
+  const middle = (of: (outcome: Outcome) => number) =>
+    outcomes.map(of).sort((one, other) => one - other)[outcomes.length >> 1] ?? Number.NaN;
+  const scaleOf = ({ truth }: Outcome) => (truth === 0 ? 1 : Math.abs(truth));
   return [
     {
       kind: first.kind,
@@ -89,11 +87,16 @@ function coverageRow(outcomes: readonly Outcome[]): Coverage[] {
       covered: share(holdsTruth),
       warned: share(({ warned }) => warned),
       untold: share((outcome) => !outcome.warned && !holdsTruth(outcome)),
-      bias: errors[Math.floor(errors.length / 2)] ?? Number.NaN,
-      width: widths[Math.floor(widths.length / 2)] ?? Number.NaN,
+      bias: middle((outcome) => errorOf(outcome) / scaleOf(outcome)),
+      width: middle((outcome) => widthOf(outcome) / scaleOf(outcome)),
+      absolute: { dimension: first.result.dimension, bias: middle(errorOf), width: middle(widthOf) },
     },
   ];
 }
+
+const errorOf = ({ result, truth }: Outcome) => result.value - truth;
+const widthOf = ({ result: { interval } }: Outcome) =>
+  (interval.high ?? Number.NaN) - (interval.low ?? Number.NaN);
 
 function holdsTruth({ truth, result: { interval } }: Outcome): boolean {
   const { low, high } = interval;

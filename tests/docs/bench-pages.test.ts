@@ -16,7 +16,7 @@ function block(page: string, language: string): string {
 
 test('there is a page for every method, and the index names each', () => {
   const pages = readdirSync(folder).filter((name) => name !== 'README.md');
-  expect(pages.sort()).toEqual(methodNames.map((name) => `${name}.md`).sort());
+  expect(pages.sort()).toEqual([...methodNames, 'accuracy'].map((name) => `${name}.md`).sort());
   const index = pageOf('README');
   for (const name of methodNames) expect(index).toContain(`[${name}](${name}.md)`);
 });
