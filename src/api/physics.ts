@@ -14,7 +14,14 @@ export {
   flowOfFeed,
   spoolDuration,
 } from '../physics/filament-geometry.ts';
-export { type Heating, heatPerVolume, meltPower } from '../physics/melt-power.ts';
+export {
+  type Heating,
+  heatPerVolume,
+  meanSpecificHeat,
+  meltPower,
+  type TransitionHeat,
+} from '../physics/melt-power.ts';
+export { viscosityRatio } from '../physics/melt-viscosity.ts';
 export {
   coreTemperatureAtFlow,
   flowAtCoreTemperature,
@@ -37,6 +44,7 @@ export {
 } from '../physics/motion.ts';
 export {
   bucklingPressure,
+  channelFlow,
   channelPressureDrop,
   conePressureDrop,
   pushingForce,

@@ -34,3 +34,25 @@ export function heatPerVolume(heating: Heating): number {
 export function meltPower(heating: Heating, flow: CubicMillimetresPerSecond): Watts {
   return heatPerVolume(heating) * flow;
 }
+
+/** The heat that a polymer takes up on its way through its glass transition or its melting. */
+export interface TransitionHeat {
+  readonly solid: JoulesPerGramKelvin;
+  readonly melt: JoulesPerGramKelvin;
+  /** Glass transition of an amorphous polymer, melting of a semi-crystalline one. */
+  readonly transition: DegreesCelsius;
+  /** What the crystals take up in melting, per g of polymer: 0 for an amorphous one. */
+  readonly fusion: JoulesPerGram;
+}
+
+/**
+ * Mean specific heat, in J/(g K), between two temperatures of which the first lies below the transition and the second
+ * above: the difference of enthalpy, over that of temperature. Source: definition of the specific heat.
+ */
+export function meanSpecificHeat(
+  { solid, melt, transition, fusion }: TransitionHeat,
+  from: DegreesCelsius,
+  to: DegreesCelsius,
+): JoulesPerGramKelvin {
+  return (solid * (transition - from) + fusion + melt * (to - transition)) / (to - from);
+}

@@ -1,14 +1,12 @@
 import type {
   CubicMillimetresPerSecond,
   Degrees,
+  MegapascalSeconds,
   Megapascals,
   Millimetres,
   Newtons,
 } from '../units/canonical.ts';
 import { filamentArea } from './filament-geometry.ts';
-
-/** Dynamic viscosity in MPa s: 1000 Pa s is 0.001 MPa s. */
-type MegapascalSeconds = number;
 
 /**
  * Pressure drop, in MPa, of a Newtonian melt through a round channel: 8 eta L Q/(pi R^4).
@@ -21,6 +19,16 @@ export function channelPressureDrop(
   flow: CubicMillimetresPerSecond,
 ): Megapascals {
   return (8 * viscosity * length * flow) / (Math.PI * radius ** 4);
+}
+
+/** Flow, in mm³/s, that a pressure (MPa) drives through a round channel: pi R^4 p/(8 eta L). Source: as `channelPressureDrop`. */
+export function channelFlow(
+  viscosity: MegapascalSeconds,
+  length: Millimetres,
+  radius: Millimetres,
+  pressure: Megapascals,
+): CubicMillimetresPerSecond {
+  return (Math.PI * radius ** 4 * pressure) / (8 * viscosity * length);
 }
 
 /**

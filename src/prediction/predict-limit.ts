@@ -2,19 +2,22 @@ import type { ReduceById } from '../bench/reducing-once.ts';
 import { fastestFeed } from '../knowledge/filament-diameters.ts';
 import { leastHeat } from '../knowledge/melt-heat.ts';
 import type { FittedPairing } from '../knowledge/pairing.ts';
+import { tractionOf } from '../knowledge/traction.ts';
 import { flowOfFeed } from '../physics/filament-geometry.ts';
 import type { Registry } from '../registry/registry.ts';
 import { highestStated } from '../registry/stated.ts';
 import { type Problem, type Result, refusal, success } from '../result.ts';
 import type { CubicMillimetresPerSecond, Range } from '../units/canonical.ts';
+import { rounded } from '../units/rounded.ts';
+import { shown } from '../units/wording.ts';
 import { meltCapacity } from './melt-capacity.ts';
 import type { MeltSetup } from './melt-setup.ts';
 import type { Estimate, FlowCap, Prediction } from './prediction.ts';
 import { type SiblingTrial, siblingTrials } from './sibling-trials.ts';
 import { statedFlow } from './stated-flow.ts';
 
-/** Ladders reach this part of what conduction gives, within this factor (common practice, no source). */
-const conducted = { share: 0.7, spread: 2 };
+/** Ladders reach what conduction gives within this factor (common practice, no source). */
+const conductedSpread = 2;
 /** A ladder that ended before its limit says only that the limit is higher: by up to this factor (common practice, no source). */
 const beyondLowerBound = 1.5;
 
@@ -40,7 +43,7 @@ export function predictLimit(
     (capacity && {
       from: 'conduction' as const,
       trials: [],
-      ...around(capacity.flow * conducted.share, conducted.spread),
+      ...around(capacity.flow, conductedSpread),
     });
   if (best === null) return nothingKnown(pairing);
   return success({
@@ -88,7 +91,8 @@ function raised(estimate: Estimate, siblings: readonly SiblingTrial[]): Estimate
   return { ...estimate, value, range: { low, high: Math.max(estimate.range.high, low * beyondLowerBound) } };
 }
 
-function capsOf({ filament, hotEnd }: FittedPairing, setup: MeltSetup): FlowCap[] {
+function capsOf(pairing: FittedPairing, setup: MeltSetup): FlowCap[] {
+  const { filament, hotEnd } = pairing;
   const power = highestStated(hotEnd.heaterPower);
   const heat = leastHeat(setup);
   const drive: FlowCap = {
@@ -96,13 +100,35 @@ function capsOf({ filament, hotEnd }: FittedPairing, setup: MeltSetup): FlowCap[
     flow: flowOfFeed(fastestFeed, filament.data.diameter),
     text: `the drive loses its grip on the filament near ${fastestFeed} mm/s`,
   };
-  if (power === null || power <= 0) return [drive];
+  const others = [drive, ...tractionCap(pairing, setup)];
+  if (power === null || power <= 0) return others;
   const heater: FlowCap = {
     by: 'heater',
     flow: power / heat.perVolume,
     text: `the ${power} W heater cannot melt more (assumed: ${heat.assumptions})`,
   };
-  return [heater, drive];
+  return [heater, ...others];
+}
+
+/** What a stated drive force pushes through the nozzle at most; nothing where none is stated. */
+function tractionCap({ filament, hotEnd, nozzle }: FittedPairing, setup: MeltSetup): FlowCap[] {
+  const force = highestStated(hotEnd.driveForce);
+  if (force === null) return [];
+  const traction = tractionOf({
+    force,
+    filament: filament.data,
+    families: setup.families,
+    nozzleDiameter: nozzle.diameter,
+    nozzleTemperature: setup.nozzleTemperature,
+    meltZoneLength: highestStated(hotEnd.meltZoneLength),
+  });
+  if (traction === null) return [];
+  const { flow, pressure, isStrandWeaker, meanTemperature, assumptions } = traction;
+  const pushed = isStrandWeaker
+    ? `of the ${shown(force, 'force')} of the drive the strand bears ${shown(pressure, 'pressure')}`
+    : `the drive pushes ${shown(force, 'force')}, which is ${shown(pressure, 'pressure')} in the strand`;
+  const leaves = `the melt leaves at ${shown(rounded(meanTemperature, 3), 'temperature')} on average`;
+  return [{ by: 'traction', flow, text: `${pushed}, and ${leaves} (assumed: ${assumptions})` }];
 }
 
 function capped(

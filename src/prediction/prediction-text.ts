@@ -32,7 +32,7 @@ function originText({ from, trials }: Prediction): string {
   if (from === 'stated')
     return 'the flow stated for the hot end; ladders usually reach about three quarters of it';
   if (from === 'conduction')
-    return 'heat conduction into the filament alone; ladders reach about two thirds of it';
+    return 'heat conduction into the filament alone; ladders reach between half and twice of it';
   return trials.length === 1 ? `the trial ${trials[0]}` : `${trials.length} trials: ${trials.join(', ')}`;
 }
 
@@ -47,7 +47,7 @@ export function reasonItems(prediction: Prediction): string[] {
     ...(capacity === null
       ? []
       : [
-          `heat conduction into the filament over ${shown(capacity.meltZoneLength, 'length')} of melt zone: ${flowText(capacity.flow)} come out with a core at ${shown(capacity.coreTemperature, 'temperature')}, where it begins to flow (diffusivity ${shownNumber(rounded(capacity.diffusivity, 3))} mm2/s from ${capacity.source})`,
+          `heat conduction into the filament over ${shown(capacity.meltZoneLength, 'length')} of melt zone: ${flowText(capacity.flow)} come out with a core at ${shown(capacity.coreTemperature, 'temperature')}, where it begins to flow (with the heat of melting, diffusivity ${shownNumber(rounded(capacity.diffusivity, 3))} mm2/s from ${capacity.source})`,
         ]),
     ...caps.map(({ flow, text }) => `at most ${flowText(flow)}: ${text}`),
   ];

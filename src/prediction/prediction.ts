@@ -16,7 +16,7 @@ export interface Estimate {
 
 /** A flow that cannot be exceeded whatever the melt does. */
 export interface FlowCap {
-  readonly by: 'heater' | 'drive';
+  readonly by: 'heater' | 'drive' | 'traction';
   readonly flow: CubicMillimetresPerSecond;
   readonly text: string;
 }

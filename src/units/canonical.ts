@@ -47,6 +47,8 @@ export type Watts = number;
 export type Newtons = number;
 /** Pressure in MPa. */
 export type Megapascals = number;
+/** Dynamic viscosity in MPa·s: 1000 Pa·s is 0.001 MPa·s. */
+export type MegapascalSeconds = number;
 /** Frequency in Hz. */
 export type Hertz = number;
 /** Sound pressure level in dB re 20 µPa; its weighting is the written unit's. */
@@ -86,6 +88,7 @@ export const canonicalTypeName: Readonly<Record<Dimension, string>> = {
   power: 'Watts',
   force: 'Newtons',
   pressure: 'Megapascals',
+  viscosity: 'MegapascalSeconds',
   frequency: 'Hertz',
   soundLevel: 'Decibels',
   money: 'Money',

@@ -178,6 +178,14 @@ const rows: Readonly<Record<Exclude<Dimension, 'temperature' | 'money'>, readonl
     ['bar', 1, 10],
     ['[psi]', 4.4482216152605, 645.16, 'psi'],
   ],
+  viscosity: [
+    ['MPa.s', 1, 1, 'MPa·s'],
+    ['Pa.s', 1, 1e6, 'Pa·s'],
+    ['kPa.s', 1, 1000, 'kPa·s'],
+    ['mPa.s', 1, 1e9, 'mPa·s'],
+    ['P', 1, 1e7],
+    ['cP', 1, 1e9],
+  ],
   frequency: [
     ['Hz', 1, 1],
     ['kHz', 1000, 1],

@@ -58,6 +58,44 @@ describe('the stated range holds what the demo ladders give, for at least 90 % o
   });
 });
 
+describe('the force of a drive', () => {
+  const machine = registry.machine.get('brackwater/lantern')!;
+
+  function predictionWith(value: number | null) {
+    const hotEnds = machine.data.hotEnds.map(({ driveForce: _, ...hotEnd }) => ({
+      ...hotEnd,
+      ...(value !== null && { driveForce: [{ value, basis: 'claimed' as const }] }),
+    }));
+    const driven = { ...machine, data: { ...machine.data, hotEnds } };
+    const request = { machine: machine.id, nozzle: 'hs-0.4', filament: 'ashgrove/stagecraft-pla' };
+    const changed = { ...registry, machine: new Map([...registry.machine, [machine.id, driven]]) };
+    const pairing = findFittedPairing(changed, request);
+    if (!pairing.ok) throw new Error(pairing.error.message);
+    const { hotEnd, nozzle, filament } = pairing.value;
+    const families = familiesOf(filament.data, changed);
+    const setup = { hotEnd, nozzle, filament: filament.data, families, nozzleTemperature: 230 };
+    const predicted = predictLimit(changed, pairing.value, setup, reduce);
+    if (!predicted.ok) throw new Error(predicted.error.message);
+    return predicted.value;
+  }
+
+  it('caps what is expected where it is stated and weak', () => {
+    const [free, strong, weak] = [predictionWith(null), predictionWith(90), predictionWith(0.5)];
+    expect(free.caps.map(({ by }) => by)).not.toContain('traction');
+    expect(strong).toMatchObject({ value: free.value, cappedBy: null });
+    expect(weak.cappedBy?.by).toBe('traction');
+    expect(weak.value).toBe(weak.cappedBy?.flow);
+    expect(weak.cappedBy?.text).toMatch(
+      /^the drive pushes 0\.5 N, which is 0\.2079 MPa in the strand, and the melt leaves at .* \(assumed: PLA of 60 Pa\.s at 230 Cel, /,
+    );
+  });
+
+  it('counts as far as the strand bears it', () => {
+    const text = predictionWith(600).caps.find(({ by }) => by === 'traction')?.text;
+    expect(text).toMatch(/^of the 600 N of the drive the strand bears 95 MPa, /);
+  });
+});
+
 describe('conduction', () => {
   const families = [...registry.polymer.values()].map(({ data }) => data);
 

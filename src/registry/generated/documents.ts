@@ -1,5 +1,5 @@
 // Generated from schema/ by `npm run generate`; do not edit.
-import type { Count, CubicMillimetresPerSecond, Decibels, Degrees, DegreesCelsius, Fraction, Grams, GramsPerCubicMillimetre, Kelvins, Millimetres, MillimetresPerSecond, MillimetresPerSecondSquared, Money, Range, Seconds, Watts } from '../../units/canonical.ts';
+import type { Count, CubicMillimetresPerSecond, Decibels, Degrees, DegreesCelsius, Fraction, Grams, GramsPerCubicMillimetre, Kelvins, Millimetres, MillimetresPerSecond, MillimetresPerSecondSquared, Money, Newtons, Range, Seconds, Watts } from '../../units/canonical.ts';
 
 /**
  * A volume flow with its provenance.
@@ -247,6 +247,10 @@ export interface Machine {
      * Length of the heated channel in which the filament melts.
      */
     meltZoneLength?: readonly Statement<Millimetres>[];
+    /**
+     * Highest force with which the drive pushes the filament into the hot end before it slips or stalls.
+     */
+    driveForce?: readonly Statement<Newtons>[];
     /**
      * Highest temperature that the hot end may be set to.
      */
@@ -629,6 +633,14 @@ export interface Polymer {
    * Specific heat of the melt.
    */
   specificHeatMelt?: readonly Statement<Range>[];
+  /**
+   * Viscosity of the melt of usual grades at usual nozzle temperatures, at the shear rates of nozzles: 100 to 1000 a second.
+   */
+  meltViscosity?: readonly Statement<Range>[];
+  /**
+   * Compressive yield stress of the dry, unfilled solid at room temperature; of elastomers the stress at a tenth of strain.
+   */
+  compressiveYield?: readonly Statement<Range>[];
   /**
    * Thermal conductivity.
    */

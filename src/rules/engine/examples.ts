@@ -83,15 +83,18 @@ observations:
 interface HotEndText {
   readonly heaterPower?: string;
   readonly meltZoneLength?: string;
+  readonly driveForce?: string;
   readonly temperatureLimit?: string;
   readonly liner?: string;
   /** A claimed melt flow, and the conditions that it holds for besides the nozzle. */
   readonly meltFlow?: readonly [flow: string, conditions: string];
 }
 
+const hotEndClaims = ['heaterPower', 'meltZoneLength', 'driveForce', 'temperatureLimit'] as const;
+
 /** The hot ends of a machine: one, for filament of 1.75 mm. */
 export function hotEnd(text: HotEndText): string {
-  const claims = (['heaterPower', 'meltZoneLength', 'temperatureLimit'] as const).map((key) =>
+  const claims = hotEndClaims.map((key) =>
     text[key] === undefined ? '' : `\n    ${key}:\n      - ${statement('machine', text[key])}`,
   );
   return `

@@ -80,6 +80,7 @@ import { rule as plausibilityChamberTemperature } from '../plausibility/chamber-
 import { rule as plausibilityDensity } from '../plausibility/density.ts';
 import { rule as plausibilityDiameterTolerance } from '../plausibility/diameter-tolerance.ts';
 import { rule as plausibilityDiffusivity } from '../plausibility/diffusivity.ts';
+import { rule as plausibilityDriveForce } from '../plausibility/drive-force.ts';
 import { rule as plausibilityDryingNearMelt } from '../plausibility/drying-near-melt.ts';
 import { rule as plausibilityDryingTemperature } from '../plausibility/drying-temperature.ts';
 import { rule as plausibilityDryingTime } from '../plausibility/drying-time.ts';
@@ -226,6 +227,7 @@ export const ruleFiles = {
   'plausibility/density': plausibilityDensity,
   'plausibility/diameter-tolerance': plausibilityDiameterTolerance,
   'plausibility/diffusivity': plausibilityDiffusivity,
+  'plausibility/drive-force': plausibilityDriveForce,
   'plausibility/drying-near-melt': plausibilityDryingNearMelt,
   'plausibility/drying-temperature': plausibilityDryingTemperature,
   'plausibility/drying-time': plausibilityDryingTime,

@@ -21,7 +21,7 @@ export const rule: ProfileRule<'machine' | 'filament'> = {
   rationale:
     'A hard core blocks the nozzle; only a melt zone that splits the flow melts faster than a plain tube.',
   source:
-    'Conduction in a cylinder: Incropera et al., Fundamentals of Heat and Mass Transfer, section 5.6; an amorphous polymer softens at its glass transition: Osswald et al., Additive Manufacturing 22 (2018) 51-59.',
+    'Conduction in a cylinder: Incropera et al., Fundamentals of Heat and Mass Transfer, section 5.6; the feed is bound where the solid core reaches the nozzle: Luo et al., Additive Manufacturing 32 (2020) 101019 (abstract); an amorphous polymer softens at its glass transition: Osswald et al., Additive Manufacturing 22 (2018) 51-59. The diffusivity is that of the solid, without the heat that the transition takes up, which errs to the high side.',
   formula: `Q = ${generousFactor} pi a L/Fo(theta), a diffusivity, L melt zone, theta = (T_softening - T_nozzle)/(T_room - T_nozzle)`,
   example: alike('machine', { bad: '5 mm', good: '24 mm' }, (meltZoneLength) =>
     hotEnd({ meltZoneLength, meltFlow: ['60 mm3/s', 'polymer: PLA, nozzleTemperature: 230 Cel'] }),

@@ -8,6 +8,7 @@ import { spreadLabels } from './spread-labels.ts';
 /** One shape a bound, told apart without colour. */
 const markers: Readonly<Record<BoundName, Marker>> = {
   melt: 'dot',
+  traction: 'openSquare',
   motion: 'openTriangle',
   cooling: 'openDiamond',
   machine: 'square',
@@ -71,7 +72,15 @@ function linesByFeature(
 }
 
 function boundPoints(rows: readonly SpeedRow[]): PlotMark[] {
-  const names: readonly BoundName[] = ['melt', 'motion', 'cooling', 'machine', 'quality', 'policy'];
+  const names: readonly BoundName[] = [
+    'melt',
+    'traction',
+    'motion',
+    'cooling',
+    'machine',
+    'quality',
+    'policy',
+  ];
   return names.flatMap((name): PlotMark[] => {
     const points = rows.filter(({ bound }) => bound === name).map(pointOf);
     return points.length === 0

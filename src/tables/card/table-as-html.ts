@@ -80,6 +80,7 @@ function capSection({ caps }: SpeedTable): Section[] {
 
 const boundTerms: readonly Fact[] = [
   ['melt', 'the hot end melts no more, less the margin of the house rules'],
+  ['traction', 'the drive pushes no more through the nozzle, less the margin of the house rules'],
   ['motion', 'the typical segment is too short to get faster'],
   ['cooling', 'the smallest layer would take less than its shortest time'],
   ['machine', 'the machine goes no faster'],

@@ -3,7 +3,7 @@ import { isBeadFeasible } from '../../physics/bead.ts';
 import type { Fraction, Millimetres } from '../../units/canonical.ts';
 import { clean } from '../../units/round-to-step.ts';
 import { type Calculation, sourcedTerm, type Term } from './calculation.ts';
-import { sourcedQuantity } from './sourced-value.ts';
+import { type SourcedValue, sourcedQuantity } from './sourced-value.ts';
 
 /** A layer height and line width, each with where it comes from. */
 export interface Bead {
@@ -69,16 +69,17 @@ function askedSize(pairing: Pairing, list: SizeList, size: AskedSize): Calculati
   return { symbol, what, formula: 's', terms: [term], exact: value, dimension: 'length', rounded: null };
 }
 
-function shareOfNozzle({ machine, hotEnd, nozzle }: Pairing, list: SizeList, share: Term): Calculation {
+/** The bore of the nozzle of a pairing, as the machine states it. */
+export function nozzleDiameterOf({ machine, hotEnd, nozzle }: Pairing): SourcedValue {
+  const ofHotEnd = ['hotEnds', machine.data.hotEnds.indexOf(hotEnd)];
+  const place = [...ofHotEnd, 'nozzles', hotEnd.nozzles.indexOf(nozzle), 'diameter'];
+  return sourcedQuantity(machine, place, nozzle.diameter, `diameter of nozzle ${nozzle.id}`);
+}
+
+function shareOfNozzle(pairing: Pairing, list: SizeList, share: Term): Calculation {
   const { symbol, what } = nameOf[list];
-  const place = [
-    'hotEnds',
-    machine.data.hotEnds.indexOf(hotEnd),
-    'nozzles',
-    hotEnd.nozzles.indexOf(nozzle),
-    'diameter',
-  ];
-  const diameter = sourcedQuantity(machine, place, nozzle.diameter, `diameter of nozzle ${nozzle.id}`);
+  const { nozzle } = pairing;
+  const diameter = nozzleDiameterOf(pairing);
   return {
     symbol,
     what,

@@ -8,7 +8,7 @@ import { type Basis, chooseLimit } from '../../registry/statement.ts';
 import type { Fraction, Millimetres } from '../../units/canonical.ts';
 import { sourcedTerm, type Term } from './calculation.ts';
 import { contourFor } from './limits/contour-limit.ts';
-import { meltOf, type PairingLimits } from './limits/pairing-limits.ts';
+import { meltOf, type PairingLimits, tractionFor } from './limits/pairing-limits.ts';
 import { type UsableLimit, usableValue } from './limits/usable-limit.ts';
 import { sourcedQuantity, sourcedStatement } from './sourced-value.ts';
 import type { Bound, BoundName } from './speed-table.ts';
@@ -28,7 +28,8 @@ export function boundsOf(pairing: Pairing, limits: PairingLimits, frame: RowFram
   const share = pairing.policy.data.fractions[frame.feature];
   const bounds = [machineBound(limits), motionBound(pairing, limits, frame)];
   if (isPrinted(frame.feature)) {
-    bounds.push(meltBound(pairing, limits, frame), coolingBound(pairing, limits));
+    bounds.push(meltBound(pairing, limits, frame), tractionBound(pairing, limits, frame));
+    bounds.push(coolingBound(pairing, limits));
   }
   if (frame.feature === 'outerContour') bounds.push(qualityBound(limits, frame));
   return [
@@ -90,6 +91,22 @@ function meltBound({ policy }: Pairing, limits: PairingLimits, { feature, area }
     sourcedTerm('m', margin, flowMargin),
     area,
   ]);
+}
+
+/** The flow that the drive pushes through the nozzle, less the margin of the policy, through the cross-section of the bead. */
+function tractionBound(
+  { policy }: Pairing,
+  limits: PairingLimits,
+  { feature, area }: RowFrame,
+): WholeBound | null {
+  const traction = tractionFor(limits, feature);
+  if (traction === null) return null;
+  const { flowMargin } = policy.data;
+  const margin = sourcedQuantity(policy, ['flowMargin'], flowMargin);
+  const speed = speedAtFlow(traction.flow * (1 - flowMargin), area.value);
+  const terms = [...traction.terms, sourcedTerm('m', margin, flowMargin), area];
+  const pushed = bound('traction', speed, traction.basis, `${traction.formula} * (1 - m) / A`, terms);
+  return { ...pushed, fittedTo: traction.fittedTo };
 }
 
 function machineBound({ topSpeed }: PairingLimits): WholeBound | null {
@@ -171,6 +188,7 @@ function bound(
 
 const allows: Readonly<Record<BoundName, string>> = {
   melt: 'the melt limit feeds',
+  traction: 'the drive pushes through the nozzle',
   motion: 'a move over the typical segment reaches',
   cooling: 'leaves the smallest layer its shortest time',
   machine: 'the machine can go',

@@ -13,7 +13,7 @@ export interface Term {
   /** What it rests on; null where it is the result of an earlier calculation, of a fit, or asked for. */
   readonly ground: SourcedValue | null;
   /** Where a number without a ground comes from; from an earlier calculation unless given. */
-  readonly origin?: 'above' | 'asked' | 'fitted';
+  readonly origin?: 'above' | 'asked' | 'fitted' | 'solved';
 }
 
 /** One step of the arithmetic behind a row, so that it can be followed by hand. */

@@ -76,7 +76,12 @@ function roundingText(
   return `rounded ${direction} in steps of ${size}: ${value(rounded, dimension)}`;
 }
 
-const origins = { above: 'from above', asked: 'as asked for', fitted: 'as fitted' } as const;
+const origins = {
+  above: 'from above',
+  asked: 'as asked for',
+  fitted: 'as fitted',
+  solved: 'such that this flow comes out',
+} as const;
 
 function termText(
   registry: Registry,

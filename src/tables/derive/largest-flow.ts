@@ -5,11 +5,8 @@ import type { PairingLimits } from './limits/pairing-limits.ts';
 import type { LargestFlow } from './speed-table.ts';
 
 /** The largest flow at the nozzle temperature of a table, with its interval and the trials that show it. */
-export function largestFlowOf(
-  registry: Registry,
-  pairing: Pairing,
-  { print, chosenBy }: PairingLimits,
-): LargestFlow {
+export function largestFlowOf(registry: Registry, pairing: Pairing, limits: PairingLimits): LargestFlow {
+  const { print, chosenBy } = limits;
   const trials = print.limits.flatMap(({ ground: { evidence } }) => {
     const trial = evidence === null ? undefined : registry.trial.get(evidence);
     return trial === undefined
@@ -19,7 +16,7 @@ export function largestFlowOf(
   return {
     limit: print.value,
     interval: print.interval,
-    usable: usableFlow(pairing, print),
+    usable: usableFlow(pairing, print, limits.traction.print),
     basis: print.basis,
     acceptedDeficit: print.acceptedDeficit,
     trials: trials.map(({ id, date }) => ({ id, date })),

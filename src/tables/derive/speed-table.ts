@@ -18,7 +18,7 @@ import type { RowFlag } from './row-flag.ts';
 import type { SourcedValue } from './sourced-value.ts';
 
 /** What can hold a speed where it is. */
-export type BoundName = 'melt' | 'motion' | 'cooling' | 'machine' | 'quality' | 'policy';
+export type BoundName = 'melt' | 'traction' | 'motion' | 'cooling' | 'machine' | 'quality' | 'policy';
 
 /**
  * One bound: the speed that it allows before the fraction of the policy, in mm/s, how that follows, and what it rests

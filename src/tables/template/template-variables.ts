@@ -37,7 +37,11 @@ const rowItems: readonly TemplateVariable[] = [
   number('speed', 'mm/s', 'Speed of the nozzle along the path', '130'),
   number('flow', 'mm3/s', 'Volume flow of melt at that speed; 0 on travel moves', '23.3'),
   number('acceleration', 'mm/s2', 'Acceleration along the path', '4100'),
-  text('bound', 'What limits the speed there: melt, motion, cooling, machine, quality or policy', 'melt'),
+  text(
+    'bound',
+    'What limits the speed there: melt, traction, motion, cooling, machine, quality or policy',
+    'melt',
+  ),
   number('nozzleTemperature', 'Cel', 'Nozzle temperature of the table, or of its first layer', '230'),
   number('fan', '%', 'Part-cooling fan; empty where it is not known, and on travel moves', '80'),
   number('runUp', 'mm', 'Length in which the speed is reached from a stop', '1.3'),

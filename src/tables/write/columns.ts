@@ -37,7 +37,7 @@ export const tableColumns: readonly TableColumn[] = [
   {
     key: 'bound',
     unit: null,
-    description: 'What limits the speed there: melt, motion, cooling, machine, quality or policy',
+    description: 'What limits the speed there: melt, traction, motion, cooling, machine, quality or policy',
   },
   {
     key: 'nozzleTemperature',

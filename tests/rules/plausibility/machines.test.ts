@@ -1,5 +1,9 @@
 import { daisy, type NearMiss, type Slip, testCases, wren } from '../edited-sample.ts';
 
+/** A drive force above the limit of the hot end; the one family of the sample whose strength is known bears 90 MPa. */
+const driveOf = (force: string) =>
+  `    driveForce:\n      - {value: ${force}, basis: claimed, source: plumstead-wren-sheet}\n    temperatureLimit:`;
+
 const slips: readonly Slip[] = [
   {
     slip: 'a heater that cannot melt the claimed flow',
@@ -30,6 +34,13 @@ const slips: readonly Slip[] = [
       `warning plausibility/run-up ${wren} | - {value: »430 mm/s, basis: claimed, source: plumstead-wren-sheet}`,
     ],
   },
+  {
+    slip: 'a drive that pushes harder than any strand bears',
+    edits: [{ in: wren, from: '    temperatureLimit:', to: driveOf('230 N') }],
+    found: [
+      `warning plausibility/drive-force ${wren} | - {value: »230 N, basis: claimed, source: plumstead-wren-sheet}`,
+    ],
+  },
 ];
 
 const nearMisses: readonly NearMiss[] = [
@@ -48,6 +59,10 @@ const nearMisses: readonly NearMiss[] = [
       { in: wren, from: 'value: 50 W', to: 'value: 100 W' },
       { in: wren, from: 'polymer: PLA, nozzleTemperature', to: 'nozzleTemperature' },
     ],
+  },
+  {
+    nearMiss: 'a drive that pushes as hard as the strand bears',
+    edits: [{ in: wren, from: '    temperatureLimit:', to: driveOf('215 N') }],
   },
   {
     nearMiss: 'a run-up as long as the bed',

@@ -35,8 +35,12 @@ const measured = (value: number, temperature: number) => ({
   interval: { low: value - 0.5, high: value + 0.5 },
 });
 
+const { hotEnds } = registryWith({}).machine.get('plumstead/wren')!.data;
+const driveForce = [{ value: 60, basis: 'claimed', source: 'plumstead-wren-sheet' }] as const;
+
 const figures: PairingFigures = {
   ...fullFigures,
+  machine: { hotEnds: hotEnds.map((hotEnd) => ({ ...hotEnd, driveForce: [...driveForce] })) },
   filament: { ...fullFigures.filament, meltFlow: [measured(20, 205), measured(24, 215), measured(26, 230)] },
 };
 

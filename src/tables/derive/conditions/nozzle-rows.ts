@@ -6,6 +6,7 @@ import { rounded } from '../../../units/rounded.ts';
 import { shown } from '../../../units/wording.ts';
 import type { MeltAt } from '../limits/melt-at.ts';
 import type { PairingLimits } from '../limits/pairing-limits.ts';
+import type { TractionLimit } from '../limits/traction-limit.ts';
 import { usableValue } from '../limits/usable-limit.ts';
 import { sourcedStatement } from '../sourced-value.ts';
 import { type BareCondition, isSet } from './condition-row.ts';
@@ -22,7 +23,7 @@ export function nozzleRows(pairing: Pairing, limits: PairingLimits): BareConditi
         ...print.limits.map(({ ground }) => ground),
         ...checked,
       ]),
-      flow: usableFlow(pairing, print),
+      flow: usableFlow(pairing, print, limits.traction.print),
       note: [whatWasTested(limits), ...(offset === null ? [] : [asSet(print, offset)])].join(' '),
     },
     {
@@ -30,20 +31,25 @@ export function nozzleRows(pairing: Pairing, limits: PairingLimits): BareConditi
         ...firstLayer.sourcedValues,
         ...firstLayer.melt.limits.map(({ ground }) => ground),
       ]),
-      flow: usableFlow(pairing, firstLayer.melt),
+      flow: usableFlow(pairing, firstLayer.melt, limits.traction.firstLayer),
       isStated: firstLayer.isStated,
       note: firstLayer.note,
     },
   ];
 }
 
-/** The most flow of a table at a temperature: the policy's share of the limit, less its margin, rounded down. */
+/**
+ * The most flow of a table at a temperature, rounded down: the policy's share of what melts, at most what the drive pushes,
+ * less its margin.
+ */
 export function usableFlow(
   { policy }: Pick<Pairing, 'policy'>,
   melt: Pick<MeltAt, 'value' | 'cap'>,
+  traction: TractionLimit | null,
 ): CubicMillimetresPerSecond {
   const { flowMargin, rounding } = policy.data;
-  return roundDown(usableValue(melt) * (1 - flowMargin), rounding.flow);
+  const flow = Math.min(usableValue(melt), traction?.flow ?? Number.POSITIVE_INFINITY);
+  return roundDown(flow * (1 - flowMargin), rounding.flow);
 }
 
 /** Ladders are run at set temperatures of the machine, so that its offset is in their limits already. */

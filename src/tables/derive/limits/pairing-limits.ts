@@ -6,12 +6,21 @@ import type { Registry } from '../../../registry/registry.ts';
 import { besideOf, chooseLimit, statementsByWeight } from '../../../registry/statement.ts';
 import { type Problem, type Result, refusal, success } from '../../../result.ts';
 import type { DegreesCelsius } from '../../../units/canonical.ts';
+import { rounded } from '../../../units/rounded.ts';
+import { shown } from '../../../units/wording.ts';
 import { type ContourLimit, contourLimits } from './contour-limit.ts';
 import { type FirstLayer, firstLayerMelt } from './first-layer.ts';
 import { type MeltAt, meltAt, type NoMeltAt } from './melt-at.ts';
 import { type MeltLimit, meltLimits, type NoMeltLimit } from './melt-limit.ts';
 import { chooseTemperature } from './temperature-choice.ts';
-import { type LimitName, type UsableLimit, usableLimit, type WeakLimit } from './usable-limit.ts';
+import { type TractionLimit, tractionLimit, tractionWarnings } from './traction-limit.ts';
+import {
+  type LimitName,
+  type UsableLimit,
+  usableLimit,
+  usableValue,
+  type WeakLimit,
+} from './usable-limit.ts';
 
 /** The limits of a pairing that its tables rest on. */
 export interface PairingLimits {
@@ -22,6 +31,8 @@ export interface PairingLimits {
   readonly chosenBy: string;
   /** At the nozzle temperature of the first layer. */
   readonly firstLayer: FirstLayer;
+  /** What the drive pushes through the nozzle, in the print and in the first layer; null where no drive force is stated. */
+  readonly traction: { readonly print: TractionLimit | null; readonly firstLayer: TractionLimit | null };
   readonly topSpeed: UsableLimit | null;
   readonly acceleration: UsableLimit;
   readonly contour: readonly ContourLimit[];
@@ -57,6 +68,9 @@ export function pairingLimits(
   const acceleration = chosen(pairing, 'acceleration', machine, machine.data.acceleration);
   const layerTime = chosen(pairing, 'shortestLayerTime', filament, filament.data.shortestLayerTime);
   const contour = contourLimits(pairing);
+  const firstLayer = firstLayerMelt(pairing, melt.value.limits, print.value);
+  const tractionAt = ({ nozzleTemperature }: MeltAt) => tractionLimit(registry, pairing, nozzleTemperature);
+  const traction = { print: tractionAt(print.value), firstLayer: tractionAt(firstLayer.melt) };
   if (!topSpeed.ok) return topSpeed;
   if (!acceleration.ok) return acceleration;
   if (!layerTime.ok) return layerTime;
@@ -77,7 +91,8 @@ export function pairingLimits(
     melt: melt.value.limits,
     print: print.value,
     chosenBy: chosenTemperature.value.by,
-    firstLayer: firstLayerMelt(pairing, melt.value.limits, print.value),
+    firstLayer,
+    traction,
     topSpeed: topSpeed.value,
     acceleration: acceleration.value,
     contour: contour.value,
@@ -85,6 +100,8 @@ export function pairingLimits(
     warnings: [
       ...melt.value.warnings,
       ...besideWarnings(pairing),
+      ...tractionWarnings(registry, pairing),
+      ...weakDriveWarning(traction.print, print.value),
       ...Object.entries(unknown).flatMap(([sentence, holds]) => (holds ? [sentence] : [])),
     ],
   });
@@ -99,6 +116,15 @@ function chosen(
   const safe = name === 'shortestLayerTime' ? 'above' : 'below';
   const statement = chooseLimit(statements, conditionsOf(pairing), safe);
   return statement === null ? success(null) : usableLimit(pairing.policy, name, profile, statement);
+}
+
+/** That the drive pushes less than melts. */
+function weakDriveWarning(traction: TractionLimit | null, melt: MeltAt): string[] {
+  if (traction === null || traction.flow >= usableValue(melt)) return [];
+  const [pushed, melted] = [traction.flow, usableValue(melt)].map((flow) =>
+    shown(rounded(flow, 3), 'volumeFlow'),
+  );
+  return [`The drive pushes no more than ${pushed} through this nozzle, less than the ${melted} that melt.`];
 }
 
 /** That a limit is the safest of several that were measured under the same conditions, for each that is. */
@@ -119,6 +145,11 @@ function besideWarnings(pairing: Pairing): string[] {
       ? [`${beside.length} ${what} were measured under the same conditions: the ${end} counts.`]
       : [];
   });
+}
+
+/** What the drive pushes at the nozzle temperature that a feature is printed at. */
+export function tractionFor({ traction }: PairingLimits, feature: Feature): TractionLimit | null {
+  return feature === 'firstLayer' ? traction.firstLayer : traction.print;
 }
 
 /** What melts at the nozzle temperature that a feature is printed at. */

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
-import { findPairing } from '../../src/knowledge/pairing.ts';
-import { spoolRows } from '../../src/tables/derive/conditions/spool-rows.ts';
-import { registryWith, pairing as request } from '../tables/derive/pairing-with.ts';
+import { findPairing } from '../../../src/knowledge/pairing.ts';
+import { spoolRows } from '../../../src/tables/derive/conditions/spool-rows.ts';
+import { registryWith, pairing as request } from './pairing-with.ts';
 
 // Common practice, no source: a spool of 1 kg of PLA, 1.24 g/cm3 and 1.75 mm, holds some 335 m, and lasts 3.73 h at
 // 60 mm3/s. The sample filament is such a spool.
