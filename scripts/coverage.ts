@@ -1,11 +1,12 @@
 /**
  * How often the 95 % interval of a reduced flow ladder holds the true limit, over simulated ladders.
- * Usage: tsx scripts/coverage.ts [LADDERS] [SEED]
+ * Usage: npm run coverage -- [LADDERS] [SEED], or --class NAME|all [LADDERS] [SEED] for ladders that go another way
  */
-import { reduceFlowLadder } from '../src/bench/flow-ladder/reduce-flow-ladder.ts';
 import type { ReducedResult } from '../src/bench/reduction.ts';
 import { quantile, sortedDraws } from '../src/statistics/coverage-interval.ts';
 import { describe } from '../src/statistics/describe.ts';
+import { printClassCoverage } from './class-coverage.ts';
+import { reducedLadder } from './methods/reduced-ladder.ts';
 import { type SimulatedLadder, simulateLadder } from './simulate-ladder.ts';
 
 interface Outcome {
@@ -14,19 +15,7 @@ interface Outcome {
 }
 
 function reduce(ladder: SimulatedLadder): ReducedResult {
-  const column = (index: 0 | 1 | 2) => ladder.rows.map((row) => row[index]);
-  const reduced = reduceFlowLadder(
-    {
-      columns: { commandedFlow: column(0), feedLength: column(1), extrudedMass: column(2) },
-      rows: ladder.rows.map((_, index) => index + 1),
-    },
-    {
-      filamentDiameter: ladder.nominalDiameter,
-      density: ladder.nominalDensity,
-      acceptedDeficit: ladder.tolerance,
-      massResolution: ladder.scaleResolution,
-    },
-  );
+  const reduced = reducedLadder(ladder);
   const result = reduced.ok ? reduced.value.results[0] : undefined;
   if (result === undefined) throw new Error(`a simulated ladder was refused: ${JSON.stringify(reduced)}`);
   return result;
@@ -71,31 +60,37 @@ function line(name: string, outcomes: readonly Outcome[]): string {
   ].join('');
 }
 
-const count = Number(process.argv[2] ?? 1200);
-const seed = process.argv[3] ?? 'coverage';
-const outcomes = Array.from({ length: count }, (_, index): Outcome => {
-  const ladder = simulateLadder(`${seed} ${index}`);
-  return { ladder, result: reduce(ladder) };
-});
-const measured = outcomes.filter(({ result }) => result.censored === null);
-const strata = new Map<string, Outcome[]>();
-for (const outcome of measured) {
-  for (const stratum of strataOf(outcome)) strata.set(stratum, [...(strata.get(stratum) ?? []), outcome]);
+function printStrata(count: number, seed: string): void {
+  const outcomes = Array.from({ length: count }, (_, index): Outcome => {
+    const ladder = simulateLadder(`${seed} ${index}`);
+    return { ladder, result: reduce(ladder) };
+  });
+  const measured = outcomes.filter(({ result }) => result.censored === null);
+  const strata = new Map<string, Outcome[]>();
+  for (const outcome of measured) {
+    for (const stratum of strataOf(outcome)) strata.set(stratum, [...(strata.get(stratum) ?? []), outcome]);
+  }
+  console.log(`${'stratum'.padEnd(34)} runs    covered  median error  mean width`);
+  for (const [name, members] of [...strata].sort(([one], [other]) => (one < other ? -1 : 1))) {
+    console.log(line(name, members));
+  }
+  const highest = ({ rows }: SimulatedLadder) => Math.max(...rows.map(([flow]) => flow));
+  const beyond = outcomes.filter(({ ladder }) => ladder.limit > highest(ladder));
+  const falsely = outcomes.filter(
+    ({ ladder, result }) => result.censored !== null && ladder.limit <= highest(ladder),
+  );
+  const noFlow = measured.filter(({ ladder, result }) => covers(result.interval, ladder.limitAgainstNoFlow));
+  const open = beyond.filter(({ result }) => result.censored === 'above');
+  console.log(
+    `limits beyond the highest step: ${beyond.length}, reported as such: ${open.length}, falsely: ${falsely.length}`,
+  );
+  console.log(
+    `covered if the deficit counts from no flow instead: ${((100 * noFlow.length) / measured.length).toFixed(2)} %`,
+  );
 }
-console.log(`${'stratum'.padEnd(34)} runs    covered  median error  mean width`);
-for (const [name, members] of [...strata].sort(([one], [other]) => (one < other ? -1 : 1))) {
-  console.log(line(name, members));
-}
-const highest = ({ rows }: SimulatedLadder) => Math.max(...rows.map(([flow]) => flow));
-const beyond = outcomes.filter(({ ladder }) => ladder.limit > highest(ladder));
-const falsely = outcomes.filter(
-  ({ ladder, result }) => result.censored !== null && ladder.limit <= highest(ladder),
-);
-const noFlow = measured.filter(({ ladder, result }) => covers(result.interval, ladder.limitAgainstNoFlow));
-const open = beyond.filter(({ result }) => result.censored === 'above');
-console.log(
-  `limits beyond the highest step: ${beyond.length}, reported as such: ${open.length}, falsely: ${falsely.length}`,
-);
-console.log(
-  `covered if the deficit counts from no flow instead: ${((100 * noFlow.length) / measured.length).toFixed(2)} %`,
-);
+
+const words = process.argv.slice(2);
+const [asked] = words[0] === '--class' ? words.splice(0, 2).slice(1) : [];
+const [count = '1200', seed = 'coverage'] = words;
+if (asked === undefined) printStrata(Number(count), seed);
+else printClassCoverage(asked, Number(count), seed);

@@ -16,18 +16,25 @@ export interface LadderBench {
   readonly steps: readonly LadderStep[];
   /** Relative standard uncertainty of the fed length. */
   readonly feedLengthUncertainty: number;
+  /** How closely the flows rise with the time of the run, 0 to 1. */
+  readonly orderByFlow: number;
 }
 
 // The delivered share falls a little even before the onset, since the drive slips more against a higher pressure:
 // half a hundredth on the way to the limit, give or take one (common practice, no source).
 const driftMean = 0.005;
-const driftDeviation = 0.01;
+const driftDeviation = 0.008;
+
+/** How far the gain of a scale drifts over a run: its standard deviation (common practice, no source). */
+const scaleDeviation = 0.004;
 
 /**
- * No family of curves is the truth and extrusion past the onset is unsteady, so a predicted deficit is trusted to
- * this part of itself. Chosen by coverage over simulated ladders of foreign families.
+ * No family of curves is the truth, so a predicted deficit is trusted to this part of itself; and extrusion past the
+ * onset is unsteady, which repeats show and single readings do not. Chosen by coverage over simulated ladders of
+ * foreign families.
  */
-const modelDoubt = 0.025;
+const modelDoubt = 0.016;
+const doubtOfSingles = 0.048;
 
 /**
  * The likelihood of the step means and of the scatter within steps, given an onset curve with its limit (mm3/s) and
@@ -55,7 +62,7 @@ export function ladderLikelihood(
     const variance =
       meanVariance(step, repeatability) +
       feedLengthUncertainty ** 2 +
-      ((modelDoubt * missing) / (1 - missing)) ** 2;
+      ((doubtOf(step) * missing) / (1 - missing)) ** 2;
     const weight = 1 / variance;
     const x = (first - step.flow) / limit;
     const z = step.meanLogRatio - Math.log(1 - missing);
@@ -76,6 +83,21 @@ export function ladderLikelihood(
     plateau,
     drift,
     driftSpread: Math.sqrt(w / determinant),
+  };
+}
+
+const doubtOf = ({ count }: LadderStep) => (count > 1 ? modelDoubt : Math.hypot(modelDoubt, doubtOfSingles));
+
+/** What is left of a drift's mean and standard deviation when a drift of the scale, which takes no flow, may be in it. */
+export function driftOfDrive(
+  { drift, driftSpread }: LadderLikelihood,
+  orderByFlow: number,
+): { readonly mean: number; readonly spread: number } {
+  const scale = (scaleDeviation * orderByFlow) ** 2;
+  const own = driftDeviation ** 2 / (driftDeviation ** 2 + scale);
+  return {
+    mean: driftMean + own * (drift - driftMean),
+    spread: Math.hypot(own * driftSpread, Math.sqrt(own * scale)),
   };
 }
 

@@ -1,5 +1,5 @@
 import type { RandomSource } from '../../src/statistics/random.ts';
-import { type LadderBench, ladderLikelihood } from './ladder-likelihood.ts';
+import { driftOfDrive, type LadderBench, ladderLikelihood } from './ladder-likelihood.ts';
 import { type OnsetFamily, onsetFamilies } from './onset-families.ts';
 import { type CandidateModel, type SamplerEffort, samplePosterior } from './sequential-sampler.ts';
 
@@ -68,7 +68,8 @@ function candidateModel(family: OnsetFamily, bench: LadderBench, tolerance: numb
       const limit = Math.exp(logLimit);
       const curve = family.curve(limit, tolerance, shape);
       if (curve === null) return Number.NEGATIVE_INFINITY;
-      return ladderLikelihood(bench, curve, limit, logRepeatability).logLikelihood;
+      // The sampler takes models for equally probable beforehand.
+      return Math.log(family.weight) + ladderLikelihood(bench, curve, limit, logRepeatability).logLikelihood;
     },
   };
 }
@@ -85,7 +86,8 @@ export function drawCurve(
   const curve = family.curve(onsetLimit, tolerance, shape);
   if (curve === null) return null;
   const fit = ladderLikelihood(bench, curve, onsetLimit, logRepeatability);
-  const drift = fit.drift + fit.driftSpread * random.normal();
+  const drive = driftOfDrive(fit, bench.orderByFlow);
+  const drift = drive.mean + drive.spread * random.normal();
   const first = bench.steps[0]?.flow ?? Number.NaN;
   // Which flow stands for "the lowest steps" is a matter of definition: as far below the first step as above it.
   const reference = Math.min(2 * first, onsetLimit) * random.uniform();

@@ -8,6 +8,7 @@ import {
 } from '../../src/bench/flow-ladder/flow-ladder-settings.ts';
 import { ladderSteps, weighedPieces } from '../../src/bench/flow-ladder/flow-ladder-steps.ts';
 import type { LadderBench } from '../../src/bench/flow-ladder/ladder-likelihood.ts';
+import { orderByFlow } from '../../src/bench/flow-ladder/run-drift.ts';
 import type { Observations } from '../../src/bench/sheet/observations.ts';
 import { trialObservations } from '../../src/bench/sheet/trial-observations.ts';
 import { loadFolders } from '../../src/host/load-registry.ts';
@@ -40,7 +41,11 @@ function ladderOf(id: string, observations: Observations, settings: FlowLadderSe
   const steps = ladderSteps(counted, settings.massResolution);
   return {
     id,
-    bench: { steps, feedLengthUncertainty: feedLengthUncertainty ?? usualFeedLengthUncertainty },
+    bench: {
+      steps,
+      feedLengthUncertainty: feedLengthUncertainty ?? usualFeedLengthUncertainty,
+      orderByFlow: orderByFlow(counted),
+    },
     tolerance: acceptedDeficit,
   };
 }

@@ -6,6 +6,8 @@ import type { RandomSource } from '../../src/statistics/random.ts';
  * readings tell most about, and what is asked for.
  */
 export interface OnsetFamily {
+  /** How probable it is beforehand, against one of the usual families. */
+  readonly weight: number;
   /** Draws the shape's coordinates from their prior. */
   readonly drawShape: (random: RandomSource) => number[];
   /** Logarithm of the prior density up to a constant; -Infinity outside of the family. */
@@ -42,6 +44,7 @@ const onsetPower: Uniform = { low: 1, high: 3 };
  * Coordinates: logarithm of the stretch in units of the limit, power, final share.
  */
 const threshold: OnsetFamily = {
+  weight: 1,
   drawShape: (random) => [
     stretchMedian + stretchSpread * random.normal(),
     drawUniform(onsetPower, random),
@@ -67,6 +70,7 @@ const hillPower = logarithmic(5, 120);
  * Coordinates: logarithm of the power, final share.
  */
 const sCurve: OnsetFamily = {
+  weight: 1,
   drawShape: (random) => [drawUniform(hillPower, random), drawUniform(finalShare, random)],
   logPrior: ([logPower = Number.NaN, top = Number.NaN]) =>
     holds(hillPower, logPower) && holds(finalShare, top) ? 0 : Number.NEGATIVE_INFINITY,
@@ -85,6 +89,7 @@ const ceilingPower = logarithmic(4, 100);
  * (1 + (commanded/ceiling)^power)^(-1/power). Coordinate: logarithm of the power.
  */
 const ceiling: OnsetFamily = {
+  weight: 1,
   drawShape: (random) => [drawUniform(ceilingPower, random)],
   logPrior: ([logPower = Number.NaN]) => (holds(ceilingPower, logPower) ? 0 : Number.NEGATIVE_INFINITY),
   curve: (limit, tolerance, [logPower = Number.NaN]) => {
@@ -94,5 +99,38 @@ const ceiling: OnsetFamily = {
   },
 };
 
+// A hot end that gives way at once is rarer than one that tires (common practice, no source).
+const rarer = 0.15;
+
+const kneeSlope = logarithmic(1.5, 12);
+const kneeFloor: Uniform = { low: 0.5, high: 0.97 };
+
+/**
+ * A sharp knee: nothing is missing up to it, then ever more along a straight line down to a floor.
+ * Coordinates: logarithm of the slope, per flow in units of the limit, and final share.
+ */
+const knee: OnsetFamily = {
+  weight: rarer,
+  drawShape: (random) => [drawUniform(kneeSlope, random), drawUniform(kneeFloor, random)],
+  logPrior: ([logSlope = Number.NaN, top = Number.NaN]) =>
+    holds(kneeSlope, logSlope) && holds(kneeFloor, top) ? 0 : Number.NEGATIVE_INFINITY,
+  curve: (limit, tolerance, [logSlope = Number.NaN, top = Number.NaN]) => {
+    if (top < smallestTop * tolerance) return null;
+    const slope = Math.exp(logSlope);
+    return (flow) => Math.min(Math.max(0, tolerance + slope * (flow / limit - 1)), top);
+  },
+};
+
+const jamShare: Uniform = { low: 0.25, high: 0.97 };
+
+/** A jam: all is well up to the limit, and beyond a share is missing at once. Coordinate: that share. */
+const jam: OnsetFamily = {
+  weight: rarer,
+  drawShape: (random) => [drawUniform(jamShare, random)],
+  logPrior: ([top = Number.NaN]) => (holds(jamShare, top) ? 0 : Number.NEGATIVE_INFINITY),
+  curve: (limit, tolerance, [top = Number.NaN]) =>
+    top < smallestTop * tolerance ? null : (flow) => (flow < limit ? 0 : top),
+};
+
 /** The families between which the readings decide; none of them is thought to be the truth. */
-export const onsetFamilies: readonly OnsetFamily[] = [threshold, sCurve, ceiling];
+export const onsetFamilies: readonly OnsetFamily[] = [threshold, sCurve, ceiling, knee, jam];

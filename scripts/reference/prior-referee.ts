@@ -70,7 +70,7 @@ function drawLimit(
   const { logLikelihood } = ladderLikelihood(bench, curve, Math.exp(logLimit), logRepeatability);
   if (!(logLikelihood > least)) return null;
   const drawn = drawCurve(family, [logLimit, logRepeatability, ...shape], bench, tolerance, random);
-  return drawn === null ? null : { limit: drawn.limit, logWeight: logLikelihood };
+  return drawn === null ? null : { limit: drawn.limit, logWeight: Math.log(family.weight) + logLikelihood };
 }
 
 function weightedQuantile(limits: readonly WeightedLimit[], best: number, probability: number): number {

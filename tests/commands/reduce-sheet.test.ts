@@ -85,6 +85,12 @@ describe('a bare CSV sheet', () => {
         interval: { low: null, high: null, unit: 'mm3/s', coverage: 0.95 },
         censored: 'above',
       },
+      {
+        quantity: 'startDeficit',
+        value: { value: expect.any(Number), unit: '1' },
+        interval: { low: expect.any(Number), high: expect.any(Number), unit: '1', coverage: 0.95 },
+        censored: null,
+      },
     ]);
   });
 

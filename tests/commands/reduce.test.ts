@@ -81,6 +81,12 @@ describe('the JSON form', () => {
           interval: { low: expect.any(Number), high: expect.any(Number), unit: 'mm3/s', coverage: 0.95 },
           censored: null,
         },
+        {
+          quantity: 'startDeficit',
+          value: { value: expect.any(Number), unit: '1' },
+          interval: { low: expect.any(Number), high: expect.any(Number), unit: '1', coverage: 0.95 },
+          censored: null,
+        },
       ],
       warnings: expect.any(Array),
       cautions: expect.any(Array),

@@ -1,6 +1,7 @@
 import { evenlySpread } from '../../statistics/evenly-spread.ts';
 import type { NestedLine } from '../../statistics/nested-integral.ts';
 import { normalQuantile } from '../../statistics/normal-quantile.ts';
+import type { DriftOfDrive } from './drift-of-drive.ts';
 import type { LadderFit } from './ladder-likelihood.ts';
 import type { LadderPosterior } from './ladder-posterior.ts';
 import { type LimitCell, limitCell } from './limit-cell.ts';
@@ -102,9 +103,15 @@ export function awayOf({ left, right }: LimitCell, number: number): number {
   return left + (right - left) * (aways[number] ?? Number.NaN);
 }
 
-/** The drift of a point that lies so far away, given the standard deviation that the fit leaves open. */
-export function driftOf({ fit, cell }: CountedCurve, away: number, spread: number, number: number): number {
-  return fit.drift + cell.drift(away) + spread * (deviates[number] ?? Number.NaN);
+/** The drift of the drive at a point that lies so far away, given its standard deviation. */
+export function driftOf(
+  { fit, cell }: CountedCurve,
+  { mean }: DriftOfDrive,
+  away: number,
+  spread: number,
+  number: number,
+): number {
+  return mean(fit.drift + cell.drift(away)) + spread * (deviates[number] ?? Number.NaN);
 }
 
 /** Which flow stands for the lowest steps at a point, as a share of the highest possible one. */

@@ -34,7 +34,7 @@ export function familyDensity(
       const onset = onsets(last);
       if (onset === null) return impossible;
       const fit = likelihood.fit(onset, logLimit);
-      return { log: onset.logPrior + fit.logLikelihood, aside: fit.drift };
+      return { log: family.logWeight + onset.logPrior + fit.logLikelihood, aside: fit.drift };
     };
   };
   return {

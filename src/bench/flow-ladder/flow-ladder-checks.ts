@@ -1,3 +1,4 @@
+import { describe } from '../../statistics/describe.ts';
 import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
 import type { BenchProblem } from '../bench-problem.ts';
 import type { Observations } from '../sheet/observations.ts';
@@ -64,7 +65,8 @@ export function checkSteps(readings: readonly WeighedPiece[], steps: readonly La
   const lowest = ratios[0] ?? Number.NaN;
   if (lowest > largestRatio || lowest < 1 / largestRatio) return [implausibleRatio(lowest)];
   if (highest > largestRatio * lowest) return [implausibleRatio(highest)];
-  return outOfLine(readings, steps);
+  const off = outOfLine(readings, steps);
+  return off.length > 0 ? off : risingMass(steps);
 }
 
 function tooFewSteps(count: number): BenchProblem {
@@ -89,6 +91,36 @@ function implausibleRatio(ratio: number): BenchProblem {
     message: `what came out weighs ${found} times what was fed`,
     found,
     help: 'check whether two columns are swapped, the units in the column headings, and the diameter and density of the filament',
+  };
+}
+
+/** A rise of the delivered share that is no scatter, as a fraction. */
+const smallestRise = 0.012;
+/** Standard uncertainties of a rise beyond which chance is no explanation. */
+const unlikely = 4;
+
+/** A share that rises over the whole ladder: where nothing falls there is no limit to be found. */
+function risingMass(steps: readonly LadderStep[]): BenchProblem[] {
+  const logs = steps.map(({ meanLogRatio }) => meanLogRatio);
+  const third = Math.max(1, Math.floor(steps.length / 3));
+  const [start, end] = [describe(logs.slice(0, third)).mean, describe(logs.slice(-third)).mean];
+  // From one step to the next, so that the rise itself counts as little as it may (von Neumann's estimate).
+  const leaps = logs.slice(1).map((log, index) => log - (logs[index] ?? 0));
+  const variance = leaps.reduce((sum, leap) => sum + leap * leap, 0) / (2 * leaps.length);
+  const uncertainty = Math.sqrt((2 * variance) / third);
+  const fall = Math.max(...logs) - (logs.at(-1) ?? 0);
+  const isChance = end - start < Math.max(smallestRise, unlikely * uncertainty);
+  return isChance || fall > Math.max(smallestRise, (end - start) / 2) ? [] : [massRises(start, end)];
+}
+
+function massRises(start: number, end: number): BenchProblem {
+  const percent = (log: number) =>
+    formatQuantity(Math.exp(log), 'ratio', { unit: '%', significantDigits: 3 });
+  return {
+    code: 'massRises',
+    message: `what comes out rises with the flow, from ${percent(start)} of the fed mass at the lowest steps to ${percent(end)} at the highest, so that there is no limit in this ladder`,
+    found: percent(end),
+    help: 'let the hot end and the scale warm up, zero the scale before each piece, mark the fed length anew, and run the ladder again; a piece at the lowest flow at the end tells whether the scale or the feed has drifted',
   };
 }
 

@@ -4,17 +4,25 @@ import { largestScaleShare } from '../facts/instrument-facts.ts';
 import type { ReducedResult } from '../reduction.ts';
 import type { FlowLadderSettings } from './flow-ladder-settings.ts';
 import type { LadderStep, WeighedPiece } from './flow-ladder-steps.ts';
+import type { PossibleJam } from './jam-posterior.ts';
+import { runDrift } from './run-drift.ts';
+import { startDoubt } from './start-deficit.ts';
 
 /** A reduced ladder as the warnings see it. */
 interface JudgedLadder {
   /** As written. */
   readonly readings: readonly WeighedPiece[];
-  /** The ones that count. */
+  /** The ones that count, as written. */
+  readonly counted: readonly WeighedPiece[];
+  /** The same by their flow. */
   readonly steps: readonly LadderStep[];
   readonly settings: FlowLadderSettings;
   readonly result: ReducedResult;
   /** Fall of the delivered share from the lowest step to the limit that is no part of the onset. */
   readonly drift: number;
+  readonly jam: PossibleJam | null;
+  /** What is missing at the lowest steps, of the nominal mass. */
+  readonly start: ReducedResult;
 }
 
 type Warning = (ladder: JudgedLadder) => string | null;
@@ -25,8 +33,11 @@ const percent = (share: number) => `${formatNumber(100 * share, { significantDig
 const enoughSteps = 6;
 const largestDrift = 0.02;
 const largestRelativeWidth = 0.1;
-/** Diameter ±0.05 mm on 1.75 mm and density: what lies outside has another cause (common practice, no source). */
-const nominalRatio = { low: 0.9, high: 1.1 };
+/** A jam that is less probable is worth no words. */
+const likelyJam = 0.35;
+/** A drift over the run, as a share, and how many of its uncertainties make one that is no chance. */
+const largestRunDrift = 0.004;
+const unlikely = 3.5;
 
 const halted: Warning = ({ settings: { haltedAt }, result }) => {
   if (haltedAt === undefined) return null;
@@ -42,7 +53,7 @@ const fewSteps: Warning = ({ steps }) =>
 
 const noRepeats: Warning = ({ steps }) =>
   steps.every((step) => step.count === 1)
-    ? 'No step was repeated: two or three readings per step show how well they repeat.'
+    ? 'No step was repeated: two or three readings per step show how well they repeat, above all past the onset, where the scatter grows.'
     : null;
 
 const lightSamples: Warning = ({ steps }) => {
@@ -70,12 +81,25 @@ const drifting: Warning = ({ drift, result }) =>
     ? `The delivered share ${drift > 0 ? 'falls' : 'rises'} by ${percent(Math.abs(drift))} over the plateau, before the onset: look for a slipping drive, a hot end that is still warming up, or a scale that was not zeroed.`
     : null;
 
-const offNominal: Warning = ({ steps }) => {
-  const ratio = Math.exp(steps[0]?.meanLogRatio ?? 0);
-  return ratio < nominalRatio.low || ratio > nominalRatio.high
-    ? `At the lowest step ${percent(ratio)} of the fed mass came out: check the diameter, the density and the feed calibration. Errors in them cancel in the limit.`
+const offNominal: Warning = ({ start: { value }, steps, settings }) => {
+  const doubt = startDoubt(steps, settings);
+  return Math.abs(value) > doubt
+    ? `At the lowest steps ${percent(1 - value)} of the fed mass came out, ${percent(Math.abs(value))} ${value > 0 ? 'less' : 'more'} than the nominal mass, where diameter, density and scale explain ${percent(doubt)}: check the diameter, the density, the feed calibration and the zero of the scale. The limit counts from these steps, and errors in diameter and density cancel in it.`
     : null;
 };
+
+/** Repeats past the onset scatter by themselves and are left out. */
+const driftOverRun: Warning = ({ counted, result: { interval } }) => {
+  const drift = runDrift(counted.filter(({ flow }) => flow < (interval.low ?? Number.POSITIVE_INFINITY)));
+  if (drift === null || Math.abs(drift.change) < Math.max(largestRunDrift, unlikely * drift.uncertainty))
+    return null;
+  return `Over the run the mass at one and the same flow ${drift.change < 0 ? 'falls' : 'rises'} by ${percent(Math.abs(drift.change))} (standard uncertainty ${percent(drift.uncertainty)}): the scale drifts, or the hot end was not warm through. Let both warm up, zero the scale before each piece, and weigh a piece of known mass at the beginning and at the end.`;
+};
+
+const suddenJam: Warning = ({ jam, result }) =>
+  result.censored === null && jam !== null && jam.probability > likelyJam
+    ? `All is well at ${flow(jam.gap.low)} and much is missing at once at ${flow(jam.gap.high)}, as in a sudden jam: the readings do not tell where between the two, and the interval spans the gap. Rely on its lower end, and add steps between the two.`
+    : null;
 
 const noPlateau: Warning = ({ steps, result }) =>
   result.censored === null && result.value < (steps[1]?.flow ?? 0)
@@ -117,6 +141,7 @@ const warnings: readonly Warning[] = [
   halted,
   startsTooHigh,
   noPlateau,
+  suddenJam,
   nearTheEnd,
   wideGap,
   fewSteps,
@@ -124,6 +149,7 @@ const warnings: readonly Warning[] = [
   lightSamples,
   unordered,
   drifting,
+  driftOverRun,
   offNominal,
 ];
 

@@ -13,7 +13,10 @@ export const flowLadder = {
   facts: flowLadderFacts,
   requiredFacts: ['filamentDiameter', 'density'],
   reduce: (observations, run) => reduceFlowLadder(observations, flowLadderSettings(run)),
-  results: { meltFlow: { name: 'melt flow limit' } },
+  results: {
+    meltFlow: { name: 'melt flow limit' },
+    startDeficit: { name: 'missing at the lowest steps, of the nominal mass', unit: '%' },
+  },
   openWords: {
     above: 'the ladder ended before the accepted deficit',
     below: 'the first step exceeds the accepted deficit',

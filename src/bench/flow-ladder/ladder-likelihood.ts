@@ -1,3 +1,4 @@
+import { driftDeviation, driftMean } from './drift-of-drive.ts';
 import type { LadderStep } from './flow-ladder-steps.ts';
 import type { Onset } from './onset-families.ts';
 import { type RepeatabilityNode, repeatabilityNodes, sums } from './repeatability-nodes.ts';
@@ -17,19 +18,19 @@ export interface LadderBench {
   readonly steps: readonly LadderStep[];
   /** Relative standard uncertainty of the fed length. */
   readonly feedLengthUncertainty: number;
+  /** How closely the flows rise with the time of the run, 0 to 1: a drift of the scale then looks like one of the drive. */
+  readonly orderByFlow: number;
 }
 
-// The delivered share falls a little even before the onset, since the drive slips more against a higher pressure:
-// half a hundredth on the way to the limit, give or take one (common practice, no source).
-const driftMean = 0.005;
-const driftDeviation = 0.01;
 const driftPrecision = 1 / driftDeviation ** 2;
 
 /**
- * No family of curves is the truth and extrusion past the onset is unsteady, so a predicted deficit is trusted to
- * this part of itself. Chosen by coverage over simulated ladders of foreign families.
+ * No family of curves is the truth, so a predicted deficit is trusted to this part of itself; and extrusion past the
+ * onset is unsteady, which repeats show and single readings do not. Chosen by coverage over simulated ladders of
+ * foreign families.
  */
-const modelDoubt = 0.025;
+const modelDoubt = 0.016;
+const doubtOfSingles = 0.048;
 
 /** About the share that a usual step of flow makes a difference of past the onset. */
 const poorRepeatability = 0.02;
@@ -56,6 +57,8 @@ export class LadderLikelihood {
   readonly #flows: Float64Array;
   readonly #logFlows: Float64Array;
   readonly #logRatios: Float64Array;
+  /** The part of itself that a deficit is doubted by. */
+  readonly #trust: Float64Array;
   /** Logarithms of the ratios as they would be if nothing were missing, and the variances of the model's doubt. */
   readonly #whole: Float64Array;
   readonly #doubts: Float64Array;
@@ -77,6 +80,9 @@ export class LadderLikelihood {
     this.#flows = Float64Array.from(steps, ({ flow }) => flow);
     this.#logFlows = this.#flows.map(Math.log);
     this.#logRatios = Float64Array.from(steps, ({ meanLogRatio }) => meanLogRatio);
+    this.#trust = Float64Array.from(steps, ({ count }) =>
+      count > 1 ? modelDoubt : Math.hypot(modelDoubt, doubtOfSingles),
+    );
     this.#whole = new Float64Array(steps.length);
     this.#doubts = new Float64Array(steps.length);
     const room = () => new Float64Array(this.#nodes.length);
@@ -129,7 +135,7 @@ export class LadderLikelihood {
       const flow = (this.#flows[step] ?? 0) * inverse;
       const delivered = onset.delivered(flow, (this.#logFlows[step] ?? 0) - logLimit);
       if (delivered > allDelivered) return;
-      const doubt = modelDoubt * (1 / delivered - 1);
+      const doubt = (this.#trust[step] ?? 0) * (1 / delivered - 1);
       this.#whole[step] = (this.#logRatios[step] ?? 0) - Math.log(delivered);
       this.#doubts[step] = doubt * doubt;
       this.#active = step;

@@ -2,7 +2,9 @@ import type { LineGuess } from '../../statistics/integral-line.ts';
 import type { LineAxis } from '../../statistics/line-march.ts';
 import { integrateNested, type NestedLine } from '../../statistics/nested-integral.ts';
 import type { Range } from '../../units/canonical.ts';
+import { type DriftOfDrive, driftOfDrive } from './drift-of-drive.ts';
 import { familyDensity } from './family-density.ts';
+import { type JamPosterior, jamPosteriors } from './jam-posterior.ts';
 import { type LadderBench, LadderLikelihood } from './ladder-likelihood.ts';
 import { type OnsetFamily, onsetFamilies } from './onset-families.ts';
 import { posteriorSummit } from './posterior-summit.ts';
@@ -11,7 +13,8 @@ import { posteriorSummit } from './posterior-summit.ts';
 export interface LadderPosterior {
   readonly likelihood: LadderLikelihood;
   readonly tolerance: number;
-  readonly families: readonly FamilyPosterior[];
+  readonly families: readonly (FamilyPosterior | JamPosterior)[];
+  readonly driftOfDrive: DriftOfDrive;
 }
 
 /** Curves of one family by the logarithm of the limit, and inside by their shapes; aside is the mean drift. */
@@ -44,7 +47,13 @@ export function ladderPosterior(bench: LadderBench, tolerance: number): LadderPo
     const line = integrateNested({ axes: axesFrom(family, limits, top), along: density.along });
     return line === null ? [] : { family, limits: line };
   });
-  return { likelihood, tolerance, families };
+  const jams = jamPosteriors(bench.steps, likelihood, tolerance);
+  return {
+    likelihood,
+    tolerance,
+    families: [...families, ...jams],
+    driftOfDrive: driftOfDrive(bench.orderByFlow),
+  };
 }
 
 /** A hundredth of the limit: about what a usual ladder leaves open. */

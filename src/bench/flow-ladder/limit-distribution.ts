@@ -1,5 +1,6 @@
 import { findRoot } from '../../statistics/find-root.ts';
 import { weightedQuantiles } from '../../statistics/weighted-quantiles.ts';
+import type { DriftOfDrive } from './drift-of-drive.ts';
 import { awayOf, type CountedCurve, driftOf, referenceOf, visitEvenCurves } from './even-curves.ts';
 import type { LadderPosterior } from './ladder-posterior.ts';
 
@@ -16,16 +17,19 @@ export function limitDistribution(
   posterior: LadderPosterior,
   first: number,
 ): (probability: number) => number {
+  const drive = posterior.driftOfDrive;
   const logs: number[] = [];
   const weights: number[] = [];
   visitEvenCurves(posterior, portions, (curve) => {
     const { cell, fit } = curve;
-    const spread = Math.sqrt(fit.driftVariance);
-    const crossing = crossings(curve, posterior.tolerance, first);
+    const spread = drive.spread(fit.driftVariance);
+    const crossing = crossings(curve, drive, posterior.tolerance, first);
     const past = logs.length + pointsPerPortion * curve.portions;
     for (let number = logs.length + 1; number <= past; number++) {
       const away = awayOf(cell, number);
-      logs.push(cell.logLimit + away + crossing(driftOf(curve, away, spread, number), referenceOf(number)));
+      logs.push(
+        cell.logLimit + away + crossing(driftOf(curve, drive, away, spread, number), referenceOf(number)),
+      );
       weights.push(Math.exp(cell.log(away)));
     }
   });
@@ -38,6 +42,8 @@ const reach = 2.2;
 const knots = 8;
 /** Of the logarithm of the delivered share. */
 const accuracy = 1e-4;
+/** Of the logarithm of the flow. */
+const suddenly = 1e-9;
 
 /** Where the deficit crosses, as the logarithm of the flow in units of the curve's limit. */
 type Crossing = (drift: number, reference: number) => number;
@@ -46,23 +52,30 @@ type Crossing = (drift: number, reference: number) => number;
  * Crossings of one curve for any drift and any flow, as a share of the highest possible one, that stands for the
  * lowest steps. Between the outermost ones the delivered share is interpolated.
  */
-function crossings({ onset, fit, cell }: CountedCurve, tolerance: number, first: number): Crossing {
-  const spread = Math.sqrt(fit.driftVariance);
+function crossings(
+  { onset, fit, cell }: CountedCurve,
+  drive: DriftOfDrive,
+  tolerance: number,
+  first: number,
+): Crossing {
+  const [drift, spread] = [drive.mean(fit.drift), drive.spread(fit.driftVariance)];
   const lowest = first / Math.exp(cell.logLimit);
   const farthest = Math.min(2 * lowest, 1);
   const asked = Math.log(onset.delivered(lowest, Math.log(lowest))) + Math.log1p(-tolerance);
   const room = (logFlow: number) => Math.log(onset.delivered(Math.exp(logFlow), logFlow)) - asked;
   const range = { low: Math.log(0.5 * lowest), high: Math.log(2) };
   const steepness = (room(0) - room(1e-3)) / 1e-3;
-  const found = (drift: number, reference: number) =>
+  // Whatever the drift, a curve that falls at once crosses where it falls.
+  if (room(-suddenly) - room(0) > tolerance) return () => 0;
+  const found = (fall: number, reference: number) =>
     findRoot(
-      (logFlow) => drift * (Math.exp(logFlow) - reference) - room(logFlow),
+      (logFlow) => fall * (Math.exp(logFlow) - reference) - room(logFlow),
       range,
       { at: 0, slope: steepness },
       accuracy,
     );
-  const least = fit.drift - reach * spread;
-  const near = found(fit.drift + reach * spread, 0);
+  const least = drift - reach * spread;
+  const near = found(drift + reach * spread, 0);
   const far = found(least, least < 0 ? 0 : farthest);
   const step = (far - near) / (knots - 1);
   const flows: number[] = [];
@@ -71,11 +84,11 @@ function crossings({ onset, fit, cell }: CountedCurve, tolerance: number, first:
     flows.push(Math.exp(near + knot * step));
     rooms.push(room(near + knot * step));
   }
-  return (drift, reference) => {
+  return (fall, reference) => {
     const from = farthest * reference;
-    let before = (rooms[0] ?? 0) - drift * ((flows[0] ?? 0) - from);
+    let before = (rooms[0] ?? 0) - fall * ((flows[0] ?? 0) - from);
     for (let knot = 1; ; knot++) {
-      const after = (rooms[knot] ?? 0) - drift * ((flows[knot] ?? 0) - from);
+      const after = (rooms[knot] ?? 0) - fall * ((flows[knot] ?? 0) - from);
       if (after <= 0 || knot === knots - 1) return near + step * (knot - after / (after - before));
       before = after;
     }

@@ -25,6 +25,8 @@ interface ShapeCoordinate extends Range {
  * most about, and what is asked for. How steep the curve is there comes next, and is the first coordinate.
  */
 export interface OnsetFamily {
+  /** Logarithm of how probable it is beforehand, against one of the usual families. */
+  readonly logWeight: number;
   readonly coordinates: readonly ShapeCoordinate[];
   /** Distance of limits in standard deviations: the limit is asked for, and few coordinates leave time for more. */
   readonly limitSpacing: number;
@@ -55,11 +57,13 @@ const slopes: ShapeCoordinate = { low: -12, high: 12, distance: 0.1, spacing: 0.
 // How the onsets of hot ends differ is common practice, no source: from a breakdown within a few hundredths of the
 // flow to a slow bend over half of it, levelling off anywhere between a fifth and nearly all of the feed missing.
 const finalShare: Range = { low: 0.15, high: 0.97 };
-const shares: ShapeCoordinate = {
-  ...odds,
-  shown: (missing) =>
-    Math.min(0.98, Math.max(0.02, (missing - finalShare.low) / (finalShare.high - finalShare.low))),
-};
+const shares: ShapeCoordinate = { ...odds, shown: shareShown(finalShare) };
+
+/** The quantile of a share that is equally probable between two ends. */
+function shareShown({ low, high }: Range): (missing: number) => number {
+  return (missing) => Math.min(0.98, Math.max(0.02, (missing - low) / (high - low)));
+}
+
 /** A curve that levels off near the tolerance would have no steep crossing to speak of. */
 const smallestTop = 1.2;
 
@@ -73,6 +77,7 @@ const onsetPower: Range = { low: 1, high: 3 };
  * the power and of the final share.
  */
 const threshold: OnsetFamily = {
+  logWeight: 0,
   coordinates: [slopes, odds, shares],
   limitSpacing: 0.6,
   shapeAt: ([stretch = 0.5, power = 0.5, share = 0.5], tolerance) => {
@@ -121,6 +126,7 @@ const hillPower = logarithmic(5, 120);
  * Coordinates: log odds of the logarithm of the power and of the final share.
  */
 const sCurve: OnsetFamily = {
+  logWeight: 0,
   coordinates: [slopes, shares],
   limitSpacing: 0.5,
   shapeAt: (quantiles) => quantiles.map(logOdds),
@@ -146,6 +152,7 @@ const ceilingPower = logarithmic(4, 100);
  * (1 + (commanded/ceiling)^power)^(-1/power). Coordinate: log odds of the logarithm of the power.
  */
 const ceiling: OnsetFamily = {
+  logWeight: 0,
   coordinates: [{ ...slopes, spacing: 0.4 }],
   limitSpacing: 0.3,
   shapeAt: (quantiles) => quantiles.map(logOdds),
@@ -159,5 +166,52 @@ const ceiling: OnsetFamily = {
   },
 };
 
+// A hot end that gives way at once is rarer than one that tires (common practice, no source).
+const rarer = Math.log(0.15);
+
+const kneeSlope = logarithmic(1.5, 12);
+const kneeFloor: Range = { low: 0.5, high: 0.97 };
+
+/**
+ * A sharp knee: nothing is missing up to it, then ever more along a straight line down to a floor.
+ * Coordinates: log odds of the logarithm of the slope, per flow in units of the limit, and of the final share.
+ */
+const knee: OnsetFamily = {
+  logWeight: rarer,
+  coordinates: [slopes, { ...odds, shown: shareShown(kneeFloor) }],
+  limitSpacing: 0.5,
+  shapeAt: (quantiles) => quantiles.map(logOdds),
+  onsets: ([slopeOdds = 0], tolerance) => {
+    const slope = Math.exp(valueAt(kneeSlope, slopeOdds));
+    const logPriorOutside = logLogistic(slopeOdds);
+    return (shareOdds) => {
+      const top = valueAt(kneeFloor, shareOdds);
+      if (top < smallestTop * tolerance) return null;
+      return {
+        logPrior: logPriorOutside + logLogistic(shareOdds),
+        delivered: (flow) => 1 - Math.min(Math.max(0, tolerance + slope * (flow - 1)), top),
+      };
+    };
+  },
+};
+
 /** The families between which the readings decide; none of them is thought to be the truth. */
-export const onsetFamilies: readonly OnsetFamily[] = [threshold, sCurve, ceiling];
+export const onsetFamilies: readonly OnsetFamily[] = [threshold, sCurve, ceiling, knee];
+
+const jamShare: Range = { low: 0.25, high: 0.97 };
+
+/**
+ * A jam: all is well up to the limit, and beyond a share is missing at once. No readings tell where between two steps.
+ * Coordinate: log odds of the share.
+ */
+export const jam: OnsetFamily = {
+  logWeight: rarer,
+  coordinates: [{ ...odds, spacing: 1, shown: shareShown(jamShare) }],
+  limitSpacing: 1,
+  shapeAt: (quantiles) => quantiles.map(logOdds),
+  onsets: (_, tolerance) => (shareOdds) => {
+    const top = valueAt(jamShare, shareOdds);
+    if (top < smallestTop * tolerance) return null;
+    return { logPrior: logLogistic(shareOdds), delivered: (flow) => (flow < 1 ? 1 : 1 - top) };
+  },
+};

@@ -1,3 +1,4 @@
+import type { DriftOfDrive } from './drift-of-drive.ts';
 import { awayOf, type CountedCurve, driftOf, referenceOf, visitEvenCurves } from './even-curves.ts';
 import type { LadderPosterior } from './ladder-posterior.ts';
 
@@ -22,15 +23,17 @@ export function possibleCurves(
 ): PossibleCurve[] {
   const curves: PossibleCurve[] = [];
   visitEvenCurves(posterior, count, (curve) => {
-    for (let part = 0; part < curve.portions; part++) curves.push(curveAt(curve, curves.length + 1, first));
+    for (let part = 0; part < curve.portions; part++) {
+      curves.push(curveAt(curve, posterior.driftOfDrive, curves.length + 1, first));
+    }
   });
   return curves;
 }
 
-function curveAt(counted: CountedCurve, number: number, first: number): PossibleCurve {
+function curveAt(counted: CountedCurve, drive: DriftOfDrive, number: number, first: number): PossibleCurve {
   const { onset, fit, cell } = counted;
   const away = awayOf(cell, number);
-  const drift = driftOf(counted, away, Math.sqrt(fit.driftVariance), number);
+  const drift = driftOf(counted, drive, away, drive.spread(fit.driftVariance), number);
   const logLimit = cell.logLimit + away;
   const limit = Math.exp(logLimit);
   const reference = Math.min(2 * first, limit) * referenceOf(number);
@@ -41,6 +44,6 @@ function curveAt(counted: CountedCurve, number: number, first: number): Possible
       return 1 - (Math.exp((-drift * (flow - reference)) / limit) * delivered) / atFirst;
     },
     baseline: Math.exp(fit.plateau - (drift * (reference - first)) / limit) * atFirst,
-    drift: (drift * (limit - first)) / limit,
+    drift: ((fit.drift + cell.drift(away)) * (limit - first)) / limit,
   };
 }

@@ -1,5 +1,7 @@
 import { failure, type Result, success } from '../../result.ts';
 import { quantile, sortedDraws } from '../../statistics/coverage-interval.ts';
+import { nonDecreasingFit } from '../../statistics/monotone-regression.ts';
+import type { Range } from '../../units/canonical.ts';
 import { rounded } from '../../units/rounded.ts';
 import type { BenchProblem } from '../bench-problem.ts';
 import type { Censoring, DrawnReduction, ReducedResult } from '../reduction.ts';
@@ -9,9 +11,12 @@ import { ladderCurve } from './flow-ladder-curve.ts';
 import { type FlowLadderSettings, usualFeedLengthUncertainty } from './flow-ladder-settings.ts';
 import { type LadderStep, ladderSteps, weighedPieces } from './flow-ladder-steps.ts';
 import { ladderWarnings } from './flow-ladder-warnings.ts';
+import { likeliestJam } from './jam-posterior.ts';
 import { ladderPosterior } from './ladder-posterior.ts';
 import { limitDistribution } from './limit-distribution.ts';
 import { type PossibleCurve, possibleCurves } from './possible-curves.ts';
+import { orderByFlow } from './run-drift.ts';
+import { startDeficit } from './start-deficit.ts';
 
 /**
  * The flow at which a hot end begins to deliver too little, from the mass that came out at rising commanded flows.
@@ -20,6 +25,8 @@ import { type PossibleCurve, possibleCurves } from './possible-curves.ts';
  * cancel. The limit is the flow where s crosses the accepted deficit. Its interval covers the scale's resolution, the
  * fed length, repeatability, r₀ and the unknown course of the curve between two steps, by carrying every onset curve that
  * the readings leave possible through to its limit (JCGM 101:2008), without random numbers.
+ *
+ * Where all is well at one step and much is missing at the next, the limit may be anywhere between these two.
  *
  * A ladder that never reaches the deficit gives a lower bound: `above`, with the highest flow that held. One that has
  * passed it at its first step gives an upper bound: `below`, with that flow. The numbers are the same on every machine.
@@ -39,23 +46,48 @@ export function reduceFlowLadder(
   const feedLengthUncertainty = settings.feedLengthUncertainty ?? usualFeedLengthUncertainty;
   const tolerance = settings.acceptedDeficit;
   const first = steps[0]?.flow ?? Number.NaN;
-  const posterior = ladderPosterior({ steps, feedLengthUncertainty }, tolerance);
-  const result = meltFlow(steps, limitDistribution(posterior, first), tolerance);
+  const posterior = ladderPosterior(
+    { steps, feedLengthUncertainty, orderByFlow: orderByFlow(counted) },
+    tolerance,
+  );
+  const jam = likeliestJam(posterior.families);
+  const possible: PossibleLimits = {
+    limitAt: limitDistribution(posterior, first),
+    gap: jam !== null && jam.probability > seriousJam ? jam.gap : null,
+  };
+  const result = meltFlow(steps, possible, tolerance);
+  const start = startDeficit(steps, settings);
   const drift = medianDrift(possibleCurves(posterior, first, enoughForMedian));
   return success({
     method: 'flowLadder',
-    results: [result],
+    results: [result, start],
     get curve() {
       return ladderCurve(counted, possibleCurves(posterior, first), tolerance, result);
     },
-    warnings: ladderWarnings({ readings, steps, settings, result, drift }),
+    warnings: ladderWarnings({ readings, counted, steps, settings, result, drift, jam, start }),
   });
 }
 
 /** The limit in mm3/s that is not reached with a probability. */
 type Quantile = (probability: number) => number;
 
-function meltFlow(steps: readonly LadderStep[], limitAt: Quantile, tolerance: number): ReducedResult {
+interface PossibleLimits {
+  readonly limitAt: Quantile;
+  /** The steps between which a jam may be, mm3/s. */
+  readonly gap: Range | null;
+}
+
+/**
+ * A jam that is more probable than this may be anywhere between its two steps, so that the interval holds both. Chosen
+ * over simulated ladders: nearly all jams, and one clean ladder of fifty.
+ */
+const seriousJam = 0.12;
+
+function meltFlow(
+  steps: readonly LadderStep[],
+  { limitAt, gap }: PossibleLimits,
+  tolerance: number,
+): ReducedResult {
   const median = limitAt(0.5);
   const censored = censoring(steps, median, tolerance);
   const common = { quantity: 'meltFlow', dimension: 'volumeFlow', censored } as const;
@@ -65,7 +97,11 @@ function meltFlow(steps: readonly LadderStep[], limitAt: Quantile, tolerance: nu
   return {
     ...common,
     value: rounded(median),
-    interval: { low: rounded(limitAt(0.025)), high: rounded(limitAt(0.975)), coverage: 0.95 },
+    interval: {
+      low: rounded(Math.min(limitAt(0.025), gap?.low ?? Number.POSITIVE_INFINITY)),
+      high: rounded(Math.max(limitAt(0.975), gap?.high ?? 0)),
+      coverage: 0.95,
+    },
   };
 }
 
@@ -77,10 +113,19 @@ const filamentAllowance = 0.08;
 
 function censoring(steps: readonly LadderStep[], limit: number, tolerance: number): Censoring | null {
   const [first, second] = steps;
-  if (limit > (steps.at(-1)?.flow ?? Number.NaN)) return 'above';
+  if (limit > (steps.at(-1)?.flow ?? Number.NaN) || allHeld(steps, tolerance)) return 'above';
   // Without a plateau only the nominal ratio can tell that the first step already starves.
   const startsLow = Math.exp(first?.meanLogRatio ?? 0) < (1 - tolerance) * (1 - filamentAllowance);
   return startsLow && limit < (second?.flow ?? Number.NaN) ? 'below' : null;
+}
+
+/** Whether no step is missing as much as half of what is accepted against one before it. */
+function allHeld(steps: readonly LadderStep[], tolerance: number): boolean {
+  const losses = nonDecreasingFit(
+    steps.map(({ meanLogRatio }) => -meanLogRatio),
+    steps.map(({ count }) => count),
+  );
+  return (losses.at(-1) ?? 0) - (losses[0] ?? 0) < -0.5 * Math.log1p(-tolerance);
 }
 
 /** The highest step whose flow is below the limit with a probability of 95 %. */

@@ -21,6 +21,10 @@ const referenceShape: readonly ((onset: readonly number[], tolerance: number) =>
     0.15 + 0.82 * chance(shareOdds),
   ],
   ([powerOdds = 0]) => [Math.log(4) + Math.log(25) * chance(powerOdds)],
+  ([slopeOdds = 0, shareOdds = 0]) => [
+    Math.log(1.5) + Math.log(8) * chance(slopeOdds),
+    0.5 + 0.47 * chance(shareOdds),
+  ],
 ];
 const chance = (odds: number) => 1 / (1 + Math.exp(-odds));
 
