@@ -107,6 +107,9 @@ import { rule as plausibilityUnusualFigure } from '../plausibility/unusual-figur
 import { rule as plausibilityUnusualNozzleTemperature } from '../plausibility/unusual-nozzle-temperature.ts';
 import { rule as plausibilityWideRange } from '../plausibility/wide-range.ts';
 import { rule as provenanceMissing } from '../provenance/missing.ts';
+import { rule as provenanceOtherMaker } from '../provenance/other-maker.ts';
+import { rule as provenanceOtherProduct } from '../provenance/other-product.ts';
+import { rule as provenanceOwnSheet } from '../provenance/own-sheet.ts';
 import { rule as referencesDangling } from '../references/dangling.ts';
 import { rule as referencesForeignNote } from '../references/foreign-note.ts';
 import { rule as safetyFeedstock } from '../safety/feedstock.ts';
@@ -254,6 +257,9 @@ export const ruleFiles = {
   'plausibility/unusual-nozzle-temperature': plausibilityUnusualNozzleTemperature,
   'plausibility/wide-range': plausibilityWideRange,
   'provenance/missing': provenanceMissing,
+  'provenance/other-maker': provenanceOtherMaker,
+  'provenance/other-product': provenanceOtherProduct,
+  'provenance/own-sheet': provenanceOwnSheet,
   'references/dangling': referencesDangling,
   'references/foreign-note': referencesForeignNote,
   'safety/feedstock': safetyFeedstock,

@@ -42,8 +42,15 @@ export const rule: DocumentRule = {
         message: `The basis is "${basis}", but "${need.key}" is missing: ${need.what}`,
         found: basis,
         allowed: `${basis} with ${need.key}`,
-        help: `Add, for instance: \`${need.example}\``,
+        help: isClaim(statement)
+          ? 'Write `basis: claimed` for what a sheet says, or name the trial under `evidence`.'
+          : `Add, for instance: \`${need.example}\``,
       };
     }
   },
 };
+
+/** Whether a statement is called measured, but names a source, as a claim does. */
+function isClaim({ basis, source }: Readonly<Record<string, unknown>>): boolean {
+  return basis === 'measured' && source !== undefined;
+}

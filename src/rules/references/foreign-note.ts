@@ -14,7 +14,7 @@ export const rule: ProfileRule<'machine' | 'trial'> = {
     { bad: 'machine: plumstead/wren, aboveFlow', good: 'aboveFlow' },
     (concerns) => `
 id: plumstead/robin
-name: Robin
+name: Wren Tall
 fieldNotes:
   - date: 2026-04-02
     what: Spool rubs on the holder

@@ -11,6 +11,15 @@ testCases({
       found: [`error provenance/missing ${sorrel} | - »value: 20 mm3/s`],
     },
     {
+      slip: 'a figure of a sheet that is called measured',
+      edits: [
+        sorrelWith('meltFlow:\n  - {value: 20 mm3/s, basis: measured, source: oakhollow-daisy-pla-sheet}\n'),
+      ],
+      found: [
+        `error provenance/missing ${sorrel} | - »{value: 20 mm3/s, basis: measured, source: oakhollow-daisy-pla-sheet}`,
+      ],
+    },
+    {
       slip: 'an assumed value without a reason',
       edits: [layerTime('basis: assumed')],
       found: [`error provenance/missing ${sorrel} | - »{value: 5 s, basis: assumed}`],
