@@ -14,7 +14,7 @@ const aims: readonly (readonly [aim: number, kinds: readonly SlipKind[]])[] = [
       'x1000',
     ],
   ],
-  [0.95, ['x10', '/10', 'Fahrenheit under Cel', 'mm/min or cm3/h', 'm for mm']],
+  [0.95, ['x10', '/10', 'Fahrenheit under Cel', 'mm/min or cm3/h', 'm for mm', 'dropped condition']],
   [0.8, ['transposed > 30 %']],
   [0.9, ['reading off by 20 %']],
 ];

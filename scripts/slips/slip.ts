@@ -18,6 +18,7 @@ export const slipKinds = [
   'misspelled key',
   'dropped source',
   'dropped evidence',
+  'dropped condition',
   'reading off by 20 %',
   'polymer swapped',
   'nozzle swapped',

@@ -14,6 +14,7 @@ export function structureSlips(profile: AnyProfile, registry: Registry, random: 
     ...misspelledKeys(profile, random),
     ...dropped('dropped source', 'source', profile),
     ...dropped('dropped evidence', 'evidence', profile),
+    ...droppedConditions(profile),
     ...swappedPolymers(profile, registry),
     ...swappedNozzles(profile, registry),
     ...droppedFillers(profile),
@@ -71,6 +72,31 @@ function spanOfPair({ source: { text }, yaml }: AnyProfile, path: Path): readonl
   if (!isNode(key) || !isNode(value) || !key.range || !value.range) return null;
   const room = /(?:,\s*|\n[ ]*)$/.exec(text.slice(0, key.range[0]))?.[0];
   return room === undefined ? null : [key.range[0] - room.length, value.range[1]];
+}
+
+/** Each condition of a measured statement left out, and all of them. */
+function droppedConditions(profile: AnyProfile): Slip[] {
+  const measured = [...statementsOf(profile)].filter(({ statement }) => statement.basis === 'measured');
+  return measured.flatMap(({ path, statement: { at } }) => {
+    if (at === undefined) return [];
+    const names = Object.keys(at).filter((_, index, all) => all.length > 1 || index > 0);
+    const places = [[...path, 'at'], ...names.map((name) => [...path, 'at', name])];
+    return places.flatMap((place) => {
+      const span = spanOfPair(profile, place) ?? spanOfFirstPair(profile, place);
+      return span === null ? [] : textSlip('dropped condition', profile, path, span, '');
+    });
+  });
+}
+
+/** The key that opens a mapping in braces, with its value and the comma behind it. */
+function spanOfFirstPair(
+  { source: { text }, yaml }: AnyProfile,
+  path: Path,
+): readonly [number, number] | null {
+  const { key, value } = placeAt(yaml, path) ?? {};
+  if (!isNode(key) || !isNode(value) || !key.range || !value.range) return null;
+  const comma = /^,\s*/.exec(text.slice(value.range[1]))?.[0];
+  return comma === undefined ? null : [key.range[0], value.range[1] + comma.length];
 }
 
 function swappedPolymers(profile: AnyProfile, registry: Registry): Slip[] {

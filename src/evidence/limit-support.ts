@@ -1,11 +1,11 @@
 import { type AdoptableLimit, statedUnit, supportsNothing } from '../bench/adopt/adoptable-limit.ts';
-import { limitsOfProperty, resultFor } from '../bench/adopt/adoptable-limits.ts';
+import { limitsOfMethod, limitsOfProperty, resultFor } from '../bench/adopt/adoptable-limits.ts';
 import { statedRounding } from '../bench/adopt/stated-digits.ts';
-import { methodOf } from '../bench/methods.ts';
+import { allMethods, methodOf } from '../bench/methods.ts';
 import type { ReducedResult, TrialResults } from '../bench/reduction.ts';
 import type { Statement } from '../registry/generated/documents.ts';
 import type { Hit } from '../registry/hit.ts';
-import type { AnyProfile } from '../registry/profile.ts';
+import type { AnyProfile, Profile } from '../registry/profile.ts';
 import { isObject, type Path } from '../registry/shape.ts';
 import type { PlacedStatement } from '../registry/statement.ts';
 import type { Range } from '../units/canonical.ts';
@@ -28,10 +28,18 @@ export function* supportFaults(
   { path, statement }: PlacedStatement<Statement<unknown>>,
   { registry, reduce }: EvidenceContext,
 ): Generator<SupportFault> {
-  const limits = limitsOfProperty(profile.kind, propertyOf(path));
-  if (limits.length === 0 || statement.basis !== 'measured' || statement.evidence === undefined) return;
+  if (statement.basis !== 'measured' || statement.evidence === undefined) return;
   const trial = registry.trial.get(statement.evidence);
-  if (trial === undefined || !registry.filament.has(trial.data.filament)) return;
+  if (trial === undefined) return;
+  const property = propertyOf(path);
+  const limits = limitsOfMethod(trial.data.method, profile.kind).filter(
+    (limit) => limit.property === property,
+  );
+  if (limits.length === 0) {
+    yield { part: 'value', hit: otherMethod(path, trial, limitsOfProperty(profile.kind, property)) };
+    return;
+  }
+  if (!registry.filament.has(trial.data.filament)) return;
   const reduced = reduce(trial.id);
   const stated = statedLimits(path, statement, limits, trial.id);
   if (!reduced.ok) yield { part: 'value', hit: noResult(path, trial.id) };
@@ -81,7 +89,7 @@ function* judge(
 ): Generator<SupportFault> {
   const result = resultFor(reduction, stated.limit.quantity, acceleration);
   if (result === null) {
-    yield { part: 'value', hit: otherMethod(stated, reduction) };
+    yield { part: 'value', hit: noSuchResult(stated, reduction) };
     return;
   }
   if (supportsNothing(result, stated.limit)) {
@@ -91,7 +99,7 @@ function* judge(
   const { low, high } = result.interval;
   const recomputed = low === null || high === null ? null : { low, high };
   if (isUnsafe(stated, result)) yield { part: 'value', hit: unsafe(stated, result, recomputed) };
-  if (stated.interval !== undefined && !agrees(stated.interval, recomputed)) {
+  else if (stated.interval !== undefined && !agrees(stated.interval, recomputed)) {
     yield {
       part: 'interval',
       hit: otherInterval(stated, stated.interval, result, givenText(stated, reduction, result)),
@@ -121,12 +129,42 @@ function agrees(stated: Range, recomputed: Range | null): boolean {
   return near(stated.low, recomputed.low) && near(stated.high, recomputed.high);
 }
 
-function otherMethod({ path, limit, trial }: StatedLimit, { method }: TrialResults): Hit {
+function otherMethod(path: Path, { id, data }: Profile<'trial'>, limits: readonly AdoptableLimit[]): Hit {
+  const property = propertyOf(path);
+  const methods = methodsFinding(limits);
   return {
     path: [...path, 'evidence'],
     part: 'value',
-    message: `The trial "${trial}" is a ${method}, which says nothing of ${limit.property} here`,
-    help: 'Name a trial whose method finds it, under the same conditions.',
+    message: `The trial "${id}" is a ${data.method}, which does not measure ${property}`,
+    found: data.method,
+    allowed: methods.length === 0 ? `no measured ${property}: no method finds it` : methods.join(' or '),
+    help:
+      methods.length === 0
+        ? 'Write `basis: derived` with a `reason` that says how the value follows from the trial, or name the source that states it.'
+        : 'Name a trial whose method measures it, under the same conditions.',
+  };
+}
+
+function methodsFinding(limits: readonly AdoptableLimit[]): string[] {
+  return allMethods.flatMap(({ method, adoptable }) =>
+    adoptable.some(({ kind, place }) => limits.some((limit) => limit.kind === kind && limit.place === place))
+      ? [method]
+      : [],
+  );
+}
+
+/** The method measures the property, but these readings do not: those of a ladder of another setting, for instance. */
+function noSuchResult({ path, limit, trial }: StatedLimit, { method, results }: TrialResults): Hit {
+  const isPerAcceleration = results.some(
+    ({ quantity, at }) => quantity === limit.quantity && at !== undefined,
+  );
+  return {
+    path: [...path, 'evidence'],
+    part: 'value',
+    message: `The ${method} "${trial}" gives no ${limit.property} ${isPerAcceleration ? 'at the acceleration of the statement' : 'here'}`,
+    help: isPerAcceleration
+      ? 'Name under `at` one of the accelerations that the trial was run at.'
+      : 'Name a trial that finds it, under the same conditions.',
   };
 }
 
@@ -164,7 +202,7 @@ function unsafe(
     message: `The ${words.name} ${written} is ${words.lies} what the trial "${trial}" supports: its readings give ${estimate}${between}`,
     found: written,
     allowed: limit.safeSide === 'inside' && range !== null ? range : `${words.allowed} ${estimate}`,
-    help: `Write \`${estimate}\`${words.or}, or run \`meltbounds reduce ${trial} --adopt\`.`,
+    help: `Compare the readings and this value with the bench sheet; where the readings are right, write \`${estimate}\`${words.or}.`,
   };
 }
 
@@ -180,7 +218,7 @@ function otherInterval(
     message: `The interval ${rangeText(stated, result, limit)} is not the one that the readings of the trial "${trial}" give: ${given}`,
     found: rangeText(stated, result, limit),
     allowed: given,
-    help: `Run \`meltbounds reduce ${trial} --adopt\`; if the readings were corrected, check them against the bench sheet first.`,
+    help: `Compare the readings with the bench sheet; where they are right, run \`meltbounds reduce ${trial} --adopt\`.`,
   };
 }
 

@@ -9,6 +9,7 @@ import { quote } from '../text/quote.ts';
 import { type Acknowledgement, acknowledgementOf } from './acknowledgement.ts';
 import type { EvidenceContext } from './evidence-context.ts';
 import { supportFaults } from './limit-support.ts';
+import { missingConditionHits } from './missing-conditions.ts';
 import { ownIntervalHits } from './own-interval.ts';
 import { otherConditionHits } from './trial-conditions.ts';
 import { otherFirmware } from './trial-firmware.ts';
@@ -45,6 +46,7 @@ interface StatementRule {
 const statementRules = {
   'evidence/unsupported': { code: 'unsupported', hits: unsupportedHits },
   'evidence/other-conditions': { code: 'otherConditions', hits: otherConditionHits },
+  'evidence/missing-condition': { code: 'otherConditions', hits: missingConditionHits },
   'evidence/value-above-interval': { code: 'unsupported', hits: ownIntervalHits },
 } as const satisfies Readonly<Record<string, StatementRule>>;
 

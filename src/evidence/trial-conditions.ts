@@ -31,14 +31,26 @@ function impliedBy(profile: AnyProfile): Conditions {
   return profile.kind === 'machine' ? { machine: profile.id } : {};
 }
 
+const conditionNames = [
+  'machine',
+  'nozzle',
+  'filament',
+  'batch',
+  'nozzleTemperature',
+  'acceleration',
+] as const;
+
 function* differences(path: Path, stated: Conditions, trial: Profile<'trial'>): Generator<Hit> {
   const { machine, nozzle, filament, batch, conditions } = trial.data;
-  const actual = { machine, nozzle, filament, batch, nozzleTemperature: conditions.nozzleTemperature };
-  for (const name of ['machine', 'nozzle', 'filament', 'batch', 'nozzleTemperature'] as const) {
+  const { nozzleTemperature, acceleration } = conditions;
+  const actual = { machine, nozzle, filament, batch, nozzleTemperature, acceleration };
+  for (const name of conditionNames) {
     const [asked, was] = [stated[name], actual[name]];
     if (asked === undefined || was === undefined || asked === was) continue;
     const [askedText, wasText] = [asked, was].map((value) =>
-      typeof value === 'number' ? formatQuantity(value, 'temperature') : value,
+      typeof value === 'number'
+        ? formatQuantity(value, name === 'acceleration' ? 'acceleration' : 'temperature')
+        : value,
     );
     yield {
       path: [...path, 'evidence'],

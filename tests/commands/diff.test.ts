@@ -88,6 +88,18 @@ describe('diff of two commits', () => {
           changes: [
             {
               name: 'meltFlow',
+              conditions: {
+                machine: 'plumstead/wren',
+                nozzle: 'hs-0.6',
+                nozzleTemperature: 230,
+                batch: '26-0001',
+              },
+              base: { value: 26, unit: 'mm3/s', basis: 'measured' },
+              head: { value: 24, unit: 'mm3/s', basis: 'measured' },
+              bump: 'major',
+            },
+            {
+              name: 'meltFlow',
               conditions: { machine: 'plumstead/wren', nozzle: 'hs-0.6', nozzleTemperature: 230 },
               base: { value: 26, unit: 'mm3/s', basis: 'measured' },
               head: { value: 24, unit: 'mm3/s', basis: 'measured' },

@@ -1,5 +1,6 @@
 import { statSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
 import { checked, runCommand } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
 
@@ -109,6 +110,39 @@ describe('--adopt', () => {
     expect(registry.read(clover)).toBe(adopted);
   });
 
+  it.each<[string, string]>([
+    ['a statement on one line', '  - {value: 12 mm3/s, basis: measured, evidence: wren-clover-petg-245}\n'],
+    [
+      'a statement with a comment and some of its conditions',
+      '  - value: 12 mm3/s # as typed\n    basis: measured\n    evidence: wren-clover-petg-245 # on Monday\n    at: {nozzle: hs-0.6, layerHeight: 0.2 mm}\n',
+    ],
+    [
+      'a statement with its conditions on lines of their own',
+      '  - value: 12 mm3/s\n    basis: measured\n    evidence: wren-clover-petg-245\n    at:\n      nozzle: hs-0.6\n',
+    ],
+  ])('adds to %s what its trial knows', async (_, statement) => {
+    const registry = sampleRegistry();
+    registry.edit(clover, 'notice:', `meltFlow:\n${statement}notice:`);
+
+    const { status } = await adopt(registry, 'wren-clover-petg-245');
+
+    expect(status).toBe(0);
+    expect((await checked(registry.cwd)).findings).toEqual([]);
+    const [limit] = (parse(registry.read(clover)) as { meltFlow: Record<string, unknown>[] }).meltFlow;
+    expect(limit).toMatchObject({
+      value: expect.stringMatching(/^19[.\d]* mm3\/s$/),
+      interval: expect.stringMatching(/^19[.\d]*\.\.20[.\d]* mm3\/s$/),
+      at: {
+        machine: 'plumstead/wren',
+        nozzle: 'hs-0.6',
+        nozzleTemperature: '245 Cel',
+        batch: '26-0001',
+      },
+    });
+    expect(Object.keys(limit ?? {}).slice(0, 3)).toEqual(['value', 'interval', 'basis']);
+    for (const comment of statement.match(/#.*/g) ?? []) expect(registry.read(clover)).toContain(comment);
+  });
+
   it('restates the limit of its own trial, though one above it cannot be read', async () => {
     const registry = sampleRegistry();
     await adopt(registry, 'wren-clover-petg-245');
@@ -148,12 +182,6 @@ describe('--adopt', () => {
       'notice:',
       'meltFlow: [{value: 12 mm3/s, basis: assumed, reason: Bench habit}]\nnotice:',
       /its list "meltFlow" does not have one entry per line/,
-    ],
-    [
-      'a statement without an interval',
-      'notice:',
-      'meltFlow:\n  - {value: 12 mm3/s, basis: measured, evidence: wren-clover-petg-245}\nnotice:',
-      /has no interval\.\nAdd `interval: 19[.\d]*\.\.20[.\d]* mm3\/s` to it/,
     ],
   ])('refuses %s and changes nothing', async (_, from, to, reason) => {
     const registry = sampleRegistry();

@@ -127,7 +127,7 @@ describe('a trial of another method than the flow ladder', () => {
     expect(await findings(registry)).toEqual([
       [
         'evidence/unsupported',
-        'The trial "wren-daisy-layers" is a layerTime, which says nothing of meltFlow here',
+        'The trial "wren-daisy-layers" is a layerTime, which does not measure meltFlow',
       ],
     ]);
   });

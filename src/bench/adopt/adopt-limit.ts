@@ -1,7 +1,13 @@
 import { shapes } from '../../registry/generated/shapes.ts';
 import type { Profile } from '../../registry/profile.ts';
 import { isObject } from '../../registry/shape.ts';
-import { appendToList, type EditFailure, replaceScalar, scalarText } from '../../registry/yaml/edit-yaml.ts';
+import {
+  appendToList,
+  type EditFailure,
+  replaceScalar,
+  scalarText,
+  setKey,
+} from '../../registry/yaml/edit-yaml.ts';
 import { failure, type Problem, type Result, refusal, success } from '../../result.ts';
 import { formatQuantity } from '../../units/format-quantity.ts';
 import { parseQuantity } from '../../units/parse-quantity.ts';
@@ -72,7 +78,7 @@ function adoptInto(
   const edited =
     index === -1
       ? appendToList(text, property, statementLines(trial, statement), keysAfter(profile.kind, property))
-      : restate(text, index, statement);
+      : restate(text, index, written[index] ?? {}, statement);
   if (edited.ok) return success(edited.value);
   return failure(notEdited(path, edited.error, statement));
 }
@@ -113,10 +119,14 @@ function statementLines(trial: Profile<'trial'>, { value, interval, at, note }: 
     ...(interval === null ? [] : [`interval: ${interval}`]),
     'basis: measured',
     `evidence: ${scalarText(trial.id)}`,
-    ...(at === null ? [] : [`at: ${at}`]),
+    ...(at.length === 0 ? [] : [`at: ${flowMapping(at)}`]),
     `date: ${trial.data.date}`,
     ...(note === null ? [] : [`note: ${note}`]),
   ];
+}
+
+function flowMapping(at: AdoptedStatement['at']): string {
+  return `{${at.map(([name, text]) => `${name}: ${text}`).join(', ')}}`;
 }
 
 function notEdited(path: string, code: EditFailure, statement: AdoptedStatement): AdoptProblem {
@@ -126,13 +136,16 @@ function notEdited(path: string, code: EditFailure, statement: AdoptedStatement)
 
 function whyNot(
   reason: EditFailure,
-  { property, interval }: AdoptedStatement,
+  { property, value }: AdoptedStatement,
 ): readonly [why: string, help: string] {
   switch (reason) {
     case 'unreadable':
       return ['its YAML cannot be read', '`meltbounds check` says where.'];
     case 'noSuchPlace':
-      return ['its statement for this trial has no interval', `Add \`interval: ${interval}\` to it.`];
+      return [
+        'its statement for this trial has no place for them',
+        `Write \`value: ${value}\` in it by hand.`,
+      ];
     case 'flowList':
       return [
         `its list "${property}" does not have one entry per line`,
@@ -148,8 +161,27 @@ function whyNot(
   }
 }
 
-function restate(text: string, index: number, { property, value, interval }: AdoptedStatement) {
-  const withValue = replaceScalar(text, [property, index, 'value'], value);
-  if (!withValue.ok || interval === null) return withValue;
-  return replaceScalar(withValue.value, [property, index, 'interval'], interval);
+/** Brings a statement up to date; conditions that it names stay, those that it leaves out are added. */
+function restate(
+  text: string,
+  index: number,
+  written: Record<string, unknown>,
+  { property, value, interval, at }: AdoptedStatement,
+): Result<string, EditFailure> {
+  const place = [property, index];
+  const writtenAt = isObject(written.at) ? written.at : null;
+  const conditions = at.filter(([name]) => writtenAt?.[name] === undefined);
+  const edits: Edit[] = [(now) => replaceScalar(now, [...place, 'value'], value)];
+  if (interval !== null) edits.push((now) => setKey(now, place, ['interval', interval], 'value'));
+  if (writtenAt !== null)
+    for (const [name, condition] of conditions)
+      edits.push((now) => setKey(now, [...place, 'at'], [name, condition]));
+  else if (conditions.length > 0)
+    edits.push((now) => setKey(now, place, ['at', flowMapping(conditions)], 'evidence'));
+  return edits.reduce<Result<string, EditFailure>>(
+    (now, edit) => (now.ok ? edit(now.value) : now),
+    success(text),
+  );
 }
+
+type Edit = (text: string) => Result<string, EditFailure>;

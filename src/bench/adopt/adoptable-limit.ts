@@ -3,7 +3,13 @@ import type { safeDirections } from '../../registry/generated/key-facts.ts';
 import type { ReducedResult } from '../reduction.ts';
 
 /** A condition of a trial that an adopted statement names. */
-export type StatedCondition = 'machine' | 'nozzle' | 'nozzleTemperature' | 'acceleration' | 'batch';
+export type StatedCondition =
+  | 'machine'
+  | 'nozzle'
+  | 'filament'
+  | 'nozzleTemperature'
+  | 'acceleration'
+  | 'batch';
 
 /** On which side of what readings show a value is safe. */
 export type SafeSide = 'below' | 'above' | 'inside';

@@ -15,8 +15,8 @@ export interface AdoptedStatement {
   readonly property: string;
   readonly value: string;
   readonly interval: string | null;
-  /** Content of `at`, or null where the value holds in general. */
-  readonly at: string | null;
+  /** Content of `at`; empty where the value holds in general. */
+  readonly at: ReturnType<typeof conditionsKnown>;
   /** mm/s2, where the trial found a value for each of several. */
   readonly acceleration: number | null;
   readonly note: string | null;
@@ -57,7 +57,7 @@ function singleStatement(
     property: limit.property,
     value: `${safeNumber({ result, limit })} ${unitCode({ result, limit })}`,
     interval: intervalText({ result, limit }),
-    at: conditionsText(trial, limit, result.at?.acceleration),
+    at: conditionsKnown(trial, limit, result.at?.acceleration),
     acceleration: result.at?.acceleration ?? null,
     note: noteText(trial, result, limit),
   };
@@ -68,7 +68,7 @@ function windowStatement(trial: Profile<'trial'>, low: Supported, high: Supporte
     property: low.limit.property,
     value: `${safeNumber(low)}..${safeNumber(high)} ${unitCode(low)}`,
     interval: null,
-    at: conditionsText(trial, low.limit, undefined),
+    at: conditionsKnown(trial, low.limit, undefined),
     acceleration: null,
     note: null,
   };
@@ -95,15 +95,20 @@ function intervalText(supported: Supported): string | null {
   return `${formatNumber(low)}..${formatNumber(high)} ${unitCode(supported)}`;
 }
 
-function conditionsText(
+/**
+ * What a trial knows of the conditions that a limit holds for, as profiles write them; `acceleration`, in mm/s2, is that
+ * of the result where the trial found several.
+ */
+export function conditionsKnown(
   { data }: Profile<'trial'>,
   { holdsFor }: AdoptableLimit,
   acceleration: number | undefined = data.conditions.acceleration,
-): string | null {
-  const { machine, nozzle, batch, conditions } = data;
+): (readonly [name: StatedCondition, text: string])[] {
+  const { machine, nozzle, filament, batch, conditions } = data;
   const texts: Readonly<Record<StatedCondition, string | undefined>> = {
     machine: machine && scalarText(machine),
     nozzle: nozzle && scalarText(nozzle),
+    filament: scalarText(filament),
     nozzleTemperature:
       conditions.nozzleTemperature === undefined
         ? undefined
@@ -111,8 +116,10 @@ function conditionsText(
     acceleration: acceleration === undefined ? undefined : formatQuantity(acceleration, 'acceleration'),
     batch: batch && scalarText(batch),
   };
-  const given = holdsFor.flatMap((name) => (texts[name] === undefined ? [] : `${name}: ${texts[name]}`));
-  return given.length === 0 ? null : `{${given.join(', ')}}`;
+  return holdsFor.flatMap((name) => {
+    const text = texts[name];
+    return text === undefined ? [] : [[name, text] as const];
+  });
 }
 
 function noteText(

@@ -32,7 +32,7 @@ export const flowLadder = {
     }),
     adoptableAt('machine', 'hotEnds[].meltFlow', {
       quantity: 'meltFlow',
-      holdsFor: ['machine', 'nozzle', 'nozzleTemperature'],
+      holdsFor: ['nozzle', 'filament', 'nozzleTemperature'],
     }),
   ],
   eventMarks: (events) =>

@@ -1,4 +1,4 @@
-import { isCollection, isScalar, isSeq, stringify } from 'yaml';
+import { isCollection, isMap, isNode, isScalar, isSeq, stringify } from 'yaml';
 import { failure, type Result, success } from '../../result.ts';
 import { lineEnd } from '../../text/line-end.ts';
 import type { Path } from '../shape.ts';
@@ -18,6 +18,43 @@ export function replaceScalar(text: string, path: Path, scalar: string): Result<
   if (document === null) return failure('unreadable');
   const range = placeAt(document, path)?.value?.range;
   return range ? success(text.slice(0, range[0]) + scalar + text.slice(range[1])) : failure('noSuchPlace');
+}
+
+/**
+ * Gives a key of a mapping in a YAML text a value, in place where the key is there, else behind another key, or as the
+ * last. Nothing else changes.
+ */
+export function setKey(
+  text: string,
+  mapping: Path,
+  [key, written]: readonly [key: string, written: string],
+  behind?: string,
+): Result<string, EditFailure> {
+  const { document } = readYaml(text);
+  if (document === null) return failure('unreadable');
+  if (placeAt(document, [...mapping, key]) !== null) return replaceScalar(text, [...mapping, key], written);
+  const map = placeAt(document, mapping)?.value;
+  if (!isMap(map) || !map.range) return failure('noSuchPlace');
+  const last = (placeAt(document, [...mapping, behind ?? '']) ?? map.items.at(-1))?.value;
+  const first = map.items[0]?.key;
+  if (!isNode(last) || !isNode(first) || !last.range || !first.range) return failure('noRoom');
+  const end = last.range[1];
+  const edited = map.flow
+    ? `${text.slice(0, end)}, ${key}: ${written}${text.slice(end)}`
+    : withLine(text, lineEnd(text, end), `${columnSpaces(text, first.range[0])}${key}: ${written}`);
+  return placeAt(readYaml(edited).document ?? document, [...mapping, key]) === null
+    ? failure('noRoom')
+    : success(edited);
+}
+
+function withLine(text: string, offset: number, line: string): string {
+  const newline = text.includes('\r\n') ? '\r\n' : '\n';
+  return insertLines(text, offset, line + newline, newline);
+}
+
+/** As many spaces as stand before a place of its line, or would if the line began with nothing else. */
+function columnSpaces(text: string, offset: number): string {
+  return ' '.repeat(offset - lineStart(text, offset));
 }
 
 /**

@@ -122,7 +122,7 @@ meltFlow:
   - value: 8 mm3/s
     basis: measured
     evidence: wren-clover-petg-245
-    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}
+    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0001}
     date: 2026-02-12${acknowledging('evidence/far-below-interval, at: /meltFlow/0')}`;
 
 /** An acknowledgement of a finding at a place. */

@@ -17,7 +17,7 @@ export const rule: ProfileRule = {
   - value: 19 mm3/s
     basis: measured
     evidence: wren-clover-petg-245
-    at: {machine: plumstead/wren, nozzle: ${value}, nozzleTemperature: 245 Cel}`,
+    at: {machine: plumstead/wren, nozzle: ${value}, nozzleTemperature: 245 Cel, batch: 26-0001}`,
   ),
   check: (profile, context) => evidenceHits('evidence/other-conditions', profile, context),
 };

@@ -10,13 +10,13 @@ export const rule: ProfileRule = {
   rationale: 'The newest statement counts; with a wrong date it may count when it should not.',
   source: 'Format of the registry: date is the day on which the value was measured.',
   example: alike(
-    'machine',
-    { bad: '2026-02-17', good: '2026-02-11' },
-    (value) => `
-layerChangeTime:
-  - value: 0.4 s
+    'filament',
+    { bad: '2026-02-17', good: '2026-02-12' },
+    (value) => `meltFlow:
+  - value: 19 mm3/s
     basis: measured
-    evidence: wren-daisy-pla-230
+    evidence: wren-clover-petg-245
+    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0001}
     date: ${value}`,
   ),
   *check(profile, { registry, today }) {

@@ -19,7 +19,7 @@ export const rule: ProfileRule = {
   - value: ${value}
     basis: measured
     evidence: wren-clover-petg-245
-    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel}`,
+    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0001}`,
   ),
   check: (profile, context) => evidenceHits('evidence/unsupported', profile, context),
 };

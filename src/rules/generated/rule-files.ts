@@ -53,6 +53,7 @@ import { rule as evidenceFarBelowInterval } from '../evidence/far-below-interval
 import { rule as evidenceFewSteps } from '../evidence/few-steps.ts';
 import { rule as evidenceLightSamples } from '../evidence/light-samples.ts';
 import { rule as evidenceMisremembered } from '../evidence/misremembered.ts';
+import { rule as evidenceMissingCondition } from '../evidence/missing-condition.ts';
 import { rule as evidenceObservations } from '../evidence/observations.ts';
 import { rule as evidenceOtherConditions } from '../evidence/other-conditions.ts';
 import { rule as evidenceOtherDate } from '../evidence/other-date.ts';
@@ -203,6 +204,7 @@ export const ruleFiles = {
   'evidence/few-steps': evidenceFewSteps,
   'evidence/light-samples': evidenceLightSamples,
   'evidence/misremembered': evidenceMisremembered,
+  'evidence/missing-condition': evidenceMissingCondition,
   'evidence/observations': evidenceObservations,
   'evidence/other-conditions': evidenceOtherConditions,
   'evidence/other-date': evidenceOtherDate,

@@ -35,6 +35,16 @@ testCases({
       ],
       found: [`error evidence/other-conditions ${sorrel} | evidence: »wren-sorrel-pla-230`],
     },
+    {
+      slip: 'no conditions',
+      edits: [limit(''), sorrelLadder()],
+      found: [`error evidence/missing-condition ${sorrel} | - »value: 25 mm3/s`],
+    },
+    {
+      slip: 'one condition left out',
+      edits: [limit('    at: {machine: plumstead/wren, nozzle: hs-0.6}\n'), sorrelLadder()],
+      found: [`error evidence/missing-condition ${sorrel} | »at: {machine: plumstead/wren, nozzle: hs-0.6}`],
+    },
   ],
   nearMisses: [
     {
@@ -44,6 +54,5 @@ testCases({
         sorrelLadder(),
       ],
     },
-    { nearMiss: 'no conditions', edits: [limit(''), sorrelLadder()] },
   ],
 });

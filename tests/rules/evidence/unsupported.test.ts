@@ -37,6 +37,33 @@ testCases({
       edits: [limit('28 mm3/s'), neverReached],
       found: [`error evidence/unsupported ${sorrel} | - value: »28 mm3/s`],
     },
+    {
+      slip: 'a limit and an interval above the readings, which is one mistake',
+      edits: [limit('41 mm3/s\n    interval: 40.1..42 mm3/s'), sorrelLadder()],
+      found: [`error evidence/unsupported ${sorrel} | - value: »41 mm3/s`],
+    },
+    {
+      slip: 'a property that the method of the trial does not measure',
+      edits: [
+        sorrelWith('bridgeSpeed:\n  - {value: 40 mm/s, basis: measured, evidence: wren-sorrel-pla-230}\n'),
+        sorrelLadder(),
+      ],
+      found: [
+        `error evidence/unsupported ${sorrel} | - {value: 40 mm/s, basis: measured, evidence: »wren-sorrel-pla-230}`,
+      ],
+    },
+    {
+      slip: 'a property that no method measures',
+      edits: [
+        sorrelWith(
+          'chamberTemperature:\n  - {value: 20..30 Cel, basis: measured, evidence: wren-sorrel-pla-230}\n',
+        ),
+        sorrelLadder(),
+      ],
+      found: [
+        `error evidence/unsupported ${sorrel} | - {value: 20..30 Cel, basis: measured, evidence: »wren-sorrel-pla-230}`,
+      ],
+    },
   ],
   nearMisses: [
     { nearMiss: 'a limit below its readings', edits: [limit('25 mm3/s'), sorrelLadder()] },

@@ -1,0 +1,23 @@
+import { evidenceHits } from '../../evidence/standing.ts';
+import { alike } from '../engine/examples.ts';
+import type { ProfileRule } from '../engine/rule.ts';
+
+export const rule: ProfileRule = {
+  judges: 'profile',
+  reach: 'neighbours',
+  severity: 'error',
+  statement: 'A measured value names every condition of its trial that it depends on.',
+  rationale:
+    'What a statement leaves out it holds for: a limit without its nozzle counts for every nozzle, and a small one jams.',
+  source: 'JCGM 200 (VIM) 2.9 and 2.16: a result holds for the conditions under which it was obtained.',
+  example: alike(
+    'filament',
+    { bad: 'nozzle: hs-0.6', good: 'nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0001' },
+    (conditions) => `meltFlow:
+  - value: 19 mm3/s
+    basis: measured
+    evidence: wren-clover-petg-245
+    at: {machine: plumstead/wren, ${conditions}}`,
+  ),
+  check: (profile, context) => evidenceHits('evidence/missing-condition', profile, context),
+};
