@@ -26,6 +26,22 @@ export function softeningOf(filament: Filament, families: readonly Polymer[]): S
   };
 }
 
+/** Dried colder than its family a spool takes longer, but comes to no harm; hotter it ages (K; common practice, no source). */
+export const dryingAllowance = { below: 30, above: 20 };
+
+/** Softening temperatures are known to about so many K (common practice, no source). */
+export const softeningUncertainty = 2;
+
+/**
+ * Where the families of a filament soften, if the filament states a higher softening of its own: between the two, a
+ * spool is safe only if that statement is right. Null where its own is not higher, or nothing is known.
+ */
+export function softerFamily(filament: Filament, families: readonly Polymer[]): Softening | null {
+  const own = softeningOf(filament, families);
+  const family = familySoftening(families);
+  return own === null || family === null || own.value <= family.value ? null : family;
+}
+
 function familySoftening(families: readonly Polymer[]): Softening | null {
   const amorphous = families.filter(({ structure }) => structure === 'amorphous');
   const glass = widest(amorphous, 'glassTransition');

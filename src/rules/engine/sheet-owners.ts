@@ -15,7 +15,7 @@ export function otherOwners(source: string, product: Product, registry: Registry
 }
 
 /** A statement that rests on the sheet of a product that it is not about. */
-export interface Borrowed extends PlacedStatement<Statement<unknown>> {
+interface Borrowed extends PlacedStatement<Statement<unknown>> {
   readonly source: string;
   readonly owners: readonly Product[];
 }

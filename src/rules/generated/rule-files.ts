@@ -82,6 +82,7 @@ import { rule as plausibilityDensity } from '../plausibility/density.ts';
 import { rule as plausibilityDiameterTolerance } from '../plausibility/diameter-tolerance.ts';
 import { rule as plausibilityDiffusivity } from '../plausibility/diffusivity.ts';
 import { rule as plausibilityDriveForce } from '../plausibility/drive-force.ts';
+import { rule as plausibilityDryingAboveFamily } from '../plausibility/drying-above-family.ts';
 import { rule as plausibilityDryingNearMelt } from '../plausibility/drying-near-melt.ts';
 import { rule as plausibilityDryingTemperature } from '../plausibility/drying-temperature.ts';
 import { rule as plausibilityDryingTime } from '../plausibility/drying-time.ts';
@@ -97,6 +98,7 @@ import { rule as plausibilityMeltZone } from '../plausibility/melt-zone.ts';
 import { rule as plausibilityMoistureRatio } from '../plausibility/moisture-ratio.ts';
 import { rule as plausibilityNotPositive } from '../plausibility/not-positive.ts';
 import { rule as plausibilityNozzleTemperature } from '../plausibility/nozzle-temperature.ts';
+import { rule as plausibilityOtherFamily } from '../plausibility/other-family.ts';
 import { rule as plausibilityPrice } from '../plausibility/price.ts';
 import { rule as plausibilityRunUp } from '../plausibility/run-up.ts';
 import { rule as plausibilitySoftening } from '../plausibility/softening.ts';
@@ -233,6 +235,7 @@ export const ruleFiles = {
   'plausibility/diameter-tolerance': plausibilityDiameterTolerance,
   'plausibility/diffusivity': plausibilityDiffusivity,
   'plausibility/drive-force': plausibilityDriveForce,
+  'plausibility/drying-above-family': plausibilityDryingAboveFamily,
   'plausibility/drying-near-melt': plausibilityDryingNearMelt,
   'plausibility/drying-temperature': plausibilityDryingTemperature,
   'plausibility/drying-time': plausibilityDryingTime,
@@ -248,6 +251,7 @@ export const ruleFiles = {
   'plausibility/moisture-ratio': plausibilityMoistureRatio,
   'plausibility/not-positive': plausibilityNotPositive,
   'plausibility/nozzle-temperature': plausibilityNozzleTemperature,
+  'plausibility/other-family': plausibilityOtherFamily,
   'plausibility/price': plausibilityPrice,
   'plausibility/run-up': plausibilityRunUp,
   'plausibility/softening': plausibilitySoftening,

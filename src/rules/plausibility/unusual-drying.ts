@@ -1,12 +1,9 @@
 import { familiesOf, familyNames, widest } from '../../knowledge/families.ts';
-import { softeningOf } from '../../knowledge/softening.ts';
+import { dryingAllowance, softeningOf } from '../../knowledge/softening.ts';
 import { stated } from '../../registry/stated.ts';
 import { shown, shownRange } from '../../units/wording.ts';
 import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
-
-/** Colder is slower, but does no harm; hotter ages the polymer (common practice, no source). */
-const allowance = { below: 30, above: 20 };
 
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
@@ -15,7 +12,7 @@ export const rule: ProfileRule<'filament'> = {
   severity: 'warning',
   statement: 'A filament is dried near the temperatures at which its family is dried.',
   rationale: 'Much colder and it stays wet, much hotter and it yellows or sticks; often the unit is wrong.',
-  source: `Polymer profile of the family, dryingTemperature; ${allowance.below} K below and ${allowance.above} K above it are common practice, no source.`,
+  source: `Polymer profile of the family, dryingTemperature; ${dryingAllowance.below} K below and ${dryingAllowance.above} K above it are common practice, no source.`,
   example: alike(
     'filament',
     { bad: '88 Cel', good: '65 Cel' },
@@ -30,7 +27,7 @@ dryingTemperature:
     const usual = widest(families, 'dryingTemperature');
     const softening = softeningOf(profile.data, families);
     if (usual === null) return;
-    const sane = { low: usual.low - allowance.below, high: usual.high + allowance.above };
+    const sane = { low: usual.low - dryingAllowance.below, high: usual.high + dryingAllowance.above };
     for (const { path, value } of stated(profile.data.dryingTemperature, ['dryingTemperature'])) {
       const fuses = softening !== null && value > softening.value;
       if (fuses || (value >= sane.low && value <= sane.high)) continue;
