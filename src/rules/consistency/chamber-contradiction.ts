@@ -20,7 +20,7 @@ export const rule: ProfileRule<'machine'> = {
   },
 };
 
-function* contradictions({ chamber, sensors }: Machine): Generator<Hit> {
+function* contradictions({ chamber, sensors = [] }: Machine): Generator<Hit> {
   if (chamber.heated && !chamber.enclosed) {
     yield {
       path: ['chamber', 'heated'],
@@ -31,7 +31,8 @@ function* contradictions({ chamber, sensors }: Machine): Generator<Hit> {
       help: 'Correct `enclosed` or `heated`.',
     };
   }
-  const listed = sensors?.indexOf('chamberTemperature') ?? -1;
+  if (!chamber.enclosed) yield* signsOfWalls(chamber, sensors);
+  const listed = sensors.indexOf('chamberTemperature');
   if (listed >= 0 && !chamber.sensed) {
     yield {
       path: ['chamber', 'sensed'],
@@ -42,4 +43,24 @@ function* contradictions({ chamber, sensors }: Machine): Generator<Hit> {
       help: 'Correct one of them.',
     };
   }
+}
+
+/** What only a machine with walls and a door can have. */
+function* signsOfWalls(
+  { temperatureLimit }: Machine['chamber'],
+  sensors: NonNullable<Machine['sensors']>,
+): Generator<Hit> {
+  const signs = [
+    ...(sensors.includes('doorOpen') ? ['a sensor on the door (`doorOpen`)'] : []),
+    ...(temperatureLimit === undefined ? [] : ['a highest temperature of the chamber']),
+  ];
+  if (signs.length === 0) return;
+  yield {
+    path: ['chamber', 'enclosed'],
+    part: 'value',
+    message: `The chamber is not enclosed, but the machine has ${signs.join(' and ')}`,
+    found: 'false',
+    allowed: 'true, or a machine without them',
+    help: 'Correct `enclosed`, or take out what belongs to another machine.',
+  };
 }

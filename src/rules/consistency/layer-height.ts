@@ -1,40 +1,83 @@
 import { pairingOfTrial } from '../../knowledge/pairing-of-trial.ts';
-import type { Range } from '../../units/canonical.ts';
+import type { Trial } from '../../registry/generated/documents.ts';
+import type { Hit } from '../../registry/hit.ts';
+import type { Registry } from '../../registry/registry.ts';
+import type { Millimetres, Range } from '../../units/canonical.ts';
 import { shown, shownRange } from '../../units/wording.ts';
 import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-/** Layer height over the diameter of the nozzle. */
-const usual: Range = { low: 0.1, high: 1 };
+/** Layer height and line width over the diameter of the nozzle. */
+const usual: Readonly<Record<'layerHeight' | 'lineWidth', Range>> = {
+  layerHeight: { low: 0.1, high: 1 },
+  lineWidth: { low: 0.6, high: 2.5 },
+};
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   reach: 'neighbours',
   kinds: ['trial'],
   severity: 'warning',
-  statement: 'The layers of a trial are at most as high as the nozzle is wide, and at least a tenth of it.',
+  statement:
+    'The layers and lines of a trial, or of the job that it prints, suit its nozzle: layers from a tenth of its bore to all of it, lines from 0.6 to 2.5 times it.',
   rationale:
-    'A nozzle cannot press a higher layer onto the one below; a lost digit makes a result look odd later.',
-  source: 'Common practice, no source: layers are a quarter to four fifths of the nozzle diameter.',
-  formula: `${usual.low} d <= h <= d, h layer height, d diameter of the nozzle`,
+    'A nozzle cannot press a higher layer onto the one below; a lost digit or another nozzle makes a result look odd later.',
+  source:
+    'Common practice, no source: layers are a quarter to four fifths of the nozzle diameter, lines 0.9 to 1.6 times it.',
+  formula: `${usual.layerHeight.low} d <= h <= d, ${usual.lineWidth.low} d <= w <= ${usual.lineWidth.high} d, h layer height, w line width, d diameter of the nozzle`,
   example: alike(
     'trial',
     { bad: '0.8 mm', good: '0.3 mm' },
     (height) => `conditions: {nozzleTemperature: 245 Cel, layerHeight: ${height}}`,
   ),
-  *check(profile, { registry }) {
-    const { layerHeight } = profile.data.conditions;
-    const nozzle = pairingOfTrial(profile.data, registry).nozzle?.diameter;
-    if (layerHeight === undefined || nozzle === undefined || nozzle <= 0) return;
-    const allowed = { low: usual.low * nozzle, high: usual.high * nozzle };
-    if (layerHeight >= allowed.low && layerHeight <= allowed.high) return;
-    yield {
-      path: ['conditions', 'layerHeight'],
-      part: 'value',
-      message: `Layers of ${shown(layerHeight, 'length')} do not suit a nozzle of ${shown(nozzle, 'length')}`,
-      found: shown(layerHeight, 'length'),
-      allowed: shownRange(allowed, 'length'),
-      help: 'Check the layer height and the nozzle; if the trial was run so, acknowledge the finding.',
-    };
+  *check({ data }, { registry }) {
+    const nozzle = pairingOfTrial(data, registry).nozzle?.diameter;
+    if (nozzle === undefined || nozzle <= 0) return;
+    const { layerHeight } = data.conditions;
+    if (layerHeight !== undefined) yield* ofConditions(layerHeight, nozzle);
+    yield* ofJob(data, nozzle, registry);
   },
 };
+
+function* ofConditions(layerHeight: Millimetres, nozzle: Millimetres): Generator<Hit> {
+  const allowed = allowedFor('layerHeight', nozzle);
+  if (fits(layerHeight, allowed)) return;
+  yield {
+    path: ['conditions', 'layerHeight'],
+    part: 'value',
+    message: `Layers of ${shown(layerHeight, 'length')} do not suit a nozzle of ${shown(nozzle, 'length')}`,
+    found: shown(layerHeight, 'length'),
+    allowed: shownRange(allowed, 'length'),
+    help: 'Check the layer height and the nozzle; if the trial was run so, acknowledge the finding.',
+  };
+}
+
+/** One finding for the job as a whole, since a wrong nozzle or job makes all of its features unfit. */
+function* ofJob({ job }: Trial, nozzle: Millimetres, registry: Registry): Generator<Hit> {
+  const features = Object.entries(registry.job.get(job ?? '')?.data.features ?? {});
+  for (const [feature, path] of features) {
+    if (!('layerHeight' in path)) continue;
+    const unfit = (['layerHeight', 'lineWidth'] as const).find(
+      (key) => !fits(path[key], allowedFor(key, nozzle)),
+    );
+    if (unfit === undefined) continue;
+    const what = unfit === 'layerHeight' ? 'Layers' : 'Lines';
+    yield {
+      path: ['job'],
+      part: 'value',
+      message: `${what} of ${shown(path[unfit], 'length')} for ${feature} of the job ${job} do not suit a nozzle of ${shown(nozzle, 'length')}`,
+      found: shown(path[unfit], 'length'),
+      allowed: shownRange(allowedFor(unfit, nozzle), 'length'),
+      help: `Check which nozzle printed the job, and the layers and lines in jobs/${job}.yaml.`,
+    };
+    return;
+  }
+}
+
+function allowedFor(key: keyof typeof usual, nozzle: Millimetres): Range {
+  return { low: usual[key].low * nozzle, high: usual[key].high * nozzle };
+}
+
+function fits(value: Millimetres, { low, high }: Range): boolean {
+  return value >= low && value <= high;
+}

@@ -28,6 +28,7 @@ import { rule as consistencyHotEndLimit } from '../consistency/hot-end-limit.ts'
 import { rule as consistencyJobHeight } from '../consistency/job-height.ts';
 import { rule as consistencyLayerHeight } from '../consistency/layer-height.ts';
 import { rule as consistencyMachineTemperatures } from '../consistency/machine-temperatures.ts';
+import { rule as consistencyNameDiameter } from '../consistency/name-diameter.ts';
 import { rule as consistencyNameMaterial } from '../consistency/name-material.ts';
 import { rule as consistencyNozzleId } from '../consistency/nozzle-id.ts';
 import { rule as consistencyOddRounding } from '../consistency/odd-rounding.ts';
@@ -181,6 +182,7 @@ export const ruleFiles = {
   'consistency/job-height': consistencyJobHeight,
   'consistency/layer-height': consistencyLayerHeight,
   'consistency/machine-temperatures': consistencyMachineTemperatures,
+  'consistency/name-diameter': consistencyNameDiameter,
   'consistency/name-material': consistencyNameMaterial,
   'consistency/nozzle-id': consistencyNozzleId,
   'consistency/odd-rounding': consistencyOddRounding,

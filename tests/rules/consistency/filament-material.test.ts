@@ -2,6 +2,11 @@ import { clover, cloverTrial, type NearMiss, type Slip, testCases, wren } from '
 
 const slips: readonly Slip[] = [
   {
+    slip: 'a name of the other diameter',
+    edits: [{ in: clover, from: 'name: Clover PETG', to: 'name: Clover PETG 2,85 mm' }],
+    found: [`error consistency/name-diameter ${clover} | diameter: »1.75 mm`],
+  },
+  {
     slip: 'a designation of another polymer',
     edits: [{ in: clover, from: 'designation: PET-G', to: 'designation: PLA' }],
     found: [`error consistency/designation ${clover} | designation: »PLA`],
@@ -81,6 +86,14 @@ const slips: readonly Slip[] = [
 ];
 
 const nearMisses: readonly NearMiss[] = [
+  {
+    nearMiss: 'a name with its own diameter',
+    edits: [{ in: clover, from: 'name: Clover PETG', to: 'name: Clover PETG 1.75' }],
+  },
+  {
+    nearMiss: 'a name with a number that is no diameter',
+    edits: [{ in: clover, from: 'name: Clover PETG', to: 'name: Clover PETG 285' }],
+  },
   {
     nearMiss: 'two fillers',
     edits: [

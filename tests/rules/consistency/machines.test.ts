@@ -28,6 +28,18 @@ const slips: readonly Slip[] = [
     found: [`error consistency/chamber-contradiction ${wren} | heated: »true`],
   },
   {
+    slip: 'an open machine with a door and a limit of its chamber',
+    edits: [
+      {
+        in: wren,
+        from: '  enclosed: true\n  heated: false\n  sensed: true\n',
+        to: '  enclosed: false\n  heated: false\n  sensed: false\n  temperatureLimit:\n    - {value: 50 Cel, basis: claimed, source: plumstead-wren-sheet}\n',
+      },
+      { in: wren, below: 'spool: {mass: 1 kg}', add: 'sensors: [doorOpen]' },
+    ],
+    found: [`error consistency/chamber-contradiction ${wren} | enclosed: »false`],
+  },
+  {
     slip: 'a sensor that the chamber does not know of',
     edits: [
       { in: wren, from: '  sensed: true', to: '  sensed: false' },

@@ -1,6 +1,50 @@
-import { clover, cloverTrial, daisy, type NearMiss, type Slip, testCases, wren } from '../edited-sample.ts';
+import {
+  clover,
+  cloverTrial,
+  daisy,
+  type Edit,
+  hook,
+  type NearMiss,
+  type Slip,
+  testCases,
+  wren,
+} from '../edited-sample.ts';
+
+/** The sample ladder as if it had printed the sample job. */
+const printed: Edit = {
+  in: cloverTrial,
+  from: 'filament: oakhollow/clover-petg\n',
+  to: 'filament: oakhollow/clover-petg\njob: hook\n',
+};
 
 const slips: readonly Slip[] = [
+  {
+    slip: 'a printed job whose layers do not suit the nozzle',
+    edits: [printed, { in: cloverTrial, from: 'nozzle: hs-0.6', to: 'nozzle: hs-0.25' }, nozzleOf('0.25')],
+    found: [`warning consistency/layer-height ${cloverTrial} | job: »hook`],
+  },
+  {
+    slip: 'a printed job whose lines do not suit the nozzle',
+    edits: [printed, { in: cloverTrial, from: 'nozzle: hs-0.6', to: 'nozzle: hs-1.2' }, nozzleOf('1.2')],
+    found: [`warning consistency/layer-height ${cloverTrial} | job: »hook`],
+  },
+  {
+    slip: 'a printed job that is taller than its machine',
+    edits: [
+      printed,
+      { in: hook, from: 'layers: 120', to: 'layers: 900' },
+      {
+        copy: wren,
+        to: 'machines/plumstead/heron.yaml',
+        edits: [
+          ['id: plumstead/wren', 'id: plumstead/heron'],
+          ['name: Wren', 'name: Wren Tall'],
+          ['z: 242 mm', 'z: 480 mm'],
+        ],
+      },
+    ],
+    found: [`warning consistency/job-height ${cloverTrial} | job: »hook`],
+  },
   {
     slip: 'a filament that does not fit the hot end',
     edits: [{ in: clover, from: 'diameter: 1.75 mm', to: 'diameter: 2.85 mm' }],
@@ -59,6 +103,7 @@ const slips: readonly Slip[] = [
 ];
 
 const nearMisses: readonly NearMiss[] = [
+  { nearMiss: 'a printed job that suits its nozzle', edits: [printed] },
   {
     nearMiss: 'a hot end as hot as its limit',
     edits: [{ in: wren, from: 'value: 290 Cel', to: 'value: 245 Cel' }],
@@ -78,3 +123,12 @@ const nearMisses: readonly NearMiss[] = [
 ];
 
 testCases({ slips, nearMisses });
+
+/** A further nozzle of the sample machine. */
+function nozzleOf(diameter: string): Edit {
+  return {
+    in: wren,
+    below: '      - {id: hs-0.4, diameter: 0.4 mm, material: hardenedSteel}',
+    add: `      - {id: hs-${diameter}, diameter: ${diameter} mm, material: hardenedSteel}`,
+  };
+}
