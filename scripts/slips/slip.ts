@@ -23,6 +23,14 @@ export const slipKinds = [
   'polymer swapped',
   'nozzle swapped',
   'filler dropped',
+  'source of another product',
+  'claim called measured',
+  'claim called published',
+  'block of another family',
+  'diameter of the sister product',
+  'open chamber',
+  'material of another nozzle',
+  'printed on another nozzle',
 ] as const;
 
 export type SlipKind = (typeof slipKinds)[number];
