@@ -81,7 +81,7 @@ describe('in a new registry', () => {
     const cwd = temporaryFolder();
     await runCommand(cwd, ['init']);
     const file = join(cwd, 'profiles/filaments/ours/tulip-pla.yaml');
-    const set = ['polymer=PLA', 'name=Tulip PLA', 'maker=Ours', 'sheet=ashgrove-stagecraft-pla-sheet'];
+    const set = ['polymer=PLA', 'name=Tulip PLA', 'maker=Ashgrove', 'sheet=ashgrove-stagecraft-pla-sheet'];
     await runCommand(cwd, ['new', 'filament', 'ours/tulip-pla', ...set.flatMap((pair) => ['--set', pair])]);
     writeFileSync(file, uncommented(readFileSync(file, 'utf8'), isMandatory));
     writeFileSync(

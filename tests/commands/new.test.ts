@@ -31,7 +31,7 @@ const sheet =
 
 /** For each kind what a user would answer, and where the file then stands. */
 const started: readonly (readonly [kind: string, id: string, path: string, flags: readonly string[]])[] = [
-  ['machine', 'brackwater/candle', 'machines/brackwater/candle.yaml', ['name=Candle']],
+  ['machine', 'brackwater/candle', 'machines/brackwater/candle.yaml', ['name=Lantern Candle']],
   ['filament', 'ashgrove/limelight-pla', 'filaments/ashgrove/limelight-pla.yaml', ['name=Limelight PLA']],
   ['policy', 'tour', 'policies/tour.yaml', ['name=Tour']],
   ['job', 'lamp-foot', 'jobs/lamp-foot.yaml', ['name=Lamp foot']],
