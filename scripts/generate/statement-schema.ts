@@ -90,9 +90,17 @@ function statement(
         description: 'The trial whose readings show it.',
         examples: ['lantern-stagecraft-pla-230'],
       },
+      readings: {
+        type: 'string',
+        pattern: '^[0-9a-f]{16}$',
+        description:
+          'Digest of the readings that the value was adopted from; `reduce --adopt` writes it, and a trial that is changed later is found.',
+        examples: ['1449883bec4f859c'],
+      },
       reason: {
         ...common('longText'),
-        description: 'How a derived value was calculated, or why an assumed one is reasonable.',
+        description:
+          'How a derived value was calculated, why an assumed one is reasonable, or why a measured one is kept on the safe side of its interval.',
         examples: ['Shop habit for a 0.4 mm nozzle'],
       },
       locator: {

@@ -1,6 +1,5 @@
 import type { Registry } from '../../src/registry/registry.ts';
 import { randomSource } from '../../src/statistics/random.ts';
-import { originSlips } from './origin-slips.ts';
 import { quantitySlips } from './quantity-slips.ts';
 import { readingSlips } from './reading-slips.ts';
 import { type Slip, type SlipKind, slipKinds } from './slip.ts';
@@ -13,8 +12,7 @@ export function plantedSlips(registry: Registry, seed: string): Slip[] {
     return [
       ...quantitySlips(profile, random),
       ...structureSlips(profile, registry, random),
-      ...readingSlips(profile),
-      ...originSlips(profile, registry),
+      ...readingSlips(profile, registry),
     ];
   });
 }

@@ -12,10 +12,6 @@ const aims: readonly (readonly [aim: number, kinds: readonly SlipKind[]])[] = [
       'dropped source',
       'dropped evidence',
       'x1000',
-      'claim called measured',
-      'claim called published',
-      'open chamber',
-      'material of another nozzle',
     ],
   ],
   [
@@ -27,10 +23,10 @@ const aims: readonly (readonly [aim: number, kinds: readonly SlipKind[]])[] = [
       'mm/min or cm3/h',
       'm for mm',
       'dropped condition',
-      'source of another product',
+      'dropped interval',
+      'reading changed after adoption',
     ],
   ],
-  [0.7, ['block of another family']],
   [0.8, ['transposed > 30 %']],
   [0.9, ['reading off by 20 %']],
 ];

@@ -19,18 +19,12 @@ export const slipKinds = [
   'dropped source',
   'dropped evidence',
   'dropped condition',
+  'dropped interval',
   'reading off by 20 %',
+  'reading changed after adoption',
   'polymer swapped',
   'nozzle swapped',
   'filler dropped',
-  'source of another product',
-  'claim called measured',
-  'claim called published',
-  'block of another family',
-  'diameter of the sister product',
-  'open chamber',
-  'material of another nozzle',
-  'printed on another nozzle',
 ] as const;
 
 export type SlipKind = (typeof slipKinds)[number];

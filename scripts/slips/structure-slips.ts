@@ -15,6 +15,7 @@ export function structureSlips(profile: AnyProfile, registry: Registry, random: 
     ...dropped('dropped source', 'source', profile),
     ...dropped('dropped evidence', 'evidence', profile),
     ...droppedConditions(profile),
+    ...dropped('dropped interval', 'interval', profile),
     ...swappedPolymers(profile, registry),
     ...swappedNozzles(profile, registry),
     ...droppedFillers(profile),
@@ -57,9 +58,12 @@ function misspelled(key: string, random: RandomSource): string {
   return key.slice(0, at) + form + key.slice(at + 2);
 }
 
-function dropped(kind: SlipKind, key: 'source' | 'evidence', profile: AnyProfile): Slip[] {
+function dropped(kind: SlipKind, key: 'source' | 'evidence' | 'interval', profile: AnyProfile): Slip[] {
   return [...statementsOf(profile)]
-    .filter(({ statement }) => statement[key] !== undefined)
+    .filter(
+      ({ statement }) =>
+        statement[key] !== undefined && (key !== 'interval' || statement.basis === 'measured'),
+    )
     .flatMap(({ path }) => {
       const span = spanOfPair(profile, [...path, key]);
       return span === null ? [] : textSlip(kind, profile, path, span, '');

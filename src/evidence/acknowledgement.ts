@@ -29,8 +29,12 @@ export function acknowledgementsOf({ written }: ReadDocument): Acknowledgement[]
   });
 }
 
-/** Rules that find a limit refuted by the readings, or by the interval, that it is stated with. */
-const refuting: ReadonlySet<string> = new Set(['evidence/unsupported', 'evidence/value-above-interval']);
+/** Rules that find a limit refuted by the readings or the interval that it is stated with, or these altered. */
+const refuting: ReadonlySet<string> = new Set([
+  'evidence/readings-changed',
+  'evidence/unsupported',
+  'evidence/value-above-interval',
+]);
 
 /** Whether a finding of a rule may be accepted at all: no reviewer makes a limit true that its own readings refute. */
 export function canBeAcknowledged(rule: string): boolean {

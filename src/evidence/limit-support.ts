@@ -10,6 +10,7 @@ import { isObject, type Path } from '../registry/shape.ts';
 import type { PlacedStatement } from '../registry/statement.ts';
 import type { Range } from '../units/canonical.ts';
 import { formatQuantity, formatRange } from '../units/format-quantity.ts';
+import { changedReadings } from './changed-readings.ts';
 import type { EvidenceContext } from './evidence-context.ts';
 import { propertyOf } from './statement-intervals.ts';
 
@@ -42,8 +43,14 @@ export function* supportFaults(
   if (!registry.filament.has(trial.data.filament)) return;
   const reduced = reduce(trial.id);
   const stated = statedLimits(path, statement, limits, trial.id);
-  if (!reduced.ok) yield { part: 'value', hit: noResult(path, trial.id) };
-  else for (const limit of stated) yield* judge(limit, reduced.value, statement.at?.acceleration);
+  if (!reduced.ok) {
+    yield { part: 'value', hit: noResult(path, trial.id) };
+    return;
+  }
+  const faults = stated.flatMap((limit) => [...judge(limit, reduced.value, statement.at?.acceleration)]);
+  // Readings that were changed since have a finding at their trial; another interval is what comes of it.
+  const isChanged = changedReadings(statement, trial) !== null;
+  yield* faults.filter(({ part }) => part === 'value' || !isChanged);
 }
 
 function statedLimits(

@@ -7,6 +7,7 @@ import { type Path, toPointer } from '../registry/shape.ts';
 import { type PlacedStatement, statementsOf } from '../registry/statement.ts';
 import { quote } from '../text/quote.ts';
 import { type Acknowledgement, acknowledgementOf } from './acknowledgement.ts';
+import { changedReadings } from './changed-readings.ts';
 import type { EvidenceContext } from './evidence-context.ts';
 import { supportFaults } from './limit-support.ts';
 import { missingConditionHits } from './missing-conditions.ts';
@@ -66,7 +67,7 @@ export function* evidenceHits(
  */
 export function standingOf(profile: AnyProfile, placed: Placed, context: EvidenceContext): EvidenceStanding {
   const trial = context.registry.trial.get(placed.statement.evidence ?? '');
-  const missing = trial === undefined ? missingTrial(profile, placed) : [];
+  const missing = trial === undefined ? missingTrial(profile, placed) : changedTrial(profile, placed, trial);
   const found = Object.entries(statementRules).flatMap(([rule, { code, hits }]) =>
     [...hits(profile, placed, context)].map(({ path, message }) => ({ code, rule, path, message })),
   );
@@ -115,6 +116,19 @@ function placeInFile(
 
 function unsupportedHits(profile: AnyProfile, placed: Placed, context: EvidenceContext): Hit[] {
   return [...supportFaults(profile, placed, context)].map(({ hit }) => hit);
+}
+
+/** A value that was adopted from other readings than its trial has now. */
+function changedTrial({ id }: AnyProfile, { path, statement }: Placed, trial: Profile<'trial'>): Found[] {
+  if (statement.basis !== 'measured' || changedReadings(statement, trial) === null) return [];
+  return [
+    {
+      code: 'unsupported',
+      rule: 'evidence/readings-changed',
+      path,
+      message: `${id} has a value that was adopted from other readings than the trial "${trial.id}" has now`,
+    },
+  ];
 }
 
 /** A value that is called measured, without a trial in the registry that shows it. */

@@ -23,7 +23,7 @@ describe('--adopt', () => {
     expect(after.startsWith(head ?? '')).toBe(true);
     expect(after.endsWith(`notice:${tail}`)).toBe(true);
     expect(after.slice(head?.length, after.length - `notice:${tail}`.length)).toMatch(
-      /^meltFlow:\n {2}- value: 19[.\d]* mm3\/s\n {4}interval: 19[.\d]*\.\.20[.\d]* mm3\/s\n {4}basis: measured\n {4}evidence: wren-clover-petg-245\n {4}at: \{machine: plumstead\/wren, nozzle: hs-0\.6, nozzleTemperature: 245 Cel, batch: [^}]+\}\n {4}date: 2026-02-12\n$/,
+      /^meltFlow:\n {2}- value: 19[.\d]* mm3\/s\n {4}interval: 19[.\d]*\.\.20[.\d]* mm3\/s\n {4}basis: measured\n {4}evidence: wren-clover-petg-245\n {4}readings: '?[0-9a-f]{16}'?\n {4}at: \{machine: plumstead\/wren, nozzle: hs-0\.6, nozzleTemperature: 245 Cel, batch: [^}]+\}\n {4}date: 2026-02-12\n$/,
     );
     expect((await checked(registry.cwd)).findings).toEqual([]);
   });

@@ -113,12 +113,16 @@ function keysAfter(kind: AdoptingProfile['kind'], property: string): string[] {
   return keys.slice(keys.indexOf(property) + 1);
 }
 
-function statementLines(trial: Profile<'trial'>, { value, interval, at, note }: AdoptedStatement): string[] {
+function statementLines(
+  trial: Profile<'trial'>,
+  { value, interval, readings, at, note }: AdoptedStatement,
+): string[] {
   return [
     `value: ${value}`,
     ...(interval === null ? [] : [`interval: ${interval}`]),
     'basis: measured',
     `evidence: ${scalarText(trial.id)}`,
+    ...(readings === null ? [] : [`readings: ${scalarText(readings)}`]),
     ...(at.length === 0 ? [] : [`at: ${flowMapping(at)}`]),
     `date: ${trial.data.date}`,
     ...(note === null ? [] : [`note: ${note}`]),
@@ -161,23 +165,37 @@ function whyNot(
   }
 }
 
-/** Brings a statement up to date; conditions that it names stay, those that it leaves out are added. */
+/**
+ * Brings a statement up to date. Conditions that it names stay, those that it leaves out are added; a value that is kept
+ * on the safe side for a reason stays, and so does what the same readings still give.
+ */
 function restate(
   text: string,
   index: number,
   written: Record<string, unknown>,
-  { property, value, interval, at }: AdoptedStatement,
+  { property, value, interval, readings, at, agreesWith, allows }: AdoptedStatement,
 ): Result<string, EditFailure> {
   const place = [property, index];
   const writtenAt = isObject(written.at) ? written.at : null;
   const conditions = at.filter(([name]) => writtenAt?.[name] === undefined);
-  const edits: Edit[] = [(now) => replaceScalar(now, [...place, 'value'], value)];
-  if (interval !== null) edits.push((now) => setKey(now, place, ['interval', interval], 'value'));
+  const isSame = (written.readings === undefined || written.readings === readings) && agreesWith(written);
+  const isKept = isSame || (typeof written.reason === 'string' && allows(written.value));
+  const edits: Edit[] = isKept ? [] : [(now) => replaceScalar(now, [...place, 'value'], value)];
+  if (interval !== null && !isSame) edits.push((now) => setKey(now, place, ['interval', interval], 'value'));
+  if (readings !== null)
+    edits.push((now) => setKey(now, place, ['readings', scalarText(readings)], 'evidence'));
   if (writtenAt !== null)
     for (const [name, condition] of conditions)
       edits.push((now) => setKey(now, [...place, 'at'], [name, condition]));
   else if (conditions.length > 0)
-    edits.push((now) => setKey(now, place, ['at', flowMapping(conditions)], 'evidence'));
+    edits.push((now) =>
+      setKey(
+        now,
+        place,
+        ['at', flowMapping(conditions)],
+        writtenAt === null && readings !== null ? 'readings' : 'evidence',
+      ),
+    );
   return edits.reduce<Result<string, EditFailure>>(
     (now, edit) => (now.ok ? edit(now.value) : now),
     success(text),

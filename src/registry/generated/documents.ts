@@ -26,7 +26,11 @@ export interface Statement<Value> {
    */
   evidence?: string;
   /**
-   * How a derived value was calculated, or why an assumed one is reasonable.
+   * Digest of the readings that the value was adopted from; `reduce --adopt` writes it, and a trial that is changed later is found.
+   */
+  readings?: string;
+  /**
+   * How a derived value was calculated, why an assumed one is reasonable, or why a measured one is kept on the safe side of its interval.
    */
   reason?: string;
   /**

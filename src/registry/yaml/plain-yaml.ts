@@ -14,7 +14,7 @@ const unusual = [
   /(?:^|[\s[\]{},:?-])(?:[*!]|&(?!\w+ \w))(?=\S)/m,
   /^(?:%|---|\.\.\.)/m,
   /(?:^|[\s[{,-])[?:](?:[\s[\]{},"']|$)/m,
-  /<<|__proto__|\d[eE][-+]?\d{3}/,
+  /<<|__proto__|(?<![\w.])[\d._]+[eE][-+]?\d{3}/,
   // Lists that are indented as their key is: what stands behind an item on its line is read as the next key.
   /^( *)(?![ #-])[^\n]*:[ \t]*(?:#[^\n]*)?\n(?:[ \t]*(?:#[^\n]*)?\n)*\1- /m,
   /^( *)- [^\n]*:[ \t]*(?:#[^\n]*)?\n(?:[ \t]*(?:#[^\n]*)?\n)*\1 {2}- /m,

@@ -120,8 +120,10 @@ function claimedFlow(meltFlow: HotEndText['meltFlow']): string {
 export const acknowledgedLimit = `
 meltFlow:
   - value: 8 mm3/s
+    interval: 19.5..20.3 mm3/s
     basis: measured
     evidence: wren-clover-petg-245
+    readings: 2bf0b98f14c9bbd5
     at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0001}
     date: 2026-02-12${acknowledging('evidence/far-below-interval, at: /meltFlow/0')}`;
 

@@ -14,9 +14,11 @@ export const rule: ProfileRule = {
     'filament',
     { bad: 'nozzle: hs-0.6', good: 'nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0001' },
     (conditions) => `meltFlow:
-  - value: 19 mm3/s
+  - value: 19.6 mm3/s
+    interval: 19.5..20.3 mm3/s
     basis: measured
     evidence: wren-clover-petg-245
+    readings: 2bf0b98f14c9bbd5
     at: {machine: plumstead/wren, ${conditions}}`,
   ),
   check: (profile, context) => evidenceHits('evidence/missing-condition', profile, context),

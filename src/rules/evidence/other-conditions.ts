@@ -14,9 +14,11 @@ export const rule: ProfileRule = {
     'filament',
     { bad: 'hs-0.4', good: 'hs-0.6' },
     (value) => `meltFlow:
-  - value: 19 mm3/s
+  - value: 19.6 mm3/s
+    interval: 19.5..20.3 mm3/s
     basis: measured
     evidence: wren-clover-petg-245
+    readings: 2bf0b98f14c9bbd5
     at: {machine: plumstead/wren, nozzle: ${value}, nozzleTemperature: 245 Cel, batch: 26-0001}`,
   ),
   check: (profile, context) => evidenceHits('evidence/other-conditions', profile, context),

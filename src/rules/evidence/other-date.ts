@@ -13,9 +13,11 @@ export const rule: ProfileRule = {
     'filament',
     { bad: '2026-02-17', good: '2026-02-12' },
     (value) => `meltFlow:
-  - value: 19 mm3/s
+  - value: 19.6 mm3/s
+    interval: 19.5..20.3 mm3/s
     basis: measured
     evidence: wren-clover-petg-245
+    readings: 2bf0b98f14c9bbd5
     at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0001}
     date: ${value}`,
   ),

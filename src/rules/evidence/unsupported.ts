@@ -14,11 +14,13 @@ export const rule: ProfileRule = {
     'JCGM 101:2008, clause 7: estimate and coverage interval, recomputed from the readings of the trial.',
   example: alike(
     'filament',
-    { bad: '24 mm3/s', good: '19 mm3/s' },
+    { bad: '24 mm3/s', good: '19.6 mm3/s' },
     (value) => `meltFlow:
   - value: ${value}
+    interval: 19.5..20.3 mm3/s
     basis: measured
     evidence: wren-clover-petg-245
+    readings: 2bf0b98f14c9bbd5
     at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0001}`,
   ),
   check: (profile, context) => evidenceHits('evidence/unsupported', profile, context),

@@ -47,6 +47,7 @@ import { rule as datesCalendar } from '../dates/calendar.ts';
 import { rule as datesFuture } from '../dates/future.ts';
 import { rule as datesSourceOrder } from '../dates/source-order.ts';
 import { rule as evidenceAboveSimilarTrials } from '../evidence/above-similar-trials.ts';
+import { rule as evidenceBelowInterval } from '../evidence/below-interval.ts';
 import { rule as evidenceBelowSimilarTrials } from '../evidence/below-similar-trials.ts';
 import { rule as evidenceEventOutsideLadder } from '../evidence/event-outside-ladder.ts';
 import { rule as evidenceFallingLimit } from '../evidence/falling-limit.ts';
@@ -55,10 +56,12 @@ import { rule as evidenceFewSteps } from '../evidence/few-steps.ts';
 import { rule as evidenceLightSamples } from '../evidence/light-samples.ts';
 import { rule as evidenceMisremembered } from '../evidence/misremembered.ts';
 import { rule as evidenceMissingCondition } from '../evidence/missing-condition.ts';
+import { rule as evidenceNotAdopted } from '../evidence/not-adopted.ts';
 import { rule as evidenceObservations } from '../evidence/observations.ts';
 import { rule as evidenceOtherConditions } from '../evidence/other-conditions.ts';
 import { rule as evidenceOtherDate } from '../evidence/other-date.ts';
 import { rule as evidenceReadingOffTrend } from '../evidence/reading-off-trend.ts';
+import { rule as evidenceReadingsChanged } from '../evidence/readings-changed.ts';
 import { rule as evidenceScaleDigits } from '../evidence/scale-digits.ts';
 import { rule as evidenceShortOfClaim } from '../evidence/short-of-claim.ts';
 import { rule as evidenceStaleFirmware } from '../evidence/stale-firmware.ts';
@@ -201,6 +204,7 @@ export const ruleFiles = {
   'dates/future': datesFuture,
   'dates/source-order': datesSourceOrder,
   'evidence/above-similar-trials': evidenceAboveSimilarTrials,
+  'evidence/below-interval': evidenceBelowInterval,
   'evidence/below-similar-trials': evidenceBelowSimilarTrials,
   'evidence/event-outside-ladder': evidenceEventOutsideLadder,
   'evidence/falling-limit': evidenceFallingLimit,
@@ -209,10 +213,12 @@ export const ruleFiles = {
   'evidence/light-samples': evidenceLightSamples,
   'evidence/misremembered': evidenceMisremembered,
   'evidence/missing-condition': evidenceMissingCondition,
+  'evidence/not-adopted': evidenceNotAdopted,
   'evidence/observations': evidenceObservations,
   'evidence/other-conditions': evidenceOtherConditions,
   'evidence/other-date': evidenceOtherDate,
   'evidence/reading-off-trend': evidenceReadingOffTrend,
+  'evidence/readings-changed': evidenceReadingsChanged,
   'evidence/scale-digits': evidenceScaleDigits,
   'evidence/short-of-claim': evidenceShortOfClaim,
   'evidence/stale-firmware': evidenceStaleFirmware,

@@ -253,6 +253,7 @@ it('finds a ladder in cm3/h: its limit is far below its claim and a colder trial
   const codes = findingsAfter([{ in: sheet, from: 'commandedFlow [mm3/s]', to: 'commandedFlow [cm3/h]' }]);
   expect(codes.filter((line) => line.includes(daisyTrial) || line.includes(sheet))).toEqual([
     `warning evidence/falling-limit ${daisyTrial} | nozzleTemperature: »230 Cel`,
+    `error evidence/readings-changed ${daisyTrial} | »observations:`,
     `warning evidence/short-of-claim ${daisyTrial} | »observations:`,
   ]);
 });

@@ -3,9 +3,11 @@ import { sorrel, sorrelLadder, sorrelWith } from '../second-profiles.ts';
 
 const limit = (at: string) =>
   sorrelWith(`meltFlow:
-  - value: 25 mm3/s
+  - value: 27 mm3/s
+    interval: 26.7..28.6 mm3/s
     basis: measured
     evidence: wren-sorrel-pla-230
+    readings: e5ee690b75afaf11
 ${at}`);
 
 testCases({
@@ -38,7 +40,7 @@ testCases({
     {
       slip: 'no conditions',
       edits: [limit(''), sorrelLadder()],
-      found: [`error evidence/missing-condition ${sorrel} | - »value: 25 mm3/s`],
+      found: [`error evidence/missing-condition ${sorrel} | - »value: 27 mm3/s`],
     },
     {
       slip: 'one condition left out',

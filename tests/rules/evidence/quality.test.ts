@@ -37,7 +37,10 @@ const slips: readonly Slip[] = [
         to: '18,400,1.198\n16,400,1.201',
       },
     ],
-    found: ['warning evidence/unordered-steps trials/2026/wren-daisy-pla-230.csv | »16,400,1.201'],
+    found: [
+      'warning evidence/unordered-steps trials/2026/wren-daisy-pla-230.csv | »16,400,1.201',
+      `error evidence/readings-changed ${daisyTrial} | »observations:`,
+    ],
   },
   {
     slip: 'a ladder of five flows',
@@ -102,9 +105,9 @@ const slips: readonly Slip[] = [
       },
     ],
     found: [
-      `warning evidence/far-below-interval ${daisy} | - value: »26 mm3/s`,
       `warning consistency/claim-below-trials ${wren} | - value: »32 mm3/s`,
       `warning evidence/above-similar-trials ${daisyTrial} | »observations:`,
+      `error evidence/readings-changed ${daisyTrial} | »observations:`,
     ],
   },
   {

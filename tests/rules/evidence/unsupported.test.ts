@@ -1,11 +1,12 @@
 import { testCases } from '../edited-sample.ts';
 import { sorrel, sorrelLadder, sorrelWith } from '../second-profiles.ts';
 
-const limit = (value: string) =>
+const limit = (value: string, readings = 'e5ee690b75afaf11') =>
   sorrelWith(`meltFlow:
   - value: ${value}
     basis: measured
     evidence: wren-sorrel-pla-230
+    readings: ${readings}
     at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 230 Cel}
 `);
 
@@ -29,12 +30,12 @@ testCases({
     },
     {
       slip: 'an interval that was narrowed',
-      edits: [limit('25 mm3/s\n    interval: 27.9..28.0 mm3/s'), sorrelLadder()],
+      edits: [limit('27.9 mm3/s\n    interval: 27.9..28.0 mm3/s'), sorrelLadder()],
       found: [`error evidence/unsupported ${sorrel} | interval: »27.9..28.0 mm3/s`],
     },
     {
       slip: 'a limit above what a ladder has reached',
-      edits: [limit('28 mm3/s'), neverReached],
+      edits: [limit('28 mm3/s', 'a30c9f5e56a03765'), neverReached],
       found: [`error evidence/unsupported ${sorrel} | - value: »28 mm3/s`],
     },
     {
@@ -66,7 +67,13 @@ testCases({
     },
   ],
   nearMisses: [
-    { nearMiss: 'a limit below its readings', edits: [limit('25 mm3/s'), sorrelLadder()] },
-    { nearMiss: 'a limit below what a ladder has reached', edits: [limit('20 mm3/s'), neverReached] },
+    {
+      nearMiss: 'a limit below its readings',
+      edits: [limit('25 mm3/s\n    interval: 26.7..28.6 mm3/s\n    reason: Worn nozzles'), sorrelLadder()],
+    },
+    {
+      nearMiss: 'a limit below what a ladder has reached',
+      edits: [limit('20 mm3/s', 'a30c9f5e56a03765'), neverReached],
+    },
   ],
 });

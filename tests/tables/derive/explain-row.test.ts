@@ -27,7 +27,7 @@ describe('tables --explain', () => {
 
   it('says where a limit comes from: basis, place, trial', async () => {
     expect(block(await explained('infill@0.3x0.66'), 'melt: ')[2]).toBe(
-      '    Q = 26 mm3/s, melt flow limit: measured in filament oakhollow/daisy-pla, meltFlow/1/value; trial wren-daisy-pla-230; profiles/filaments/oakhollow/daisy-pla.yaml:30',
+      '    Q = 26 mm3/s, melt flow limit: measured in filament oakhollow/daisy-pla, meltFlow/1/value; trial wren-daisy-pla-230, 95 % interval 27.4..28.2 mm3/s; Kept lower for worn nozzles; profiles/filaments/oakhollow/daisy-pla.yaml:33',
     );
   });
 

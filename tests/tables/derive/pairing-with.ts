@@ -93,7 +93,7 @@ export function meltLimit(
     value,
     basis: 'measured',
     evidence: 'wren-daisy-pla-215',
-    at: { machine: pairing.machine, nozzle: 'hs-0.6', nozzleTemperature },
+    at: { machine: pairing.machine, nozzle: 'hs-0.6', nozzleTemperature, batch: '26-0001' },
   };
 }
 

@@ -167,6 +167,8 @@ describe('JSON', () => {
     expect(document.sourcedValues['filament oakhollow/daisy-pla /meltFlow/1/value']).toEqual({
       what: 'melt flow limit',
       value: 26,
+      interval: { low: 27.4, high: 28.2, unit: 'mm3/s' },
+      reason: 'Kept lower for worn nozzles',
       unit: 'mm3/s',
       basis: 'measured',
       evidence: 'wren-daisy-pla-230',
