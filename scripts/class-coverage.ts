@@ -23,7 +23,7 @@ export interface ClassCoverage {
   readonly warned: number;
 }
 
-const special = /sudden jam|Over the run|of the fed mass came out/;
+const special = /sudden jam|Over the run|of the fed mass came out|extrusion is unsteady/;
 
 /** Simulates a class, `clean` or one of the hard ones, and counts. */
 export function classCoverage(name: HardClass | 'clean', count: number, seed: string): ClassCoverage {

@@ -34,7 +34,7 @@ const scaleDeviation = 0.004;
  * foreign families.
  */
 const modelDoubt = 0.016;
-const doubtOfSingles = 0.048;
+const doubtOfSingles = 0.03;
 
 /**
  * The likelihood of the step means and of the scatter within steps, given an onset curve with its limit (mm3/s) and

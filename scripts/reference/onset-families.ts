@@ -100,7 +100,7 @@ const ceiling: OnsetFamily = {
 };
 
 // A hot end that gives way at once is rarer than one that tires (common practice, no source).
-const rarer = 0.15;
+const rarer = 0.05;
 
 const kneeSlope = logarithmic(1.5, 12);
 const kneeFloor: Uniform = { low: 0.5, high: 0.97 };

@@ -33,6 +33,8 @@ const percent = (share: number) => `${formatNumber(100 * share, { significantDig
 const enoughSteps = 6;
 const largestDrift = 0.02;
 const largestRelativeWidth = 0.1;
+/** How many standard uncertainties of the logarithm of a ratio of scatters make one that is no chance. */
+const unsteadyDeviations = 2.4;
 /** A jam that is less probable is worth no words. */
 const likelyJam = 0.35;
 /** A drift over the run, as a share, and how many of its uncertainties make one that is no chance. */
@@ -55,6 +57,29 @@ const noRepeats: Warning = ({ steps }) =>
   steps.every((step) => step.count === 1)
     ? 'No step was repeated: two or three readings per step show how well they repeat, above all past the onset, where the scatter grows.'
     : null;
+
+const unsteady: Warning = ({ steps, result }) => {
+  if (result.censored !== null) return null;
+  const before = pooledScatter(steps.filter(({ flow }) => flow < result.value));
+  const past = pooledScatter(steps.filter(({ flow }) => flow >= result.value));
+  const deviation = Math.sqrt(1 / (2 * before.freedom) + 1 / (2 * past.freedom));
+  const isUnsteady = Math.log(past.deviation / before.deviation) > unsteadyDeviations * deviation;
+  return before.freedom > 0 && past.freedom > 0 && isUnsteady
+    ? `Past the limit readings of one step scatter by ${percent(past.deviation)}, before it by ${percent(before.deviation)}: the extrusion is unsteady there, and the limit less sure than its interval says. Repeat the steps around ${flow(result.value)} more often.`
+    : null;
+};
+
+/** Standard deviation of readings within steps, never less than the scale can show. */
+function pooledScatter(steps: readonly LadderStep[]): {
+  readonly deviation: number;
+  readonly freedom: number;
+} {
+  const repeated = steps.filter(({ count }) => count > 1);
+  const freedom = repeated.reduce((sum, { count }) => sum + count - 1, 0);
+  const squares = repeated.reduce((sum, step) => sum + step.squares, 0);
+  const rounding = Math.max(0, ...repeated.map(({ relativeResolution }) => relativeResolution ** 2 / 12));
+  return { deviation: Math.sqrt(Math.max(squares / freedom, rounding)), freedom };
+}
 
 const lightSamples: Warning = ({ steps }) => {
   const light = steps.filter((step) => step.relativeResolution > largestScaleShare);
@@ -146,6 +171,7 @@ const warnings: readonly Warning[] = [
   wideGap,
   fewSteps,
   noRepeats,
+  unsteady,
   lightSamples,
   unordered,
   drifting,

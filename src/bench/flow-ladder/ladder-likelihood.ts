@@ -30,7 +30,7 @@ const driftPrecision = 1 / driftDeviation ** 2;
  * foreign families.
  */
 const modelDoubt = 0.016;
-const doubtOfSingles = 0.048;
+const doubtOfSingles = 0.03;
 
 /** About the share that a usual step of flow makes a difference of past the onset. */
 const poorRepeatability = 0.02;
