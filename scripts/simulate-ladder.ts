@@ -31,7 +31,7 @@ export interface LadderTraits {
   readonly relativeWidth: number;
 }
 
-const onsets = {
+export const onsets = {
   /** Delivered flow bends over into a ceiling: the melt zone can do no more. */
   ceiling: steepened((flow, power) => 1 - (1 + flow ** power) ** (-1 / power)),
   /** Melt-limited delivery, an exponential approach to the ceiling. */
@@ -71,7 +71,7 @@ const onsets = {
 } satisfies Record<string, Shape>;
 
 export type OnsetName = keyof typeof onsets;
-const onsetNames = Object.keys(onsets) as OnsetName[]; // Object.keys widens to string
+export const onsetNames = Object.keys(onsets) as OnsetName[]; // Object.keys widens to string
 
 /** Makes a curve over flow in mm3/s whose flow from 2 % to 20 % missing is `width` times the flow at 5 %. */
 type Shape = (width: number, place: number, random: RandomSource) => (flow: number) => number;
@@ -104,7 +104,12 @@ function stretched(draw: (random: RandomSource) => (excess: number) => number): 
 }
 
 /** The argument at which an increasing function reaches a value, by bisection. */
-function solve(increasing: (argument: number) => number, value: number, low: number, high: number): number {
+export function solve(
+  increasing: (argument: number) => number,
+  value: number,
+  low: number,
+  high: number,
+): number {
   let [below, above] = [low, high];
   for (let step = 0; step < 60; step++) {
     const middle = (below + above) / 2;
@@ -114,7 +119,7 @@ function solve(increasing: (argument: number) => number, value: number, low: num
   return (below + above) / 2;
 }
 
-function pick<Item>(random: RandomSource, items: readonly Item[]): Item {
+export function pick<Item>(random: RandomSource, items: readonly Item[]): Item {
   const item = items[Math.floor(random.uniform() * items.length)];
   if (item === undefined) throw new RangeError('nothing to pick from');
   return item;

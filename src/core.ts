@@ -1,6 +1,15 @@
 // What runs anywhere: texts in, values out. Nothing behind this file reads files, the clock or the network.
 
 export type { BenchProblem } from './bench/bench-problem.ts';
+export type {
+  FeedNext,
+  LadderOutlook,
+  LadderSoFar,
+  NextPiece,
+  StopFeeding,
+} from './bench/flow-ladder/next-piece/feeding-advice.ts';
+export type { FedPieces } from './bench/flow-ladder/next-piece/lay-out-next-piece.ts';
+export { nextPiece } from './bench/flow-ladder/next-piece/next-piece.ts';
 export type { PlanColumn, PlanRow, PlanSection } from './bench/layout/run-layout.ts';
 export { reduceTrial } from './bench/reduce-trial.ts';
 export type { ReducedResult, Reduction } from './bench/reduction.ts';
@@ -41,6 +50,7 @@ export type { BenchPlan, TrialDraft } from './decisions/plan/bench-plan.ts';
 export { formatPlanAsJson } from './decisions/plan/plan-as-json.ts';
 export { formatPlanAsCsv, formatPlanAsTrial, type ReadingsPlace } from './decisions/plan/plan-as-trial.ts';
 export { planDocument, planSheetDocument } from './decisions/plan/plan-document.ts';
+export { type NextPieceRequest, planNextPiece } from './decisions/plan/plan-next-piece.ts';
 export type { PlanRequest } from './decisions/plan/plan-request.ts';
 export { planTrial } from './decisions/plan/plan-trial.ts';
 export type { EvidenceFault, EvidenceFaultCode } from './evidence/standing.ts';

@@ -10,12 +10,21 @@ import {
   judgeClaims,
   loadFiles,
   matchRegistry,
+  planNextPiece,
   planTrial,
   reduceTrial,
 } from '../src/core.ts';
 
 const trials = ['lantern-stagecraft-pla-230', 'lantern-sound'];
 const pairing = { machine: 'brackwater/lantern', filament: 'ashgrove/stagecraft-pla', policy: 'workshop' };
+const begun = {
+  columns: {
+    commandedFlow: [20, 36, 46, 56],
+    feedLength: [1000, 1000, 1000, 1000],
+    extrudedMass: [2.98, 2.98, 2.91, 2.5],
+  },
+  rows: [1, 2, 3, 4],
+};
 const today = '2026-12-31';
 
 /** What a program makes of the demo registry with the core alone, as JSON: it runs here, and bundled in a browser. */
@@ -35,6 +44,7 @@ export function coreResults(texts: ReadonlyMap<string, string>): string {
     matched: matched.ok ? formatMatchAsJson(matched.value) : matched,
     claims: claims.ok ? formatDocument(claimsDocument(claims.value), 'markdown') : claims,
     plan: planTrial(registry, { ...pairing, today }),
+    next: planNextPiece(registry, { ...pairing, today }, { observations: begun }),
     unknown: deriveTables(registry, { ...pairing, machine: 'brackwater/lanter' }, { today }),
   });
 }

@@ -22,16 +22,20 @@ export interface OpenRegistry {
   readonly trust: (today: string) => Result<null, Problem<'misremembered'>>;
 }
 
-/** Reads the registries that a command names, else those that package.json does, else the one in this folder. */
+/**
+ * Reads the registries that a command names, else those that package.json does, else the one in this folder; and with them
+ * profile files from outside of them.
+ */
 export async function openRegistry(
   cli: CliContext,
   { registry: named, remember }: RegistryOptions,
+  loose: readonly string[] = [],
 ): Promise<Result<OpenRegistry, Problem>> {
   const folders = registryFolders(named, cli.cwd);
   if (!folders.ok) return folders;
   const memory = await openMemory(cli, remember, folders.value);
   if (!memory.ok) return memory;
-  const files = filesOfFolders(folders.value, [], cli.cwd);
+  const files = filesOfFolders(folders.value, loose, cli.cwd);
   const profiles = memory.value.isKept ? profileMemory(files, memory.value) : null;
   const { registry } = linkFiles(files, profiles?.recalling());
   profiles?.keep();

@@ -5,6 +5,7 @@ import { checkedParts } from '../knowledge/part-offset.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
 import { rememberOption } from './open-memory.ts';
+import { decimalOption, workbookSheetOption } from './reading-options.ts';
 import type { PlanOptions } from './run-plan.ts';
 import { planFormats, registryOption, todayOption } from './shared-options.ts';
 
@@ -36,6 +37,28 @@ export function planCommand(cli: CliContext, exit: Exit): Command {
         .choices(planFormats)
         .default('text'),
     )
+    .option(
+      '--after <sheet>',
+      'what has been weighed of a flow ladder so far, a bench sheet or a trial: says which piece to feed next, or to stop',
+    )
+    .option(
+      '--width <share>',
+      'with --after: width of the 95 % interval at which to stop, such as "6 %" (default: that of the policy, else 5 %)',
+    )
+    .option(
+      '--policy <id>',
+      'with --after: house rules with the width and the deficit (default: the only ones)',
+    )
+    .option(
+      '--tolerance <share>',
+      'with --after a bare sheet: accepted flow deficit (default: that of the policy, else 5 %)',
+    )
+    .option(
+      '--halted <flow>',
+      'with --after a bare sheet: flow at which the run was halted, such as "46 mm3/s"',
+    )
+    .addOption(decimalOption())
+    .addOption(workbookSheetOption())
     .option('--out <folder>', 'write bench sheet, CSV sheet and trial file there instead')
     .addOption(registryOption())
     .addOption(rememberOption())
@@ -48,6 +71,7 @@ Examples:
   meltbounds plan brackwater/lantern ashgrove/stagecraft-pla --nozzle hs-0.8 --resolution "0.001 g"
   meltbounds plan tollwick/steeple ashgrove/stagecraft-petg --temperature "250 Cel" --format markdown > sheet.md
   meltbounds plan tollwick/steeple ashgrove/stagecraft-petg --out profiles/trials/2026
+  meltbounds plan tollwick/steeple ashgrove/stagecraft-petg --after ladder.csv --width "6 %"
 
 Exit status: 0 plan written; 2 no plan, for example because the nozzle does not fit the filament.`,
     )

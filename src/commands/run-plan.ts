@@ -1,25 +1,23 @@
 import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import type { BenchPlan } from '../decisions/plan/bench-plan.ts';
-import { formatPlanAsJson } from '../decisions/plan/plan-as-json.ts';
 import { formatPlanAsCsv, formatPlanAsTrial } from '../decisions/plan/plan-as-trial.ts';
-import { planDocument, planSheetDocument } from '../decisions/plan/plan-document.ts';
 import type { PlanRequest } from '../decisions/plan/plan-request.ts';
 import { planTrial } from '../decisions/plan/plan-trial.ts';
 import { writeFiles } from '../host/write-files.ts';
-import { type Problem, type Result, refusal, success } from '../result.ts';
-import type { Dimension } from '../units/dimension.ts';
-import { formatDocument } from '../units/format-document.ts';
-import { parseQuantity } from '../units/parse-quantity.ts';
+import { type Problem, type Result, success } from '../result.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
+import { measureOption } from './measure-option.ts';
 import { openRegistry, type RegistryOptions } from './open-registry.ts';
+import { type AfterOptions, misplacedOption, runAfter } from './plan-after.ts';
+import { planForms, planSheet } from './plan-forms.ts';
 import type { PlanFormat } from './shared-options.ts';
 import { usage } from './usage.ts';
 
-export interface PlanOptions extends RegistryOptions {
+export interface PlanOptions extends RegistryOptions, AfterOptions {
   readonly nozzle?: string;
-  readonly method?: string;
+  readonly method: string;
   readonly setting?: string;
   readonly part?: string;
   readonly temperature?: string;
@@ -27,18 +25,6 @@ export interface PlanOptions extends RegistryOptions {
   readonly format: PlanFormat;
   readonly out?: string;
   readonly today?: string;
-}
-
-const forms = {
-  text: (plan: BenchPlan, cli: CliContext) => formatDocument(planDocument(plan), 'text', cli),
-  json: formatPlanAsJson,
-  markdown: sheetOf,
-  csv: formatPlanAsCsv,
-  trial: (plan: BenchPlan) => formatPlanAsTrial(plan, { in: 'trial' }),
-} as const satisfies Readonly<Record<PlanFormat, unknown>>;
-
-function sheetOf(plan: BenchPlan): string {
-  return formatDocument(planSheetDocument(plan), 'markdown');
 }
 
 export async function runPlan(
@@ -51,6 +37,9 @@ export async function runPlan(
   const today = options.today ?? cli.today();
   const request = requestFrom({ machine, filament, today }, options);
   if (!request.ok) return exit.cannotRun(request.error);
+  const misplaced = misplacedOption(options);
+  if (misplaced !== null) return exit.cannotRun(misplaced.error);
+  if (options.after !== undefined) return runAfter(options.after, request.value, options, cli, exit);
   const opened = await openRegistry(cli, options);
   if (!opened.ok) return exit.cannotRun(opened.error);
   const { registry, trust } = opened.value;
@@ -58,7 +47,7 @@ export async function runPlan(
   if (!planned.ok) return exit.cannotRun(planned.error);
   const trusted = trust(today);
   if (!trusted.ok) return exit.cannotRun(trusted.error);
-  if (options.out === undefined) return cli.out(forms[options.format](planned.value, cli));
+  if (options.out === undefined) return cli.out(planForms[options.format](planned.value, cli));
   const folder = resolve(cli.cwd, options.out);
   const files = filesOf(planned.value);
   const there = files.map(([name]) => name).filter((name) => existsSync(join(folder, name)));
@@ -78,9 +67,9 @@ function requestFrom(
   start: Pick<PlanRequest, 'machine' | 'filament' | 'today'>,
   { nozzle, method, setting, part, temperature, resolution }: PlanOptions,
 ): Result<PlanRequest, Problem> {
-  const nozzleTemperature = measure('--temperature', temperature, 'temperature');
+  const nozzleTemperature = measureOption('--temperature', temperature, 'temperature');
   if (!nozzleTemperature.ok) return nozzleTemperature;
-  const step = measure('--resolution', resolution, 'mass');
+  const step = measureOption('--resolution', resolution, 'mass');
   if (!step.ok) return step;
   if (step.value !== undefined && step.value <= 0) {
     return usage(
@@ -91,7 +80,7 @@ function requestFrom(
   return success({
     ...start,
     ...(nozzle !== undefined && { nozzle }),
-    ...(method !== undefined && { method }),
+    method,
     ...(setting !== undefined && { subject: setting }),
     ...(part !== undefined && { subject: part }),
     ...(nozzleTemperature.value !== undefined && { nozzleTemperature: nozzleTemperature.value }),
@@ -99,23 +88,11 @@ function requestFrom(
   });
 }
 
-function measure(
-  option: string,
-  text: string | undefined,
-  dimension: Dimension,
-): Result<number | undefined, Problem> {
-  if (text === undefined) return success(undefined);
-  const parsed = parseQuantity(text, dimension);
-  if (parsed.ok) return success(parsed.value.value);
-  const { code, message, help } = parsed.error;
-  return refusal(code, `${option}: ${message}`, help);
-}
-
 function filesOf(bench: BenchPlan): (readonly [string, string])[] {
   const { id } = bench.trial;
   return [
     [`${id}.yaml`, formatPlanAsTrial(bench, { in: 'file', name: `${id}.csv` })],
     [`${id}.csv`, formatPlanAsCsv(bench)],
-    [`${id}.md`, sheetOf(bench)],
+    [`${id}.md`, planSheet(bench)],
   ];
 }

@@ -1,5 +1,11 @@
 import type { BenchProblem } from '../bench/bench-problem.ts';
-import { largestSheet, otherKind, readSheetText, type SheetTable } from '../bench/sheet/sheet-table.ts';
+import {
+  type FewestRows,
+  largestSheet,
+  otherKind,
+  readSheetText,
+  type SheetTable,
+} from '../bench/sheet/sheet-table.ts';
 import { failure, type Problem, type Result, success } from '../result.ts';
 import { type CharacterEncoding, decodeText } from '../text/decode-text.ts';
 import { isZip, kindOfBytes } from '../text/other-kind.ts';
@@ -24,22 +30,26 @@ export async function readSheetFile(
   path: string,
   cwd: string,
   sheet?: string,
+  fewestRows?: FewestRows,
 ): Promise<Result<Result<SheetFile, readonly BenchProblem[]>, Problem>> {
   const bytes = readBytes(path, cwd, sheetUse);
   if (!bytes.ok) return bytes;
   if (isZip(bytes.value)) {
     const { readWorkbook } = await import('./read-workbook.ts');
-    const workbook = await readWorkbook(bytes.value, sheet);
+    const workbook = await readWorkbook(bytes.value, sheet, fewestRows);
     return success(workbook.ok ? success({ ...workbook.value, encoding: null, text: null }) : workbook);
   }
-  return success(sheetOfText(bytes.value));
+  return success(sheetOfText(bytes.value, fewestRows));
 }
 
-function sheetOfText(bytes: Uint8Array): Result<SheetFile, readonly BenchProblem[]> {
+function sheetOfText(
+  bytes: Uint8Array,
+  fewestRows: FewestRows | undefined,
+): Result<SheetFile, readonly BenchProblem[]> {
   const kind = kindOfBytes(bytes);
   if (kind !== null) return failure([otherKind(kind)]);
   const decoded = decodeText(bytes);
   if (decoded === null) return failure([otherKind('a file of bytes that are no text')]);
-  const table = readSheetText(decoded.text);
+  const table = readSheetText(decoded.text, fewestRows);
   return table.ok ? success({ ...decoded, table: table.value, remarks: [] }) : table;
 }

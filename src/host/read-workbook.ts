@@ -2,7 +2,7 @@ import { unzipSync } from 'fflate';
 import readSheets, { type CellValue } from 'read-excel-file/universal';
 import type { BenchProblem } from '../bench/bench-problem.ts';
 import type { SheetCell, SheetRow } from '../bench/sheet/sheet-row.ts';
-import { otherKind, type SheetTable, tableOf } from '../bench/sheet/sheet-table.ts';
+import { type FewestRows, otherKind, type SheetTable, tableOf } from '../bench/sheet/sheet-table.ts';
 import { failure, type Result, success } from '../result.ts';
 import { nearestWord } from '../text/nearest-word.ts';
 import { quote } from '../text/quote.ts';
@@ -20,6 +20,7 @@ const most = { files: 500, bytes: 16_000_000, rows: 5000, columns: 100 } as cons
 export async function readWorkbook(
   bytes: Uint8Array,
   wanted?: string,
+  fewestRows?: FewestRows,
 ): Promise<Result<Workbook, readonly BenchProblem[]>> {
   const parts = unpacked(bytes);
   if (!parts.ok) return parts;
@@ -27,7 +28,7 @@ export async function readWorkbook(
   if (sheets === null) return failure([broken()]);
   const chosen = chosenSheet(sheets, wanted);
   if (!chosen.ok) return chosen;
-  const table = tableOf(chosen.value.rows, null);
+  const table = tableOf(chosen.value.rows, null, fewestRows);
   if (!table.ok) return table;
   const name = sheets.length > 1 ? [`sheet "${quote(chosen.value.name)}" of ${sheets.length}`] : [];
   const cached = parts.value.hasFormulas ? ['formulas read as their saved values'] : [];

@@ -27,6 +27,8 @@ describe('the JSON of each decision fits its published schema:', () => {
   it.each([
     ...methodNames.map((method) => ['plan', ...pairing, '--method', method]),
     ['plan', 'plumstead/wren', 'oakhollow/clover-petg', '--nozzle', 'hs-0.4'],
+    ['plan', ...pairing, '--after', 'wren-daisy-pla-215', '--width', '1 %'],
+    ['plan', ...pairing, '--after', 'wren-daisy-pla-215', '--width', '30 %'],
     ['match'],
     ['match', 'oakhollow/daisy-pla'],
     ['claims', 'plumstead/wren'],

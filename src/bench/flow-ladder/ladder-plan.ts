@@ -33,6 +33,8 @@ export interface LadderPlan {
   readonly feeds: readonly LadderFeed[];
   readonly repeats: number;
   readonly resolution: Grams;
+  /** Of the filament, as its profile states it. */
+  readonly density: GramsPerCubicMillimetre;
   readonly piece: Piece;
   readonly totals: {
     /** Filament for all pieces, with what is purged before each. */
@@ -77,6 +79,7 @@ export function ladderPlan(request: LayoutRequest): Result<LadderPlan, PlanProbl
     allowed: allowed.value,
     series: seriesIn(allowed.value),
     ...{ expected, steps, feeds, repeats, resolution, piece },
+    density: density.value,
     totals: totalsOf(feeds, piece, density.value, diameter),
   });
 }

@@ -32,6 +32,9 @@ export interface RunLayout {
   readonly detail?: string;
   /** Last word of the id of the trial: `sweep`. */
   readonly idWord: string;
+  /** The answer in one sentence, where it is another than how many rows there are; and what to do next. */
+  readonly answer?: string;
+  readonly nextStep?: string;
   readonly job?: string;
   readonly sections: readonly PlanSection[];
   /** Columns that the plan sets, then those that are read. */

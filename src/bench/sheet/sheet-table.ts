@@ -13,11 +13,20 @@ export interface SheetTable {
   readonly separator: CellSeparator | null;
 }
 
+/** Rows that a sheet must have: none where a run may not have begun. */
+export type FewestRows = 0 | 1;
+
 /** More readings than a bench run can hold, small enough to refuse a wrong file at once; in characters. */
 export const largestSheet = 1_000_000;
 
-/** Reads the text of a bench sheet as a table. A byte-order mark, a `sep=` line and blank rows are passed over. */
-export function readSheetText(text: string): Result<SheetTable, readonly BenchProblem[]> {
+/**
+ * Reads the text of a bench sheet as a table. A byte-order mark, a `sep=` line and blank rows are passed over. A sheet with fewer
+ * rows than asked is refused: with none, unless the run may not have begun.
+ */
+export function readSheetText(
+  text: string,
+  fewestRows: FewestRows = 1,
+): Result<SheetTable, readonly BenchProblem[]> {
   if (text.length > largestSheet) return failure([tooLarge(text.length)]);
   const kind = kindOfText(text);
   if (kind !== null) return failure([otherKind(kind)]);
@@ -25,16 +34,17 @@ export function readSheetText(text: string): Result<SheetTable, readonly BenchPr
   const records = readCsv(text, separator);
   if (!records.ok) return failure([malformed(records.error, separator)]);
   const rows = records.value.slice(skipped).map(({ cells, line }) => ({ cells, row: line }));
-  return tableOf(rows, separator);
+  return tableOf(rows, separator, fewestRows);
 }
 
 /** A table of rows, the first of which with something in it is the header; empty columns at the right are left out. */
 export function tableOf(
   all: readonly SheetRow[],
   separator: CellSeparator | null,
+  fewestRows: FewestRows = 1,
 ): Result<SheetTable, readonly BenchProblem[]> {
   const [header, ...rows] = all.filter(({ cells }) => cells.some((cell) => cell !== ''));
-  if (header === undefined || rows.length === 0) return failure([emptySheet(header === undefined)]);
+  if (header === undefined || rows.length < fewestRows) return failure([emptySheet(header === undefined)]);
   const width = header.cells.findLastIndex((cell) => cell !== '') + 1;
   const trimmed = [header, ...rows].map((row) => withoutEmptyEnd(row, width));
   return success({ header: trimmed[0] ?? header, rows: trimmed.slice(1), separator });

@@ -19,6 +19,9 @@ export interface BenchPlan {
   readonly title: string;
   /** Day of the plan, YYYY-MM-DD. */
   readonly date: string;
+  /** The answer in one sentence, and what to do next, where they are others than those of a whole run. */
+  readonly answer?: string;
+  readonly nextStep?: string;
   readonly sections: readonly PlanSection[];
   /** Columns that the plan sets, then those that are read. */
   readonly given: readonly PlanColumn[];

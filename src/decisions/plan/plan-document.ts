@@ -26,8 +26,12 @@ export function planDocument(plan: BenchPlan): Document {
     ...heading(plan),
     blocks: [
       ...knownBlocks(plan),
-      paragraph(`Read ${readings}, ${timesText(repeats)} in each row:`),
-      table(settingColumns(plan), settingRows(plan)),
+      ...(plan.rows.length === 0
+        ? []
+        : [
+            paragraph(`Read ${readings}, ${timesText(repeats)} in each row:`),
+            table(settingColumns(plan), settingRows(plan)),
+          ]),
       ...sections(plan),
       paragraph(nextText(plan)),
       ...quirkSections(plan.quirks),
@@ -37,7 +41,8 @@ export function planDocument(plan: BenchPlan): Document {
 }
 
 /** What to do once the plan is right. */
-function nextText({ trial: { id } }: BenchPlan): string {
+function nextText({ nextStep, trial: { id } }: BenchPlan): string {
+  if (nextStep !== undefined) return nextStep;
   return `Next: the same command with \`--out FOLDER\` writes the empty trial, the sheet for its readings and this plan to print; once they are in the registry, \`meltbounds reduce ${id}\` gives the result.`;
 }
 
@@ -88,7 +93,8 @@ function heading(plan: BenchPlan): Pick<Document, 'title' | 'answer'> {
 }
 
 /** `Commanded flow 16..40 mm3/s in 13 rows, each read twice.` */
-function answerText({ given: [column], rows, repeats }: BenchPlan): string {
+function answerText({ answer, given: [column], rows, repeats }: BenchPlan): string {
+  if (answer !== undefined) return answer;
   const settings = rows.flatMap(({ given: [setting] }) => setting ?? []);
   const extent = `in ${counted(rows.length, 'row')}, each read ${timesText(repeats)}.`;
   if (column === undefined || settings.length === 0) return capitalised(extent);

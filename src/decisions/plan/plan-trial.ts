@@ -47,7 +47,7 @@ export function planTrial(
  * What a method is handed; it asks for predictions itself, since not every method needs each of them. The trials that a
  * prediction shows are put among those given.
  */
-function layoutRequest(
+export function layoutRequest(
   registry: Registry,
   pairing: FittedPairing,
   request: PlanRequest,

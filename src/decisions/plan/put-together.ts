@@ -39,13 +39,28 @@ export function putTogether(
     machine: method.requiredKeys.includes(machineKey),
     nozzle: method.requiredKeys.includes(nozzleKey),
   };
-  const { name, detail, idWord, job, sections, given, read, hints = [], rows, repeats } = layout;
+  const {
+    name,
+    detail,
+    idWord,
+    job,
+    answer,
+    nextStep,
+    sections,
+    given,
+    read,
+    hints = [],
+    rows,
+    repeats,
+  } = layout;
   const place = `${named.machine ? ` on ${machine.id}` : ''}${named.nozzle ? `, nozzle ${nozzle.id}` : ''}`;
   const words = [...(named.machine ? [machine.id] : []), filament.id, idWord];
   return {
     method: method.method,
     title: `${name} of ${filament.id}${place}${detail === undefined ? '' : `, ${detail}`}`,
     date,
+    ...(answer !== undefined && { answer }),
+    ...(nextStep !== undefined && { nextStep }),
     ...{ sections, given, read, hints, rows, repeats },
     cautions: planCautions(familiesOf(filament.data, registry)),
     ...knownOf(registry, pairing, named, trials),

@@ -1326,6 +1326,10 @@ export interface Policy {
    */
   flowMargin: Fraction;
   /**
+   * Width of a 95 % interval, as a share of the limit, at which the bench may stop feeding pieces; 5 % unless given.
+   */
+  intervalWidth?: Fraction;
+  /**
    * How far the nozzle stays below the limit of the hot end; 0 K unless given.
    */
   hotEndMargin?: Kelvins;

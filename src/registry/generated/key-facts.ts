@@ -143,6 +143,7 @@ export const labels = {
   policy: {
     "acceptedDeficit": "accepted deficit",
     "flowMargin": "margin held back",
+    "intervalWidth": "width asked of an interval",
     "hotEndMargin": "margin below the limit of the hot end",
     "dryingMargin": "margin below softening",
     "minimumBasis.meltFlow.share": "share used of a weaker number",
@@ -370,6 +371,7 @@ export const safeDirections = {
   policy: {
     "acceptedDeficit": "below",
     "flowMargin": "above",
+    "intervalWidth": "any",
     "hotEndMargin": "above",
     "dryingMargin": "above",
     "minimumBasis.meltFlow.share": "below",
@@ -608,6 +610,7 @@ export const bands = {
   policy: {
     "acceptedDeficit": { usual: { text: "0.5..20 %", low: 0.005, high: 0.2 }, possible: { text: "0.01..50 %", low: 0.0001, high: 0.5 }, source: practice },
     "flowMargin": { usual: { text: "0..50 %", low: 0, high: 0.5 }, possible: { text: "0..95 %", low: 0, high: 0.95 }, source: practice },
+    "intervalWidth": { usual: { text: "1..20 %", low: 0.01, high: 0.2 }, possible: { text: "0.1..100 %", low: 0.001, high: 1 }, source: practice },
     "hotEndMargin": { usual: { text: "0..30 K", low: 0, high: 30 }, possible: { text: "0..150 K", low: 0, high: 150 }, source: practice },
     "dryingMargin": { usual: { text: "0..20 K", low: 0, high: 20 }, possible: { text: "0..100 K", low: 0, high: 100 }, source: practice },
     "minimumBasis.meltFlow.share": { usual: { text: "30..100 %", low: 0.3, high: 1 }, possible: { text: "1..100 %", low: 0.01, high: 1 }, source: practice },
