@@ -23,7 +23,7 @@ describe('the changeset that is proposed', () => {
       registry.edit(daisy, 'version: 1.0.0', 'version: 2.0.0');
     });
     expect(text).toBe(
-      '---\n"meltbounds": patch\n---\n\nCorrected values: filament oakhollow/daisy-pla 2.0.0 (meltFlow (plumstead/wren, hs-0.6, 230 Cel) 26 mm3/s → 24 mm3/s).\n',
+      '---\n"meltbounds": patch\n---\n\nCorrected values: filament oakhollow/daisy-pla 2.0.0 (meltFlow (plumstead/wren, hs-0.6, 230 Cel, batch 26-0001) 26 mm3/s → 24 mm3/s, meltFlow (plumstead/wren, hs-0.6, 230 Cel) 26 mm3/s → 24 mm3/s).\n',
     );
   });
 

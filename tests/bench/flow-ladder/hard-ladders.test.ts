@@ -83,7 +83,7 @@ const ladders = (name: HardClass) =>
 describe('simulated classes', () => {
   test.each<[HardClass, number]>([
     ['sharpKnee', 36],
-    ['suddenJam', 39],
+    ['suddenJam', 37],
     ['scaleDrift', 34],
     ['noisyPastOnset', 34],
     ['fromStart', 36],
