@@ -52,7 +52,10 @@ describe('what is checked', () => {
 
     const { findings } = await checked(registry.cwd, 'profiles/trials/2026/wren-daisy-pla-230.yaml');
 
-    expect(placesOf(findings)).toEqual(['profiles/trials/2026/wren-daisy-pla-230.csv evidence/unreducible']);
+    expect(placesOf(findings)).toEqual([
+      'profiles/trials/2026/wren-daisy-pla-230.csv evidence/unreducible',
+      'profiles/trials/2026/wren-daisy-pla-230.yaml evidence/readings-changed',
+    ]);
   });
 
   it('may be a file outside of any registry, with that of the working directory as its background', async () => {

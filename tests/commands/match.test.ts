@@ -127,7 +127,11 @@ describe('the ranking for a filament', () => {
 
 it('says where a measured flow is a lower bound only', async () => {
   const registry = sampleRegistry();
-  registry.edit('filaments/oakhollow/daisy-pla.yaml', 'evidence: wren-daisy-pla-230', 'evidence: wren-short');
+  registry.edit(
+    'filaments/oakhollow/daisy-pla.yaml',
+    '    interval: 27.4..28.2 mm3/s\n    basis: measured\n    evidence: wren-daisy-pla-230\n    readings: 6cc971210344c1a6\n    reason: Kept lower for worn nozzles\n',
+    '    basis: measured\n    evidence: wren-short\n',
+  );
   const rows = [14, 17, 20, 22, 24, 26].map((flow) => `    - [${flow}, 400, 1.193]`).join('\n');
   const short = registry
     .read('trials/2026/wren-daisy-pla-230.yaml')

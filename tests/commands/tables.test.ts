@@ -14,7 +14,9 @@ describe('on standard output', () => {
   it('is text unless asked otherwise, with what to set in its first line, and no line beyond 80 columns', async () => {
     const { status, out, err } = await tables(sampleRegistry().cwd, ...pairing);
     expect({ status, err }).toEqual({ status: 0, err: '' });
-    expect(out).toMatch(/^Set the nozzle to 230 °C\. Largest flow 26 mm³\/s, measured \(simulated\);/);
+    expect(out).toMatch(
+      /^Set the nozzle to 230 °C\. Largest flow 26 mm³\/s \(27\.4 to 28\.2, at 5 % deficit\),\nmeasured \(simulated\);/,
+    );
     for (const line of out.split('\n')) expect(line.length).toBeLessThanOrEqual(80);
   });
 

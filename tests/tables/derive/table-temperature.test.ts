@@ -99,7 +99,8 @@ describe('between tested temperatures', () => {
   });
 
   it('limits without intervals give none, and the refusal names those that are known', () => {
-    expect(derivedWith({}, { temperature: 220 })).toMatchObject({
+    const bare = { filament: { meltFlow: [meltLimit(22, 215), meltLimit(26, 230)] } };
+    expect(derivedWith(bare, { temperature: 220 })).toMatchObject({
       ok: false,
       error: {
         code: 'noLine',
