@@ -3,6 +3,7 @@ import { simulateCleanLadder } from './simulate-clean-ladder.ts';
 import { simulateContour } from './simulate-contour.ts';
 import { simulateDiameter } from './simulate-diameter.ts';
 import { simulateDrying } from './simulate-drying.ts';
+import { simulateHardLadder } from './simulate-hard-ladder.ts';
 import { simulateLayerTime } from './simulate-layer-time.ts';
 import { simulateMotion } from './simulate-motion.ts';
 import { simulatePrints } from './simulate-prints.ts';
@@ -14,7 +15,7 @@ import type { Simulate } from './simulated-bench.ts';
 
 /** Simulated benches by method; a method with several simulators has one after the other. */
 export const simulations = {
-  flowLadder: [simulateCleanLadder],
+  flowLadder: [simulateCleanLadder, simulateHardLadder],
   diameterSurvey: [simulateDiameter],
   temperatureSweep: [simulateSweep],
   contourLadder: [simulateContour],
