@@ -32,7 +32,9 @@ export function conformanceOf(
   }: { readonly lessIsBetter?: boolean; readonly orBetter?: boolean } = {},
 ): Conformance | null {
   const upTo = probabilityUpTo(claimed, value);
-  const probability = lessIsBetter ? upTo : 1 - upTo;
+  // Where nothing is known to be worse than the claim, to meet it exactly is to meet it.
+  const isWorstMet = value.median === claimed && (lessIsBetter ? value.high : value.low) === claimed;
+  const probability = isWorstMet ? 1 : lessIsBetter ? upTo : 1 - upTo;
   if (probability < tail) return orBetter ? null : { low: 0, high: tail };
   if (probability > 1 - tail) return { low: 1 - tail, high: 1 };
   return { low: probability, high: orBetter ? 1 : probability };

@@ -313,6 +313,15 @@ describe('laws of judging', () => {
     );
   });
 
+  it('a value that is known exactly meets a claim of as much', () => {
+    fc.assert(
+      fc.property(evidence, fc.boolean(), (found, lessIsBetter) => {
+        const exact = { ...found, interval: { low: found.value, high: found.value } };
+        expect(conformanceBy(found.value, exact, lessIsBetter)).toEqual({ low: 0.999, high: 1 });
+      }),
+    );
+  });
+
   it('nothing that was only set, and nothing without an interval, holds a claim', () => {
     fc.assert(
       fc.property(claimed, evidence, fc.boolean(), (claim, found, lessIsBetter) => {
