@@ -60,7 +60,7 @@ export async function bundleCli(folder: string): Promise<void> {
 async function bundleLauncher(folder: string, build: string): Promise<void> {
   const bundle = await rolldown({
     cwd: root,
-    input: { cli: 'src/launch.ts' },
+    input: { cli: 'src/host/launch.ts' },
     platform: 'node',
     transform: { target: 'node20.19', define: { build: JSON.stringify(build) } },
     logLevel: 'warn',

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { setFlagsFromString } from 'node:v8';
 import { isMainThread } from 'node:worker_threads';
-import { KeptCode } from './host/kept-code.ts';
+import { KeptCode } from './kept-code.ts';
 
 /** Tells the built program from every other; the bundler puts it in. */
 declare const build: string;
