@@ -57,7 +57,10 @@ const slips: readonly Slip[] = [
         to: 'diameter: 0.6 mm, material: brass',
       },
     ],
-    found: [`warning consistency/abrasive-filler ${cloverTrial} | nozzle: »hs-0.6`],
+    found: [
+      `error consistency/nozzle-id ${wren} | - {id: hs-0.6, diameter: 0.6 mm, material: »brass}`,
+      `warning consistency/abrasive-filler ${cloverTrial} | nozzle: »hs-0.6`,
+    ],
   },
   {
     slip: 'a statement that feeds glass to brass',
@@ -81,6 +84,7 @@ const slips: readonly Slip[] = [
     ],
     found: [
       `warning consistency/abrasive-filler ${clover} | - {value: 15 mm3/s, basis: assumed, reason: A guess, at: {machine: plumstead/wren, nozzle: »hs-0.4}}`,
+      `error consistency/nozzle-id ${wren} | - {id: hs-0.4, diameter: 0.4 mm, material: »brass}`,
     ],
   },
 ];
@@ -123,9 +127,10 @@ const nearMisses: readonly NearMiss[] = [
       },
       {
         in: wren,
-        from: 'diameter: 0.6 mm, material: hardenedSteel',
-        to: 'diameter: 0.6 mm, material: brass',
+        below: '      - {id: hs-0.4, diameter: 0.4 mm, material: hardenedSteel}',
+        add: '      - {id: br-0.6, diameter: 0.6 mm, material: brass}',
       },
+      { in: cloverTrial, from: 'nozzle: hs-0.6', to: 'nozzle: br-0.6' },
     ],
   },
   {

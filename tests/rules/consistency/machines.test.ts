@@ -23,6 +23,17 @@ const slips: readonly Slip[] = [
     ],
   },
   {
+    slip: 'a nozzle whose id says another material',
+    edits: [
+      {
+        in: wren,
+        from: 'hs-0.4, diameter: 0.4 mm, material: hardenedSteel',
+        to: 'hs-0.4, diameter: 0.4 mm, material: brass',
+      },
+    ],
+    found: [`error consistency/nozzle-id ${wren} | - {id: hs-0.4, diameter: 0.4 mm, material: »brass}`],
+  },
+  {
     slip: 'a heated chamber without walls',
     edits: [{ in: wren, from: '  enclosed: true\n  heated: false', to: '  enclosed: false\n  heated: true' }],
     found: [`error consistency/chamber-contradiction ${wren} | heated: »true`],
@@ -78,6 +89,10 @@ const slips: readonly Slip[] = [
 ];
 
 const nearMisses: readonly NearMiss[] = [
+  {
+    nearMiss: 'a nozzle whose id is written without a point, and after its place',
+    edits: [{ in: wren, from: 'id: hs-0.4', to: 'id: left-hs-04' }],
+  },
   {
     nearMiss: 'an open machine for cold materials',
     edits: [
