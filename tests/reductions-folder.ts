@@ -9,6 +9,8 @@ declare module 'vitest' {
   interface ProvidedContext {
     /** Where test files put down the trials that they have reduced, for each other and for later runs of the same code. */
     readonly reductions: string;
+    /** Tells the code of this run from any other: what commands remember of a check rests on all of it. */
+    readonly program: string;
   }
 }
 
@@ -24,6 +26,7 @@ export default function reductionsFolder(project: TestProject): void {
       if (other !== name) rmSync(join(cache, other), { recursive: true, force: true });
     }
     project.provide('reductions', join(cache, name));
+    project.provide('program', digestOfFiles(join(root, 'src')));
   };
   provide();
   project.onTestsRerun(provide);

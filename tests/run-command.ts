@@ -15,11 +15,11 @@ export const testDay = '2026-06-01';
 
 const resultsPath = () => join(inject('reductions'), 'remembered');
 
-/** Where commands keep the results that they remember, shared by all tests and by later runs. */
+/** Where commands keep the results that they remember, shared by all tests and by later runs of the same code. */
 export const sharedResults: NonNullable<CliContext['results']> = async () => ({
   folder: resultsPath(),
   store: resultFolder(resultsPath()),
-  program: 'tests',
+  program: inject('program'),
 });
 
 export interface Outcome {
