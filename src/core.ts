@@ -70,7 +70,7 @@ export { type Quirk, quirkConcerns, quirksOf } from './knowledge/quirks.ts';
 export { type PairingWarning, pairingWarnings } from './knowledge/suitability/pairing-warnings.ts';
 export type { Verdict } from './knowledge/suitability/suitability.ts';
 export { findProfile, type UnknownProfile } from './registry/find-profile.ts';
-export type { Finding, Severity } from './registry/finding.ts';
+export type { AcknowledgedFinding, Finding, Severity } from './registry/finding.ts';
 export { type FixedProfile, fixProfile } from './registry/fix/fix-profile.ts';
 export type {
   Addition,
@@ -97,7 +97,12 @@ export { type IndexDifference, verifyIndex } from './registry/mirror/verify-inde
 export type { AnyProfile, Profile, ReadDocument } from './registry/profile.ts';
 export type { Registry } from './registry/registry.ts';
 export type { Problem, Result } from './result.ts';
-export { type CheckOptions, checkRegistry } from './rules/engine/check-registry.ts';
+export {
+  type CheckOptions,
+  checkRegistry,
+  type Judgement,
+  judgeRegistry,
+} from './rules/engine/check-registry.ts';
 export { answerProblem } from './scaffold/answer-problem.ts';
 export type { Answers } from './scaffold/answers.ts';
 export { type Field, fieldsOf } from './scaffold/field.ts';

@@ -6,7 +6,8 @@ import { asWritten, type Registry } from '../registry/registry.ts';
 import { type Path, toPointer } from '../registry/shape.ts';
 import { type PlacedStatement, statementsOf } from '../registry/statement.ts';
 import { quote } from '../text/quote.ts';
-import { type Acknowledgement, acknowledgementOf } from './acknowledgement.ts';
+import { type Acceptable, acceptedFindings } from './accepted-findings.ts';
+import { type Acknowledgement, acknowledgementsOf, neverAccepted } from './acknowledgement.ts';
 import { changedReadings } from './changed-readings.ts';
 import type { EvidenceContext } from './evidence-context.ts';
 import { supportFaults } from './limit-support.ts';
@@ -69,7 +70,7 @@ export function standingOf(profile: AnyProfile, placed: Placed, context: Evidenc
   const trial = context.registry.trial.get(placed.statement.evidence ?? '');
   const missing = trial === undefined ? missingTrial(profile, placed) : changedTrial(profile, placed, trial);
   const found = Object.entries(statementRules).flatMap(([rule, { code, hits }]) =>
-    [...hits(profile, placed, context)].map(({ path, message }) => ({ code, rule, path, message })),
+    [...hits(profile, placed, context)].map((hit) => ({ code, rule, ...hit })),
   );
   const faults = [...missing, ...found].map((each) => faultIn(profile, each, context));
   const ofTrial = trial === undefined ? null : trialStanding(trial, context);
@@ -89,25 +90,51 @@ export function trialStanding(trial: Profile<'trial'>, context: EvidenceContext)
   };
 }
 
-interface Found extends Pick<EvidenceFault, 'code' | 'rule' | 'message'> {
+interface Found extends Pick<EvidenceFault, 'code' | 'rule' | 'message'>, Pick<Hit, 'path' | 'found'> {}
+
+function faultIn(profile: AnyProfile, found: Found, context: EvidenceContext): EvidenceFault {
+  const { code, rule, message } = found;
+  return { code, rule, message, acknowledged: acceptanceOf(profile, found, context) };
+}
+
+/** Who has accepted a fault; which of several like it in the profile an entry is about, `check` decides in the same way. */
+function acceptanceOf(
+  profile: AnyProfile,
+  found: Found,
+  context: EvidenceContext,
+): EvidenceFault['acknowledged'] {
+  if (neverAccepted(found.rule) !== null) return null;
+  const place = placeInFile(profile, found.path, context.registry);
+  if (acknowledgementsOf(place.profile).length === 0) return null;
+  const own = acceptable(found.rule, place, found.found);
+  const others = hitsOf(found.rule, profile, context)
+    .map((hit) => ({ hit, place: placeInFile(profile, hit.path, context.registry) }))
+    .filter((other) => other.place.profile.source === place.profile.source)
+    .map((other) => acceptable(found.rule, other.place, other.hit.found))
+    .filter(({ pointer }) => pointer !== own.pointer);
+  const entry = acceptedFindings(place.profile, [own, ...others], context.today).get(own);
+  return entry === undefined ? null : { reason: entry.reason, until: entry.until };
+}
+
+function hitsOf(rule: string, profile: AnyProfile, context: EvidenceContext): readonly Hit[] {
+  return isStatementRule(rule) ? [...evidenceHits(rule, profile, context)] : [];
+}
+
+function isStatementRule(rule: string): rule is keyof typeof statementRules {
+  return Object.hasOwn(statementRules, rule);
+}
+
+function acceptable(rule: string, { profile, path }: PlaceInFile, found: string | undefined): Acceptable {
+  return { rule, pointer: toPointer(profile.originalPath(path)), found: found ?? null };
+}
+
+interface PlaceInFile {
+  readonly profile: AnyProfile;
   readonly path: Path;
 }
 
-function faultIn(profile: AnyProfile, found: Found, { registry, today }: EvidenceContext): EvidenceFault {
-  const { code, rule, message, path } = found;
-  const place = placeInFile(profile, path, registry);
-  const pointer = toPointer(place.profile.originalPath(place.path));
-  const entry = acknowledgementOf(place.profile, { rule, pointer }, today);
-  const acknowledged = entry === null ? null : { reason: entry.reason, until: entry.until };
-  return { code, rule, message, acknowledged };
-}
-
 /** The file in which a place of a profile stands, and where: what additions add to a filament stands in theirs. */
-function placeInFile(
-  profile: AnyProfile,
-  path: Path,
-  registry: Registry,
-): { readonly profile: AnyProfile; readonly path: Path } {
+function placeInFile(profile: AnyProfile, path: Path, registry: Registry): PlaceInFile {
   const own = profile.kind === 'filament' ? asWritten(registry, 'filament', profile.id) : undefined;
   if (own?.kind !== 'filament') return { profile, path };
   const added = addedPlace(path, own, additionsTo(own.id, registry.addition));

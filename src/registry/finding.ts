@@ -40,6 +40,14 @@ export interface Finding extends Span {
   readonly help: string | null;
 }
 
+/** A finding that a reviewer has accepted. */
+export interface AcknowledgedFinding extends Finding {
+  /** Why. */
+  readonly reason: string;
+  /** Last day on which it is accepted, YYYY-MM-DD. */
+  readonly until: string;
+}
+
 /** Order of findings: by file, place, rule, message; the same on every machine, so no locale is asked. */
 export function compareFindings(a: Finding, b: Finding): number {
   return (

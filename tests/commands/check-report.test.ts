@@ -17,7 +17,7 @@ describe('the JSON report', () => {
         'rule,severity,message,file,line,column,pointer,found,allowed,source,help'.split(','),
       );
     }
-    expect(Object.keys(summary)).toEqual('profiles,errors,warnings,notes'.split(','));
+    expect(Object.keys(summary)).toEqual('profiles,errors,warnings,notes,acknowledged'.split(','));
   });
 
   it('is one line of keys a finding and nothing else on either stream', async () => {

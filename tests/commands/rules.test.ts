@@ -29,19 +29,22 @@ it('lists one class', async () => {
   const { status, out } = await rules('acknowledgement');
   expect({ status, out }).toEqual({
     status: 0,
-    out: `4 rules. One rule in full: \`meltbounds rules CODE\`
+    out: `5 rules. One rule in full: \`meltbounds rules CODE\`
 
 acknowledgement
   rule                          severity  what must hold
   acknowledgement/expired       warning   An acknowledgement is valid up to and
                                           including its date.
-  acknowledgement/not-allowed   error     A limit that its own readings or its
-                                          own interval refute cannot be
-                                          acknowledged.
+  acknowledgement/not-allowed   error     Refuted limits, missing provenance,
+                                          dangers to people and whole profiles
+                                          cannot be acknowledged.
+  acknowledgement/too-long      error     A finding is acknowledged for at most
+                                          twelve months.
   acknowledgement/unknown-rule  error     An acknowledgement names an existing
                                           rule.
-  acknowledgement/unused        error     An acknowledgement accepts an existing
-                                          finding.
+  acknowledgement/unused        error     An acknowledgement accepts one
+                                          existing finding, of the value that it
+                                          names.
 `,
   });
 });

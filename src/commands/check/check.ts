@@ -22,6 +22,7 @@ export function checkCommand(cli: CliContext, exit: Exit): Command {
         .default('error'),
     )
     .option('--quiet', 'report errors only; the summary counts all')
+    .option('--acknowledged', 'list what reviewers have acknowledged, too; the summary counts it anyway')
     .option(
       '--changed <commit>',
       'report only what git sees changed since a commit or branch, and what depends on it',
@@ -54,6 +55,7 @@ Examples:
   meltbounds check
   meltbounds check profiles/filaments/ashgrove/stagecraft-pla.yaml
   meltbounds check --fix
+  meltbounds check --acknowledged
   meltbounds check - --stdin-path profiles/jobs/mask-rack.yaml < edited.yaml
   meltbounds check --changed main --fail-on warning
   meltbounds check --shard 3/16

@@ -2,7 +2,7 @@ import { rememberReductions } from '../../bench/reduce-trial.ts';
 import { type Finding, wholeFile } from '../../registry/finding.ts';
 import { pathOfFile } from '../../registry/registry-file.ts';
 import type { ResultMemory } from '../../registry/result-memory.ts';
-import { checkRegistry } from '../../rules/engine/check-registry.ts';
+import { type Judgement, judgeRegistry } from '../../rules/engine/check-registry.ts';
 import { ruleOf } from '../../rules/engine/rules.ts';
 import type { CheckedFiles } from './checked-files.ts';
 
@@ -12,7 +12,7 @@ export function judge(
   wantsFile: (file: string) => boolean,
   memory: ResultMemory,
   today: string,
-): Finding[] {
+): Judgement {
   const loaded = files.loaded();
   rememberReductions(loaded.registry, memory);
   const attachments = loaded.registry.profiles.flatMap(({ source, attachment }) =>
@@ -20,9 +20,9 @@ export function judge(
   );
   // What is wrong in the readings of a wanted trial is wrong with the trial.
   const readings = new Set(attachments);
-  return checkRegistry(loaded, { today, wants: wantsFile }).filter(
-    ({ file }) => wantsFile(file) || readings.has(file),
-  );
+  const isAsked = ({ file }: Finding) => wantsFile(file) || readings.has(file);
+  const { findings, acknowledged } = judgeRegistry(loaded, { today, wants: wantsFile });
+  return { findings: findings.filter(isAsked), acknowledged: acknowledged.filter(isAsked) };
 }
 
 /** What is said of a trial whose remembered reduction is not what its readings give now. */

@@ -1,17 +1,16 @@
 import { rememberReductions, trialResults } from '../../bench/reduce-trial.ts';
-import type { Finding } from '../../registry/finding.ts';
 import { identityOfPath, type Kind } from '../../registry/kind.ts';
 import { type FileWithSiblings, linkFiles, parseFile } from '../../registry/load-files.ts';
 import { pathOfFile, type ReadFile, relativePathOfFile } from '../../registry/registry-file.ts';
 import type { ResultMemory } from '../../registry/result-memory.ts';
 import { isObject } from '../../registry/shape.ts';
+import type { Judgement } from '../../rules/engine/check-registry.ts';
 import { sha256Of } from '../../text/sha256.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { CheckedFiles } from './checked-files.ts';
 import { reduceInThreads } from './share-work.ts';
 
-interface Judged {
-  readonly findings: readonly Finding[];
+interface Judged extends Judgement {
   /** The trials whose results the rules have asked for. */
   readonly reduced: readonly string[];
 }
@@ -28,20 +27,20 @@ export async function recallOrJudge(
   memory: ResultMemory,
   today: string,
   cli: CliContext,
-): Promise<readonly Finding[]> {
+): Promise<Judgement> {
   const prints = [...files.profiles.map(({ file }) => file), ...files.sheets].map(fingerprint);
   const asked = { kind: 'check', name: 'check', inputs: [today, wanted, prints] };
   const remembered = judgedOf(memory.lookUp(asked));
   if (remembered !== null) askForOne(files, remembered.reduced, memory, today);
   const distrusted = memory.differing(today);
   const misread = remembered === null ? null : misreadFile(files, wanted, remembered, today);
-  if (remembered !== null && distrusted.length === 0 && misread === null) return remembered.findings;
-  const findings = await judgeAnew(files, wantsFile, memory, today, cli, { distrusted, misread });
+  if (remembered !== null && distrusted.length === 0 && misread === null) return remembered;
+  const judgement = await judgeAnew(files, wantsFile, memory, today, cli, { distrusted, misread });
   // What may rest on a wrong result is not remembered, and what was remembered of it is gone.
-  const isDoubtful = findings.some(({ rule }) => rule === 'evidence/misremembered');
-  const judged: Judged | null = isDoubtful ? null : { findings, reduced: memory.recalled('reduction') };
+  const isDoubtful = judgement.findings.some(({ rule }) => rule === 'evidence/misremembered');
+  const judged: Judged | null = isDoubtful ? null : { ...judgement, reduced: memory.recalled('reduction') };
   memory.learn(asked, JSON.stringify(judged));
-  return findings;
+  return judgement;
 }
 
 /** What is known already to be remembered wrongly: trials, and a file. */
@@ -58,25 +57,30 @@ export async function judgeAnew(
   today: string,
   cli: CliContext,
   { distrusted, misread }: Distrust = { distrusted: [], misread: null },
-): Promise<readonly Finding[]> {
+): Promise<Judgement> {
   await files.parseAhead(memory, cli);
   const misparsed = files.misparsed(today);
   const { judge, misremembered, misrememberedFile } = await import('./judge.ts');
   await reduceInThreads(files.loaded().registry, wantsFile, memory, cli);
-  const findings = judge(files, wantsFile, memory, today);
+  const { findings, acknowledged } = judge(files, wantsFile, memory, today);
   const wrong = new Set([...distrusted, ...memory.differing(today)]);
-  return [
-    ...findings,
-    ...[...wrong].map((trial) => misremembered(trial, placeOf(files, trial))),
-    ...[...misparsed, ...(misread === null ? [] : [misread])].map(misrememberedFile),
-  ];
+  return {
+    findings: [
+      ...findings,
+      ...[...wrong].map((trial) => misremembered(trial, placeOf(files, trial))),
+      ...[...misparsed, ...(misread === null ? [] : [misread])].map(misrememberedFile),
+    ],
+    acknowledged,
+  };
 }
 
 /** What was remembered of a check, if it has the form of it: whoever can write an entry can write anything. */
 function judgedOf(remembered: unknown): Judged | null {
   if (!isObject(remembered)) return null;
-  const { findings, reduced } = remembered;
-  return Array.isArray(findings) && Array.isArray(reduced) ? { findings, reduced } : null;
+  const { findings, acknowledged, reduced } = remembered;
+  return Array.isArray(findings) && Array.isArray(acknowledged) && Array.isArray(reduced)
+    ? { findings, acknowledged, reduced }
+    : null;
 }
 
 /** The wanted file of the day, if what is wrong with its form is not what is remembered of it; else null. */

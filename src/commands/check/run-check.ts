@@ -1,7 +1,7 @@
 import { dirname, relative } from 'node:path';
 import { fileErrorCode } from '../../host/file-error.ts';
 import { filesOfFolders } from '../../host/load-registry.ts';
-import { type Finding, isAtLeast, type Severity } from '../../registry/finding.ts';
+import { isAtLeast, type Severity } from '../../registry/finding.ts';
 import { type ParseFile, parsingChanges } from '../../registry/load-files.ts';
 import { pathOfFile } from '../../registry/registry-file.ts';
 import { type ResultMemory, recallingOnce } from '../../registry/result-memory.ts';
@@ -9,6 +9,7 @@ import { formatReport } from '../../report/findings/findings-formats.ts';
 import { summarise } from '../../report/findings/summary.ts';
 import type { ReportFormat } from '../../report/report-formats.ts';
 import { type Problem, type Result, success } from '../../result.ts';
+import type { Judgement } from '../../rules/engine/check-registry.ts';
 import type { Shard } from '../../rules/engine/evidence-shards.ts';
 import { type CliContext, exitStatus } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
@@ -25,6 +26,7 @@ export interface CheckOptions {
   readonly format: ReportFormat;
   readonly failOn: Severity;
   readonly quiet?: boolean;
+  readonly acknowledged?: boolean;
   readonly changed?: string;
   readonly shard?: Shard;
   readonly watch?: boolean;
@@ -81,7 +83,7 @@ interface Judging {
 
 async function checkOnce(
   { asked, options, memory, version, cli, exit }: CheckRun,
-  judging: (judged: Judging) => Promise<readonly Finding[]>,
+  judging: (judged: Judging) => Promise<Judgement>,
   parse?: ParseFile,
 ): Promise<void> {
   const { cwd, progress = () => undefined } = cli;
@@ -107,12 +109,18 @@ async function checkOnce(
     for (const line of fixed.value) cli.err(`${line}\n`);
     files = read();
   }
-  const findings = await judging({ files, wanted, wantsFile, today: options.today ?? cli.today() });
+  const { findings, acknowledged } = await judging({
+    files,
+    wanted,
+    wantsFile,
+    today: options.today ?? cli.today(),
+  });
   progress('');
   const texts = isAllSeen(asked) ? textsOf(files) : files.loaded().texts;
   const report = await formatReport[options.format]({
     findings: options.quiet ? findings.filter(({ severity }) => severity === 'error') : findings,
-    summary: summarise(findings, wanted.length),
+    summary: summarise(findings, wanted.length, acknowledged.length),
+    acknowledged: options.acknowledged ? acknowledged : null,
     files: wanted,
     failOn: options.failOn,
     version,

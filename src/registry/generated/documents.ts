@@ -140,15 +140,19 @@ export interface Acknowledgement {
    */
   rule: string;
   /**
-   * JSON pointer (RFC 6901) to the value.
+   * JSON pointer (RFC 6901) to the value. Its position in a list may change.
    */
   at: string;
+  /**
+   * What the rule finds there, as its message and `check --format json` say it. Any other value is not accepted.
+   */
+  found: string;
   /**
    * Why it is accepted.
    */
   reason: string;
   /**
-   * Last day on which it is accepted.
+   * Last day on which it is accepted, at most twelve months from now.
    */
   until: string;
 }

@@ -1,4 +1,4 @@
-import type { Finding, Severity } from '../../registry/finding.ts';
+import type { AcknowledgedFinding, Finding, Severity } from '../../registry/finding.ts';
 import { escapeCommandMessage, escapeCommandProperty } from '../../text/escape.ts';
 import { printable } from '../../text/printable.ts';
 import { counted } from '../../text/words.ts';
@@ -11,9 +11,14 @@ const commands: Readonly<Record<Severity, string>> = { error: 'error', warning: 
 
 /**
  * Findings as workflow commands, the lines by which a build step has a code host mark files of a change: errors first,
- * since only the first ten of each kind are shown. Where some are not, an annotation says how many.
+ * since only the first ten of each kind are shown. Where some are not, an annotation says how many. What is
+ * acknowledged is a notice behind all of them, where it is given.
  */
-export function formatFindingsAsAnnotations(findings: readonly Finding[], summary: Summary): string {
+export function formatFindingsAsAnnotations(
+  findings: readonly Finding[],
+  summary: Summary,
+  acknowledged: readonly AcknowledgedFinding[] = [],
+): string {
   const of = (severity: Severity) => findings.filter((finding) => finding.severity === severity);
   const [errors, warnings, notes] = [of('error'), of('warning'), of('note')];
   const hidden = [errors, warnings, notes].map((group) => Math.max(0, group.length - mostShown));
@@ -23,6 +28,7 @@ export function formatFindingsAsAnnotations(findings: readonly Finding[], summar
     // It counts as a notice, of which ten are shown as well, so it must not come last.
     ...(rest === null ? [] : [`::notice title=meltbounds::${escapeCommandMessage(rest)}`]),
     ...notes.map(annotation),
+    ...acknowledged.map(acknowledgement),
     summaryText(summary),
   ];
   return `${lines.join('\n')}\n`;
@@ -36,6 +42,16 @@ function annotation(finding: Finding): string {
     .join(',');
   const text = [finding.message, ...(help === null ? [] : [help])].map(printable).join('\n');
   return `::${commands[severity]} ${properties}::${escapeCommandMessage(text)}`;
+}
+
+function acknowledgement(finding: AcknowledgedFinding): string {
+  const { message, until, reason } = finding;
+  return annotation({
+    ...finding,
+    severity: 'note',
+    message: `Acknowledged until ${until}: ${message}`,
+    help: reason,
+  });
 }
 
 function restText([errors = 0, warnings = 0, notes = 0]: readonly number[]): string | null {

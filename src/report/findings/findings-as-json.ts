@@ -1,13 +1,30 @@
-import type { Finding } from '../../registry/finding.ts';
+import type { AcknowledgedFinding, Finding } from '../../registry/finding.ts';
 import type { Summary } from './summary.ts';
 
 /** Version of the form of the JSON findings, see `schema/output/check.schema.json`. */
 const checkFormat = 'meltbounds-check/1';
 
-/** Findings for programs: the keys of each finding always all present, null where there is nothing to say. */
-export function formatFindingsAsJson(findings: readonly Finding[], summary: Summary): string {
-  const document = { format: checkFormat, findings: findings.map(reportedFinding), summary };
+/**
+ * Findings for programs: the keys of each finding always all present, null where there is nothing to say. Acknowledged
+ * ones are listed where they are given.
+ */
+export function formatFindingsAsJson(
+  findings: readonly Finding[],
+  summary: Summary,
+  acknowledged: readonly AcknowledgedFinding[] | null = null,
+): string {
+  const document = {
+    format: checkFormat,
+    findings: findings.map(reportedFinding),
+    ...(acknowledged !== null && { acknowledged: acknowledged.map(reportedAcknowledgement) }),
+    summary,
+  };
   return `${JSON.stringify(document, null, 2)}\n`;
+}
+
+function reportedAcknowledgement(finding: AcknowledgedFinding) {
+  const { reason, until } = finding;
+  return { ...reportedFinding(finding), reason, until };
 }
 
 /** A finding as programs read it. */

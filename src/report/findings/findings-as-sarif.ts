@@ -1,13 +1,23 @@
-import { compareText, type Finding } from '../../registry/finding.ts';
+import { type AcknowledgedFinding, compareText, type Finding } from '../../registry/finding.ts';
 import { rules } from '../../rules/engine/rules.ts';
 import { sha256Of } from '../../text/sha256.ts';
 import { documentationAddress, rulePageAddress } from '../rules/rule-address.ts';
 
 const schema = 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json';
 
-/** Findings as SARIF 2.1.0 (OASIS), with the texts of the rules that they name, sorted by code. */
-export function formatFindingsAsSarif(findings: readonly Finding[], version: string): string {
-  const codes = [...new Set(findings.map(({ rule }) => rule))].sort(compareText);
+/**
+ * Findings as SARIF 2.1.0 (OASIS), with the texts of the rules that they name, sorted by code. What is acknowledged is
+ * counted, and where it is given a result that its file suppresses.
+ */
+export function formatFindingsAsSarif(
+  findings: readonly Finding[],
+  version: string,
+  { count, listed }: { readonly count: number; readonly listed: readonly AcknowledgedFinding[] } = {
+    count: 0,
+    listed: [],
+  },
+): string {
+  const codes = [...new Set([...findings, ...listed].map(({ rule }) => rule))].sort(compareText);
   const fingerprints = fingerprinter();
   const run = {
     tool: {
@@ -20,7 +30,14 @@ export function formatFindingsAsSarif(findings: readonly Finding[], version: str
     },
     columnKind: 'utf16CodeUnits',
     originalUriBaseIds: { '%SRCROOT%': { description: { text: 'The folder in which the check was run.' } } },
-    results: findings.map((finding) => result(finding, codes.indexOf(finding.rule), fingerprints(finding))),
+    results: [
+      ...findings.map((finding) => result(finding, codes.indexOf(finding.rule), fingerprints(finding))),
+      ...listed.map((finding) => ({
+        ...result(finding, codes.indexOf(finding.rule), fingerprints(finding)),
+        suppressions: [suppression(finding)],
+      })),
+    ],
+    properties: { acknowledged: count },
   };
   return `${JSON.stringify({ $schema: schema, version: '2.1.0', runs: [run] }, null, 2)}\n`;
 }
@@ -53,6 +70,15 @@ function result(finding: Finding, ruleIndex: number, fingerprint: string) {
     ],
     partialFingerprints: { 'ruleFileAndPlace/v1': fingerprint },
     properties: { found, allowed, source },
+  };
+}
+
+function suppression({ reason, until }: AcknowledgedFinding) {
+  return {
+    kind: 'inSource',
+    status: 'accepted',
+    justification: `${reason} (until ${until})`,
+    properties: { until },
   };
 }
 

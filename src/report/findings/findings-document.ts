@@ -1,4 +1,4 @@
-import type { Finding } from '../../registry/finding.ts';
+import type { AcknowledgedFinding, Finding } from '../../registry/finding.ts';
 import {
   type Block,
   code,
@@ -15,12 +15,23 @@ import { type Summary, summaryText } from './summary.ts';
 /** Gives the text of a file, for showing the line of a finding; undefined where it could not be read. */
 export type TextOf = (file: string) => string | undefined;
 
-/** Findings for people: how many there are, then each with its place, the line itself, what is wrong, why, what to do. */
-export function findingsDocument(findings: readonly Finding[], summary: Summary, textOf: TextOf): Document {
+/**
+ * Findings for people: how many there are, then each with its place, the line itself, what is wrong, why, what to do;
+ * behind them those that are acknowledged, where they are given.
+ */
+export function findingsDocument(
+  findings: readonly Finding[],
+  summary: Summary,
+  textOf: TextOf,
+  acknowledged: readonly AcknowledgedFinding[] = [],
+): Document {
   return {
     title: null,
     answer: [styled(summaryStyle(summary), summaryText(summary))],
-    blocks: findings.map((finding) => findingSection(finding, textOf)),
+    blocks: [
+      ...findings.map((finding) => findingSection(finding, textOf)),
+      ...acknowledged.map((finding) => acknowledgedSection(finding, textOf)),
+    ],
   };
 }
 
@@ -34,6 +45,14 @@ export function findingSection(finding: Finding, textOf: TextOf): Section {
   const { file, line, column, severity, rule } = finding;
   const heading = [`${file}:${line}:${column} `, styled(severity, severity), ' ', quiet(rule)];
   return section(heading, [...frameBlocks(finding, textOf), facts(...proseOf(finding))]);
+}
+
+/** What a reviewer has accepted, with the reason in the place of a remedy. */
+function acknowledgedSection(finding: AcknowledgedFinding, textOf: TextOf): Section {
+  const { file, line, column, severity, rule, message, until, reason } = finding;
+  const heading = [`${file}:${line}:${column} `, quiet(`acknowledged ${severity} ${rule}`)];
+  const accepted = [['found', message] as const, ['reason', reason] as const, ['until', until] as const];
+  return section(heading, [...frameBlocks(finding, textOf), facts(...accepted)]);
 }
 
 function frameBlocks(finding: Finding, textOf: TextOf): Block[] {

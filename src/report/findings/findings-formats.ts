@@ -1,4 +1,4 @@
-import type { Finding, Severity } from '../../registry/finding.ts';
+import type { AcknowledgedFinding, Finding, Severity } from '../../registry/finding.ts';
 import { formatDocument } from '../../units/format-document.ts';
 import type { ReportFormat } from '../report-formats.ts';
 import { formatFindingsAsAnnotations } from './findings-as-annotations.ts';
@@ -11,6 +11,8 @@ import type { Summary } from './summary.ts';
 interface CheckReport {
   readonly findings: readonly Finding[];
   readonly summary: Summary;
+  /** What reviewers have accepted, if it is to be listed. */
+  readonly acknowledged: readonly AcknowledgedFinding[] | null;
   /** Paths of all files that were checked, those without findings too. */
   readonly files: readonly string[];
   /** Lowest severity that counts as a failure. */
@@ -20,15 +22,21 @@ interface CheckReport {
   readonly textOf: TextOf;
 }
 
+function acceptedIn({ summary, acknowledged }: Pick<CheckReport, 'summary' | 'acknowledged'>) {
+  return { count: summary.acknowledged, listed: acknowledged ?? [] };
+}
+
 /** One that quotes the rules loads them first. */
 type FormatReport = (report: CheckReport) => string | Promise<string>;
 
 export const formatReport: Readonly<Record<ReportFormat, FormatReport>> = {
-  text: ({ findings, summary, colour, textOf }) =>
-    formatDocument(findingsDocument(findings, summary, textOf), 'text', { colour }),
-  json: ({ findings, summary }) => formatFindingsAsJson(findings, summary),
-  sarif: async ({ findings, version }) =>
-    (await import('./findings-as-sarif.ts')).formatFindingsAsSarif(findings, version),
-  junit: ({ findings, files, failOn }) => formatFindingsAsJunit(findings, files, failOn),
-  annotations: ({ findings, summary }) => formatFindingsAsAnnotations(findings, summary),
+  text: ({ findings, summary, acknowledged, colour, textOf }) =>
+    formatDocument(findingsDocument(findings, summary, textOf, acknowledged ?? []), 'text', { colour }),
+  json: ({ findings, summary, acknowledged }) => formatFindingsAsJson(findings, summary, acknowledged),
+  sarif: async ({ findings, version, ...report }) =>
+    (await import('./findings-as-sarif.ts')).formatFindingsAsSarif(findings, version, acceptedIn(report)),
+  junit: ({ findings, files, failOn, ...report }) =>
+    formatFindingsAsJunit(findings, files, failOn, acceptedIn(report)),
+  annotations: ({ findings, summary, acknowledged }) =>
+    formatFindingsAsAnnotations(findings, summary, acknowledged ?? []),
 };

@@ -10,7 +10,7 @@ export const rule: AcknowledgementRule = {
   source: 'Format of the registry: `until` is the last day of an acknowledgement.',
   example: {
     kind: 'filament',
-    bad: acknowledging('evidence/far-below-interval, at: /density', '2026-01-31'),
+    bad: acknowledging('evidence/far-below-interval, at: /density, found: 1.27 g/cm3', '2026-01-31'),
     good: acknowledgedLimit,
   },
 };

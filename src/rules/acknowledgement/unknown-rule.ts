@@ -9,7 +9,7 @@ export const rule: AcknowledgementRule = {
   source: 'Format of the registry: codes of rules never change their meaning.',
   example: {
     kind: 'filament',
-    bad: acknowledging('evidence/far-bellow, at: /density'),
+    bad: acknowledging('evidence/far-bellow, at: /density, found: 1.27 g/cm3'),
     good: acknowledgedLimit,
   },
 };

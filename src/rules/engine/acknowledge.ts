@@ -1,10 +1,12 @@
+import { acceptedFindings, isAtPlace, namesFound } from '../../evidence/accepted-findings.ts';
 import {
   type Acknowledgement,
-  accepts,
   acknowledgementsOf,
-  canBeAcknowledged,
+  lastAcceptableDay,
+  type NeverAccepted,
+  neverAccepted,
 } from '../../evidence/acknowledgement.ts';
-import type { Finding } from '../../registry/finding.ts';
+import type { AcknowledgedFinding, Finding } from '../../registry/finding.ts';
 import { groupedBy } from '../../registry/grouped-by.ts';
 import type { Hit } from '../../registry/hit.ts';
 import { presentCode } from '../../registry/migrations/renamed-rules.ts';
@@ -29,45 +31,72 @@ interface AcknowledgeOptions {
   readonly misread: ReadonlySet<string>;
 }
 
+/** What rules have found, apart from what reviewers have accepted of it. */
+interface Acknowledged {
+  /** What nobody has accepted, and what is wrong with the acknowledgements themselves. */
+  readonly findings: readonly Finding[];
+  readonly acknowledged: readonly AcknowledgedFinding[];
+}
+
 /**
- * Leaves out the findings that their documents acknowledge, each up to and including a date, and adds what is wrong
+ * Sets apart the findings that their documents acknowledge, each up to and including a date, and adds what is wrong
  * with the acknowledgements themselves.
  */
 export function acknowledge(
   documents: readonly ReadDocument[],
   found: readonly JudgedFinding[],
   options: AcknowledgeOptions,
-): Finding[] {
-  const accepted = new Set<Finding>();
+): Acknowledged {
+  const accepted = new Map<Finding, Acknowledgement>();
   const faults: Finding[] = [];
   const findingsOf = groupedBy(found, ({ document }) => document.path);
   for (const document of documents) {
+    const entries = acknowledgementsOf(document);
+    if (entries.length === 0) continue;
     const own = (findingsOf.get(document.source.path) ?? []).map(({ finding }) => finding);
-    for (const entry of acknowledgementsOf(document)) {
-      const matching = own.filter((finding) => accepts(entry, finding, options.today));
-      for (const finding of matching) accepted.add(finding);
-      const fault = matching.length > 0 ? null : faultOf(entry, document, options);
+    const here = acceptedFindings(document, own, options.today);
+    for (const [finding, entry] of here) accepted.set(finding, entry);
+    const places = new Set([...here.values()].map(placeOfEntry));
+    const taken = new Set(here.keys());
+    for (const entry of entries) {
+      const fault = places.has(placeOfEntry(entry)) ? null : faultOf(entry, document, own, taken, options);
       if (fault !== null) faults.push(fault);
     }
   }
-  return [...found.map(({ finding }) => finding).filter((finding) => !accepted.has(finding)), ...faults];
+  const findings = found.map(({ finding }) => finding);
+  return {
+    findings: [...findings.filter((finding) => !accepted.has(finding)), ...faults],
+    acknowledged: findings.flatMap((finding) => acknowledgedFinding(finding, accepted.get(finding))),
+  };
+}
+
+/** Entries that say the same of one place accept the same, in their turn. */
+function placeOfEntry({ rule, at, found }: Acknowledgement): string {
+  return JSON.stringify([rule, at, found]);
+}
+
+function acknowledgedFinding(finding: Finding, entry: Acknowledgement | undefined): AcknowledgedFinding[] {
+  return entry === undefined ? [] : [{ ...finding, reason: entry.reason, until: entry.until }];
 }
 
 function faultOf(
   entry: Acknowledgement,
   document: ReadDocument,
-  options: AcknowledgeOptions,
+  own: readonly Finding[],
+  accepted: ReadonlySet<Finding>,
+  { today, misread }: AcknowledgeOptions,
 ): Finding | null {
   if (!rules.some(({ code }) => code === entry.rule)) {
     return placed('acknowledgement/unknown-rule', unknownRule(entry), document);
   }
-  if (!canBeAcknowledged(entry.rule)) {
-    return placed('acknowledgement/not-allowed', notAllowed(entry), document);
-  }
-  if (entry.until < options.today) return placed('acknowledgement/expired', expired(entry), document);
-  return options.misread.has(document.source.path)
+  const refusal = refusedHit(entry);
+  if (refusal !== null) return placed('acknowledgement/not-allowed', refusal, document);
+  if (entry.until < today) return placed('acknowledgement/expired', expired(entry), document);
+  if (entry.until > lastAcceptableDay(today))
+    return placed('acknowledgement/too-long', tooLong(entry, today), document);
+  return misread.has(document.source.path)
     ? null
-    : placed('acknowledgement/unused', unused(entry), document);
+    : placed('acknowledgement/unused', unused(entry, own, accepted), document);
 }
 
 function placed(code: RuleCode, hit: Hit, document: ReadDocument): Finding {
@@ -89,14 +118,43 @@ function unknownRule({ index, rule }: Acknowledgement): Hit {
   };
 }
 
-function notAllowed({ index, rule }: Acknowledgement): Hit {
-  return {
-    path: ['acknowledged', index, 'rule'],
-    part: 'value',
-    message: `"${rule}" cannot be accepted: the readings or the interval of the limit refute it`,
-    found: rule,
-    allowed: 'rules that judge what is unusual',
+const neverBecause: Readonly<Record<NeverAccepted, { readonly why: string; readonly help: string }>> = {
+  refuted: {
+    why: 'the readings or the interval of the limit refute it',
     help: 'Correct the limit to what its readings support, or measure again, and remove this entry.',
+  },
+  provenance: {
+    why: 'nobody could tell where the value comes from',
+    help: 'Name the trial, the source or the reason that the value rests on, and remove this entry.',
+  },
+  safety: {
+    why: 'it is about danger to people, which no reason makes smaller',
+    help: 'Correct the value by the manual of the machine and the sheet of the filament, and remove this entry.',
+  },
+};
+
+/** An entry that nothing could make valid; null for any other. */
+function refusedHit({ index, rule, at }: Acknowledgement): Hit | null {
+  const never = neverAccepted(rule);
+  if (never !== null) {
+    const { why, help } = neverBecause[never];
+    return {
+      path: ['acknowledged', index, 'rule'],
+      part: 'value',
+      message: `"${rule}" cannot be accepted: ${why}`,
+      found: rule,
+      allowed: 'rules that judge what is unusual',
+      help,
+    };
+  }
+  if (at !== '') return null;
+  return {
+    path: ['acknowledged', index, 'at'],
+    part: 'value',
+    message: 'A whole profile cannot be accepted, only what is found at a place in it',
+    found: "''",
+    allowed: 'a JSON pointer to a key or a statement, such as /meltFlow/1',
+    help: 'Write the place that the finding is about.',
   };
 }
 
@@ -111,24 +169,72 @@ function expired({ index, rule, until }: Acknowledgement): Hit {
   };
 }
 
-function unused({ index, rule, at }: Acknowledgement): Hit {
-  const hit = {
-    path: ['acknowledged', index],
+function tooLong({ index, rule, until }: Acknowledgement, today: string): Hit {
+  const last = lastAcceptableDay(today);
+  return {
+    path: ['acknowledged', index, 'until'],
     part: 'value',
-    found: quote(rule),
-    allowed: 'a rule that finds something here',
-  } as const;
-  if (judgingRules.some(({ code }) => code === rule)) {
-    const place = at === '' ? 'anywhere in this profile' : `at ${quote(at)}`;
+    message: `"${quote(rule)}" is to be accepted until ${quote(until)}, more than twelve months from ${today}`,
+    found: quote(until),
+    allowed: `a day up to ${last}`,
+    help: `Write \`until: ${last}\` or an earlier day: once a year somebody looks again.`,
+  };
+}
+
+/** An entry that accepts nothing, and what the rule finds instead. */
+function unused(entry: Acknowledgement, own: readonly Finding[], accepted: ReadonlySet<Finding>): Hit {
+  const { index, rule, at, found } = entry;
+  const hit = { path: ['acknowledged', index], part: 'value', found: quote(rule) } as const;
+  if (judgingRules.every(({ code }) => code !== rule)) {
     return {
       ...hit,
-      message: `"${rule}" finds nothing ${place}, so there is nothing to accept`,
-      help: 'Remove the entry, or correct its place: a list item is counted from 0.',
+      allowed: 'a rule that judges readable values',
+      message: `"${rule}" cannot be accepted: only findings of rules that judge readable values can`,
+      help: 'Fix what is wrong, and remove the entry.',
+    };
+  }
+  const here = own.filter((finding) => isAtPlace(entry, finding));
+  const same = here.filter((finding) => namesFound(entry, finding));
+  const free = same.filter((finding) => !accepted.has(finding));
+  if (free.length > 0) return ambiguous(entry, free);
+  if (same.length > 0) {
+    return {
+      ...hit,
+      allowed: 'one entry for a finding',
+      message: `"${rule}" at ${quote(at)} is accepted by another entry already`,
+      help: 'Remove one of the two.',
+    };
+  }
+  const [other] = here;
+  if (other !== undefined) {
+    const now = other.found ?? 'nothing that can be named';
+    return {
+      path: ['acknowledged', index, 'found'],
+      part: 'value',
+      message: `Of "${rule}" at ${quote(at)}, "${quote(found)}" was accepted, but "${quote(now)}" is found now`,
+      found: quote(found),
+      allowed: quote(now),
+      help: 'Check the value again; if it is right, write what is found now, with a reason that fits it.',
     };
   }
   return {
     ...hit,
-    message: `"${rule}" cannot be accepted: only findings of rules that judge readable values can`,
-    help: 'Fix what is wrong, and remove the entry.',
+    allowed: 'a rule that finds something here',
+    message: `"${rule}" finds nothing at ${quote(at)}, so there is nothing to accept`,
+    help: 'Remove the entry, or correct its place.',
+  };
+}
+
+function ambiguous({ index, rule, at, found }: Acknowledgement, same: readonly Finding[]): Hit {
+  const places = [...new Set(same.map(({ pointer }) => pointer))];
+  const shown = places.slice(0, 3).map((place) => quote(place));
+  const more = places.length > shown.length ? ` and ${places.length - shown.length} more` : '';
+  return {
+    path: ['acknowledged', index, 'at'],
+    part: 'value',
+    message: `"${rule}" finds "${quote(found)}" at several places, and an entry accepts one: ${shown.join(', ')}${more}`,
+    found: quote(at),
+    allowed: 'one of these places',
+    help: 'Name the one that is meant. If each is, write an entry for each.',
   };
 }

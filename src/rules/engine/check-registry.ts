@@ -1,7 +1,7 @@
 import { trialResults } from '../../bench/reduce-trial.ts';
 import { reducingOnce } from '../../bench/reducing-once.ts';
 import { additionsTo } from '../../registry/addition.ts';
-import type { Finding } from '../../registry/finding.ts';
+import { type AcknowledgedFinding, compareFindings, type Finding } from '../../registry/finding.ts';
 import type { Hit } from '../../registry/hit.ts';
 import type { LoadedRegistry } from '../../registry/load-files.ts';
 import type { AnyProfile, ReadDocument } from '../../registry/profile.ts';
@@ -22,14 +22,19 @@ export interface CheckOptions {
   readonly reduce?: typeof trialResults;
 }
 
-/**
- * Everything that is wrong with a registry, or with the wanted profiles of it: what reading has shown, and what the rules
- * find that no profile acknowledges. Ordered by file and place.
- */
-export function checkRegistry(
+/** What a check has found in a registry, each ordered by file and place. */
+export interface Judgement {
+  /** What is wrong: what reading has shown, and what the rules find that no profile acknowledges. */
+  readonly findings: readonly Finding[];
+  /** What the rules find besides, and reviewers have accepted. */
+  readonly acknowledged: readonly AcknowledgedFinding[];
+}
+
+/** Judges a registry, or the wanted profiles of it. */
+export function judgeRegistry(
   loaded: LoadedRegistry,
   { today, wants = () => true, reduce = trialResults }: CheckOptions,
-): Finding[] {
+): Judgement {
   const { registry } = loaded;
   const context: RuleContext = { registry, today, reduce: reducingOnce(registry, reduce) };
   const isWanted = ({ source }: ReadDocument) => wants(source.path);
@@ -39,8 +44,16 @@ export function checkRegistry(
     ...registry.profiles.flatMap((profile) => judgedProfile(profile, context, isWanted)),
   ];
   const misread = new Set(loaded.findings.map(({ file }) => file));
-  const left = acknowledge(documents, found, { today, misread });
-  return capFindings([...loaded.findings.filter(({ file }) => wants(file)), ...left]);
+  const { findings, acknowledged } = acknowledge(documents, found, { today, misread });
+  return {
+    findings: capFindings([...loaded.findings.filter(({ file }) => wants(file)), ...findings]),
+    acknowledged: acknowledged.toSorted(compareFindings),
+  };
+}
+
+/** Everything that is wrong with a registry, or with the wanted profiles of it, ordered by file and place. */
+export function checkRegistry(loaded: LoadedRegistry, options: CheckOptions): readonly Finding[] {
+  return judgeRegistry(loaded, options).findings;
 }
 
 function judgedDocument(document: ReadDocument, context: RuleContext): JudgedFinding[] {

@@ -1,6 +1,7 @@
 // Generated from the files of src/rules by `npm run generate`; do not edit.
 import { rule as acknowledgementExpired } from '../acknowledgement/expired.ts';
 import { rule as acknowledgementNotAllowed } from '../acknowledgement/not-allowed.ts';
+import { rule as acknowledgementTooLong } from '../acknowledgement/too-long.ts';
 import { rule as acknowledgementUnknownRule } from '../acknowledgement/unknown-rule.ts';
 import { rule as acknowledgementUnused } from '../acknowledgement/unused.ts';
 import { rule as consistencyAbrasiveFiller } from '../consistency/abrasive-filler.ts';
@@ -158,6 +159,7 @@ import type { RuleFile } from '../engine/rule.ts';
 export const ruleFiles = {
   'acknowledgement/expired': acknowledgementExpired,
   'acknowledgement/not-allowed': acknowledgementNotAllowed,
+  'acknowledgement/too-long': acknowledgementTooLong,
   'acknowledgement/unknown-rule': acknowledgementUnknownRule,
   'acknowledgement/unused': acknowledgementUnused,
   'consistency/abrasive-filler': consistencyAbrasiveFiller,

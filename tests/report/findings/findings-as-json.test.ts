@@ -27,7 +27,8 @@ it('holds every key of a finding in its order, null where there is nothing to sa
         "profiles": 2,
         "errors": 1,
         "warnings": 0,
-        "notes": 0
+        "notes": 0,
+        "acknowledged": 0
       }
     }
     "
@@ -46,6 +47,6 @@ it('holds an empty list where there is no problems found', () => {
   expect(JSON.parse(formatFindingsAsJson([], summarise([], 5)))).toEqual({
     format: 'meltbounds-check/1',
     findings: [],
-    summary: { profiles: 5, errors: 0, warnings: 0, notes: 0 },
+    summary: { profiles: 5, errors: 0, warnings: 0, notes: 0, acknowledged: 0 },
   });
 });

@@ -12,6 +12,7 @@ describe('the report as JUnit XML', () => {
       "<?xml version="1.0" encoding="UTF-8"?>
       <testsuites name="meltbounds" tests="4" failures="2" errors="0" skipped="0">
         <testsuite name="check" tests="4" failures="2" errors="0" skipped="0">
+          <properties><property name="acknowledged" value="0"/></properties>
           <testcase name="profiles/filaments/a b, 100%: &quot;new&quot;.yaml" classname="profiles">
             <system-out>profiles/filaments/a b, 100%: "new".yaml:3:1 warning acknowledgement/expired
       wrong   It was accepted until 2026-01-31</system-out>

@@ -154,7 +154,10 @@ describe('the report as SARIF', () => {
                   "source": "UCUM, case-sensitive codes"
                 }
               }
-            ]
+            ],
+            "properties": {
+              "acknowledged": 0
+            }
           }
         ]
       }
