@@ -1,15 +1,21 @@
 import { fillerDensity } from '../physics/filler-density.ts';
 import { readFillerSymbol } from '../physics/filler-symbol.ts';
 import { densityOfMixture, type MixturePart } from '../physics/mixture.ts';
+import { parsePlasticsDesignation } from '../physics/plastics-designation.ts';
 import type { Filament } from '../registry/generated/documents.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { Fraction, GramsPerCubicMillimetre } from '../units/canonical.ts';
-import { type Envelope, familiesOf, widest } from './families.ts';
+import { type Envelope, familiesOf, isFoamed, widest } from './families.ts';
 
 /** Pigments and additives shift the density of a family by so much (common practice, no source). */
 export const pigmentAllowance: Fraction = 0.03;
 /** Filaments with fillers hold voids, which make them lighter than the mixing rule says (common practice, no source). */
 export const voidAllowance: Fraction = 0.08;
+
+/** Foamed filament holds so much gas at most (common practice, no source: sold from about 0.4 g/cm3 on). */
+const largestPorosity: Fraction = 0.75;
+/** Flame retardants: mass fraction and density, in g/mm³, of brominated ones with antimony trioxide (from memory, common practice). */
+const flameRetardant: MixturePart = { massFraction: 0.25, density: 3.3e-3 };
 
 /** No grade and no measurement is so far off (common practice, no source); between this and the allowance lies a warning. */
 export const impossiblyOff = 0.2;
@@ -44,12 +50,21 @@ export function densityEnvelope(filament: Filament, registry: Registry): Density
   };
   const below = fillers.length > 0 ? voidAllowance : pigmentAllowance;
   return {
-    low: mixture('low'),
-    high: mixture('high'),
+    low: mixture('low') * (isFoamed(filament) ? 1 - largestPorosity : 1),
+    high: isFlameRetardant(filament) ? withFlameRetardant(mixture('high')) : mixture('high'),
     slack: { below, above: pigmentAllowance },
     filled: fillers.length > 0,
     source: [matrix.source, ...new Set(densities.flatMap((known) => known?.source ?? []))].join('; '),
   };
+}
+
+function withFlameRetardant(density: GramsPerCubicMillimetre): GramsPerCubicMillimetre {
+  return densityOfMixture([{ massFraction: 1 - flameRetardant.massFraction, density }, flameRetardant]);
+}
+
+function isFlameRetardant({ designation }: Filament): boolean {
+  const parsed = parsePlasticsDesignation(designation);
+  return parsed.ok && parsed.value.flameRetardant;
 }
 
 /** By what fraction a density lies below or above an envelope; 0 inside of it. */

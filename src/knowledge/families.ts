@@ -29,9 +29,43 @@ export function familiesOf(filament: Filament, registry: Registry): readonly Pol
   return found.length === known.length ? [base, ...found] : [];
 }
 
-/** Whether a polymer symbol is that of a family or of one of its kinds: `TPU-ARES` is of the family `TPU`. */
+/**
+ * Symbols of copolymers and modified grades that are judged as a family with another symbol: they share its density, softening
+ * and nozzle temperatures (common practice, no source; the symbols by ISO 1043-1:2011, from memory, but for PCTG).
+ */
+const kin: Readonly<Record<string, string>> = {
+  MABS: 'ABS',
+  PCTG: 'PET-G',
+  PDLLA: 'PLA',
+  PLLA: 'PLA',
+  PVOH: 'PVAL',
+  SB: 'PS-HI',
+};
+
+/**
+ * Whether a polymer symbol is that of a family or of one of its kinds: `TPU-ARES` is of the family `TPU`, the copolymer
+ * `PA6/66` of `PA6` and of `PA66`.
+ */
 export function isOfFamily(symbol: string, family: string): boolean {
-  return symbol === family || symbol.startsWith(`${family}-`);
+  if (symbol === family || symbol.startsWith(`${family}-`)) return true;
+  return kin[symbol] === family || copolymerisedOf(symbol).includes(family);
+}
+
+/** The homopolymers of a copolymer's symbol: PA6 and PA66 of `PA6/66`; none where it has no stroke. */
+function copolymerisedOf(symbol: string): readonly string[] {
+  const [first = '', ...others] = symbol.split('/');
+  const letters = /^[A-Z]*/.exec(first)?.[0] ?? '';
+  return others.length === 0 ? [] : [first, ...others.map((other) => letters + other)];
+}
+
+/** What names call a foamed grade, or one that foams in the nozzle. */
+const foamWords = /\bfoam\w*\b|\b(?:light|feather)-?weight\b|\bLW\b/i;
+
+/** Whether a filament is foamed, or foams in the nozzle: by its designation (`PLA-E`) or by its name. */
+export function isFoamed({ name, designation }: Filament): boolean {
+  const parsed = parsePlasticsDesignation(designation);
+  const expanded = parsed.ok && parsed.value.polymers.some((symbol) => symbol.split('-').includes('E'));
+  return expanded || foamWords.test(name);
 }
 
 /** The widest range that the statements of some families give for a property; null where none is stated. */

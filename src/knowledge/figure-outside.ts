@@ -32,7 +32,7 @@ export function figuresOutside(profile: AnyProfile): readonly FigureOutside[] {
 function* figuresIn(profile: AnyProfile): Generator<FigureOutside> {
   for (const { path, shape, value } of leavesOf('quantity', shapes[profile.kind], profile.data)) {
     const band = bandAt(profile.kind, path);
-    if (band === undefined) continue;
+    if (band === undefined || isOpenEnded(profile, path)) continue;
     const { dimension } = shape;
     const { usual, possible } = band;
     const outside = endsOf(value).filter(
@@ -42,6 +42,11 @@ function* figuresIn(profile: AnyProfile): Generator<FigureOutside> {
     if (worst !== undefined)
       yield { path, dimension, value: worst, band, impossible: !within(worst, possible) };
   }
+}
+
+/** Whether a side of a build envelope is as long as the room behind a belt. */
+function isOpenEnded(profile: AnyProfile, [key]: Path): boolean {
+  return profile.kind === 'machine' && profile.data.layout === 'belt' && key === 'envelope';
 }
 
 /** The numbers of a quantity in canonical units: one, or the two ends of a range. */

@@ -8,9 +8,12 @@ const flowsAboveGlass = 80;
 /** Grades of a family differ by so much from the tables, and so do thermometers in hot ends (common practice, no source). */
 export const gradeAllowance = 10;
 /** How far good settings lie outside of the usual ones of their family (common practice, no source). */
-export const usualAllowance = 15;
+export const usualAllowance = 20;
 /** Fillers thicken the melt, which is met with more heat (common practice, no source). */
 export const fillerAllowance = 15;
+
+/** Blowing agents are set free by more heat than the polymer alone is given (common practice, no source). */
+const foamingAllowance = 20;
 
 /** A bound of nozzle temperatures and where it comes from. */
 interface NozzleBound {
@@ -37,16 +40,18 @@ interface ImpossibleEnd {
   readonly text: string;
 }
 
-export function nozzleEnvelope(families: readonly Polymer[]): NozzleEnvelope {
-  const limit = nozzleLimit(families);
+export function nozzleEnvelope(families: readonly Polymer[], foamed = false): NozzleEnvelope {
+  const [limit, usual] = [nozzleLimit(families), widest(families, 'nozzleTemperature')];
   const names = familyNames(families);
+  const more = foamed ? foamingAllowance : 0;
   return {
     lowest: coldest(families.map(lowestOf)),
     highest: limit && {
-      ...limit,
-      text: `${shown(limit.value, 'temperature')}, which ${names} is not to exceed`,
+      value: limit.value + more,
+      source: limit.source,
+      text: `${shown(limit.value + more, 'temperature')}, which ${foamed ? 'foaming ' : ''}${names} is not to exceed`,
     },
-    usual: widest(families, 'nozzleTemperature'),
+    usual: usual && { ...usual, high: usual.high + more },
   };
 }
 

@@ -5,7 +5,7 @@ import type { Path } from '../registry/shape.ts';
 import { stated } from '../registry/stated.ts';
 import { type Conditions, statementsOf } from '../registry/statement.ts';
 import type { Range } from '../units/canonical.ts';
-import { familiesOf } from './families.ts';
+import { familiesOf, isFoamed } from './families.ts';
 import { isNozzleTemperature } from './nozzle-temperature-figure.ts';
 import { restsOnTrial } from './rests-on-trial.ts';
 
@@ -16,6 +16,8 @@ interface NozzleTemperaturePlace {
   readonly families: readonly Polymer[];
   /** Whether the material holds fillers. */
   readonly filled: boolean;
+  /** Whether the material is foamed, or foams in the nozzle. */
+  readonly foamed: boolean;
 }
 
 /**
@@ -61,7 +63,7 @@ function* conditionsOf(profile: AnyProfile, registry: Registry): Generator<Nozzl
 function materialOf(
   { filament: id, polymer }: Conditions,
   registry: Registry,
-): { families: readonly Polymer[]; filled: boolean } | null {
+): Pick<NozzleTemperaturePlace, 'families' | 'filled' | 'foamed'> | null {
   const filament = id === undefined ? undefined : registry.filament.get(id)?.data;
   const family = polymer === undefined ? undefined : registry.polymer.get(polymer)?.data;
   const families =
@@ -69,7 +71,11 @@ function materialOf(
   // Of a family as a whole nobody knows whether the grade is filled.
   return families.length === 0
     ? null
-    : { families, filled: filament?.fillers !== undefined || filament === undefined };
+    : {
+        families,
+        filled: filament?.fillers !== undefined || filament === undefined,
+        foamed: filament !== undefined && isFoamed(filament),
+      };
 }
 
 function pointRange(value: number): Range {

@@ -3,6 +3,7 @@ import { highestStated } from '../registry/stated.ts';
 import type { DegreesCelsius } from '../units/canonical.ts';
 import { shown } from '../units/wording.ts';
 import { familyNames, widest } from './families.ts';
+import { roomTemperature } from './melt-heat.ts';
 
 /** A temperature above which the filament is soft, and where it comes from. */
 export interface Softening {
@@ -42,8 +43,17 @@ export function softerFamily(filament: Filament, families: readonly Polymer[]): 
   return own === null || family === null || own.value <= family.value ? null : family;
 }
 
+/**
+ * Whether a family softens at its glass transition: an amorphous one that is hard in a room. An elastomer is past its own there, and
+ * its hard phase, of which the family says nothing, gives it shape.
+ */
+export function softensAtGlass(family: Polymer): boolean {
+  const glass = widest([family], 'glassTransition');
+  return family.structure === 'amorphous' && glass !== null && glass.high >= roomTemperature;
+}
+
 function familySoftening(families: readonly Polymer[]): Softening | null {
-  const amorphous = families.filter(({ structure }) => structure === 'amorphous');
+  const amorphous = families.filter(softensAtGlass);
   const glass = widest(amorphous, 'glassTransition');
   if (glass !== null) {
     const text = `${shown(glass.high, 'temperature')}, the glass transition of ${familyNames(amorphous)}`;

@@ -40,7 +40,13 @@ const byMetal: Readonly<Record<string, FillerDensity>> = {
   CuSn: recalled(8.7, 8.9, 'ASM Handbook vol. 2, tin bronzes'),
   CuZn: recalled(8.4, 8.7, 'ASM Handbook vol. 2, brasses'),
   Fe: recalled(7.87, 7.87, ELEMENTS),
+  FeCr: recalled(7.7, 7.8, 'ASM Handbook vol. 1, ferritic and martensitic stainless steels'),
+  FeCrNi: recalled(7.8, 8.0, 'ASM Handbook vol. 1, austenitic stainless steels'),
+  Mg: recalled(1.74, 1.74, ELEMENTS),
+  Ni: recalled(8.9, 8.91, ELEMENTS),
+  Pb: recalled(11.34, 11.35, ELEMENTS),
   Sn: recalled(7.29, 7.29, ELEMENTS),
+  Ti: recalled(4.5, 4.51, ELEMENTS),
   W: recalled(19.25, 19.3, ELEMENTS),
   Zn: recalled(7.13, 7.14, ELEMENTS),
 };

@@ -7,6 +7,8 @@ import { isCharacteristic } from './plastics-characteristic.ts';
 export interface PlasticsDesignation extends DesignatedFillers {
   /** Polymer symbols with their characteristics, such as `PET-G`; more than one in a blend. */
   readonly polymers: readonly string[];
+  /** Whether it notes a flame retardant: `ABS-FR(17)`. */
+  readonly flameRetardant: boolean;
 }
 
 interface Component {
@@ -20,16 +22,20 @@ const NO_FILLERS: DesignatedFillers = { fillers: [], massFraction: 0 };
 const ambiguousPolymers: Readonly<Record<string, readonly string[]>> = { PVA: ['PVAL', 'PVAC'] };
 const tradeWritings: Readonly<Record<string, string>> = { PETG: 'PET-G', HIPS: 'PS-HI' };
 
+/** Flame retardants by their code numbers. Source: ISO 1043-4 (from memory). */
+const flameRetardantNote = /-FR(?:\(\d{1,2}(?:\+\d{1,2})*\))?$/;
+
 /**
  * Reads a plastics designation: polymer or blend, characteristics, fillers (`PA6-CF20`, `PS-HI`, `PC+ABS`,
- * `(PC+ABS)-GF20`, `PP-(GF25+MD15)`, `PP-(GF+MD)40`). Notes on recyclate and flame retardants are refused.
- * Source: ISO 1043-1:2011, ISO 1043-2:2011 and ISO 11469 (from memory).
+ * `(PC+ABS)-GF20`, `PP-(GF25+MD15)`, `PP-(GF+MD)40`, `ABS-FR(17)`). Notes on recyclate are refused.
+ * Source: ISO 1043-1:2011, ISO 1043-2:2011, ISO 1043-4 and ISO 11469 (from memory).
  */
-export function parsePlasticsDesignation(text: string): Result<PlasticsDesignation, DesignationProblem> {
-  const problem = problemOfCharacters(text);
+export function parsePlasticsDesignation(written: string): Result<PlasticsDesignation, DesignationProblem> {
+  const problem = problemOfCharacters(written);
   if (problem !== undefined) {
     return failure(problem);
   }
+  const text = written.replace(flameRetardantNote, '');
   const [, group, groupTail] = /^\(([^()]+)\)(?:-(.+))?$/.exec(text) ?? [];
   const components: Component[] = [];
   for (const part of group === undefined ? splitOutsideParentheses(text) : group.split('+')) {
@@ -43,7 +49,8 @@ export function parsePlasticsDesignation(text: string): Result<PlasticsDesignati
     }
     components.push(component.value);
   }
-  return withFillers(text, components, groupTail);
+  const read = withFillers(text, components, groupTail);
+  return read.ok ? success({ ...read.value, flameRetardant: text !== written }) : read;
 }
 
 function problemOfCharacters(text: string): DesignationProblem | undefined {
@@ -111,7 +118,7 @@ function withFillers(
   text: string,
   components: readonly Component[],
   groupTail: string | undefined,
-): Result<PlasticsDesignation, DesignationProblem> {
+): Result<Omit<PlasticsDesignation, 'flameRetardant'>, DesignationProblem> {
   const polymers = components.map((component) => component.polymer);
   const own = components.at(-1)?.fillerParts ?? [];
   const parts = groupTail === undefined ? own : [...own, ...groupTail.split('-')];

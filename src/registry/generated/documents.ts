@@ -186,9 +186,9 @@ export interface Machine {
    */
   sheet: string;
   /**
-   * How the axes move: the bed along one of them, a gantry above a bed that only lifts, or parallel arms.
+   * How the axes move: the bed along one of them, a gantry above a bed that only lifts, parallel arms, or a belt that carries the part away, so that its length is only limited by the room behind the machine.
    */
-  layout: 'movingBed' | 'gantry' | 'parallelArm';
+  layout: 'movingBed' | 'gantry' | 'parallelArm' | 'belt';
   /**
    * Build envelope: the largest part that fits (ISO/ASTM 52900).
    */
@@ -457,7 +457,7 @@ export interface Filament {
    */
   polymer: string;
   /**
-   * Material by ISO 1043: polymer, then fillers with their mass fraction in per cent.
+   * Material by ISO 1043: polymer, then fillers with their mass fraction in per cent; `E` marks a foamed or foaming grade, `FR(17)` a flame retardant.
    */
   designation: string;
   /**
@@ -470,7 +470,7 @@ export interface Filament {
    */
   fillers?: {
     /**
-     * Symbol by ISO 1043-2: material, then form.
+     * Symbol by ISO 1043-2: material, then form; that of a metal may name its elements.
      */
     symbol: string;
     /**

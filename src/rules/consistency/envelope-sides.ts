@@ -6,7 +6,7 @@ import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Between width and depth, and between the height and the middle of both. */
-const largestRatios = { flat: 6, height: 9 };
+const largestRatios = { flat: 6, low: 9, tall: 8 };
 
 export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
@@ -17,13 +17,14 @@ export const rule: ProfileRule<'machine'> = {
   rationale: 'A side that lost or gained a digit looks usual on its own; parts and run-ups are judged by it.',
   source:
     'Common practice, no source: beds are up to twice as wide as deep, tall frames three times as high as wide.',
-  formula: `x/${largestRatios.flat} <= y <= ${largestRatios.flat} x; m/${largestRatios.height} <= z <= ${largestRatios.height} m, m = sqrt(x y)`,
+  formula: `x/${largestRatios.flat} <= y <= ${largestRatios.flat} x; m/${largestRatios.low} <= z <= ${largestRatios.tall} m, m = sqrt(x y); not on a belt`,
   example: alike(
     'machine',
     { bad: '60 mm', good: '460 mm' },
     (width) => `envelope: {x: ${width}, y: 428 mm, z: 442 mm}`,
   ),
   *check(profile) {
+    if (profile.data.layout === 'belt') return;
     if (figuresOutside(profile).some(({ path }) => path[0] === 'envelope')) return;
     const { axis, allowed } = comparedSide(profile.data.envelope);
     const side = profile.data.envelope[axis];
@@ -41,9 +42,9 @@ export const rule: ProfileRule<'machine'> = {
 
 /** The side that fits the others least, and what would fit them. */
 function comparedSide({ x, y, z }: Machine['envelope']): { axis: 'x' | 'y' | 'z'; allowed: Range } {
-  const within = (middle: number, ratio: number) => ({ low: middle / ratio, high: middle * ratio });
+  const within = (middle: number, low: number, high = low) => ({ low: middle / low, high: middle * high });
   if (Math.max(x, y) <= largestRatios.flat * Math.min(x, y))
-    return { axis: 'z', allowed: within(Math.sqrt(x * y), largestRatios.height) };
+    return { axis: 'z', allowed: within(Math.sqrt(x * y), largestRatios.low, largestRatios.tall) };
   return Math.abs(Math.log(x / z)) > Math.abs(Math.log(y / z))
     ? { axis: 'x', allowed: within(y, largestRatios.flat) }
     : { axis: 'y', allowed: within(x, largestRatios.flat) };

@@ -1,3 +1,4 @@
+import { roomTemperature } from '../../knowledge/melt-heat.ts';
 import type { Hit } from '../../registry/hit.ts';
 import type { Path } from '../../registry/shape.ts';
 import { stated } from '../../registry/stated.ts';
@@ -7,6 +8,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 /** In K below the coldest nozzle. */
 const gaps = { bed: 55, softening: 15 };
+/** Filaments that melt in warm water need less: a share of the way from the room to the coldest nozzle. */
+const bedShare = 0.4;
 
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
@@ -16,7 +19,7 @@ export const rule: ProfileRule<'filament'> = {
   statement: 'The bed and softening temperatures of a filament are well below its lowest nozzle temperature.',
   rationale:
     'A line has to solidify on the bed; a temperature in °F shows when it is compared with the others.',
-  source: `Common practice, no source: a bed at least ${gaps.bed} K, a softening at least ${gaps.softening} K below the nozzle window.`,
+  source: `Common practice, no source: a bed at least ${gaps.bed} K, or ${100 * bedShare} % of the way to room temperature if that is less, a softening at least ${gaps.softening} K below the nozzle window.`,
   formula: `T_bed <= T_nozzle - ${gaps.bed} K; T_softening <= T_nozzle - ${gaps.softening} K, T_nozzle the lower end of the window`,
   example: {
     kind: 'filament',
@@ -38,7 +41,8 @@ bedTemperature:
     const { nozzleTemperature, bedTemperature, softening } = profile.data;
     const coldest = Math.min(...nozzleTemperature.map(({ value }) => value.low));
     const beds = stated(bedTemperature, ['bedTemperature']).map((bed) => ({ ...bed, value: bed.value.high }));
-    yield* tooNear(beds, coldest - gaps.bed, coldest, 'A bed');
+    const gap = Math.min(gaps.bed, bedShare * (coldest - roomTemperature));
+    yield* tooNear(beds, coldest - gap, coldest, 'A bed');
     yield* tooNear(stated(softening, ['softening']), coldest - gaps.softening, coldest, 'A softening');
   },
 };

@@ -7,11 +7,23 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 /** Words in names that promise a filler, and the materials that keep the promise. */
 const promises: readonly { readonly word: RegExp; readonly materials: readonly FillerMaterial[] }[] = [
-  { word: /\bcarbon(?! black)\b|\bCF\d*\b/i, materials: ['C'] },
+  { word: /\bcarbon\b|\bCF\d*\b/i, materials: ['C'] },
   { word: /\bglass[ -]?(?:fib\w+|filled|reinforced)?\b|\bGF\d*\b/i, materials: ['G'] },
   { word: /\bwood\b/i, materials: ['W', 'L', 'N'] },
   { word: /\baramid\b/i, materials: ['A'] },
 ];
+
+const colour =
+  'black|white|gr[ae]y|brown|red|orange|yellow|green|blue|violet|purple|pink|beige|ivory|gold|silver|clear|transparent|natural';
+/** What names say besides the material: a colour, a look, and after `for` what the filament is meant for. */
+const besides = [
+  /\b(?:clear|green|smoked|stained|window|milk) glass\b/gi,
+  new RegExp(`\\b[a-z]+[ -](?:${colour})\\b`, 'gi'),
+  /\b[a-z]+[ -](?:look|like|effect|style|finish|imitation|free|tones?|colou?r(?:ed|s)?)\b/gi,
+  /\b(?:for|instead of|replaces|in place of)\b.*/gi,
+];
+/** Names of supports say what they support. */
+const supportWords = /\b(?:supports?|breakaway|soluble|interface|release)\b/i;
 
 /** Trade writings of polymer symbols, as names use them. */
 const tradeWritings: Readonly<Record<string, string>> = { PETG: 'PET-G', HIPS: 'PS-HI' };
@@ -37,8 +49,9 @@ export const rule: ProfileRule<'filament'> = {
 
 function missingFiller({ name, fillers = [] }: Filament): Hit | null {
   const held = fillers.map(({ symbol }) => readFillerSymbol(symbol)?.material);
+  const said = besides.reduce((text, phrase) => text.replaceAll(phrase, ' '), name);
   const broken = promises.find(
-    ({ word, materials }) => word.test(name) && !materials.some((material) => held.includes(material)),
+    ({ word, materials }) => word.test(said) && !materials.some((material) => held.includes(material)),
   );
   const [material] = broken?.materials ?? [];
   if (material === undefined) return null;
@@ -53,7 +66,9 @@ function missingFiller({ name, fillers = [] }: Filament): Hit | null {
 }
 
 function otherPolymer({ name, polymer, designation }: Filament, registry: Registry): Hit | null {
-  const words = name.split(/[^A-Za-z0-9-]+/).map((word) => tradeWritings[word] ?? word);
+  if (supportWords.test(name)) return null;
+  const [said = ''] = name.split(/\b(?:for|instead of|replaces|in place of)\b/i);
+  const words = said.split(/[^A-Za-z0-9-]+/).map((word) => tradeWritings[word] ?? word);
   const named = words.filter((word) => registry.polymer.has(word));
   const parsed = parsePlasticsDesignation(designation);
   const own = [polymer, ...(parsed.ok ? parsed.value.polymers : [])];

@@ -8,6 +8,11 @@ import type { ProfileRule } from '../engine/rule.ts';
 /** A number with decimals between words of an id, with its point or without: `hs-0.6`, `hs-06`. */
 const diameterInId = /(?<![\d.])(\d\.\d+|0\d{1,2})(?![\d.])/;
 
+/** In mm: ids give a bore of thousandths of an inch in tenths of a millimetre. */
+const idRounding = 0.02;
+/** The first of several that are only numbered: `nozzle-01`. */
+const firstNumber = /(?<![\d.])01(?![\d.])/;
+
 /** Words in ids that stand for the material of the tip. */
 const materialWords: ReadonlyMap<string, Nozzle['material']> = new Map([
   ['br', 'brass'],
@@ -43,10 +48,12 @@ hotEnds:
       - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}`,
   ),
   *check(profile) {
+    const ids = profile.data.hotEnds.flatMap(({ nozzles }) => nozzles.map(({ id }) => id));
+    const numbered = ids.some((id) => firstNumber.test(id));
     for (const [end, { nozzles }] of profile.data.hotEnds.entries()) {
       for (const [index, nozzle] of nozzles.entries()) {
         const path = ['hotEnds', end, 'nozzles', index];
-        yield* otherDiameter(nozzle, path);
+        if (!numbered) yield* otherDiameter(nozzle, path);
         yield* otherMaterial(nozzle, path);
       }
     }
@@ -55,7 +62,7 @@ hotEnds:
 
 function* otherDiameter({ id, diameter }: Nozzle, path: Path): Generator<Hit> {
   const named = diameterInId.exec(id)?.[1]?.replace(/^0(?=\d)/, '0.');
-  if (named === undefined || Math.abs(Number(named) - diameter) < 0.005) return;
+  if (named === undefined || Math.abs(Number(named) - diameter) < idRounding) return;
   yield {
     path: [...path, 'diameter'],
     part: 'value',

@@ -18,6 +18,9 @@ const ratios: readonly FeatureRatio[] = [
   { of: 'bridge', to: 'outerContour', high: 60 },
 ];
 
+/** A part of one wall that goes round and round: the head hardly travels, and there is hardly anything inside of the wall. */
+const oneWall = { travel: 0.03, infill: 0.1 };
+
 export const rule: ProfileRule<'job'> = {
   judges: 'profile',
   reach: 'profile',
@@ -29,17 +32,19 @@ export const rule: ProfileRule<'job'> = {
   source:
     'Plane geometry: what rests on the first layer ends in a top surface; the factors are common practice, no source.',
   formula:
-    '0.12 <= L_inner/L_outer <= 8; 0.16 <= L_top/L_first <= 60; 0.01 <= L_infill/L_outer <= 60; 0.05 <= L_travel/L_outer <= 3; L_overhang/L_outer <= 9; L_bridge/L_outer <= 60',
+    '0.12 <= L_inner/L_outer <= 8; 0.16 <= L_top/L_first <= 60; 0.01 <= L_infill/L_outer <= 60; 0.05 <= L_travel/L_outer <= 3; L_overhang/L_outer <= 9; L_bridge/L_outer <= 60; no lower bounds where L_travel/L_outer <= 0.03 and L_infill/L_outer <= 0.1',
   example: alike(
     'job',
     { bad: '1.3 m', good: '13 m' },
     (value) => `
 features:
   outerContour: {pathLength: 14 m, meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}
-  innerContour: {pathLength: ${value}, meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
+  innerContour: {pathLength: ${value}, meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}
+  infill: {pathLength: 30 m, meanSegment: 20 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
   ),
   *check(profile) {
-    for (const unfit of unfitFeatures(lengthsOf(profile.data), ratios)) {
+    const lengths = lengthsOf(profile.data);
+    for (const unfit of unfitFeatures(lengths, isOneWall(lengths) ? upwards : ratios)) {
       const { feature, partner, value, partnerValue } = unfit;
       yield {
         path: ['features', feature, 'pathLength'],
@@ -52,6 +57,15 @@ features:
     }
   },
 };
+
+/** What is left to judge of a part that has little besides its wall. */
+const upwards = ratios.map(
+  ({ of, to, high }): FeatureRatio => ({ of, to, ...(high !== undefined && { high }) }),
+);
+
+function isOneWall({ outerContour: wall = 0, travel = 0, infill = 0 }: Partial<Record<Feature, number>>) {
+  return travel <= oneWall.travel * wall && infill <= oneWall.infill * wall;
+}
 
 function lengthsOf({ features }: Job): Partial<Record<Feature, number>> {
   return Object.fromEntries(

@@ -1,4 +1,5 @@
 import { type Envelope, type FamilyRange, nozzleLimit, widest } from '../../knowledge/families.ts';
+import { softensAtGlass } from '../../knowledge/softening.ts';
 import type { Polymer } from '../../registry/generated/documents.ts';
 import type { Hit } from '../../registry/hit.ts';
 import { stated } from '../../registry/stated.ts';
@@ -18,7 +19,7 @@ export const rule: ProfileRule<'polymer'> = {
   source:
     'Osswald & Menges, Materials Science of Polymers for Engineers (from memory): the order of the thermal transitions; saturated is at least as wet as in equilibrium by definition.',
   formula:
-    'T_g < T_m; T_dry <= T_g (amorphous) or T_m (semi-crystalline); T_nozzle and its limit <= T_decomposition; w_saturated >= w_equilibrium',
+    'T_g < T_m; T_dry <= T_g (amorphous and hard at room temperature) or T_m; T_nozzle and its limit <= T_decomposition; w_saturated >= w_equilibrium',
   example: alike(
     'polymer',
     { bad: '190..250 Cel', good: '380..400 Cel' },
@@ -53,7 +54,7 @@ decomposition:
       'ratio',
       equilibrium && { ...equilibrium, name: 'the moisture in equilibrium with room air', end: 'high' },
     );
-    yield* driedTooHot(data, data.structure === 'amorphous' ? glass : widest(families, 'melting'));
+    yield* driedTooHot(data, softensAtGlass(data) ? glass : widest(families, 'melting'));
   },
 };
 

@@ -13,6 +13,9 @@ const ratios: readonly FeatureRatio[] = [
   { of: 'travel', to: 'outerContour', low: 1 / 4, high: 6 },
 ];
 
+/** In mm. Shorter segments of a contour are facets of a curve, and say nothing about the way to the next one. */
+const facet = 3;
+
 export const rule: ProfileRule<'job' | 'policy'> = {
   judges: 'profile',
   reach: 'profile',
@@ -22,7 +25,7 @@ export const rule: ProfileRule<'job' | 'policy'> = {
   rationale:
     'The segment length decides what speed a move reaches; a lost digit changes the time of a feature tenfold.',
   source:
-    'Common practice, no source: inner and outer contours within a factor of 4, hatches of surface, infill and first layer of 5.',
+    'Common practice, no source: inner and outer contours within a factor of 4, hatches of surface, infill and first layer of 5; contours of short facets are not compared with travel.',
   example: {
     kind: 'policy',
     bad: `
@@ -33,7 +36,7 @@ typicalSegments: {firstLayer: 25 mm, outerContour: 20 mm, innerContour: 20 mm, i
   *check(profile) {
     const segments = segmentsOf(profile);
     if (segments === null) return;
-    for (const unfit of unfitFeatures(segments.lengths, ratios)) {
+    for (const unfit of unfitFeatures(segments.lengths, ratiosFor(segments.lengths))) {
       const { feature, partner, value, partnerValue } = unfit;
       yield {
         path: segments.pathOf(feature),
@@ -46,6 +49,10 @@ typicalSegments: {firstLayer: 25 mm, outerContour: 20 mm, innerContour: 20 mm, i
     }
   },
 };
+
+function ratiosFor({ outerContour = 0 }: Partial<Record<Feature, number>>): readonly FeatureRatio[] {
+  return outerContour < facet ? ratios.filter(({ of }) => of !== 'travel') : ratios;
+}
 
 function segmentsOf(profile: AnyProfile) {
   if (profile.kind === 'policy') {

@@ -1,11 +1,6 @@
 import { bedBound } from '../../knowledge/bed-bound.ts';
-import { familiesOf } from '../../knowledge/families.ts';
-import {
-  impossibleEnd,
-  nozzleEnvelope,
-  unquestioned,
-  usualAllowance,
-} from '../../knowledge/nozzle-envelope.ts';
+import { familiesOf, isFoamed } from '../../knowledge/families.ts';
+import { impossibleEnd, nozzleEnvelope, unquestioned } from '../../knowledge/nozzle-envelope.ts';
 import type { Filament, Statement } from '../../registry/generated/documents.ts';
 import type { Hit } from '../../registry/hit.ts';
 import type { Profile } from '../../registry/profile.ts';
@@ -15,6 +10,8 @@ import { shown, shownRange } from '../../units/wording.ts';
 import { stating } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
+/** A bench tries settings so far outside of the window (common practice, no source). */
+const windowAllowance = 15;
 /** In degrees Celsius. */
 const coldestRoom = 15;
 
@@ -26,7 +23,7 @@ export const rule: ProfileRule<'trial'> = {
   statement: 'A trial is run within the temperature and fan range of its filament.',
   rationale:
     'Tables only use limits inside that range; a temperature far outside is often a typing mistake or the wrong spool.',
-  source: `Filament profile, nozzleTemperature, bedTemperature, chamberTemperature; ${usualAllowance} K of allowance are common practice, no source.`,
+  source: `Filament profile, nozzleTemperature, bedTemperature, chamberTemperature; ${windowAllowance} K of allowance are common practice, no source.`,
   example: stating('filament', 'nozzleTemperature', { bad: '215..225 Cel', good: '215..235 Cel' }),
   *check(profile, { registry }) {
     const filament = registry.filament.get(profile.data.filament)?.data;
@@ -47,7 +44,7 @@ function* outside(
   filament: Filament,
 ): Generator<Hit> {
   if (value === undefined || window === null) return;
-  const sane = { low: window.low - usualAllowance, high: window.high + usualAllowance };
+  const sane = { low: window.low - windowAllowance, high: window.high + windowAllowance };
   if (value >= sane.low && value <= sane.high) return;
   yield {
     path: ['conditions', name],
@@ -87,7 +84,7 @@ function widestOf(statements: readonly Statement<Range>[] | undefined): Range | 
 /** The widest window that the filament states; null where a slip in it is found by its own rules. */
 function saneNozzleWindow(filament: Filament, registry: Registry): Range | null {
   const window = widestOf(filament.nozzleTemperature);
-  const envelope = nozzleEnvelope(familiesOf(filament, registry));
+  const envelope = nozzleEnvelope(familiesOf(filament, registry), isFoamed(filament));
   return window === null || impossibleEnd(window, envelope) !== null ? null : window;
 }
 
@@ -106,7 +103,7 @@ function chamberWindow(filament: Filament): Range | null {
 
 /** Whether the rules on the family already question the temperature. */
 function isQuestioned(value: number, filament: Filament, registry: Registry): boolean {
-  const envelope = nozzleEnvelope(familiesOf(filament, registry));
+  const envelope = nozzleEnvelope(familiesOf(filament, registry), isFoamed(filament));
   const sane = unquestioned(envelope, filament.fillers !== undefined);
   const outside = sane !== null && (value < sane.low || value > sane.high);
   return outside || impossibleEnd({ low: value, high: value }, envelope) !== null;

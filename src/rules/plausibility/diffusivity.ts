@@ -15,12 +15,12 @@ export const rule: ProfileRule<'polymer'> = {
   rationale:
     'The three are measured separately; together they show a wrong one although each looks right alone.',
   source:
-    'Crawford, Plastics Engineering (1998), Table 1.8: 0.6e-7 m2/s to 1.7e-7 m2/s, though not every row there follows from its own figures.',
+    'Crawford, Plastics Engineering (1998), Table 1.8: 0.6e-7 m2/s to 1.7e-7 m2/s, though not every row there follows from its own figures; polyethylene and poly(phenylene sulfide) up to 2.8e-7 m2/s: Mark (ed.), Physical Properties of Polymers Handbook (from memory).',
   formula:
-    'a = k/(rho c_p), k conductivity, rho density, c_p specific heat of the solid; 0.07 mm2/s to 0.17 mm2/s',
+    'a = k/(rho c_p), k conductivity, rho density, c_p specific heat of the solid; 0.07 mm2/s to 0.28 mm2/s',
   example: alike(
     'polymer',
-    { bad: '0.35..0.39 W/m/K', good: '0.19..0.21 W/m/K' },
+    { bad: '0.50..0.54 W/m/K', good: '0.19..0.21 W/m/K' },
     (value) => `
 specificHeatSolid:
   - {value: 1.1..1.2 J/g/K, basis: published, source: invented-plastics-tables}

@@ -1,6 +1,8 @@
 import { endsOf } from '../../knowledge/figure-outside.ts';
 import { dimensionsWithSign } from '../../knowledge/figure-signs.ts';
+import { bandAt } from '../../registry/facts-of-key.ts';
 import { shapes } from '../../registry/generated/shapes.ts';
+import type { Kind } from '../../registry/kind.ts';
 import { isObject, type Leaf, leavesOf, type Shape } from '../../registry/shape.ts';
 import { dimensionInfo } from '../../units/dimension.ts';
 import { shown } from '../../units/wording.ts';
@@ -22,7 +24,7 @@ export const rule: ProfileRule = {
   *check(profile) {
     for (const leaf of leavesOf('quantity', shapes[profile.kind], profile.data)) {
       const { dimension } = leaf.shape;
-      if (!isAboveZero(leaf)) {
+      if (!isAboveZero(leaf) && !mayBeZero(leaf, profile.kind)) {
         const text =
           dimension === 'money' ? 'The sum of money' : `${shown(endsOf(leaf.value)[0] ?? 0, dimension)}`;
         yield {
@@ -38,7 +40,14 @@ export const rule: ProfileRule = {
   },
 };
 
-function isAboveZero({ shape: { dimension }, value }: Leaf<Extract<Shape, { type: 'quantity' }>>): boolean {
+/** Whether zero is a value and no stand-in for an unknown one: nothing is drawn back, a move takes no pause. */
+function mayBeZero({ path, value }: QuantityLeaf, kind: Kind): boolean {
+  return value === 0 && bandAt(kind, path)?.possible.low === 0;
+}
+
+type QuantityLeaf = Leaf<Extract<Shape, { type: 'quantity' }>>;
+
+function isAboveZero({ shape: { dimension }, value }: QuantityLeaf): boolean {
   if (dimensionsWithSign.includes(dimension)) return true;
   if (isObject(value) && typeof value.amount === 'number') return value.amount > 0;
   const ends = endsOf(value);

@@ -23,8 +23,8 @@ export const rule: ProfileRule = {
   formula: `T_m - ${gradeAllowance} K (semi-crystalline) or T_g + 80 K - ${gradeAllowance} K (amorphous) <= T_nozzle <= T_limit + ${gradeAllowance} K`,
   example: stating('filament', 'nozzleTemperature', { bad: '446..491 Cel', good: "'446..491 [degF]'" }),
   *check(profile, { registry }) {
-    for (const { path, range, families, filled } of nozzleTemperatures(profile, registry)) {
-      const envelope = nozzleEnvelope(families);
+    for (const { path, range, families, filled, foamed } of nozzleTemperatures(profile, registry)) {
+      const envelope = nozzleEnvelope(families, foamed);
       const end = impossibleEnd(range, envelope);
       if (end === null) continue;
       const sane = unquestioned(envelope, filled);

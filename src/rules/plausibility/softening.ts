@@ -1,4 +1,5 @@
 import { type Envelope, familiesOf, familyNames, widest } from '../../knowledge/families.ts';
+import { roomTemperature } from '../../knowledge/melt-heat.ts';
 import type { Polymer } from '../../registry/generated/documents.ts';
 import { stated } from '../../registry/stated.ts';
 import { shown, shownRange } from '../../units/wording.ts';
@@ -7,6 +8,8 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 /** Softening by other tests (Vicat, deflection under load) differs so much from the glass transition (common practice, no source). */
 const allowance = 20;
+/** A second polymer or a softener draws the transition of a stiff one so far towards the room (common practice, no source). */
+const modifiedShare = 0.3;
 
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
@@ -17,13 +20,14 @@ export const rule: ProfileRule<'filament'> = {
     'A filament softens near the glass transition of its family or, if it crystallises, below its melting point.',
   rationale:
     'Drying, bed and chamber temperatures are checked against it; if it is wrong, their mistakes are missed.',
-  source: `Polymer profile of the family, glassTransition and melting; ${allowance} K of allowance are common practice, no source.`,
+  source: `Polymer profile of the family, glassTransition and melting; ${allowance} K of allowance, below it for stiff families ${100 * modifiedShare} % of the way to room temperature: common practice, no source.`,
   example: stating('filament', 'softening', { bad: '130 Cel', good: '77 Cel' }),
   *check(profile, { registry }) {
     const families = familiesOf(profile.data, registry);
     const band = softeningBand(families);
     if (band === null) return;
-    const sane = { low: band.low - allowance, high: band.high + allowance };
+    const below = Math.max(allowance, modifiedShare * (band.low - roomTemperature));
+    const sane = { low: band.low - below, high: band.high + allowance };
     for (const { path, value } of stated(profile.data.softening, ['softening'])) {
       if (value >= sane.low && value <= sane.high) continue;
       yield {

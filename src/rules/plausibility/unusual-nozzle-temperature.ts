@@ -18,10 +18,10 @@ export const rule: ProfileRule = {
   rationale:
     'A temperature far from the usual ones is a mistake, or belongs to a special grade, which is worth a note.',
   source: `Polymer profile of the family, nozzleTemperature; ${usualAllowance} K of allowance, ${fillerAllowance} K more for fillers: common practice, no source.`,
-  example: stating('filament', 'nozzleTemperature', { bad: '200..255 Cel', good: '210..255 Cel' }),
+  example: stating('filament', 'nozzleTemperature', { bad: '195..255 Cel', good: '205..255 Cel' }),
   *check(profile, { registry }) {
-    for (const { path, range, families, filled } of nozzleTemperatures(profile, registry)) {
-      const envelope = nozzleEnvelope(families);
+    for (const { path, range, families, filled, foamed } of nozzleTemperatures(profile, registry)) {
+      const envelope = nozzleEnvelope(families, foamed);
       const sane = unquestioned(envelope, filled);
       if (sane === null || envelope.usual === null || impossibleEnd(range, envelope) !== null) continue;
       if (range.low >= sane.low && range.high <= sane.high) continue;

@@ -17,7 +17,7 @@ export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
   reach: 'registry',
   kinds: ['machine'],
-  severity: 'warning',
+  severity: 'note',
   statement: 'An enclosed machine for hot materials has a chamber temperature sensor.',
   rationale:
     'Without a sensor nobody knows whether the chamber is warm enough for the part, or too hot for motors, electronics and filament.',

@@ -95,7 +95,7 @@ describe('a wrong choice', () => {
 
   test('that comes near to none is answered with all', () => {
     expect(found('machine', 'layout: gantry', 'layout: robot')).toEqual([
-      'shape/not-a-choice 7:9 "layout" is "robot", which is not one of the allowed values | Write one of: movingBed, gantry, parallelArm.',
+      'shape/not-a-choice 7:9 "layout" is "robot", which is not one of the allowed values | Write one of: movingBed, gantry, parallelArm, belt.',
     ]);
   });
 

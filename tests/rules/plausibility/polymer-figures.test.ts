@@ -12,7 +12,7 @@ const slips: readonly Slip[] = [
       {
         in: petg,
         below: '  - {value: 75..85 Cel, basis: published, source: invented-plastics-tables}',
-        add: 'specificHeatSolid:\n  - {value: 1.0..1.1 J/g/K, basis: published, source: invented-plastics-tables}\nthermalConductivity:\n  - {value: 0.35..0.39 W/m/K, basis: published, source: invented-plastics-tables}',
+        add: 'specificHeatSolid:\n  - {value: 1.0..1.1 J/g/K, basis: published, source: invented-plastics-tables}\nthermalConductivity:\n  - {value: 0.48..0.52 W/m/K, basis: published, source: invented-plastics-tables}',
       },
     ],
     found: [`warning plausibility/diffusivity ${petg} | »thermalConductivity:`],

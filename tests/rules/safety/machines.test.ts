@@ -68,7 +68,7 @@ const slips: readonly Slip[] = [
       { in: wren, from: 'sensed: true', to: 'sensed: false' },
       { in: wren, from: 'value: 290 Cel', to: 'value: 300 Cel' },
     ],
-    found: [`warning safety/unsensed-chamber ${wren} | sensed: »false`],
+    found: [`note safety/unsensed-chamber ${wren} | sensed: »false`],
   },
   {
     slip: 'an enclosed machine that runs styrene polymers with no chamber sensor',
@@ -76,7 +76,7 @@ const slips: readonly Slip[] = [
       { in: wren, from: 'sensed: true', to: 'sensed: false' },
       { in: wren, from: 'polymer: PLA', to: 'polymer: PS-HI' },
     ],
-    found: [`warning safety/unsensed-chamber ${wren} | sensed: »false`],
+    found: [`note safety/unsensed-chamber ${wren} | sensed: »false`],
   },
   {
     slip: 'styrene on an open machine',
