@@ -25,12 +25,16 @@ export function samplerCosts(): { readonly sampler: number; readonly others: num
   const sampled = cost(() => {
     for (const { id, bench, tolerance } of ladders) possibleCurves(bench, tolerance, randomSource(id));
   });
-  const others = inputs.filter((input) => !isLadder(input)).map((input) => median(() => reduceInputs(input)));
+  const others = inputs.filter((input) => !isLadder(input)).map((input) => settledCost(() => reduceInputs(input)));
   return { sampler: reduced / sampled, others: Math.max(...others) };
 }
 
+/** Runs after which a method's machine code is made; making it costs more than any one of them. */
+const warmingRuns = 15;
+
 /** Processor time in milliseconds of the middle one of some runs: what collects garbage falls into any of them. */
-function median(run: () => unknown): number {
+function settledCost(run: () => unknown): number {
+  for (let index = 0; index < warmingRuns; index++) run();
   const costs = Array.from({ length: 7 }, () => cost(run)).sort((a, b) => a - b);
   return costs[3] ?? Number.NaN;
 }

@@ -40,9 +40,11 @@ export function ovalityResult(
       Math.sqrt(whole / count) * random.normal() +
       resolution * (random.uniform() - random.uniform()) * alike;
     const { least, usual, most } = noise.draw(random, whole);
-    found.low[index] = unsignedMean(middle, Math.sqrt(Math.max(0, whole - most)));
-    found.value[index] = unsignedMean(middle, Math.sqrt(Math.max(0, whole - usual)));
-    found.high[index] = unsignedMean(middle, Math.sqrt(Math.max(0, whole - least)));
+    const left = (variance: number) => unsignedMean(middle, Math.sqrt(Math.max(0, whole - variance)));
+    const value = left(usual);
+    found.value[index] = value;
+    found.low[index] = most === usual ? value : left(most);
+    found.high[index] = least === usual ? value : left(least);
   }
   const end = (of: Float64Array, share: number) => rounded(drawnQuantiles(of, [share])[0] ?? 0);
   const low = mayBeRound(places, noise, random) ? 0 : end(found.low, 0.025);
@@ -55,14 +57,14 @@ export function ovalityResult(
   };
 }
 
-const evenNormals = Array.from({ length: 24 }, (_, index) => normalQuantile((index + 0.5) / 24));
+const evenNormals = Float64Array.from({ length: 24 }, (_, index) => normalQuantile((index + 0.5) / 24));
 
 /** Mean of the unsigned values of a normal distribution. */
 function unsignedMean(mean: number, standardDeviation: number): number {
   if (standardDeviation === 0) return Math.abs(mean);
-  return (
-    evenNormals.reduce((sum, each) => sum + Math.abs(mean + standardDeviation * each), 0) / evenNormals.length
-  );
+  let sum = 0;
+  for (const each of evenNormals) sum += Math.abs(mean + standardDeviation * each);
+  return sum / evenNormals.length;
 }
 
 /**

@@ -6,6 +6,7 @@ import {
   parseFile,
   readingsBeside,
 } from '../../registry/load-files.ts';
+import type { Profile } from '../../registry/profile.ts';
 import { profileOfSound, type SoundProfile } from '../../registry/read-profile.ts';
 import type { Registry } from '../../registry/registry.ts';
 import type { ResultMemory } from '../../registry/result-memory.ts';
@@ -47,7 +48,10 @@ export async function reduceInThreads(
   const trials = wanted.flatMap((document) =>
     document.kind === 'trial' ? [document.id] : referredTrials(document),
   );
-  const questions = [...new Set(trials)].flatMap((id) => {
+  const ids = [...new Set(trials)];
+  // To ask the memory costs the reading of every sheet, so that comes after what a glance can tell.
+  if (ids.filter((id) => isLadder(registry.trial.get(id))).length < worthIt.ladders) return;
+  const questions = ids.flatMap((id) => {
     const question = reductionQuestion(registry, id);
     return question.ok && memory.lookUp(question.value) === null ? [question.value] : [];
   });
@@ -55,3 +59,5 @@ export async function reduceInThreads(
   const results = await (await threads()).reduce(questions.map(({ inputs }) => inputs));
   for (const [index, question] of questions.entries()) memory.learn(question, results[index] ?? '');
 }
+
+const isLadder = (trial: Profile<'trial'> | undefined) => trial?.data.method === 'flowLadder';
