@@ -25,7 +25,9 @@ export function samplerCosts(): { readonly sampler: number; readonly others: num
   const sampled = cost(() => {
     for (const { id, bench, tolerance } of ladders) possibleCurves(bench, tolerance, randomSource(id));
   });
-  const others = inputs.filter((input) => !isLadder(input)).map((input) => settledCost(() => reduceInputs(input)));
+  const others = inputs
+    .filter((input) => !isLadder(input))
+    .map((input) => settledCost(() => reduceInputs(input)));
   return { sampler: reduced / sampled, others: Math.max(...others) };
 }
 
