@@ -1,10 +1,7 @@
-import { isFilamentDiameter } from '../../knowledge/filament-diameters.ts';
+import { fitsHotEnd, isFilamentDiameter } from '../../knowledge/filament-diameters.ts';
 import { pairingOfTrial } from '../../knowledge/pairing-of-trial.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
-
-/** Half of the step between the thinnest and the next nominal diameters is more; two filaments of one nominal are nearer. */
-const allowance = 0.2;
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
@@ -24,7 +21,7 @@ export const rule: ProfileRule<'trial'> = {
     const { hotEnd, filament } = pairingOfTrial(profile.data, registry);
     if (hotEnd === null || filament === null) return;
     if (!isFilamentDiameter(hotEnd.filamentDiameter) || !isFilamentDiameter(filament.diameter)) return;
-    if (Math.abs(hotEnd.filamentDiameter - filament.diameter) <= allowance) return;
+    if (fitsHotEnd(filament.diameter, hotEnd.filamentDiameter)) return;
     yield {
       path: ['filament'],
       part: 'value',

@@ -24,11 +24,13 @@ export const rule: ProfileRule<'filament'> = {
   example: {
     kind: 'filament',
     bad: `
-name: Clover PP
+name: Clover PP-GF40
 polymer: PP
-designation: PP
+designation: PP-GF40
+fillers:
+  - {symbol: GF, massFraction: 40 %}
 density:
-  - {value: 0.91 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet}
+  - {value: 1.22 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet}
 nozzleTemperature:
   - {value: 215..245 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}
 bedTemperature:

@@ -25,7 +25,7 @@ export const rule: ProfileRule = {
     interval: 19.5..20.3 mm3/s
     basis: measured
     evidence: wren-clover-petg-245
-    readings: 2bf0b98f14c9bbd5${reason}    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0001}`,
+    readings: 2bf0b98f14c9bbd5${reason}    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0002}`,
   ),
   *check(profile) {
     for (const placed of statementsOf(profile)) {

@@ -26,6 +26,7 @@ export const rule: ProfileRule<'trial'> = {
     bad: `
 id: wren-daisy-pla-210
 filament: oakhollow/daisy-pla
+batch: 26-0001
 conditions: {nozzleTemperature: 210 Cel}
 observations:
   columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}
@@ -44,6 +45,7 @@ events:
     good: `
 id: wren-daisy-pla-210
 filament: oakhollow/daisy-pla
+batch: 26-0001
 conditions: {nozzleTemperature: 210 Cel}`,
   },
   *check(profile, context) {

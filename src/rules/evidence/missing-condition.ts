@@ -12,7 +12,7 @@ export const rule: ProfileRule = {
   source: 'JCGM 200 (VIM) 2.9 and 2.16: a result holds for the conditions under which it was obtained.',
   example: alike(
     'filament',
-    { bad: 'nozzle: hs-0.6', good: 'nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0001' },
+    { bad: 'nozzle: hs-0.6', good: 'nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0002' },
     (conditions) => `meltFlow:
   - value: 19.6 mm3/s
     interval: 19.5..20.3 mm3/s

@@ -20,7 +20,7 @@ export const rule: ProfileRule = {
   - value: 19.7 mm3/s
     ${keys}
     evidence: wren-clover-petg-245
-    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0001}`,
+    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0002}`,
   ),
   *check(profile, context) {
     for (const placed of statementsOf(profile)) yield* notAdoptedHits(profile, placed, context);

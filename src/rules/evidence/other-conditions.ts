@@ -19,7 +19,7 @@ export const rule: ProfileRule = {
     basis: measured
     evidence: wren-clover-petg-245
     readings: 2bf0b98f14c9bbd5
-    at: {machine: plumstead/wren, nozzle: ${value}, nozzleTemperature: 245 Cel, batch: 26-0001}`,
+    at: {machine: plumstead/wren, nozzle: ${value}, nozzleTemperature: 245 Cel, batch: 26-0002}`,
   ),
   check: (profile, context) => evidenceHits('evidence/other-conditions', profile, context),
 };

@@ -21,7 +21,7 @@ export const rule: ProfileRule<'trial'> = {
     basis: measured
     evidence: wren-clover-petg-245
     readings: ${digest}
-    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0001}`,
+    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0002}`,
   ),
   *check(profile, { registry }) {
     const hit = changedReadingsHit(profile, registry);

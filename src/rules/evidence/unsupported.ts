@@ -21,7 +21,7 @@ export const rule: ProfileRule = {
     basis: measured
     evidence: wren-clover-petg-245
     readings: 2bf0b98f14c9bbd5
-    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0001}`,
+    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0002}`,
   ),
   check: (profile, context) => evidenceHits('evidence/unsupported', profile, context),
 };

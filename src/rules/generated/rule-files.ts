@@ -50,10 +50,12 @@ import { rule as datesSourceOrder } from '../dates/source-order.ts';
 import { rule as evidenceAboveSimilarTrials } from '../evidence/above-similar-trials.ts';
 import { rule as evidenceBelowInterval } from '../evidence/below-interval.ts';
 import { rule as evidenceBelowSimilarTrials } from '../evidence/below-similar-trials.ts';
+import { rule as evidenceDisagreeingTrials } from '../evidence/disagreeing-trials.ts';
 import { rule as evidenceEventOutsideLadder } from '../evidence/event-outside-ladder.ts';
 import { rule as evidenceFallingLimit } from '../evidence/falling-limit.ts';
 import { rule as evidenceFarBelowInterval } from '../evidence/far-below-interval.ts';
 import { rule as evidenceFewSteps } from '../evidence/few-steps.ts';
+import { rule as evidenceImpossibleDelivery } from '../evidence/impossible-delivery.ts';
 import { rule as evidenceLightSamples } from '../evidence/light-samples.ts';
 import { rule as evidenceMisremembered } from '../evidence/misremembered.ts';
 import { rule as evidenceMissingCondition } from '../evidence/missing-condition.ts';
@@ -69,6 +71,7 @@ import { rule as evidenceStaleFirmware } from '../evidence/stale-firmware.ts';
 import { rule as evidenceUnorderedSteps } from '../evidence/unordered-steps.ts';
 import { rule as evidenceUnreducible } from '../evidence/unreducible.ts';
 import { rule as evidenceUnsupported } from '../evidence/unsupported.ts';
+import { rule as evidenceUnusualDelivery } from '../evidence/unusual-delivery.ts';
 import { rule as evidenceValueAboveInterval } from '../evidence/value-above-interval.ts';
 import { rule as evidenceWideInterval } from '../evidence/wide-interval.ts';
 import { rule as fileEncoding } from '../file/encoding.ts';
@@ -81,6 +84,7 @@ import { rule as identityDuplicateId } from '../identity/duplicate-id.ts';
 import { rule as identityIdPath } from '../identity/id-path.ts';
 import { rule as identityNearDuplicate } from '../identity/near-duplicate.ts';
 import { rule as identitySameProduct } from '../identity/same-product.ts';
+import { rule as identitySharedBatch } from '../identity/shared-batch.ts';
 import { rule as plausibilityBedTemperature } from '../plausibility/bed-temperature.ts';
 import { rule as plausibilityChamberTemperature } from '../plausibility/chamber-temperature.ts';
 import { rule as plausibilityDensity } from '../plausibility/density.ts';
@@ -208,10 +212,12 @@ export const ruleFiles = {
   'evidence/above-similar-trials': evidenceAboveSimilarTrials,
   'evidence/below-interval': evidenceBelowInterval,
   'evidence/below-similar-trials': evidenceBelowSimilarTrials,
+  'evidence/disagreeing-trials': evidenceDisagreeingTrials,
   'evidence/event-outside-ladder': evidenceEventOutsideLadder,
   'evidence/falling-limit': evidenceFallingLimit,
   'evidence/far-below-interval': evidenceFarBelowInterval,
   'evidence/few-steps': evidenceFewSteps,
+  'evidence/impossible-delivery': evidenceImpossibleDelivery,
   'evidence/light-samples': evidenceLightSamples,
   'evidence/misremembered': evidenceMisremembered,
   'evidence/missing-condition': evidenceMissingCondition,
@@ -227,6 +233,7 @@ export const ruleFiles = {
   'evidence/unordered-steps': evidenceUnorderedSteps,
   'evidence/unreducible': evidenceUnreducible,
   'evidence/unsupported': evidenceUnsupported,
+  'evidence/unusual-delivery': evidenceUnusualDelivery,
   'evidence/value-above-interval': evidenceValueAboveInterval,
   'evidence/wide-interval': evidenceWideInterval,
   'file/encoding': fileEncoding,
@@ -239,6 +246,7 @@ export const ruleFiles = {
   'identity/id-path': identityIdPath,
   'identity/near-duplicate': identityNearDuplicate,
   'identity/same-product': identitySameProduct,
+  'identity/shared-batch': identitySharedBatch,
   'plausibility/bed-temperature': plausibilityBedTemperature,
   'plausibility/chamber-temperature': plausibilityChamberTemperature,
   'plausibility/density': plausibilityDensity,

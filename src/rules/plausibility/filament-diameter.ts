@@ -1,13 +1,9 @@
-import { isFilamentDiameter } from '../../knowledge/filament-diameters.ts';
+import { isFilamentDiameter, isNearNominal, nominalDiameters } from '../../knowledge/filament-diameters.ts';
 import type { AnyProfile } from '../../registry/profile.ts';
 import type { Path } from '../../registry/shape.ts';
 import type { Millimetres } from '../../units/canonical.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
-
-const nominalDiameters: readonly Millimetres[] = [1.75, 2.85, 3];
-/** Between two filaments of 1.75 mm at the ends of the widest tolerance. */
-const allowance: Millimetres = 0.1;
 
 export const rule: ProfileRule = {
   judges: 'profile',
@@ -23,8 +19,7 @@ export const rule: ProfileRule = {
   },
   *check(profile) {
     for (const { path, diameter } of diametersOf(profile)) {
-      const near = nominalDiameters.some((nominal) => Math.abs(diameter - nominal) <= allowance);
-      if (near || !isFilamentDiameter(diameter)) continue;
+      if (isNearNominal(diameter) || !isFilamentDiameter(diameter)) continue;
       yield {
         path,
         part: 'value',

@@ -56,9 +56,9 @@ const nearMisses: readonly NearMiss[] = [
       {
         in: clover,
         from: 'designation: PET-G',
-        to: 'designation: PET-G-GF30\nfillers:\n  - {symbol: GF, massFraction: 30 %}',
+        to: 'designation: PET-G-GF12\nfillers:\n  - {symbol: GF, massFraction: 12 %}',
       },
-      { in: clover, from: 'value: 1.27 g/cm3', to: 'value: 1.5 g/cm3' },
+      { in: clover, from: 'value: 1.27 g/cm3', to: 'value: 1.37 g/cm3' },
     ],
   },
 ];
