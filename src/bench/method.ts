@@ -16,6 +16,8 @@ import type { Observations } from './sheet/observations.ts';
  */
 export interface Method<Known extends Facts = Facts> extends ColumnPlan {
   readonly method: MethodName;
+  /** The columns that an instrument or an eye reads; the others are set. */
+  readonly read: readonly string[];
   /** What its trials must name besides the filament. */
   readonly requiredKeys: readonly TrialKey[];
   /** The facts that it can use, in the order in which messages list them. */

@@ -11,6 +11,7 @@ export const contourLadder = {
   columns: { contourSpeed: 'speed', acceleration: 'acceleration', rippleAmplitude: 'length', grade: 'count' },
   optional: ['acceleration'],
   eitherOf: [['rippleAmplitude', 'grade']],
+  read: ['rippleAmplitude', 'grade'],
   requiredKeys: [machineKey, nozzleKey, nozzleTemperatureKey],
   facts: contourLadderFacts,
   requiredFacts: [],

@@ -7,6 +7,7 @@ import { reduceDiameterSurvey } from './reduce-diameter-survey.ts';
 export const diameterSurvey = {
   method: 'diameterSurvey',
   columns: { position: 'length', firstDiameter: 'length', secondDiameter: 'length' },
+  read: ['firstDiameter', 'secondDiameter'],
   requiredKeys: [],
   facts: diameterSurveyFacts,
   requiredFacts: ['filamentDiameter'],

@@ -11,6 +11,7 @@ import { reduceDryingCurve } from './reduce-drying-curve.ts';
 export const dryingCurve = {
   method: 'dryingCurve',
   columns: { elapsedTime: 'time', mass: 'mass' },
+  read: ['mass'],
   requiredKeys: [conditionKey('dryingTemperature', '50 Cel')],
   facts: dryingCurveFacts,
   requiredFacts: ['residualMoisture'],

@@ -9,6 +9,7 @@ import { reduceFlowLadder } from './reduce-flow-ladder.ts';
 export const flowLadder = {
   method: 'flowLadder',
   columns: { commandedFlow: 'volumeFlow', feedLength: 'length', extrudedMass: 'mass' },
+  read: ['extrudedMass'],
   requiredKeys: [machineKey, nozzleKey, nozzleTemperatureKey],
   facts: flowLadderFacts,
   requiredFacts: ['filamentDiameter', 'density'],

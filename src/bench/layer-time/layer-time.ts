@@ -8,6 +8,7 @@ import { layerTimeFacts, reduceLayerTime } from './reduce-layer-time.ts';
 export const layerTime = {
   method: 'layerTime',
   columns: { layerTime: 'time', grade: 'count' },
+  read: ['grade'],
   requiredKeys: [machineKey, nozzleKey, nozzleTemperatureKey],
   facts: layerTimeFacts,
   requiredFacts: [],

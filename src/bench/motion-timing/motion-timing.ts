@@ -17,6 +17,7 @@ export const motionTiming = {
     positionShift: 'length',
   },
   optional: ['acceleration', 'positionShift'],
+  read: ['duration', 'positionShift'],
   requiredKeys: [machineKey],
   facts: motionTimingFacts,
   requiredFacts: [],

@@ -8,6 +8,7 @@ export const referencePrint = {
   method: 'referencePrint',
   columns: { printTime: 'time', mass: 'mass' },
   optional: ['mass'],
+  read: ['printTime', 'mass'],
   requiredKeys: [machineKey, nozzleKey, nozzleTemperatureKey, rootKey('job', 'mask-rack')],
   facts: referencePrintFacts,
   requiredFacts: [],

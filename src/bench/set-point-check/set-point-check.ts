@@ -23,6 +23,7 @@ export const setPointCheck = {
     ['setTemperature', 'setHumidity'],
     ['referenceTemperature', 'referenceHumidity'],
   ],
+  read: ['referenceTemperature', 'referenceHumidity'],
   requiredKeys: [machineKey],
   facts: setPointCheckFacts,
   requiredFacts: ['checkedPart'],

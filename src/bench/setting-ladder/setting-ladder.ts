@@ -23,6 +23,7 @@ export const settingLadder = {
     grade: 'count',
   },
   eitherOf: [ladderSettingNames, ['defectSize', 'grade']],
+  read: ['defectSize', 'grade'],
   requiredKeys: [machineKey, nozzleKey, nozzleTemperatureKey],
   facts: settingLadderFacts,
   requiredFacts: [],

@@ -12,6 +12,7 @@ export const soundLevel = {
   method: 'soundLevel',
   columns: { distance: 'length', soundLevel: 'soundLevel', background: 'soundLevel' },
   optional: ['background'],
+  read: ['soundLevel', 'background'],
   requiredKeys: [machineKey],
   facts: soundLevelFacts,
   requiredFacts: [],

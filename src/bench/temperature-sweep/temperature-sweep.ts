@@ -10,6 +10,7 @@ export const temperatureSweep = {
   method: 'temperatureSweep',
   columns: { nozzleTemperature: 'temperature', bondStrength: 'pressure', grade: 'count' },
   eitherOf: [['bondStrength', 'grade']],
+  read: ['bondStrength', 'grade'],
   requiredKeys: [machineKey, nozzleKey],
   facts: temperatureSweepFacts,
   requiredFacts: [],
