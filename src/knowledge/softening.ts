@@ -28,7 +28,7 @@ export function softeningOf(filament: Filament, families: readonly Polymer[]): S
 }
 
 /** Dried colder than its family a spool takes longer, but comes to no harm; hotter it ages (K; common practice, no source). */
-export const dryingAllowance = { below: 30, above: 20 };
+export const dryingAllowance = { below: 20, above: 20 };
 
 /** Softening temperatures are known to about so many K (common practice, no source). */
 export const softeningUncertainty = 2;
@@ -50,6 +50,11 @@ export function softerFamily(filament: Filament, families: readonly Polymer[]): 
 export function softensAtGlass(family: Polymer): boolean {
   const glass = widest([family], 'glassTransition');
   return family.structure === 'amorphous' && glass !== null && glass.high >= roomTemperature;
+}
+
+/** The lower of what a filament states of its softening and of where its families soften; null where nothing is known. */
+export function lowerSoftening(filament: Filament, families: readonly Polymer[]): Softening | null {
+  return softerFamily(filament, families) ?? softeningOf(filament, families);
 }
 
 function familySoftening(families: readonly Polymer[]): Softening | null {

@@ -87,6 +87,7 @@ import { rule as identitySameProduct } from '../identity/same-product.ts';
 import { rule as identitySharedBatch } from '../identity/shared-batch.ts';
 import { rule as plausibilityBedTemperature } from '../plausibility/bed-temperature.ts';
 import { rule as plausibilityChamberTemperature } from '../plausibility/chamber-temperature.ts';
+import { rule as plausibilityCopiedFigures } from '../plausibility/copied-figures.ts';
 import { rule as plausibilityDensity } from '../plausibility/density.ts';
 import { rule as plausibilityDiameterTolerance } from '../plausibility/diameter-tolerance.ts';
 import { rule as plausibilityDiffusivity } from '../plausibility/diffusivity.ts';
@@ -100,6 +101,7 @@ import { rule as plausibilityFilamentDiameter } from '../plausibility/filament-d
 import { rule as plausibilityFilamentFeed } from '../plausibility/filament-feed.ts';
 import { rule as plausibilityFractionAboveOne } from '../plausibility/fraction-above-one.ts';
 import { rule as plausibilityHeaterPower } from '../plausibility/heater-power.ts';
+import { rule as plausibilityHotChamber } from '../plausibility/hot-chamber.ts';
 import { rule as plausibilityIdleMeltZone } from '../plausibility/idle-melt-zone.ts';
 import { rule as plausibilityImpossibleFigure } from '../plausibility/impossible-figure.ts';
 import { rule as plausibilityLateDecomposition } from '../plausibility/late-decomposition.ts';
@@ -113,6 +115,7 @@ import { rule as plausibilityRunUp } from '../plausibility/run-up.ts';
 import { rule as plausibilitySoftening } from '../plausibility/softening.ts';
 import { rule as plausibilityTimeToTopSpeed } from '../plausibility/time-to-top-speed.ts';
 import { rule as plausibilityTransitionRatio } from '../plausibility/transition-ratio.ts';
+import { rule as plausibilityUnusualBed } from '../plausibility/unusual-bed.ts';
 import { rule as plausibilityUnusualDensity } from '../plausibility/unusual-density.ts';
 import { rule as plausibilityUnusualDrying } from '../plausibility/unusual-drying.ts';
 import { rule as plausibilityUnusualFigure } from '../plausibility/unusual-figure.ts';
@@ -249,6 +252,7 @@ export const ruleFiles = {
   'identity/shared-batch': identitySharedBatch,
   'plausibility/bed-temperature': plausibilityBedTemperature,
   'plausibility/chamber-temperature': plausibilityChamberTemperature,
+  'plausibility/copied-figures': plausibilityCopiedFigures,
   'plausibility/density': plausibilityDensity,
   'plausibility/diameter-tolerance': plausibilityDiameterTolerance,
   'plausibility/diffusivity': plausibilityDiffusivity,
@@ -262,6 +266,7 @@ export const ruleFiles = {
   'plausibility/filament-feed': plausibilityFilamentFeed,
   'plausibility/fraction-above-one': plausibilityFractionAboveOne,
   'plausibility/heater-power': plausibilityHeaterPower,
+  'plausibility/hot-chamber': plausibilityHotChamber,
   'plausibility/idle-melt-zone': plausibilityIdleMeltZone,
   'plausibility/impossible-figure': plausibilityImpossibleFigure,
   'plausibility/late-decomposition': plausibilityLateDecomposition,
@@ -275,6 +280,7 @@ export const ruleFiles = {
   'plausibility/softening': plausibilitySoftening,
   'plausibility/time-to-top-speed': plausibilityTimeToTopSpeed,
   'plausibility/transition-ratio': plausibilityTransitionRatio,
+  'plausibility/unusual-bed': plausibilityUnusualBed,
   'plausibility/unusual-density': plausibilityUnusualDensity,
   'plausibility/unusual-drying': plausibilityUnusualDrying,
   'plausibility/unusual-figure': plausibilityUnusualFigure,
