@@ -1,9 +1,13 @@
 import type { Registry } from '../../src/registry/registry.ts';
 import { randomSource } from '../../src/statistics/random.ts';
+import { contradictionSlips } from './contradiction-slips.ts';
+import { copySlips } from './copy-slips.ts';
+import { formSlips } from './form-slips.ts';
+import { provenanceSlips } from './provenance-slips.ts';
 import { quantitySlips } from './quantity-slips.ts';
 import { readingSlips } from './reading-slips.ts';
-import { type Slip, type SlipKind, slipKinds } from './slip.ts';
-import { structureSlips } from './structure-slips.ts';
+import type { Slip } from './slip.ts';
+import { type SlipKind, slipKindNames } from './slip-kinds.ts';
 
 /** Every slip that can be planted into a registry, one at a time. */
 export function plantedSlips(registry: Registry, seed: string): Slip[] {
@@ -11,8 +15,11 @@ export function plantedSlips(registry: Registry, seed: string): Slip[] {
     const random = randomSource(`${seed} ${profile.source.relativePath}`);
     return [
       ...quantitySlips(profile, random),
-      ...structureSlips(profile, registry, random),
+      ...contradictionSlips(profile),
+      ...provenanceSlips(profile, registry, random),
+      ...copySlips(profile, registry, random),
       ...readingSlips(profile, registry),
+      ...formSlips(profile, random),
     ];
   });
 }
@@ -20,7 +27,7 @@ export function plantedSlips(registry: Registry, seed: string): Slip[] {
 /** As many of the slips as the limit allows, of each kind that is wanted, drawn without replacement. */
 export function sampledSlips(
   slips: readonly Slip[],
-  { limit, seed, kinds = slipKinds }: { limit: number; seed: string; kinds?: readonly SlipKind[] },
+  { limit, seed, kinds = slipKindNames }: { limit: number; seed: string; kinds?: readonly SlipKind[] },
 ): Slip[] {
   return kinds.flatMap((kind) => {
     const random = randomSource(`${seed} ${kind}`);

@@ -2,24 +2,10 @@ import { shapes } from '../../src/registry/generated/shapes.ts';
 import type { AnyProfile } from '../../src/registry/profile.ts';
 import { type Leaf, leavesOf, type QuantityShape } from '../../src/registry/shape.ts';
 import type { RandomSource } from '../../src/statistics/random.ts';
-import { dimensionInfo, dimensions } from '../../src/units/dimension.ts';
-import { findUnit } from '../../src/units/unit-table.ts';
-import { type Slip, type SlipKind, scalarSlip } from './slip.ts';
-
-/** A number in a text, as it is written. */
-interface Digits {
-  readonly start: number;
-  readonly digits: string;
-}
-
-interface Written {
-  readonly profile: AnyProfile;
-  readonly leaf: Leaf<QuantityShape>;
-  readonly text: string;
-  /** One number, the two ends of a range, or none where only a unit stands. */
-  readonly numbers: readonly Digits[];
-  readonly unit: string;
-}
+import type { Slip } from './slip.ts';
+import type { SlipKind } from './slip-kinds.ts';
+import { unitSlips } from './unit-slips.ts';
+import { type Digits, plainNumber, slipIn, type WrittenQuantity, withNumbers } from './written-quantity.ts';
 
 /** All slips in the numbers and units of a profile. */
 export function quantitySlips(profile: AnyProfile, random: RandomSource): Slip[] {
@@ -27,15 +13,14 @@ export function quantitySlips(profile: AnyProfile, random: RandomSource): Slip[]
     .filter(({ value }) => typeof value === 'string')
     .map((leaf) => writtenQuantity(profile, leaf))
     .flatMap((quantity) => [
-      ...foreignUnit(quantity, random),
-      ...otherUnit(quantity),
-      ...fahrenheit(quantity),
+      ...unitSlips(quantity, random),
       ...swappedEnds(quantity),
+      ...belowZero(quantity),
       ...quantity.numbers.flatMap((number) => numberSlips(quantity, number)),
     ]);
 }
 
-function writtenQuantity(profile: AnyProfile, leaf: Leaf<QuantityShape>): Written {
+function writtenQuantity(profile: AnyProfile, leaf: Leaf<QuantityShape>): WrittenQuantity {
   const text = String(leaf.value);
   if (leaf.shape.form === 'unit') return { profile, leaf, text, numbers: [], unit: text };
   const [, low = '', dots = '', high = '', unit = ''] =
@@ -45,82 +30,82 @@ function writtenQuantity(profile: AnyProfile, leaf: Leaf<QuantityShape>): Writte
   return { profile, leaf, text, numbers: dots === '' ? [first] : [first, second], unit };
 }
 
-/** The slip that leaves `after` where the quantity stood; quoted where a flow mapping would break on a unit. */
-function slip(kind: SlipKind, { profile, leaf }: Written, after: string): Slip[] {
-  return scalarSlip(kind, profile, leaf.path, /[[\]{}]/.test(after) ? `'${after}'` : after);
-}
-
-function foreignUnit(quantity: Written, random: RandomSource): Slip[] {
-  const foreign = dimensions
-    .map((dimension) => dimensionInfo[dimension].usualUnit)
-    .filter((unit) => findUnit(unit, quantity.leaf.shape.dimension) === undefined);
-  const unit = foreign[Math.floor(random.uniform() * foreign.length)];
-  return unit === undefined ? [] : withUnit('unit of another dimension', quantity, unit);
-}
-
-function withUnit(kind: SlipKind, quantity: Written, unit: string): Slip[] {
-  return slip(kind, quantity, quantity.text.slice(0, quantity.text.length - quantity.unit.length) + unit);
-}
-
-const mistaken: Readonly<Record<string, readonly [SlipKind, string]>> = {
-  'mm/s': ['mm/min or cm3/h', 'mm/min'],
-  'mm3/s': ['mm/min or cm3/h', 'cm3/h'],
-  mm: ['m for mm', 'm'],
-};
-
-function otherUnit(quantity: Written): Slip[] {
-  const found = mistaken[quantity.unit];
-  return found === undefined ? [] : withUnit(found[0], quantity, found[1]);
-}
-
-function fahrenheit(quantity: Written): Slip[] {
-  if (quantity.leaf.shape.dimension !== 'temperature' || quantity.unit !== 'Cel') return [];
-  const values = quantity.numbers.map(({ digits }) => plain(Number(digits) * 1.8 + 32));
-  return slip('Fahrenheit under Cel', quantity, `${values.join('..')} Cel`);
-}
-
-function swappedEnds(quantity: Written): Slip[] {
+function swappedEnds(quantity: WrittenQuantity): Slip[] {
   const [low, high] = quantity.numbers;
   if (low === undefined || high === undefined || Number(low.digits) === Number(high.digits)) return [];
-  return slip('ends swapped', quantity, `${high.digits}..${low.digits} ${quantity.unit}`);
+  return slipIn('ends swapped', quantity, `${high.digits}..${low.digits} ${quantity.unit}`);
 }
 
-function numberSlips(quantity: Written, number: Digits): Slip[] {
+/** Dimensions whose quantities may be below zero. */
+const signed = ['temperature', 'temperatureDifference', 'soundLevel', 'angle'];
+
+/** Keys at which nothing would mean that there is no such thing. */
+const neverZero =
+  /^(?:filamentDiameter|diameter|density|heaterPower|meltZoneLength|topSpeed|acceleration|spoolMass|meltFlow|layerHeight|lineWidth|pathLength|meanSegment|mass)$/;
+
+function belowZero(quantity: WrittenQuantity): Slip[] {
+  const { leaf, numbers, unit } = quantity;
+  if (signed.includes(leaf.shape.dimension) || numbers.some(({ digits }) => Number(digits) <= 0)) return [];
+  const key = leaf.path.findLast((step) => typeof step === 'string' && step !== 'value');
+  const below = slipIn(
+    'below zero',
+    quantity,
+    withNumbers(quantity, (value) => -value),
+  );
+  return numbers.length === 1 && neverZero.test(String(key))
+    ? [...below, ...slipIn('zero', quantity, `0 ${unit}`)]
+    : below;
+}
+
+function numberSlips(quantity: WrittenQuantity, number: Digits): Slip[] {
   const value = Number(number.digits);
   const typed = (kind: SlipKind, digits: string): Slip[] =>
-    slip(
+    slipIn(
       kind,
       quantity,
       quantity.text.slice(0, number.start) +
         digits +
         quantity.text.slice(number.start + number.digits.length),
     );
+  const byTen = (kind: SlipKind, factor: number) =>
+    value === 0 ? [] : typed(kind, plainNumber(value * factor));
   return [
-    ...(value === 0
-      ? []
-      : [
-          ...typed('x10', plain(value * 10)),
-          ...typed('/10', plain(value / 10)),
-          ...typed('x1000', plain(value * 1000)),
-        ]),
+    ...byTen('x10', 10),
+    ...byTen('/10', 0.1),
+    ...byTen('x1000', 1000),
     ...transpositions(number.digits).flatMap((digits) =>
-      typed(Math.abs(Number(digits) / value - 1) > 0.3 ? 'transposed > 30 %' : 'transposed, smaller', digits),
+      typed(isFar(digits, value) ? 'transposed > 30 %' : 'transposed, smaller', digits),
     ),
-    ...withComma(number.digits).flatMap((digits) => typed('comma', digits)),
+    ...lostDigits(number.digits).flatMap((digits) => typed('digit lost', digits)),
+    ...[...number.digits].flatMap((digit, at) =>
+      /\d/.test(digit)
+        ? typed('digit doubled', number.digits.slice(0, at) + digit + number.digits.slice(at))
+        : [],
+    ),
+    ...withComma(number.digits).flatMap((digits) => typed('decimal comma', digits)),
+    ...(quantity.numbers.length === 1 ? slipIn('number without unit', quantity, number.digits) : []),
   ];
 }
 
-function plain(value: number): string {
-  return String(Number(value.toPrecision(12)));
+/** Whether digits stand for a value more than 30 % away from another one. */
+export function isFar(digits: string, value: number): boolean {
+  return Math.abs(Number(digits) / value - 1) > 0.3;
 }
 
 /** The number with each two different neighbouring digits exchanged. */
-function transpositions(digits: string): string[] {
+export function transpositions(digits: string): string[] {
   return [...digits.slice(1)].flatMap((right, index) => {
     const left = digits.charAt(index);
     if (left === right || !/\d/.test(left) || !/\d/.test(right)) return [];
     return [digits.slice(0, index) + right + left + digits.slice(index + 2)];
   });
+}
+
+function lostDigits(digits: string): string[] {
+  if (digits.replaceAll(/\D/g, '').length < 2) return [];
+  return [...digits].flatMap((digit, at) =>
+    /\d/.test(digit) ? [digits.slice(0, at) + digits.slice(at + 1)] : [],
+  );
 }
 
 function withComma(digits: string): string[] {
