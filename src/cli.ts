@@ -32,6 +32,7 @@ void run(process.argv.slice(2), manifest.version, {
   err: (text) => process.stderr.write(text),
   colour: wantsColour(process.env, process.stdout.isTTY === true),
   stdin,
+  streams: () => ({ input: process.stdin, output: process.stdout }),
   results: async () => {
     const { resultFolder, usualResultFolder } = await import('./host/result-folder.ts');
     const { programDigest } = await import('./host/program-digest.ts');

@@ -7,7 +7,19 @@ import { describe, expect, it, test } from 'vitest';
 /** From the top to the bottom: a file imports from its own folder and from those above it. */
 const layers = [
   ...['text', 'units', 'physics', 'statistics', 'plots', 'registry', 'knowledge', 'bench', 'evidence'],
-  ...['rules', 'scaffold', 'tables', 'prediction', 'decisions', 'report', 'site', 'api', 'host', 'commands'],
+  ...[
+    'rules',
+    'scaffold',
+    'tables',
+    'prediction',
+    'decisions',
+    'report',
+    'editor',
+    'site',
+    'api',
+    'host',
+    'commands',
+  ],
 ];
 
 /** Outside of the layers: one that everybody may import, and those that may import everything. */
@@ -54,7 +66,20 @@ function folderOf(path: string): string {
   return path.split('/')[0] ?? '';
 }
 
-const { dependencies } = JSON.parse(text('../package.json')) as { dependencies: object };
+const { dependencies, devDependencies } = JSON.parse(text('../package.json')) as {
+  dependencies: object;
+  devDependencies: object;
+};
+
+/** Packages that only the command line needs: they come within its bundle, so that no user installs them. */
+const bundled = {
+  within: ['editor', 'commands'],
+  packages: ['vscode-jsonrpc', 'vscode-languageserver-textdocument', 'vscode-languageserver-types'],
+} as const;
+
+function isBundled(target: string): boolean {
+  return bundled.packages.some((name) => name === packageOf(target));
+}
 
 /** Name of the package that a target such as `@scope/name/part.js` belongs to. */
 function packageOf(target: string): string {
@@ -63,7 +88,7 @@ function packageOf(target: string): string {
 
 /** Imports of files of the project, as opposed to packages. */
 function isOwn(target: string): boolean {
-  return /\.(?:ts|js|json)$/.test(target) && !(packageOf(target) in dependencies);
+  return /\.(?:ts|js|json)$/.test(target) && !(packageOf(target) in dependencies) && !isBundled(target);
 }
 
 test('the imports are found', () => {
@@ -107,7 +132,7 @@ describe('the layers', () => {
   });
 
   test('`rules/` is a room to be asked through its engine, by commands and reports', () => {
-    const within = ['rules', 'report', 'api', 'commands'];
+    const within = ['rules', 'report', 'editor', 'api', 'commands'];
     const doors = ['rules/engine', 'rules/generated'];
     const strangers = importsWhere(
       (target, file) =>
@@ -250,9 +275,25 @@ describe('files', () => {
 
   test('import packages that a user gets with this one', () => {
     const missing = importsWhere(
-      (target) => !isOwn(target) && !isBuiltin(target) && !(packageOf(target) in dependencies),
+      (target) =>
+        !isOwn(target) && !isBuiltin(target) && !(packageOf(target) in dependencies) && !isBundled(target),
     );
     expect(missing).toEqual([]);
+  });
+
+  test('import bundled packages only where all is bundled', () => {
+    for (const name of bundled.packages) expect(devDependencies).toHaveProperty(name);
+    const elsewhere = importsWhere(
+      (target, file) => isBundled(target) && !bundled.within.some((folder) => folder === folderOf(file)),
+    );
+    expect(elsewhere).toEqual([]);
+    // Nothing that programs import leads there.
+    const outside = importsWhere(
+      (target, file) =>
+        ['editor', 'commands'].includes(folderOf(target)) &&
+        !['editor', 'commands', 'cli.ts'].includes(folderOf(file)),
+    );
+    expect(outside).toEqual([]);
   });
 });
 

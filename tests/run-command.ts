@@ -76,7 +76,7 @@ export async function checked(cwd: string, ...args: string[]): Promise<JsonRepor
 }
 
 /** Bundled before the tests begin. */
-const cli = fileURLToPath(new URL('../out/cli.js', import.meta.url));
+export const bundledProgram = fileURLToPath(new URL('../out/cli.js', import.meta.url));
 
 /** Runs a command line in a process of its own, as a user would. */
 export function spawnCommand(
@@ -85,7 +85,7 @@ export function spawnCommand(
   env: Readonly<Record<string, string>> = {},
 ): Outcome {
   const { NO_COLOR: _, FORCE_COLOR: __, ...inherited } = process.env;
-  const { status, stdout, stderr } = spawnSync(process.execPath, [cli, ...args], {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [bundledProgram, ...args], {
     cwd,
     env: { ...inherited, MELTBOUNDS_CACHE: resultsPath(), ...env },
     encoding: 'utf8',

@@ -35,9 +35,8 @@ export interface SampleRegistry {
   readonly overlay: (folder: string) => void;
 }
 
-/** To be called inside of a test. */
-export function sampleRegistry(): SampleRegistry {
-  const cwd = temporaryFolder();
+/** In a folder of its own, inside of a test. */
+export function sampleRegistry(cwd: string = temporaryFolder()): SampleRegistry {
   const path = (file: string) => join(cwd, 'profiles', file);
   const read = (file: string) => readFileSync(path(file), 'utf8');
   const write = (file: string, text: string) => {

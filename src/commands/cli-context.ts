@@ -24,6 +24,8 @@ export interface CliContext {
   readonly terminalColumns?: number;
   /** Everything that comes on standard input. */
   readonly stdin?: () => Promise<Uint8Array>;
+  /** Standard input and output as they come and go, for a program that converses; absent where nobody does. */
+  readonly streams?: () => { readonly input: NodeJS.ReadStream; readonly output: NodeJS.WritableStream };
   /** Where results are kept between runs, and which program computes them; absent where nothing is remembered. */
   readonly results?: () => Promise<KeptResults>;
   /** Tells of each change in some folders from now on; throws what the system says. Absent where nobody watches. */

@@ -5,6 +5,7 @@ import type { CliContext } from './cli-context.ts';
 import { compareCommand } from './compare.ts';
 import { completionCommand } from './completion/completion.ts';
 import { diffCommand } from './diff/diff.ts';
+import { editorCommand } from './editor/editor.ts';
 import type { Exit } from './exit.ts';
 import { initCommand } from './init.ts';
 import { matchCommand } from './match.ts';
@@ -34,5 +35,6 @@ export const commands: Readonly<Record<string, MakeCommand>> = {
   claims: claimsCommand,
   migrate: migrateCommand,
   rules: rulesCommand,
+  editor: editorCommand,
   completion: completionCommand,
 };

@@ -56,10 +56,15 @@ function ownerOf(absolute: string): { readonly root: string | null; readonly onl
   const isFolder = statSync(absolute).isDirectory();
   const below = isFolder ? registryFolder(absolute, absolute) : null;
   if (below?.ok) return { root: below.value, only: below.value };
+  return { root: registryAbove(absolute) ?? (isFolder ? absolute : null), only: absolute };
+}
+
+/** The folder of the registry that a path lies in by the names of the folders above it; null where they tell of none. */
+export function registryAbove(absolute: string): string | null {
   let path = absolute;
   for (let up = 0; up <= kindFolderAbove; up++) {
-    if (kindOfFolder(basename(path)) !== null) return { root: dirname(path), only: absolute };
+    if (kindOfFolder(basename(path)) !== null) return dirname(path);
     path = dirname(path);
   }
-  return { root: isFolder ? absolute : null, only: absolute };
+  return null;
 }

@@ -8,7 +8,7 @@ import type { CheckedFiles } from './checked-files.ts';
 
 /** What the rules find in the wanted files, whatever earlier runs have found. */
 export function judge(
-  files: CheckedFiles,
+  files: Pick<CheckedFiles, 'loaded'>,
   wantsFile: (file: string) => boolean,
   memory: ResultMemory,
   today: string,

@@ -35,7 +35,7 @@ export interface YamlDocument {
 }
 
 /** Deepest nesting that any kind of document needs is 7; more is a mistake or an attack. */
-const deepestNesting = 24;
+export const deepestNesting = 24;
 
 /** Reads a text as one YAML 1.2 document; problems are returned, never thrown. */
 export function readYaml(text: string): { document: YamlDocument | null; problems: readonly YamlProblem[] } {
