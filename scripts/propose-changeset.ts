@@ -15,7 +15,8 @@ const target = '.changeset/proposed.md';
 // `npm run propose-changeset -- BASE` writes what has changed since BASE as a changeset, to be edited.
 const [base = 'main'] = process.argv.slice(2);
 
-const commit = await commitOf(base, root, {
+const repository = { top: root };
+const commit = await commitOf(base, repository, {
   name: 'propose-changeset',
   example: 'npm run propose-changeset -- main',
 });
@@ -52,7 +53,7 @@ function difference(before: readonly string[], after: readonly string[]) {
 }
 
 async function namesAt(id: string, folder: string): Promise<string[]> {
-  const names = await gitText(root, ['ls-tree', '--name-only', '-z', `${id}:${folder}`]);
+  const names = await gitText(repository, ['ls-tree', '--name-only', '-z', `${id}:${folder}`]);
   return names.ok ? names.value.split('\0') : [];
 }
 
@@ -69,7 +70,7 @@ function ruleCodes(pages: readonly string[]): string[] {
 async function schemasAt(id: string): Promise<Schemas> {
   const schemas = new Map<string, unknown>();
   for (const name of (await namesAt(id, 'schema')).filter((file) => file.endsWith(schemaSuffix))) {
-    const text = await gitText(root, ['show', `${id}:schema/${name}`]);
+    const text = await gitText(repository, ['show', `${id}:schema/${name}`]);
     if (text.ok) schemas.set(name.replace(schemaSuffix, ''), JSON.parse(text.value));
   }
   return schemas;

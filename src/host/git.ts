@@ -1,24 +1,55 @@
 import { execFile } from 'node:child_process';
+import { existsSync, realpathSync } from 'node:fs';
+import { devNull } from 'node:os';
+import { dirname, isAbsolute, join, relative, sep } from 'node:path';
 import { failure, type Problem, type Result, refusal, success } from '../result.ts';
 import { quote } from '../text/quote.ts';
 
 /** Why git gave no answer: it is not installed, or it failed. */
 export type GitProblem = Problem<'gitMissing' | 'gitFailed'>;
 
+/** A repository with a working tree, by the real path of the folder at its top. */
+export interface Repository {
+  readonly top: string;
+}
+
 /** Largest answer that is taken, in bytes. */
 const largestAnswer = 1 << 28;
 
-/** Runs git without a shell. What a repository has set up to run on a look at its files stays off. */
+/** Ways in which git may reach another repository; none is open, not even to one beside it. */
+const protocols = ['', '.file', '.git', '.ssh', '.http', '.https', '.ext'];
+
+/**
+ * What a repository has set up to run on a look at it stays off: hooks, a monitor of files, and the fetching of what a partial
+ * clone lacks. A folder that only looks like a repository is none (git 2.38 and later; for older ones see `git`).
+ */
+const careful = [
+  '--literal-pathspecs',
+  '--no-replace-objects',
+  '--no-optional-locks',
+  ...[
+    'safe.bareRepository=explicit',
+    'core.fsmonitor=false',
+    `core.hooksPath=${devNull}`,
+    ...protocols.map((name) => `protocol${name}.allow=never`),
+  ].flatMap((setting) => ['-c', setting]),
+];
+
+/**
+ * Runs git without a shell, at the top of a repository: there it finds the one that was meant before it could take
+ * anything deeper down, such as what a pull request brings, for another. Only commands that read objects or names may be
+ * asked, none that looks at the working tree through filters.
+ */
 export function git(
-  folder: string,
+  { top }: Repository,
   args: readonly string[],
   input = '',
 ): Promise<Result<Buffer, GitProblem>> {
   return new Promise((resolve) => {
     const child = execFile(
       'git',
-      ['-c', 'core.fsmonitor=false', ...args],
-      { cwd: folder, maxBuffer: largestAnswer, encoding: 'buffer' },
+      [...careful, ...args],
+      { cwd: top, maxBuffer: largestAnswer, encoding: 'buffer' },
       (error, stdout) => resolve(error === null ? success(stdout) : failure(problemOf(error))),
     );
     // Git may end before it has read everything; its status tells.
@@ -34,8 +65,11 @@ function problemOf(error: Error & { readonly code?: string | number | null }): G
 }
 
 /** Runs git and returns its answer as text. */
-export async function gitText(folder: string, args: readonly string[]): Promise<Result<string, GitProblem>> {
-  const answer = await git(folder, args);
+export async function gitText(
+  repository: Repository,
+  args: readonly string[],
+): Promise<Result<string, GitProblem>> {
+  const answer = await git(repository, args);
   return answer.ok ? success(answer.value.toString('utf8')) : answer;
 }
 
@@ -45,33 +79,57 @@ export interface GitCaller {
   readonly example: string;
 }
 
-/** Why there is no such commit. */
+/** Why there is no repository, or no such commit in it. */
 export type CommitProblem = Problem<'unknownCommit' | 'noRepository' | 'gitMissing'>;
+
+/**
+ * The repository that a folder lies in: the nearest folder above with an entry `.git`, which no commit can bring. Git is
+ * not asked to look for one, since it would take a folder with the insides of a repository for one too.
+ */
+export async function repositoryOf(
+  folder: string,
+  caller: GitCaller,
+): Promise<Result<Repository, CommitProblem>> {
+  const asks = `${caller.name} asks git what has changed`;
+  const none = refusal(
+    'noRepository',
+    `${asks}, but ${folder} is not in a git repository`,
+    'Begin one with `git init`, or run it where the registry is kept.',
+  );
+  const top = nearestWithGit(realpathSync(folder));
+  if (top === null) return none;
+  const found = await gitText({ top }, ['rev-parse', '--show-toplevel']);
+  if (found.ok) return realpathSync(found.value.trimEnd()) === top ? success({ top }) : none;
+  return found.error.code === 'gitMissing'
+    ? refusal('gitMissing', `${asks}, and git is not installed`, 'Install it.')
+    : refusal('noRepository', `${asks}, but it cannot read the repository in ${top}`, found.error.message);
+}
+
+function nearestWithGit(folder: string): string | null {
+  if (existsSync(join(folder, '.git'))) return folder;
+  const above = dirname(folder);
+  return above === folder ? null : nearestWithGit(above);
+}
+
+/** Path of a folder from the top of a repository with `/` between folders, empty for the top; null outside of it. */
+export function pathInRepository({ top }: Repository, folder: string): string | null {
+  const way = relative(top, realpathSync(folder));
+  return way === '..' || way.startsWith(`..${sep}`) || isAbsolute(way) ? null : way.replaceAll(sep, '/');
+}
 
 /** Id of the commit that a name stands for, so that no later argument can be taken for an option. */
 export async function commitOf(
   name: string,
-  folder: string,
+  repository: Repository,
   caller: GitCaller,
 ): Promise<Result<string, CommitProblem>> {
   const unknown = `git knows no commit "${quote(name)}" here`;
   const help = `Name a branch, a tag or a commit, for instance: ${caller.example}`;
   if (!/^[^-\p{Cc}][^\p{Cc}]*$/u.test(name)) return refusal('unknownCommit', unknown, help);
-  const inside = await gitText(folder, ['rev-parse', '--is-inside-work-tree']);
-  if (!inside.ok) {
-    const asks = `${caller.name} asks git what has changed`;
-    return inside.error.code === 'gitMissing'
-      ? refusal('gitMissing', `${asks}, and git is not installed`, 'Install it.')
-      : refusal(
-          'noRepository',
-          `${asks}, but ${folder} is not in a git repository`,
-          'Begin one with `git init`, or run it where the registry is kept.',
-        );
-  }
-  const found = await gitText(folder, ['rev-parse', '--verify', '--quiet', `${name}^{commit}`]);
+  const found = await gitText(repository, ['rev-parse', '--verify', '--quiet', `${name}^{commit}`]);
   const id = found.ok ? found.value.trim() : '';
   if (/^[0-9a-f]{40,64}$/.test(id)) return success(id);
-  const shallow = await gitText(folder, ['rev-parse', '--is-shallow-repository']);
+  const shallow = await gitText(repository, ['rev-parse', '--is-shallow-repository']);
   return refusal(
     'unknownCommit',
     unknown,

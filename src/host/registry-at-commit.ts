@@ -7,7 +7,8 @@ import {
   refused,
 } from '../registry/registry-file.ts';
 import { failure, type Result, success } from '../result.ts';
-import { type GitProblem, git, gitText } from './git.ts';
+import { type GitProblem, git, type Repository } from './git.ts';
+import { type TreeEntry, treeAtCommit } from './git-tree.ts';
 import { rootOf } from './load-registry.ts';
 import type { RegistryRoot } from './registry-files.ts';
 
@@ -16,38 +17,20 @@ import type { RegistryRoot } from './registry-files.ts';
  */
 export async function filesAtCommit(
   commit: string,
+  repository: Repository,
   folder: string,
   cwd: string,
 ): Promise<Result<FileWithSiblings[], GitProblem>> {
   const root = rootOf(folder, cwd);
-  const listed = await gitText(root.folder, ['ls-tree', '-r', '-z', '-l', commit, '--', '.']);
-  if (!listed.ok) {
-    const message = `git cannot list the files of ${commit}: ${listed.error.message}`;
-    return failure({ ...listed.error, message });
-  }
-  const entries = listed.value.split('\0').flatMap((line) => entryOf(line) ?? []);
-  const blobs = await readBlobs(root.folder, entries.filter(isWanted));
+  const entries = await treeAtCommit(commit, repository, root.folder);
+  if (!entries.ok) return entries;
+  const blobs = await readBlobs(repository, entries.value.filter(isWanted));
   if (!blobs.ok) return blobs;
-  const files = new Map(entries.map((entry) => [entry.path, fileOf(root, entry, blobs.value)] as const));
+  const files = new Map(
+    entries.value.map((entry) => [entry.path, fileOf(root, entry, blobs.value)] as const),
+  );
   const readSibling = (path: string) => files.get(path) ?? refused(root, path, 'missing');
   return success([...files].flatMap(([path, file]) => (isProfilePath(path) ? [{ file, readSibling }] : [])));
-}
-
-/** A file in a commit. */
-interface TreeEntry {
-  readonly isLink: boolean;
-  readonly object: string;
-  /** Bytes. */
-  readonly size: number;
-  /** Path from the folder that was asked about. */
-  readonly path: string;
-}
-
-/** `100644 blob 3b18e5…    1234\tmachines/maker/model.yaml`; a submodule is no file. */
-function entryOf(line: string): TreeEntry | null {
-  const [, mode = '', object = '', size = '', path = ''] =
-    /^([0-7]+) blob ([0-9a-f]{40,64}) +([0-9]+)\t(.+)$/s.exec(line) ?? [];
-  return path === '' ? null : { isLink: mode === '120000', object, size: Number(size), path };
 }
 
 /** Profiles, and what may stand beside them: the sheets of trials. */
@@ -63,11 +46,15 @@ function fileOf(root: RegistryRoot, entry: TreeEntry, blobs: ReadonlyMap<string,
 }
 
 async function readBlobs(
-  folder: string,
+  repository: Repository,
   entries: readonly TreeEntry[],
 ): Promise<Result<ReadonlyMap<string, Uint8Array>, GitProblem>> {
   const objects = [...new Set(entries.map(({ object }) => object))];
-  const answer = await git(folder, ['cat-file', '--batch'], objects.map((object) => `${object}\n`).join(''));
+  const answer = await git(
+    repository,
+    ['cat-file', '--batch'],
+    objects.map((object) => `${object}\n`).join(''),
+  );
   if (!answer.ok) {
     const message = `git cannot read what the commit holds: ${answer.error.message}`;
     return failure({ ...answer.error, message });

@@ -3,9 +3,12 @@ import { join } from 'node:path';
 import { compareText } from '../registry/finding.ts';
 import {
   deepestFolder,
+  type FileProblem,
   fileOfBytes,
+  isBadName,
   isLookedAt,
   isProfileName,
+  isRepository,
   largestFile,
   type ReadFile,
   refused,
@@ -18,32 +21,47 @@ export interface RegistryRoot extends ShownRoot {
   readonly folder: string;
 }
 
+/** What is found on the way through a registry: a file, or the reason why something is passed over. */
+interface FoundFile {
+  /** From the root, with `/` between folders. */
+  readonly path: string;
+  readonly problem: FileProblem | null;
+}
+
 /**
  * Reads every `.yaml` and `.yml` file of a registry, or those that are wanted by their names, in an order that depends on no locale. Files outside of the
  * folders of the kinds are read too, so that a misspelled folder is reported and not passed over.
  */
 export function readRegistryFiles(root: RegistryRoot, isWanted = isProfileName): ReadFile[] {
-  return readFolder(root, '', 0, isWanted);
+  return foundFiles(root.folder, '', 0, isWanted).map(({ path, problem }) =>
+    problem === null ? readRegistryFile(root, path) : refused(root, path, problem),
+  );
 }
 
-function readFolder(
-  root: RegistryRoot,
+/** Paths from the root of what `readRegistryFiles` reads, or would if it could, with `/` between folders. */
+export function registryFileNames(folder: string, isWanted: (name: string) => boolean): string[] {
+  return foundFiles(folder, '', 0, isWanted).map(({ path }) => path);
+}
+
+function foundFiles(
+  root: string,
   relative: string,
   depth: number,
   isWanted: (name: string) => boolean,
-): ReadFile[] {
-  const names = listFolder(join(root.folder, relative));
-  if (names === null) return [refused(root, relative, 'unreadable')];
-  return names.flatMap((entry): ReadFile[] => {
+): FoundFile[] {
+  const entries = listFolder(join(root, relative));
+  if (entries === null) return [{ path: relative, problem: 'unreadable' }];
+  if (isRepository(entries.map(({ name }) => name))) return [{ path: relative, problem: 'repository' }];
+  return entries.flatMap((entry): FoundFile[] => {
     const { name } = entry;
     const path = relative === '' ? name : `${relative}/${name}`;
-    if (entry.isSymbolicLink()) return [refused(root, path, 'symlink')];
-    if (entry.isDirectory()) {
-      return depth < deepestFolder
-        ? readFolder(root, path, depth + 1, isWanted)
-        : [refused(root, path, 'tooDeep')];
-    }
-    return isWanted(name) ? [readRegistryFile(root, path)] : [];
+    if (entry.isSymbolicLink()) return [{ path, problem: 'symlink' }];
+    if (!entry.isDirectory() && !isWanted(name)) return [];
+    if (isBadName(name)) return [{ path, problem: 'badName' }];
+    if (!entry.isDirectory()) return [{ path, problem: null }];
+    return depth < deepestFolder
+      ? foundFiles(root, path, depth + 1, isWanted)
+      : [{ path, problem: 'tooDeep' }];
   });
 }
 

@@ -8,7 +8,15 @@ export const largestFile = 1_048_576;
 /** Deepest folder below the root of a registry: `machines/maker/model.yaml` needs two. */
 export const deepestFolder = 4;
 
-export type FileProblem = 'missing' | 'symlink' | 'tooLarge' | 'notUtf8' | 'unreadable' | 'tooDeep';
+export type FileProblem =
+  | 'missing'
+  | 'symlink'
+  | 'tooLarge'
+  | 'notUtf8'
+  | 'unreadable'
+  | 'tooDeep'
+  | 'badName'
+  | 'repository';
 
 /** A file that was read, or the reason why not. */
 export type ReadFile =
@@ -50,6 +58,24 @@ export function isLookedAt(name: string): boolean {
   return !name.startsWith('.') && name !== 'node_modules';
 }
 
+/** What the decoder of a system puts where a name is no UTF-8; such a file cannot be found again by its name. */
+const undecoded = '\uFFFD';
+
+/** Names that stand for devices on some systems, with any ending (Microsoft, "Naming files, paths, and namespaces"). */
+const device = /^(?:con|prn|aux|nul|com[0-9¹²³]|lpt[0-9¹²³])(?:\.|$)/i;
+
+/** Whether a file or folder of that name cannot stand on every system. */
+export function isBadName(name: string): boolean {
+  return (
+    name.includes(undecoded) || device.test(name) || /[<>:"|?*\\\p{Cc}]/u.test(name) || /[. ]$/.test(name)
+  );
+}
+
+/** Whether the names in a folder are those inside of a git repository, which git may take it for. */
+export function isRepository(names: readonly string[]): boolean {
+  return ['HEAD', 'objects', 'refs'].every((name) => names.includes(name));
+}
+
 /** Whether a registry looks at a file at a path, by its folders and its name. */
 export function isProfilePath(relativePath: string): boolean {
   const steps = relativePath.split('/');
@@ -58,6 +84,7 @@ export function isProfilePath(relativePath: string): boolean {
 
 /** A file of a registry whose bytes are known already, those of a commit for instance. Sheets may have other encodings than UTF-8. */
 export function fileOfBytes(root: ShownRoot, relativePath: string, bytes: Uint8Array): ReadFile {
+  if (relativePath.split('/').some(isBadName)) return refused(root, relativePath, 'badName');
   if (bytes.length > largestFile) return refused(root, relativePath, 'tooLarge');
   const decoded = isSheetName(relativePath) ? decodeText(bytes) : decode(bytes);
   if (decoded === null) return refused(root, relativePath, 'notUtf8');
@@ -66,6 +93,7 @@ export function fileOfBytes(root: ShownRoot, relativePath: string, bytes: Uint8A
 
 /** A file of a registry whose text is known already. */
 export function fileOfText(root: ShownRoot, relativePath: string, text: string): ReadFile {
+  if (relativePath.split('/').some(isBadName)) return refused(root, relativePath, 'badName');
   // No character takes more than three bytes a code unit, so that most texts need no counting.
   const isLarge = 3 * text.length > largestFile && new TextEncoder().encode(text).length > largestFile;
   return isLarge ? refused(root, relativePath, 'tooLarge') : readText(root, relativePath, text);

@@ -1,4 +1,5 @@
-import { mkdirSync, symlinkSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { loadFolders } from '../../src/host/load-registry.ts';
@@ -155,4 +156,47 @@ describe('what is in a file', () => {
     expect(Object.keys(Object.prototype)).toEqual([]);
     expect('standing' in {}).toBe(false);
   });
+});
+
+describe('a name that cannot stand on every system is refused', () => {
+  test.each([
+    ['sources/con.yaml'],
+    ['sources/AUX.yaml'],
+    ['nul/lantern.yaml'],
+    ['sources/a:b.yaml'],
+    ['sources/line\nend.yaml'],
+    ['sources /lantern.yaml'],
+  ])('%j', (path) => {
+    const folder = folderOf({ [path]: source });
+    expect(read(folder).map(([, problem]) => problem)).toEqual(['badName']);
+  });
+
+  test('that is no UTF-8', () => {
+    const folder = folderOf({ [goodPaths.source]: source });
+    writeFileSync(
+      Buffer.concat([Buffer.from(`${folder}/sources/caf`), Buffer.from([0xe9]), Buffer.from('.yaml')]),
+      source,
+    );
+    expect(read(folder)).toEqual([
+      ['sources/caf\uFFFD.yaml', 'badName'],
+      [goodPaths.source, null],
+    ]);
+    expect(findings(folder)).toEqual([expect.stringContaining('file/name 1:1 This name cannot stand')]);
+  });
+
+  test('but not one that only begins so', () => {
+    const folder = folderOf({ 'sources/console.yaml': source, 'sources/auxiliary-sheet.yaml': source });
+    expect(read(folder).map(([, problem]) => problem)).toEqual([null, null]);
+  });
+});
+
+test('a pipe or a device is no profile, and is not waited for', () => {
+  const folder = folderOf({ [goodPaths.source]: source });
+  execFileSync('mkfifo', [join(folder, 'sources/pipe.yaml')]);
+  symlinkSync('/dev/zero', join(folder, 'sources/zero.yaml'));
+  expect(read(folder)).toEqual([
+    [goodPaths.source, null],
+    ['sources/pipe.yaml', 'unreadable'],
+    ['sources/zero.yaml', 'symlink'],
+  ]);
 });

@@ -54,7 +54,7 @@ async function changedScope(
   if (base === undefined) return success({ wantsFile: isAsked });
   // An installed package is no work of this repository, and may lie outside of it.
   const worked = folders.filter((folder) => !folder.split(sep).includes('node_modules'));
-  const changed = await changedFiles(base, [...worked, ...loose.map((file) => dirname(file))]);
+  const changed = await changedFiles(base, [...worked, ...loose.map((file) => dirname(file))], cwd);
   if (!changed.ok) return changed;
   const isAffected = affectedBy(files.loaded(), changed.value, cwd);
   return success({ wantsFile: (file) => isAsked(file) && isAffected(file) });

@@ -1,4 +1,13 @@
-import { commitOf, type GitCaller, gitText } from '../../host/git.ts';
+import {
+  type CommitProblem,
+  commitOf,
+  type GitCaller,
+  gitText,
+  pathInRepository,
+  type Repository,
+  repositoryOf,
+} from '../../host/git.ts';
+import { treeAtCommit } from '../../host/git-tree.ts';
 import { filesOfFolder, loadFolders } from '../../host/load-registry.ts';
 import { filesAtCommit } from '../../host/registry-at-commit.ts';
 import { registryFolder } from '../../host/registry-folders.ts';
@@ -19,7 +28,7 @@ const caller: GitCaller = { name: 'diff', example: 'meltbounds diff main' };
 
 /**
  * The registry that a word stands for: a folder that holds one, which then takes the place of the team's own; else a
- * commit of the repository of the team's own, the last of the folders. No word stands for the working tree.
+ * commit of the repository that the working folder lies in. No word stands for the working tree.
  */
 export async function diffSide(
   word: string | undefined,
@@ -41,16 +50,16 @@ export async function diffSide(
       folders: folders.value,
     });
   }
-  const own = folders.value.at(-1) ?? cwd;
-  const commit = await commitOf(word, own, caller);
-  if (!commit.ok) {
-    const { code, message, help } = commit.error;
+  const found = await commitNamed(word, cwd);
+  if (!found.ok) {
+    const { code, message, help } = found.error;
     return refusal(code, message, `${help}\nOr name a folder that holds a registry.`);
   }
+  const { repository, commit } = found.value;
   const files: FileWithSiblings[] = [];
   for (const path of folders.value) {
-    const read = (await isInRepository(path, own))
-      ? await filesAtCommit(commit.value, path, cwd)
+    const read = (await isKept(path, repository, commit))
+      ? await filesAtCommit(commit, repository, path, cwd)
       : success(filesOfFolder(path, cwd));
     if (!read.ok) return read;
     files.push(...read.value);
@@ -67,17 +76,27 @@ function inPresentShape(read: FileWithSiblings): FileWithSiblings {
   return { ...read, file: { ok: true, source: sourceText(path, relativePath, migrated.value.text) } };
 }
 
-/**
- * Whether a registry is kept in the repository of another one. Where it is not, or git ignores it as it does an installed
- * package, it is the same on both sides.
- */
-async function isInRepository(folder: string, own: string): Promise<boolean> {
-  const [here, there] = [await topOf(folder), await topOf(own)];
-  if (here !== there) return false;
-  return !(await gitText(folder, ['check-ignore', '--quiet', '--', folder])).ok;
+async function commitNamed(
+  word: string,
+  cwd: string,
+): Promise<Result<{ readonly repository: Repository; readonly commit: string }, CommitProblem>> {
+  const repository = await repositoryOf(cwd, caller);
+  if (!repository.ok) return repository;
+  const commit = await commitOf(word, repository.value, caller);
+  return commit.ok ? success({ repository: repository.value, commit: commit.value }) : commit;
 }
 
-async function topOf(folder: string): Promise<string | null> {
-  const top = await gitText(folder, ['rev-parse', '--show-toplevel']);
-  return top.ok ? top.value : null;
+/**
+ * Whether a registry is kept in the repository. Where it lies elsewhere, or git knows no file of it and ignores it, as it
+ * does an installed package, it is the same on both sides. That it is ignored does not count for files that git has:
+ * whoever sends a change may send a list of what to ignore.
+ */
+async function isKept(folder: string, repository: Repository, commit: string): Promise<boolean> {
+  const path = pathInRepository(repository, folder);
+  if (path === null) return false;
+  const before = await treeAtCommit(commit, repository, folder);
+  if (path === '' || !before.ok || before.value.length > 0) return true;
+  const tracked = await gitText(repository, ['ls-files', '--', path]);
+  if (tracked.ok && tracked.value !== '') return true;
+  return !(await gitText(repository, ['check-ignore', '--quiet', '--', path])).ok;
 }

@@ -6,6 +6,8 @@ export type FileRule =
   | 'file/too-large'
   | 'file/encoding'
   | 'file/too-deep'
+  | 'file/name'
+  | 'file/repository'
   | 'file/many-findings';
 
 /** What a file that could not be read means, and what to do. */
@@ -39,5 +41,15 @@ export const fileRules: Readonly<Record<FileProblem, { rule: FileRule; message: 
     rule: 'file/too-deep',
     message: 'Folders are nested deeper than any kind of profile needs',
     help: 'Put profiles at KIND/MAKER/NAME.yaml, trials at trials/YEAR/ID.yaml.',
+  },
+  badName: {
+    rule: 'file/name',
+    message: 'This name cannot stand on every system',
+    help: 'Name files and folders with lower-case letters, digits and hyphens, and not after a device such as con, aux or nul.',
+  },
+  repository: {
+    rule: 'file/repository',
+    message: 'This folder has the insides of a git repository: HEAD, objects and refs',
+    help: 'Take it out of the registry, and ask whoever sent it what it is for.',
   },
 };

@@ -77,6 +77,8 @@ import { rule as evidenceWideInterval } from '../evidence/wide-interval.ts';
 import { rule as fileEncoding } from '../file/encoding.ts';
 import { rule as fileLink } from '../file/link.ts';
 import { rule as fileManyFindings } from '../file/many-findings.ts';
+import { rule as fileName } from '../file/name.ts';
+import { rule as fileRepository } from '../file/repository.ts';
 import { rule as fileTooDeep } from '../file/too-deep.ts';
 import { rule as fileTooLarge } from '../file/too-large.ts';
 import { rule as fileUnreadable } from '../file/unreadable.ts';
@@ -242,6 +244,8 @@ export const ruleFiles = {
   'file/encoding': fileEncoding,
   'file/link': fileLink,
   'file/many-findings': fileManyFindings,
+  'file/name': fileName,
+  'file/repository': fileRepository,
   'file/too-deep': fileTooDeep,
   'file/too-large': fileTooLarge,
   'file/unreadable': fileUnreadable,
