@@ -64,7 +64,7 @@ const cells = shown.map((row) =>
 for (const line of alignedCells(columns, cells)) console.log(`  ${line.join('  ').trimEnd()}`);
 
 const out = join(root, 'out');
-const written = await writeFiles(tableFiles(table.value), out, 'out');
+const written = await writeFiles(tableFiles(table.value), out, 'out', root);
 if (!written.ok) throw new Error(written.error.message);
 console.log(`\nThe full table (${table.value.rows.length} rows):`);
 for (const file of written.value) console.log(`  out/${file}`);

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { wantsColour } from './commands/cli-context.ts';
+import { exitStatus, wantsColour } from './commands/cli-context.ts';
+import { faultStatus, faultText } from './commands/exit.ts';
 import { run } from './commands/run.ts';
 import { terminalProgress } from './host/progress.ts';
 
@@ -9,9 +10,16 @@ const manifest = JSON.parse(readFileSync(new URL('../package.json', import.meta.
 };
 
 // A reader that has seen enough, `head` for instance, closes the pipe: that is no error of ours.
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-  process.exit(process.exitCode);
+process.stdout.on('error', ({ code }: NodeJS.ErrnoException) => {
+  if (code === 'EPIPE') process.exit(process.exitCode);
+  process.stderr.write(`Standard output cannot be written (${code}).\nCheck the space on the disk.\n`);
+  process.exit(exitStatus.cannotRun);
+});
+process.stderr.on('error', () => undefined);
+
+process.on('uncaughtException', (error) => {
+  process.stderr.write(faultText(error, manifest.version));
+  process.exit(faultStatus);
 });
 
 const progress = terminalProgress(

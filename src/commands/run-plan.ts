@@ -58,7 +58,7 @@ export async function runPlan(
       help: 'Move the files away, or name another folder.',
     });
   }
-  const written = await writeFiles(files, folder, options.out);
+  const written = await writeFiles(files, folder, options.out, cli.cwd);
   if (!written.ok) return exit.cannotRun(written.error);
   for (const path of written.value) cli.out(`${join(options.out, path)}\n`);
 }

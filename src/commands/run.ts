@@ -19,7 +19,7 @@ Examples:
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop
   meltbounds help reduce
 
-Exit status of every command: 0 no problems found; 1 problems found; 2 the command cannot run.
+Exit status of every command: 0 no problems found; 1 problems found; 2 the command cannot run; 70 a fault of the program itself.
 NO_COLOR turns colours off, FORCE_COLOR on.`,
     );
   const { commands } = await import('./commands.ts');

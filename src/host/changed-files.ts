@@ -1,5 +1,4 @@
 import { createHash } from 'node:crypto';
-import { lstatSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { isProfileName, isSheetName, largestFile } from '../registry/registry-file.ts';
 import { type Result, refusal, success } from '../result.ts';
@@ -13,6 +12,7 @@ import {
   repositoryOf,
 } from './git.ts';
 import { type TreeEntry, treeAtCommit } from './git-tree.ts';
+import { noLink, readPlainFile } from './read-plain-file.ts';
 import { registryFileNames } from './registry-files.ts';
 
 const caller: GitCaller = { name: '--changed', example: '--changed main' };
@@ -74,9 +74,9 @@ function changedPaths(folder: string, tree: readonly TreeEntry[]): string[] {
 function isChanged(path: string, before: TreeEntry | undefined): boolean {
   if (before === undefined || before.isLink) return true;
   try {
-    const stat = lstatSync(path);
-    if (!stat.isFile() || stat.size > largestFile) return true;
-    const bytes = readFileSync(path);
+    const read = readPlainFile(path, largestFile, noLink);
+    if (!read.ok) return true;
+    const bytes = read.value;
     // Git may be set up to write CR LF into the working tree.
     return (
       objectId(bytes, before) !== before.object && objectId(withoutReturns(bytes), before) !== before.object

@@ -1,10 +1,14 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync } from 'node:fs';
 import { dirname, isAbsolute, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { isObject } from '../registry/shape.ts';
 import { type Problem, type Result, refusal, success } from '../result.ts';
+import { readPlainFile } from './read-plain-file.ts';
 
 const example = '"meltbounds": {"registries": ["meltbounds", "profiles"]}';
+
+/** Bytes. */
+const largestManifest = 1 << 20;
 
 /** Why package.json does not say which registries there are. */
 export type ConfigProblem = Problem<'unreadableConfig' | 'noRegistriesNamed' | 'outsideFolder'>;
@@ -38,15 +42,17 @@ export function configuredRegistries(cwd: string): Result<readonly string[] | nu
 
 function readConfig(path: string): Result<unknown, ConfigProblem> {
   try {
-    const manifest: unknown = JSON.parse(readFileSync(path, 'utf8'));
+    const read = readPlainFile(path, largestManifest);
+    if (!read.ok) return unreadableConfig('is no plain file of a usual size');
+    const manifest: unknown = JSON.parse(read.value.toString('utf8'));
     return success(isObject(manifest) ? manifest.meltbounds : undefined);
   } catch {
-    return refusal(
-      'unreadableConfig',
-      'package.json cannot be read as JSON',
-      'Fix it, or name registries with --registry.',
-    );
+    return unreadableConfig('cannot be read as JSON');
   }
+}
+
+function unreadableConfig(what: string) {
+  return refusal('unreadableConfig', `package.json ${what}`, 'Fix it, or name registries with --registry.');
 }
 
 function isName(value: unknown): value is string {

@@ -24,3 +24,12 @@ export function noSuchPath(path: string) {
     'Check the spelling of the path.',
   );
 }
+
+/** A path that is a link, or lies behind one: writing there would change a file that nobody has named. */
+export function linkElsewhere(path: string) {
+  return refusal(
+    'linkElsewhere',
+    `${printable(path)} is a link, or lies behind one that leads elsewhere; nothing was written`,
+    'Take the link away, or name the place that it leads to.',
+  );
+}

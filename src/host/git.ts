@@ -1,9 +1,10 @@
 import { execFile } from 'node:child_process';
 import { existsSync, realpathSync } from 'node:fs';
 import { devNull } from 'node:os';
-import { dirname, isAbsolute, join, relative, sep } from 'node:path';
+import { dirname, join, relative, sep } from 'node:path';
 import { failure, type Problem, type Result, refusal, success } from '../result.ts';
 import { quote } from '../text/quote.ts';
+import { isInside } from './inside.ts';
 
 /** Why git gave no answer: it is not installed, or it failed. */
 export type GitProblem = Problem<'gitMissing' | 'gitFailed'>;
@@ -113,8 +114,8 @@ function nearestWithGit(folder: string): string | null {
 
 /** Path of a folder from the top of a repository with `/` between folders, empty for the top; null outside of it. */
 export function pathInRepository({ top }: Repository, folder: string): string | null {
-  const way = relative(top, realpathSync(folder));
-  return way === '..' || way.startsWith(`..${sep}`) || isAbsolute(way) ? null : way.replaceAll(sep, '/');
+  const real = realpathSync(folder);
+  return isInside(real, top) ? relative(top, real).replaceAll(sep, '/') : null;
 }
 
 /** Id of the commit that a name stands for, so that no later argument can be taken for an option. */

@@ -1,8 +1,8 @@
-import { readFileSync, statSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { type Problem, type Result, refusal, success } from '../result.ts';
+import { type Problem, type Result, refusal } from '../result.ts';
 import { printable } from '../text/printable.ts';
 import { fileErrorCode } from './file-error.ts';
+import { type PlainFileProblem, readPlainFile } from './read-plain-file.ts';
 
 /** What a file is read as. */
 export interface FileUse {
@@ -17,19 +17,25 @@ export function readBytes(
   cwd: string,
   { name, mostBytes }: FileUse,
 ): Result<Uint8Array, Problem<'tooLarge' | 'unreadable'>> {
-  const absolute = resolve(cwd, path);
   const shown = printable(path);
   try {
-    const stat = statSync(absolute);
-    if (stat.isDirectory())
-      return refusal('unreadable', `${shown} is a folder, not a ${name}`, 'Name a file.');
-    if (!stat.isFile()) return refusal('unreadable', `${shown} is no plain file`, 'Name a file.');
-    if (stat.size > mostBytes) {
-      return refusal('tooLarge', `${shown} is too large for a ${name}`, 'Check that it is the right file.');
-    }
-    return success(readFileSync(absolute));
+    const read = readPlainFile(resolve(cwd, path), mostBytes);
+    return read.ok ? read : refusedFile(shown, name, read.error);
   } catch (error) {
     const code = fileErrorCode(error);
     return refusal('unreadable', `${shown} cannot be read (${code})`, 'Check the spelling of the path.');
+  }
+}
+
+function refusedFile(shown: string, name: string, problem: PlainFileProblem) {
+  switch (problem) {
+    case 'folder':
+      return refusal('unreadable', `${shown} is a folder, not a ${name}`, 'Name a file.');
+    case 'notPlain':
+      return refusal('unreadable', `${shown} is no plain file`, 'Name a file.');
+    case 'tooLarge':
+      return refusal('tooLarge', `${shown} is too large for a ${name}`, 'Check that it is the right file.');
+    default:
+      return problem satisfies never;
   }
 }

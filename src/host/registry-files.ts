@@ -1,4 +1,4 @@
-import { type Dirent, lstatSync, readdirSync, readFileSync } from 'node:fs';
+import { type Dirent, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { compareText } from '../registry/finding.ts';
 import {
@@ -14,6 +14,7 @@ import {
   refused,
   type ShownRoot,
 } from '../registry/registry-file.ts';
+import { noLink, readPlainFile } from './read-plain-file.ts';
 
 /** A folder that holds a registry: where it is, and what the user calls it. */
 export interface RegistryRoot extends ShownRoot {
@@ -72,24 +73,24 @@ function listFolder(path: string): Dirent[] | null {
       .filter(({ name }) => isLookedAt(name))
       .sort((one, other) => compareText(one.name, other.name));
   } catch (error) {
-    return isMissing(error) ? [] : null;
+    return problemOf(error) === 'missing' ? [] : null;
   }
-}
-
-function isMissing(error: unknown): boolean {
-  return error instanceof Error && 'code' in error && error.code === 'ENOENT';
 }
 
 /** Reads one file of a registry; links are not followed, since they may lead out of it. */
 export function readRegistryFile(root: RegistryRoot, relativePath: string): ReadFile {
-  const path = join(root.folder, relativePath);
   try {
-    const stat = lstatSync(path);
-    if (stat.isSymbolicLink()) return refused(root, relativePath, 'symlink');
-    if (!stat.isFile()) return refused(root, relativePath, 'unreadable');
-    if (stat.size > largestFile) return refused(root, relativePath, 'tooLarge');
-    return fileOfBytes(root, relativePath, readFileSync(path));
+    const read = readPlainFile(join(root.folder, relativePath), largestFile, noLink);
+    if (read.ok) return fileOfBytes(root, relativePath, read.value);
+    return refused(root, relativePath, read.error === 'tooLarge' ? 'tooLarge' : 'unreadable');
   } catch (error) {
-    return refused(root, relativePath, isMissing(error) ? 'missing' : 'unreadable');
+    return refused(root, relativePath, problemOf(error));
   }
+}
+
+/** What the system says of a file; a link that is not followed is a loop to it. */
+function problemOf(error: unknown): FileProblem {
+  const code = error instanceof Error && 'code' in error ? error.code : null;
+  if (code === 'ELOOP') return 'symlink';
+  return code === 'ENOENT' ? 'missing' : 'unreadable';
 }

@@ -1,11 +1,13 @@
 import { existsSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { join, resolve, sep } from 'node:path';
 import { kindFolders } from '../registry/kind.ts';
 import { type Problem, type Result, refusal, success } from '../result.ts';
+import { printable } from '../text/printable.ts';
 import { type ConfigProblem, configuredRegistries, packageFolder } from './configured-registries.ts';
+import { leadsOut } from './inside.ts';
 
 /** Why there is no registry in a place. */
-type FolderProblem = Problem<'noFolder' | 'noRegistry'>;
+type FolderProblem = Problem<'noFolder' | 'noRegistry' | 'linkElsewhere'>;
 
 /** Why the registries that are asked for cannot be found. */
 export type RegistryProblem = FolderProblem | ConfigProblem;
@@ -13,7 +15,8 @@ export type RegistryProblem = FolderProblem | ConfigProblem;
 /** Folder of the registry at a path or in an installed package: the folder itself, or `profiles` below it. */
 export function registryFolder(path: string, cwd: string): Result<string, FolderProblem> {
   const here = resolve(cwd, path);
-  const absolute = existsSync(here) ? here : packageFolder(path, cwd);
+  const isHere = existsSync(here);
+  const absolute = isHere ? here : packageFolder(path, cwd);
   if (absolute === null) {
     return refusal(
       'noFolder',
@@ -21,9 +24,11 @@ export function registryFolder(path: string, cwd: string): Result<string, Folder
       'Check the spelling, or name an installed package.',
     );
   }
+  // Packages are put where they are by whoever installs them, often by a link.
+  if (isHere && !here.split(sep).includes('node_modules') && leadsOut(here, cwd)) return linkOut(path);
   if (holdsKinds(absolute)) return success(absolute);
   const below = join(absolute, 'profiles');
-  if (holdsKinds(below)) return success(below);
+  if (holdsKinds(below)) return leadsOut(below, absolute) ? linkOut(join(path, 'profiles')) : success(below);
   const folders = Object.values(kindFolders).join(', ');
   const where = path === '.' ? 'this folder' : path;
   return refusal(
@@ -47,6 +52,14 @@ export function registryFolders(named: readonly string[], cwd: string): Result<s
     folders.push(found.value);
   }
   return success([...new Set(folders)]);
+}
+
+function linkOut(path: string) {
+  return refusal(
+    'linkElsewhere',
+    `The folder ${printable(path)} is a link that leads elsewhere, and a registry is read where it stands`,
+    'Name the folder that it leads to, if that is what you mean.',
+  );
 }
 
 function holdsKinds(folder: string): boolean {

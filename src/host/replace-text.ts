@@ -1,8 +1,10 @@
 import { readFileSync } from 'node:fs';
-import { resolve } from 'node:path';
+import { dirname, resolve } from 'node:path';
 import writeFileAtomic from 'write-file-atomic';
-import { type Problem, type Result, success } from '../result.ts';
-import { unwritable } from './file-error.ts';
+import { type Result, success } from '../result.ts';
+import { linkElsewhere, unwritable } from './file-error.ts';
+import { isLink, leadsOut } from './inside.ts';
+import type { WriteProblem } from './write-files.ts';
 
 /**
  * Replaces the text of a file as a whole or not at all. A byte-order mark is no part of the text, and stays. `path` is
@@ -12,9 +14,10 @@ export async function replaceText(
   path: string,
   text: string,
   cwd: string,
-): Promise<Result<null, Problem<'unwritable'>>> {
+): Promise<Result<null, WriteProblem>> {
   const absolute = resolve(cwd, path);
   try {
+    if (isLink(absolute) || leadsOut(dirname(absolute), cwd)) return linkElsewhere(path);
     const mark = readFileSync(absolute, 'utf8').startsWith('\uFEFF') ? '\uFEFF' : '';
     await writeFileAtomic(absolute, mark + text);
     return success(null);

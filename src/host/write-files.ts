@@ -1,18 +1,24 @@
 import { mkdirSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import writeFileAtomic from 'write-file-atomic';
 import { type Problem, type Result, refusal, success } from '../result.ts';
 import { printable } from '../text/printable.ts';
-import { fileErrorCode, unwritable } from './file-error.ts';
+import { fileErrorCode, linkElsewhere, unwritable } from './file-error.ts';
+import { isLink, leadsOut } from './inside.ts';
+
+/** Why a file was not written. */
+export type WriteProblem = Problem<'unwritable' | 'linkElsewhere'>;
 
 /** Writes a file, whole or not at all, over one that is there already. `path` is what the user calls it. */
 export async function writeFile(
   path: string,
   text: string,
   cwd: string,
-): Promise<Result<null, Problem<'unwritable'>>> {
+): Promise<Result<null, WriteProblem>> {
+  const absolute = resolve(cwd, path);
   try {
-    await writeFileAtomic(resolve(cwd, path), text);
+    if (isLink(absolute) || leadsOut(dirname(absolute), cwd)) return linkElsewhere(path);
+    await writeFileAtomic(absolute, text);
     return success(null);
   } catch (error) {
     return unwritable(path, error);
@@ -27,10 +33,16 @@ export async function writeFiles(
   files: readonly (readonly [string, string])[],
   folder: string,
   named: string,
-): Promise<Result<string[], Problem<'unwritable'>>> {
+  cwd: string,
+): Promise<Result<string[], WriteProblem>> {
   try {
+    if (leadsOut(folder, cwd)) return linkElsewhere(named);
     mkdirSync(folder, { recursive: true });
-    for (const [file, text] of files) await writeFileAtomic(join(folder, file), text);
+    for (const [file, text] of files) {
+      const path = join(folder, file);
+      if (isLink(path)) return linkElsewhere(join(named, file));
+      await writeFileAtomic(path, text);
+    }
     return success(files.map(([file]) => file));
   } catch (error) {
     return refusal(

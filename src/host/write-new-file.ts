@@ -1,8 +1,9 @@
-import { existsSync, mkdirSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
-import { dirname, isAbsolute, join, relative, sep } from 'node:path';
+import { mkdirSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { type Problem, type Result, refusal, success } from '../result.ts';
 import { printable } from '../text/printable.ts';
 import { fileErrorCode, unwritable } from './file-error.ts';
+import { isInside, nearestReal } from './inside.ts';
 
 /** Why a new file was not written. */
 export type NewFileProblem = Problem<'unwritable' | 'linkElsewhere' | 'fileExists'>;
@@ -48,17 +49,4 @@ export function writeNewFile(folder: string, path: string, text: string): Result
     if (code === 'ENOSPC') rmSync(absolute, { force: true });
     return unwritable(path, error);
   }
-}
-
-/** Whether a path is a folder or lies in it; one whose name merely begins the same does not. */
-function isInside(path: string, folder: string): boolean {
-  const way = relative(folder, path);
-  return way !== '..' && !way.startsWith(`..${sep}`) && !isAbsolute(way);
-}
-
-/** Real path of the nearest folder above a path that exists. */
-function nearestReal(path: string): string {
-  let folder = path;
-  while (!existsSync(folder) && folder !== dirname(folder)) folder = dirname(folder);
-  return realpathSync(folder);
 }

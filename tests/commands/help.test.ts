@@ -30,7 +30,7 @@ describe('help', () => {
   it('of the program says what the exit statuses of all commands mean', async () => {
     const { out } = await runCommand(temporaryFolder(), ['--help']);
     expect(out).toMatch(
-      /Exit status of every command: 0 no problems found; 1 problems found; 2 the command cannot run\./,
+      /Exit status of every command: 0 no problems found; 1 problems found; 2 the command cannot run; 70 a fault of the program itself\./,
     );
   });
 

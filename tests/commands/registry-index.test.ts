@@ -134,6 +134,17 @@ describe('index --verify', () => {
     },
   );
 
+  it('refuses a list that names a file twice, with whatever digests', async () => {
+    const registry = await withIndex();
+    const path = join(registry.cwd, 'index.json');
+    const index = JSON.parse(readFileSync(path, 'utf8')) as { profiles: { sha256: string }[] };
+    const again = { ...index.profiles[0], sha256: '0'.repeat(64) };
+    writeFileSync(path, JSON.stringify({ ...index, profiles: [again, ...index.profiles] }));
+    const { status, err } = await runCommand(registry.cwd, ['index', '--verify', 'index.json']);
+    expect(status).toBe(2);
+    expect(err).toMatch(/^index\.json: This is no index: it lists \S+ more than once\./);
+  });
+
   it('cannot run without the index or the registry', async () => {
     const { status, err } = await runCommand(sampleRegistry().cwd, ['index', '--verify', 'none.json']);
     expect(status).toBe(2);

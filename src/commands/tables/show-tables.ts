@@ -121,6 +121,6 @@ async function writeInto(
   out: string,
   cwd: string,
 ): Promise<Result<string, Problem>> {
-  const names = await writeFiles(files, resolve(cwd, out), out);
+  const names = await writeFiles(files, resolve(cwd, out), out, cwd);
   return names.ok ? success(names.value.map((name) => `${join(out, name)}\n`).join('')) : names;
 }

@@ -43,13 +43,13 @@ export async function writeAllTables(
   const requests = everyPairing(registry, request.policy);
   if (!requests.ok) return requests;
   const root = resolve(cwd, request.out);
-  const index = await writeEach(registry, requests.value, request, root, progress);
+  const index = await writeEach(registry, requests.value, request, { cwd, progress });
   progress('');
   if (!index.ok) return index;
   const trusted = trust(request.today);
   if (!trusted.ok) return trusted;
   if (index.value.tabled.length === 0) return nothing(index.value);
-  const written = await writeFiles(indexFiles(index.value), root, request.out);
+  const written = await writeFiles(indexFiles(index.value), root, request.out, cwd);
   return written.ok ? success(summary(index.value, request.out)) : written;
 }
 
@@ -57,8 +57,7 @@ async function writeEach(
   registry: Registry,
   requests: readonly FullRequest[],
   { out, template, today }: AllTablesRequest,
-  root: string,
-  progress: Progress,
+  { cwd, progress }: { readonly cwd: string; readonly progress: Progress },
 ): Promise<Result<TableIndex, Problem>> {
   const tabled: TabledPairing[] = [];
   const omitted: OmittedPairing[] = [];
@@ -72,7 +71,7 @@ async function writeEach(
     if (!files.ok) return files;
     const names = files.value.map(([name]) => name);
     const entry = tabledPairing(request, table.value, names);
-    const written = await writeFiles(files.value, join(root, entry.folder), out);
+    const written = await writeFiles(files.value, join(resolve(cwd, out), entry.folder), out, cwd);
     if (!written.ok) return written;
     tabled.push(entry);
   }

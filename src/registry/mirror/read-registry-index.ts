@@ -16,9 +16,20 @@ export function readRegistryIndex(text: string): Result<readonly IndexedFile[], 
     isObject(entry) && entry.sheet !== undefined ? [entry, entry.sheet] : [entry],
   );
   const wrong = files.find((file) => !isIndexedFile(file));
-  return wrong === undefined
-    ? success(files.filter(isIndexedFile))
-    : noIndex(`it lists ${quote(wrong)}, which is no path inside a registry with its sha256`);
+  if (wrong !== undefined)
+    return noIndex(`it lists ${quote(wrong)}, which is no path inside a registry with its sha256`);
+  const sound = files.filter(isIndexedFile);
+  const repeated = firstRepeated(sound.map(({ path }) => path));
+  return repeated === null ? success(sound) : noIndex(`it lists ${quote(repeated)} more than once`);
+}
+
+function firstRepeated(paths: readonly string[]): string | null {
+  const seen = new Set<string>();
+  for (const path of paths) {
+    if (seen.has(path)) return path;
+    seen.add(path);
+  }
+  return null;
 }
 
 function noIndex(what: string) {
