@@ -81,7 +81,7 @@ const breakages: readonly Breakage[] = [
       rule: 'plausibility/nozzle-temperature',
       message:
         'A nozzle temperature of 455 Cel is too hot: it lies above 250 Cel, which PLA is not to exceed (allowance 10 K)',
-      allowed: '175..255 Cel',
+      allowed: '170..260 Cel',
       help: "If it was read in degrees Fahrenheit, write `'392..455 [degF]'`, which is 200..235 Cel.",
     },
   },

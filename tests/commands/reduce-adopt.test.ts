@@ -136,7 +136,7 @@ describe('--adopt', () => {
         machine: 'plumstead/wren',
         nozzle: 'hs-0.6',
         nozzleTemperature: '245 Cel',
-        batch: '26-0001',
+        batch: '26-0002',
       },
     });
     expect(Object.keys(limit ?? {}).slice(0, 3)).toEqual(['value', 'interval', 'basis']);

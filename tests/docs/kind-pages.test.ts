@@ -14,7 +14,7 @@ test('docs/kinds holds the page of every kind, as its schema tells it, and no ot
 
 test('a page tells mandatory keys, allowed values and nested entries', () => {
   const machine = pages.get('machine.md');
-  expect(machine).toContain('| `layout` | yes | `movingBed`, `gantry`, `parallelArm` |');
+  expect(machine).toContain('| `layout` | yes | `movingBed`, `gantry`, `parallelArm`, `belt` |');
   expect(machine).toMatch(/\| `hotEnds\[\]\.nozzles\[\]\.material` \| yes \| `brass`,/);
 });
 

@@ -21,7 +21,7 @@ describe('a field', () => {
   });
 
   it('lists the choices of a closed list, alone or as entries', () => {
-    expect(fieldAt(machine, ['layout'])?.choices).toEqual(['movingBed', 'gantry', 'parallelArm']);
+    expect(fieldAt(machine, ['layout'])?.choices).toEqual(['movingBed', 'gantry', 'parallelArm', 'belt']);
     expect(fieldAt(machine, ['sensors'])?.choices).toContain('doorOpen');
   });
 

@@ -23,8 +23,9 @@ describe('a scaffold', () => {
     expect(text('machine')).toContain(
       [
         '# Mandatory: how the axes move: the bed along one of them, a gantry above a bed that only lifts,',
-        '# or parallel arms.',
-        '# One of: movingBed, gantry, parallelArm.',
+        '# parallel arms, or a belt that carries the part away, so that its length is only limited by the',
+        '# room behind the machine.',
+        '# One of: movingBed, gantry, parallelArm, belt.',
         '#layout: gantry',
       ].join('\n'),
     );
