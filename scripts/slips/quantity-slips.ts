@@ -45,6 +45,7 @@ const neverZero =
 
 function belowZero(quantity: WrittenQuantity): Slip[] {
   const { leaf, numbers, unit } = quantity;
+  if (numbers.length === 0) return [];
   if (signed.includes(leaf.shape.dimension) || numbers.some(({ digits }) => Number(digits) <= 0)) return [];
   const key = leaf.path.findLast((step) => typeof step === 'string' && step !== 'value');
   const below = slipIn(

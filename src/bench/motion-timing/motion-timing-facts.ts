@@ -1,4 +1,4 @@
-import { aboveZero, type Fact, type RunOf, zeroOrMore } from '../facts/fact.ts';
+import type { Fact, RunOf } from '../facts/fact.ts';
 import { lengthResolution } from '../facts/instrument-facts.ts';
 
 /** Acceleration that the controller was told, mm/s2. */
@@ -12,12 +12,15 @@ const commandedAcceleration: Fact<number> = {
   read: (trial) => trial.conditions.acceleration,
 };
 
+/** s; no clock that times shuttles is coarser, or further off (common practice, no source). */
+const longestStep = 60;
+
 /** Step of the clock's display, s. */
 const clockResolution: Fact<number> = {
   what: 'smallest step of the clock, default 0.01 s',
   form: { dimension: 'time' },
   example: '0.01 s',
-  possible: aboveZero,
+  possible: { holds: (value) => value > 0 && value <= longestStep, words: 'above 0 and up to 60 s' },
   flag: 'clock-resolution',
   statedIn: 'trial',
   place: 'clock: {resolution}',
@@ -29,7 +32,7 @@ const clockAccuracy: Fact<number> = {
   what: 'how much all times may be off alike, default 0.1 s as with a stop watch in the hand',
   form: { dimension: 'time' },
   example: '0.1 s',
-  possible: zeroOrMore,
+  possible: { holds: (value) => value >= 0 && value <= longestStep, words: '0 s to 60 s' },
   flag: 'clock-accuracy',
   statedIn: 'trial',
   place: 'clock: {accuracy}',

@@ -20,6 +20,8 @@ const roomCorrection: Fact<number> = {
   what: 'by how much the walls raise the level at 1 m (K2 of ISO 3746), default anything from 0 to 7 dB',
   form: { dimension: 'soundLevel' },
   example: '3 dB[SPL]{A}',
+  // ISO 3746 goes up to 7 dB; in a bathroom it may be more, and beyond this nothing of the source is left.
+  possible: { holds: (value) => value >= 0 && value <= 20, words: '0 dB to 20 dB' },
   flag: 'room',
   statedIn: 'trial',
   place: 'roomCorrection',

@@ -24,6 +24,8 @@ export const rule: ProfileRule<'machine'> = {
     const strongest = strongestFamily(registry);
     if (strongest === null) return;
     for (const [index, { filamentDiameter, driveForce }] of data.hotEnds.entries()) {
+      // A strand without a cross-section is another rule's to find.
+      if (filamentDiameter <= 0) continue;
       const most = strongest.strength * filamentArea(filamentDiameter);
       for (const { path, value } of stated(driveForce, ['hotEnds', index, 'driveForce'])) {
         if (value <= most) continue;
