@@ -21,7 +21,7 @@ const roomCorrection: Fact<number> = {
   form: { dimension: 'soundLevel' },
   example: '3 dB[SPL]{A}',
   // ISO 3746 goes up to 7 dB; in a bathroom it may be more, and beyond this nothing of the source is left.
-  possible: { holds: (value) => value >= 0 && value <= 20, words: '0 dB to 20 dB' },
+  possible: { holds: (value) => value <= 20, words: '20 dB at most' },
   flag: 'room',
   statedIn: 'trial',
   place: 'roomCorrection',

@@ -18,7 +18,6 @@ const tooLarge = [
   ['motionTiming', 'clockResolution', 1e9],
   ['motionTiming', 'clockAccuracy', 1e9],
   ['soundLevel', 'roomCorrection', 1e9],
-  ['soundLevel', 'roomCorrection', -1],
 ] as const;
 
 describe.each([...cases.map(([name, fact]) => [name, fact, -1] as const), ...tooLarge])('%s', (...given) => {
