@@ -1,10 +1,18 @@
-import type { Filament, Polymer } from '../registry/generated/documents.ts';
+import type { Filament, Machine, Polymer } from '../registry/generated/documents.ts';
+import { highestStated } from '../registry/stated.ts';
+import type { DegreesCelsius } from '../units/canonical.ts';
 import { shown } from '../units/wording.ts';
 import { widest } from './families.ts';
+import { roomTemperature } from './melt-heat.ts';
 import { type Softening, softeningOf } from './softening.ts';
 
 /** A part stands on a bed that is a little above its softening; so far above it sinks (common practice, no source). */
 export const aboveSoftening = 30;
+
+/** How warm the bed of a machine gets: what is stated, or the room where it has no heater; null where neither is known. */
+export function bedReach({ bed }: Machine): DegreesCelsius | null {
+  return highestStated(bed.temperatureLimit) ?? (bed.heated === false ? roomTemperature : null);
+}
 
 /** The bed temperature above which a part of a filament melts away; null where nothing is known of its families. */
 export function bedBound(filament: Filament, families: readonly Polymer[]): Softening | null {

@@ -4,7 +4,7 @@ import { familiesOf } from './families.ts';
 import { trialIndex } from './trial-index.ts';
 
 /** The filaments that trials have run on a machine, each once. */
-export function filamentsOnMachine(machine: Machine, registry: Registry): readonly Filament[] {
+function filamentsOnMachine(machine: Machine, registry: Registry): readonly Filament[] {
   const trials = trialIndex(registry).byMachine.get(machine.id) ?? [];
   const ids = new Set(trials.map(({ data }) => data.filament));
   return [...ids].flatMap((id) => registry.filament.get(id)?.data ?? []);

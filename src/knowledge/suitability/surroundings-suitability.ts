@@ -2,6 +2,7 @@ import type { Filament, Machine, Polymer } from '../../registry/generated/docume
 import { highestStated } from '../../registry/stated.ts';
 import type { Range } from '../../units/canonical.ts';
 import { shown, shownRange } from '../../units/wording.ts';
+import { bedReach } from '../bed-bound.ts';
 import { familyNames } from '../families.ts';
 import { vapoursOf } from '../harmful-vapours.ts';
 import type { Aspect, SuitabilityReason, WarningCode } from './suitability.ts';
@@ -46,9 +47,11 @@ function widestOf(statements: readonly { readonly value: Range }[] | undefined):
 
 function bed(machine: Machine, filament: Filament): SuitabilityReason[] {
   const window = widestOf(filament.bedTemperature);
-  const limit = highestStated(machine.bed.temperatureLimit);
+  const limit = bedReach(machine);
   if (window === null || limit === null) return [];
-  const text = `the bed goes to ${shown(limit, 'temperature')}, the filament needs ${shownRange(window, 'temperature')}`;
+  const reach =
+    machine.bed.heated === false ? 'the bed has no heater' : `the bed goes to ${shown(limit, 'temperature')}`;
+  const text = `${reach}, the filament needs ${shownRange(window, 'temperature')}`;
   return [short('bed', window.low - limit, 'bedTooCold', text)];
 }
 

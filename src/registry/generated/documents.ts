@@ -299,9 +299,13 @@ export interface Machine {
    */
   bed: {
     /**
-     * Highest temperature of the bed.
+     * Whether the bed can be heated; left out, it can, to the limit below.
      */
-    temperatureLimit: readonly Statement<DegreesCelsius>[];
+    heated?: boolean;
+    /**
+     * Highest temperature of the bed; left out where it cannot be heated.
+     */
+    temperatureLimit?: readonly Statement<DegreesCelsius>[];
   };
   /**
    * The build chamber.

@@ -289,6 +289,7 @@ export const safeDirections = {
     "hotEnds[].nozzles[].diameter": "same",
     "hotEnds[].nozzles[].material": "same",
     "hotEnds[].meltFlow": "below",
+    "bed.heated": "present",
     "bed.temperatureLimit": "below",
     "chamber.enclosed": "present",
     "chamber.heated": "present",

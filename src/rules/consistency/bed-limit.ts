@@ -1,13 +1,16 @@
-import { bedBound } from '../../knowledge/bed-bound.ts';
+import { bedBound, bedReach } from '../../knowledge/bed-bound.ts';
 import { familiesOf } from '../../knowledge/families.ts';
 import { pairingOfTrial, type TrialPairing } from '../../knowledge/pairing-of-trial.ts';
 import type { Hit } from '../../registry/hit.ts';
 import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
-import { highestStated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
+
+/** In °C: the bed of a machine without a heater, and the coldest window of a plastic that holds on such a bed with tape or glue. */
+const unheated = 30;
+const holdsCold = 60;
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
@@ -16,7 +19,7 @@ export const rule: ProfileRule<'trial'> = {
   severity: 'warning',
   statement: 'The bed of a machine gets as hot as the filaments that are run on it need.',
   rationale: 'On a bed that is too cold the part comes loose before the limit of the hot end matters.',
-  source: 'Machine profile, temperatureLimit of the bed; filament profile, bedTemperature.',
+  source: `Machine profile, bed; filament profile, bedTemperature. Plastics for beds up to ${holdsCold} Cel hold without a heater, on tape or glue: common practice, no source.`,
   example: alike(
     'machine',
     { bad: '60 Cel', good: '100 Cel' },
@@ -27,7 +30,7 @@ bed:
   ),
   *check(profile, { registry }) {
     const pairing = pairingOfTrial(profile.data, registry);
-    const limit = highestStated(pairing.machine?.bed.temperatureLimit);
+    const limit = pairing.machine && bedReach(pairing.machine);
     if (limit === null) return;
     const hit = settingHit(profile, limit) ?? windowHit(pairing, limit, registry);
     if (hit !== null) yield hit;
@@ -55,6 +58,7 @@ function windowHit({ machine, filament }: TrialPairing, limit: number, registry:
   const bound = bedBound(filament, familiesOf(filament, registry));
   const sane = bound === null || windows.every(({ high }) => high <= bound.value);
   if (windows.length === 0 || coldest <= limit || !sane) return null;
+  if (limit <= unheated && coldest <= holdsCold) return null;
   return {
     path: ['filament'],
     part: 'value',

@@ -1,4 +1,3 @@
-import { trialIndex } from '../../knowledge/trial-index.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { oncePerRegistry } from '../../registry/registry.ts';
 import type { Grams, Millimetres } from '../../units/canonical.ts';
@@ -6,8 +5,8 @@ import { shown } from '../../units/wording.ts';
 import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-/** Stands beside the machine take somewhat more than its holder. */
-const factor = 2;
+/** Stands beside the machine take more than its holder: spools of 5 kg beside a holder for 1 kg. */
+const factor = 5;
 /** In mm: two filaments of one nominal diameter are nearer. */
 const sameFilament = 0.2;
 
@@ -17,7 +16,7 @@ export const rule: ProfileRule<'filament'> = {
   kinds: ['filament'],
   severity: 'warning',
   statement:
-    'At least one machine of the registry takes a spool half as heavy as that of the filament, or heavier.',
+    'At least one machine of the registry takes a spool a fifth as heavy as that of the filament, or heavier.',
   rationale:
     'A spool that fits nowhere usually has a misplaced decimal point, and spool life is calculated from it.',
   source: `Machine profiles of the registry, spool; a factor of ${factor} for stands beside the machine is common practice, no source.`,
@@ -33,8 +32,6 @@ spoolMass: ${value}`,
   ),
   *check(profile, { registry }) {
     if (profile.data.spoolMass === undefined) return;
-    // Where the filament was tried, those machines are asked by a rule of their own.
-    if (trialIndex(registry).byFilament.has(profile.id)) return;
     const mass = profile.data.spoolMass;
     const largest = largestHolder(profile.data.diameter, registry);
     if (largest === null || mass <= factor * largest) return;

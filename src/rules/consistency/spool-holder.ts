@@ -6,9 +6,10 @@ export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
   reach: 'registry',
   kinds: ['filament'],
-  severity: 'warning',
+  severity: 'note',
   statement: 'The spool of a filament is not too heavy for the holders of the machines it was run on.',
-  rationale: 'A spool that is too heavy drags on the drive, so the limit found is that of the holder.',
+  rationale:
+    'A spool that is too heavy drags on the drive, so the limit found may be that of the holder; one on a stand beside the machine does not.',
   source: 'Format of the registry: the machine states the largest spool that its holder takes.',
   example: {
     kind: 'machine',
@@ -31,7 +32,7 @@ export const rule: ProfileRule<'filament'> = {
       message: `A spool of ${shown(mass, 'mass')} is too heavy for machines it was run on: ${named}`,
       found: shown(mass, 'mass'),
       allowed: `up to ${shown(Math.min(...weak.map(({ spool }) => spool?.mass ?? 0)), 'mass')}`,
-      help: 'Check the digits and units of both; if it ran from a stand beside the machine, acknowledge the finding.',
+      help: 'Check the digits and units of both. If it ran from a stand beside the machine, say so in a field note; the finding can be left standing.',
     };
   },
 };

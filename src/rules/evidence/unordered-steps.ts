@@ -7,15 +7,19 @@ import { shown } from '../../units/wording.ts';
 import { ladder } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
+/** Share of the changes of flow that go back in a shuffled run: half of them, give or take what chance does to few (common practice, no source). */
+const shuffledShare = 0.25;
+const fewestStepsBack = 3;
+
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   reach: 'profile',
   kinds: ['trial'],
   severity: 'warning',
-  statement: 'The flows of a ladder go up; a new pass starts again at the lowest.',
+  statement: 'The flows of a ladder go up, pass by pass, or come in random order.',
   rationale:
-    'A hot end that has starved takes a while to recover: a low flow after a high one reads too little.',
-  source: 'Common practice, no source.',
+    'A hot end that has starved takes a while to recover: a low flow after a high one reads too little. Random order on purpose tells drift from the limit; one step back among many up is a slip, or a piece that was fed again.',
+  source: `Common practice, no source; random order: NIST/SEMATECH e-Handbook of Statistical Methods, section 5.3.1 (from memory). Steps back in ${100 * shuffledShare} % of the changes of flow, and as many up, are taken for random.`,
   example: {
     kind: 'trial',
     bad: ladder([8, 12, 18, 14, 16, 20, 22, 24]),
@@ -24,14 +28,14 @@ export const rule: ProfileRule<'trial'> = {
   *check(profile) {
     const readings = ladderReadings(profile);
     const back = firstStepBack(readings);
-    if (back === null) return;
+    if (back === null || isShuffled(readings)) return;
     yield {
       ...placeOfReading(profile, back),
       part: 'value',
       message: `The flow falls back to ${shown(back.flow, 'volumeFlow')} here, which is not the lowest of the ladder`,
       found: shown(back.flow, 'volumeFlow'),
       allowed: 'a flow not below the one before, or the lowest of the ladder',
-      help: 'Check the digits. If the order is right, say so in a field note, and run the flows upwards next time.',
+      help: 'Check the digits. If the order is right, say so in a field note; next time run the flows upwards, or all in random order.',
     };
   },
 };
@@ -41,4 +45,14 @@ function firstStepBack(readings: readonly LadderReading[]): LadderReading | null
   return (
     readings.find(({ flow }, index) => flow < (readings[index - 1]?.flow ?? flow) && flow !== lowest) ?? null
   );
+}
+
+function isShuffled(readings: readonly LadderReading[]): boolean {
+  const changes = readings.flatMap(({ flow }, index) => {
+    const before = readings[index - 1]?.flow ?? flow;
+    return flow === before ? [] : [Math.sign(flow - before)];
+  });
+  const down = changes.filter((sign) => sign < 0).length;
+  const share = down / changes.length;
+  return down >= fewestStepsBack && share >= shuffledShare && share <= 1 - shuffledShare;
 }

@@ -96,6 +96,7 @@ import { rule as plausibilityDiffusivity } from '../plausibility/diffusivity.ts'
 import { rule as plausibilityDriveForce } from '../plausibility/drive-force.ts';
 import { rule as plausibilityDryingAboveFamily } from '../plausibility/drying-above-family.ts';
 import { rule as plausibilityDryingNearMelt } from '../plausibility/drying-near-melt.ts';
+import { rule as plausibilityDryingNearSoftening } from '../plausibility/drying-near-softening.ts';
 import { rule as plausibilityDryingTemperature } from '../plausibility/drying-temperature.ts';
 import { rule as plausibilityDryingTime } from '../plausibility/drying-time.ts';
 import { rule as plausibilityFanSpeed } from '../plausibility/fan-speed.ts';
@@ -263,6 +264,7 @@ export const ruleFiles = {
   'plausibility/drive-force': plausibilityDriveForce,
   'plausibility/drying-above-family': plausibilityDryingAboveFamily,
   'plausibility/drying-near-melt': plausibilityDryingNearMelt,
+  'plausibility/drying-near-softening': plausibilityDryingNearSoftening,
   'plausibility/drying-temperature': plausibilityDryingTemperature,
   'plausibility/drying-time': plausibilityDryingTime,
   'plausibility/fan-speed': plausibilityFanSpeed,

@@ -39,7 +39,7 @@ dryingTemperature:
     const bound = family.value - softeningUncertainty;
     for (const { path, value } of stated(data.dryingTemperature, ['dryingTemperature'])) {
       // Hotter is found by rules of their own.
-      if (value <= bound || value > Math.min(own.value, unusual)) continue;
+      if (value <= bound || value > Math.min(own.value - softeningUncertainty, unusual)) continue;
       yield {
         path,
         part: 'value',

@@ -1,5 +1,5 @@
 import { familiesOf } from '../../knowledge/families.ts';
-import { softeningOf } from '../../knowledge/softening.ts';
+import { softeningOf, softeningUncertainty } from '../../knowledge/softening.ts';
 import { stated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
 import { stating } from '../engine/examples.ts';
@@ -13,13 +13,14 @@ export const rule: ProfileRule<'filament'> = {
   statement: 'A spool is dried below the softening temperature of its filament.',
   rationale: 'Above it the turns fuse into one block, and the spool may sag into the dryer.',
   source:
-    'Glass transition or melting of the family in its polymer profile; amorphous filaments soften at the glass transition: Osswald & Menges, Materials Science of Polymers for Engineers (from memory).',
+    'Glass transition or melting of the family in its polymer profile; amorphous filaments soften at the glass transition: Osswald & Menges, Materials Science of Polymers for Engineers (from memory). It is known to about 2 K (common practice, no source); within these it is a warning.',
   example: stating('filament', 'dryingTemperature', { bad: '95 Cel', good: '65 Cel' }),
   *check(profile, { registry }) {
     const softening = softeningOf(profile.data, familiesOf(profile.data, registry));
     if (softening === null) return;
     for (const { path, value } of stated(profile.data.dryingTemperature, ['dryingTemperature'])) {
-      if (value <= softening.value) continue;
+      // Within the uncertainty it is a warning of its own.
+      if (value <= softening.value + softeningUncertainty) continue;
       yield {
         path,
         part: 'value',

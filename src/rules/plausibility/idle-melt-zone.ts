@@ -12,15 +12,20 @@ import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { highestStated } from '../../registry/stated.ts';
 import { middle } from '../../statistics/middle.ts';
-import type { Millimetres } from '../../units/canonical.ts';
+import type { Millimetres, Range } from '../../units/canonical.ts';
 import { shown, shownNumber } from '../../units/wording.ts';
 import { allFlows, ladder } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** At 0.2 the core of a filament has taken up half of the step, at 1 all but half a percent of it. */
 const largestFourier = 1;
-/** In mm: through finer nozzles the force of the drive sets the limit, and not the heat. */
-const finestNozzle = 0.4;
+/**
+ * In mm and MPa·s: through finer nozzles the force of the drive sets the limit, and not the heat. The pressure goes with the viscosity
+ * and the inverse cube of the bore (Hagen-Poiseuille), so a melt that is thicker than usual needs a wider one.
+ */
+const finestNozzle = { diameter: 0.4, viscosity: 300e-6 };
+/** Mean viscosity, in MPa·s, of families that say none and soften above a temperature, in °C (common practice, no source). */
+const stiffFamily = { glassTransition: 130, viscosity: 500e-6 };
 /** In mm²/s, where the family does not say: the middle of Crawford, Plastics Engineering (1998), Table 1.8. */
 const usualDiffusivity = 0.1;
 
@@ -34,7 +39,7 @@ export const rule: ProfileRule<'trial'> = {
     'If the filament is hot right through, heat is not the limit: flows or units are wrong, or something is blocked.',
   source:
     'Conduction in a cylinder: Incropera et al., Fundamentals of Heat and Mass Transfer, section 5.6; Mackay et al., J. Rheology 61 (2017) 229-236. Limits in use lie at 0.2 to 0.5 (common practice, no source).',
-  formula: `Fo = pi a L/Q <= ${largestFourier}, a diffusivity from the middles of the family's ranges, L melt zone, Q limit; rigid unfilled polymers, nozzles from ${finestNozzle} mm`,
+  formula: `Fo = pi a L/Q <= ${largestFourier}, a diffusivity from the middles of the family's ranges, L melt zone, Q limit; rigid unfilled polymers, nozzles from d = ${finestNozzle.diameter} mm, of melts thicker than ${1e6 * finestNozzle.viscosity} Pa.s from d (eta/${1e6 * finestNozzle.viscosity} Pa.s)^(1/3)`,
   example: {
     kind: 'trial',
     copied: true,
@@ -74,12 +79,13 @@ interface KnownZone {
 function meltZoneOf({ data }: Profile<'trial'>, registry: Registry): KnownZone | null {
   const { hotEnd, nozzle, filament } = pairingOfTrial(data, registry);
   const length = highestStated(hotEnd?.meltZoneLength);
-  if (length === null || nozzle === null || nozzle.diameter < finestNozzle) return null;
+  if (length === null || nozzle === null) return null;
   if (filament === null || filament.fillers !== undefined) return null;
   const families = familiesOf(filament, registry);
   const glass = widest(families, 'glassTransition');
   // What is soft at room temperature buckles before it is pushed to the limit of the heat.
   if (glass === null || glass.low < roomTemperature) return null;
+  if (nozzle.diameter < finestFor(widest(families, 'meltViscosity'), glass)) return null;
   return { length, diffusivity: middleDiffusivity(families) };
 }
 
@@ -93,4 +99,11 @@ function middleDiffusivity(families: readonly Polymer[]): SquareMillimetresPerSe
   return diffusivity >= unfilledSolids.low && diffusivity <= unfilledSolids.high
     ? diffusivity
     : usualDiffusivity;
+}
+
+/** The finest nozzle, in mm, through which heat and not force sets the limit. */
+function finestFor(viscosity: Range | null, glass: Range): Millimetres {
+  const unknown = glass.low >= stiffFamily.glassTransition ? stiffFamily.viscosity : finestNozzle.viscosity;
+  const thickness = (viscosity === null ? unknown : middle(viscosity)) / finestNozzle.viscosity;
+  return finestNozzle.diameter * Math.max(1, Math.cbrt(thickness));
 }

@@ -1,5 +1,5 @@
 import { familiesOf, familyNames, widest } from '../../knowledge/families.ts';
-import { dryingAllowance, softeningOf } from '../../knowledge/softening.ts';
+import { dryingAllowance, softeningOf, softeningUncertainty } from '../../knowledge/softening.ts';
 import { stated } from '../../registry/stated.ts';
 import { shown, shownRange } from '../../units/wording.ts';
 import { alike } from '../engine/examples.ts';
@@ -29,7 +29,7 @@ dryingTemperature:
     if (usual === null) return;
     const sane = { low: usual.low - dryingAllowance.below, high: usual.high + dryingAllowance.above };
     for (const { path, value } of stated(profile.data.dryingTemperature, ['dryingTemperature'])) {
-      const fuses = softening !== null && value > softening.value;
+      const fuses = softening !== null && value > softening.value - softeningUncertainty;
       if (fuses || (value >= sane.low && value <= sane.high)) continue;
       yield {
         path,

@@ -66,12 +66,16 @@ const slips: readonly Slip[] = [
   {
     slip: 'a fixed dryer that fuses a spool of its trials',
     edits: [{ in: wren, below: '  sensed: true', add: 'dryer: {setting: fixed, temperature: 65 Cel}' }],
-    found: [`error consistency/dryer-too-hot ${wren} | dryer: {setting: fixed, temperature: »65 Cel}`],
+    found: [
+      'warning consistency/dryer-too-hot trials/2026/wren-daisy-pla-215.yaml | filament: »oakhollow/daisy-pla',
+    ],
   },
   {
     slip: 'an adjustable dryer that is never cold enough',
     edits: [{ in: wren, below: '  sensed: true', add: 'dryer: {setting: adjustable, range: 60..90 Cel}' }],
-    found: [`error consistency/dryer-too-hot ${wren} | dryer: {setting: adjustable, range: »60..90 Cel}`],
+    found: [
+      'warning consistency/dryer-too-hot trials/2026/wren-daisy-pla-215.yaml | filament: »oakhollow/daisy-pla',
+    ],
   },
   {
     slip: 'a flow of a nozzle that does not fit the hot end',

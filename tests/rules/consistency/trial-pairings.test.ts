@@ -86,7 +86,7 @@ const slips: readonly Slip[] = [
   {
     slip: 'a spool that is too heavy for the holder',
     edits: [{ in: wren, from: 'spool: {mass: 1 kg}', to: 'spool: {mass: 750 g}' }],
-    found: [`warning consistency/spool-holder ${daisy} | spoolMass: »1 kg`],
+    found: [`note consistency/spool-holder ${daisy} | spoolMass: »1 kg`],
   },
   {
     slip: 'a bed far above the window of the filament',

@@ -128,7 +128,7 @@ const slips: readonly Slip[] = [
       },
     ],
     found: [
-      `error plausibility/not-positive ${wren} | - {value: »0 EUR, basis: claimed, source: plumstead-wren-sheet}`,
+      `warning plausibility/price ${wren} | - {value: »0 EUR, basis: claimed, source: plumstead-wren-sheet}`,
     ],
   },
   {

@@ -119,11 +119,11 @@ const slips: readonly Slip[] = [
       {
         in: daisy,
         below: '  - {value: 5 s, basis: assumed, reason: Bench habit}',
-        add: 'dryingTemperature:\n  - {value: 60 Cel, basis: assumed, reason: Bench habit}',
+        add: 'dryingTemperature:\n  - {value: 61 Cel, basis: assumed, reason: Bench habit}',
       },
     ],
     found: [
-      `error plausibility/drying-temperature ${daisy} | - {value: »60 Cel, basis: assumed, reason: Bench habit}`,
+      `error plausibility/drying-temperature ${daisy} | - {value: »61 Cel, basis: assumed, reason: Bench habit}`,
     ],
   },
   {

@@ -1,3 +1,4 @@
+import { bedReach } from '../../../knowledge/bed-bound.ts';
 import { conditionsOf, type Pairing } from '../../../knowledge/pairing.ts';
 import { offsetText, partOffset, settingFor } from '../../../knowledge/part-offset.ts';
 import type { Registry } from '../../../registry/registry.ts';
@@ -43,7 +44,8 @@ function bedRow(pairing: Pairing): BareCondition {
   if (stated === null) return isNotStated('bedTemperature', 'Cel');
   const ground = sourcedStatement(filament, stated);
   const reach = limit === null ? [] : [sourcedStatement(machine, limit)];
-  return withinReach('bedTemperature', pairing, stated.value, limit?.value, [ground, ...reach], 'bed');
+  const warmest = limit?.value ?? bedReach(machine.data) ?? undefined;
+  return withinReach('bedTemperature', pairing, stated.value, warmest, [ground, ...reach], 'bed');
 }
 
 function chamberRow(pairing: Pairing): BareCondition {
