@@ -13,7 +13,7 @@ export const rule: ProfileRule<'trial'> = {
   statement: 'A batch number belongs to one filament.',
   rationale:
     'Where trials of two filaments name one batch, one of them was probably copied, and its readings belong to the other filament.',
-  source: 'Common practice, no source: a maker gives each batch a number of its own.',
+  source: 'Common practice, no source: a maker gives each batch a number of its own; short ones are compared within one maker.',
   example: alike(
     'trial',
     { bad: '26-0001', good: '26-0003' },
@@ -38,8 +38,14 @@ batch: ${batch}`,
 
 const batches = oncePerRegistry((registry) => groupedBy(registry.trial.values(), batchKey));
 
-function batchKey({ data: { batch = '' } }: Profile<'trial'>): string {
-  return batch.replace(/\s+/g, '').toLowerCase();
+/** Fewer letters and digits make a number that several makers give: `A-1`, `07`, the month `2603` (common practice, no source). */
+const leastSpecific = 6;
+
+function batchKey({ data: { batch = '', filament } }: Profile<'trial'>): string {
+  const key = batch.replace(/\s+/g, '').toLowerCase();
+  const [maker = ''] = filament.split('/');
+  const isSpecific = key.replace(/[^a-z0-9]/g, '').length >= leastSpecific;
+  return key === '' || isSpecific ? key : `${maker}/${key}`;
 }
 
 /** The first trial of the batch by date, where that is one of another filament. */
