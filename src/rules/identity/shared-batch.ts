@@ -13,7 +13,8 @@ export const rule: ProfileRule<'trial'> = {
   statement: 'A batch number belongs to one filament.',
   rationale:
     'Where trials of two filaments name one batch, one of them was probably copied, and its readings belong to the other filament.',
-  source: 'Common practice, no source: a maker gives each batch a number of its own; short ones are compared within one maker.',
+  source:
+    'Common practice, no source: a maker gives each batch a number of its own; short ones are compared within one maker.',
   example: alike(
     'trial',
     { bad: '26-0001', good: '26-0003' },

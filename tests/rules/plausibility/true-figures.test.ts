@@ -11,18 +11,48 @@ import {
 
 const sheet = 'basis: claimed, source: oakhollow-daisy-pla-sheet';
 const daisyDensity = (to: string): Edit => ({ in: daisy, from: '1.24 g/cm3', to });
-const foaming: Edit = { in: daisy, from: 'designation: PLA', to: 'designation: PLA-E' };
-const named: Edit = { in: daisy, from: 'name: Daisy PLA', to: 'name: Daisy foaming PLA' };
+
+const claimed = (petg: string) => `basis: claimed, source: oakhollow-${petg}-petg-sheet`;
+
+/** A petg that no trial has weighed, with a sheet of its own, so that its density alone is judged. */
+function untried(designation: string, name: string, density: string): readonly Edit[] {
+  return [
+    {
+      copy: clover,
+      to: 'filaments/oakhollow/thistle-petg.yaml',
+      edits: [
+        ['id: oakhollow/clover-petg', 'id: oakhollow/thistle-petg'],
+        ['name: Clover PETG', `name: ${name}`],
+        ['designation: PET-G', `designation: ${designation}`],
+        [`1.27 g/cm3, ${claimed('clover')}`, `${density}, ${claimed('thistle')}`],
+        [`230..255 Cel, ${claimed('clover')}`, `230..255 Cel, ${claimed('thistle')}`],
+        [`70..80 Cel, ${claimed('clover')}`, `70..80 Cel, ${claimed('thistle')}`],
+        ['sheet: oakhollow-clover-petg-sheet', 'sheet: oakhollow-thistle-petg-sheet'],
+      ],
+    },
+    {
+      copy: 'sources/oakhollow-clover-petg-sheet.yaml',
+      to: 'sources/oakhollow-thistle-petg-sheet.yaml',
+      edits: [
+        ['id: oakhollow-clover-petg-sheet', 'id: oakhollow-thistle-petg-sheet'],
+        ['Clover PETG', name],
+      ],
+    },
+  ];
+}
 
 const nearMisses: readonly NearMiss[] = [
-  { nearMiss: 'a foamed filament by its designation', edits: [foaming, daisyDensity('0.6 g/cm3')] },
-  { nearMiss: 'a foamed filament by its name', edits: [named, daisyDensity('0.6 g/cm3')] },
+  {
+    nearMiss: 'a foamed filament by its designation',
+    edits: untried('PET-G-E', 'Thistle PETG', '0.6 g/cm3'),
+  },
+  {
+    nearMiss: 'a foamed filament by its name',
+    edits: untried('PET-G', 'Thistle foaming PETG', '0.6 g/cm3'),
+  },
   {
     nearMiss: 'a flame-retarded grade',
-    edits: [
-      { in: clover, from: 'designation: PET-G', to: 'designation: PET-G-FR(17)' },
-      { in: clover, from: '1.27 g/cm3', to: '1.45 g/cm3' },
-    ],
+    edits: untried('PET-G-FR(17)', 'Thistle PETG', '1.45 g/cm3'),
   },
   {
     nearMiss: 'a move that takes no pause',
