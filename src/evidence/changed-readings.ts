@@ -28,6 +28,7 @@ export function changedReadingsHit(trial: Profile<'trial'>, registry: Registry):
   return {
     path: ['observations'],
     part: 'key',
+    blames: [{ path: ['observations'] }],
     message: `The readings are not those that ${property} of ${profile.kind} ${quote(profile.id)}${others} was adopted from`,
     found: `digest ${now}`,
     allowed: `digest ${statement.readings}`,

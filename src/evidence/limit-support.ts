@@ -86,6 +86,7 @@ function noResult(path: Path, trial: string): Hit {
     part: 'value',
     message: `The trial "${trial}" cannot be reduced, so it supports no limit`,
     help: 'Fix the trial first; its own findings say what is wrong.',
+    blames: [{ of: { kind: 'trial', id: trial }, path: ['observations'] }],
   };
 }
 

@@ -1,4 +1,5 @@
 import type { Filament, Machine, Polymer } from '../registry/generated/documents.ts';
+import type { Blame } from '../registry/hit.ts';
 import { findNozzle, type HotEnd } from '../registry/nozzle.ts';
 import type { AnyProfile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
@@ -53,4 +54,13 @@ function materialOf(
     families: filament === undefined ? named : familiesOf(filament, registry),
     nozzleTemperature: at.nozzleTemperature ?? null,
   };
+}
+
+/** A figure of the hot end that a flow limit is compared with. */
+export function blamedAtHotEnd(
+  { machine, hotEnd }: Pick<FlowLimit, 'machine' | 'hotEnd'>,
+  key: keyof HotEnd,
+): Blame[] {
+  const index = machine.hotEnds.indexOf(hotEnd);
+  return [{ of: { kind: 'machine', id: machine.id }, path: ['hotEnds', index, key] }];
 }

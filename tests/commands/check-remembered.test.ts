@@ -49,6 +49,15 @@ it('says which remembered reduction is not what the readings give, and replaces 
   expect(check(cwd, cache, '--no-remember').status).toBe(0);
 });
 
+it('remembers a broken form with what follows from it', () => {
+  const { cwd, edit } = sampleRegistry();
+  const cache = join(cwd, 'cache');
+  edit('trials/2026/wren-clover-petg-245.yaml', '- [10, 400, 1.228]', '- [10, 400 mm, 1.228]');
+  const first = check(cwd, cache, 'profiles/trials/2026/wren-clover-petg-245.yaml');
+  expect(unwrapped(first.out)).toMatch(/must be a number.* From this follows: /);
+  expect(check(cwd, cache, 'profiles/trials/2026/wren-clover-petg-245.yaml')).toEqual(first);
+});
+
 it('leaves nothing behind with --no-remember', () => {
   const { cwd } = sampleRegistry();
   const cache = join(cwd, 'cache');

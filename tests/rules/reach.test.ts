@@ -85,6 +85,9 @@ function slipped() {
   edit('profiles/machines/brackwater/lantern.yaml', /^maker:/m, 'makr:');
   edit('profiles/trials/2026/lantern-stagecraft-pla-230.yaml', /^filament: .*$/m, 'filament: ashgrove/none');
   edit('profiles/jobs/mask-rack.yaml', /^id: .*$/m, 'id: mask-rak');
+  edit('profiles/machines/brackwater/lantern.yaml', '65 W', '15 W');
+  edit('profiles/filaments/ashgrove/stagecraft-petg.yaml', / g\/cm3/, '0 g/cm3');
+  edit('profiles/trials/2026/lantern-stagecraft-pla-210.csv', /(\d)\.(\d+)$/gm, '$1,$2');
   const paths = [...texts].map(([path, text]) => [path.replace(/^profiles\//, ''), text] as const);
   return loadFiles([{ folder: 'profiles', texts: new Map(paths) }]);
 }

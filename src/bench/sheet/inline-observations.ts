@@ -46,7 +46,10 @@ function rowProblems(cells: readonly number[], expected: number, row: number): B
         code: 'raggedRow',
         message: `the row has ${cells.length} numbers, there are ${expected} columns`,
         found: `[${cells.join(', ')}]`,
-        help: 'write one number per column, in the order of the columns',
+        help:
+          cells.length > expected
+            ? 'write one number per column; a decimal comma splits a number in two, use a point'
+            : 'write one number per column, in the order of the columns',
         row,
       },
     ];

@@ -13,6 +13,7 @@ export function raggedRow(
   columns: readonly SheetColumn[],
   separator: CellSeparator | null,
 ): BenchProblem {
+  if (/^(?:<{7}|={7}|>{7})/.test(String(cells[0]))) return lineOfMerge(cells, row);
   const names = columns.map(({ head, heading }) => head?.name ?? quote(heading)).join(', ');
   const readings = separator === ',' ? joinedRows(cells, cells.length - columns.length) : [];
   const shown = readings.map((reading) => `\`${reading.map(quote).join(' | ')}\``).join(' or ');
@@ -25,6 +26,16 @@ export function raggedRow(
       cells.length > columns.length && separator === ','
         ? `write one cell each for ${names}; a decimal comma splits a number in two, use a point${hint}`
         : `write one cell each for ${names}`,
+    row,
+  };
+}
+
+function lineOfMerge(cells: readonly SheetCell[], row: number): BenchProblem {
+  return {
+    code: 'raggedRow',
+    message: 'both sides of a merge stand in the sheet: this line marks one of them',
+    found: quote(cells.join(' ')),
+    help: 'keep the rows that were read, and remove the lines that begin with `<<<<<<<`, `=======` and `>>>>>>>`',
     row,
   };
 }

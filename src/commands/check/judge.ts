@@ -1,6 +1,5 @@
 import { rememberReductions } from '../../bench/reduce-trial.ts';
 import { type Finding, wholeFile } from '../../registry/finding.ts';
-import { pathOfFile } from '../../registry/registry-file.ts';
 import type { ResultMemory } from '../../registry/result-memory.ts';
 import { type Judgement, judgeRegistry } from '../../rules/engine/check-registry.ts';
 import { ruleOf } from '../../rules/engine/rules.ts';
@@ -15,14 +14,7 @@ export function judge(
 ): Judgement {
   const loaded = files.loaded();
   rememberReductions(loaded.registry, memory);
-  const attachments = loaded.registry.profiles.flatMap(({ source, attachment }) =>
-    attachment !== null && wantsFile(source.path) ? [pathOfFile(attachment)] : [],
-  );
-  // What is wrong in the readings of a wanted trial is wrong with the trial.
-  const readings = new Set(attachments);
-  const isAsked = ({ file }: Finding) => wantsFile(file) || readings.has(file);
-  const { findings, acknowledged } = judgeRegistry(loaded, { today, wants: wantsFile });
-  return { findings: findings.filter(isAsked), acknowledged: acknowledged.filter(isAsked) };
+  return judgeRegistry(loaded, { today, wants: wantsFile });
 }
 
 /** What is said of a trial whose remembered reduction is not what its readings give now. */

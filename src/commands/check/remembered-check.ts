@@ -1,10 +1,12 @@
 import { rememberReductions, trialResults } from '../../bench/reduce-trial.ts';
+import type { Finding } from '../../registry/finding.ts';
 import { identityOfPath, type Kind } from '../../registry/kind.ts';
 import { type FileWithSiblings, linkFiles, parseFile } from '../../registry/load-files.ts';
 import { pathOfFile, type ReadFile, relativePathOfFile } from '../../registry/registry-file.ts';
 import type { ResultMemory } from '../../registry/result-memory.ts';
 import { isObject } from '../../registry/shape.ts';
 import type { Judgement } from '../../rules/engine/check-registry.ts';
+import { onePerCause } from '../../rules/engine/one-per-cause.ts';
 import { sha256Of } from '../../text/sha256.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { CheckedFiles } from './checked-files.ts';
@@ -97,8 +99,24 @@ function misreadFile(
   // Of a file with very many findings only some are shown.
   if (own.some(({ rule }) => rule === 'file/many-findings')) return null;
   const remembered = own.filter(({ rule }) => isAboutForm(rule));
-  const found = parseFile(file).findings.filter((finding) => finding.file === path);
-  return JSON.stringify(remembered) === JSON.stringify(found) ? null : path;
+  const parsed = parseFile(file).findings.filter((finding) => finding.file === path);
+  const found = onePerCause(parsed.map((finding) => ({ owner: path, blames: [], finding })));
+  const isOfOtherKind = own.some(({ rule }) => rule === 'identity/id-path');
+  const isKnown = remembered.every((one) => found.some(({ finding }) => tells(one, finding)));
+  const isTold = found.every(
+    ({ finding }) =>
+      remembered.some((one) => tells(one, finding)) || (isOfOtherKind && finding.rule.startsWith('shape/')),
+  );
+  return isKnown && isTold ? null : path;
+}
+
+/** Whether a finding says what another one does; what follows from that may stand behind it, and makes it as serious. */
+function tells(told: Finding, finding: Finding): boolean {
+  const { message, severity } = finding;
+  return (
+    told.message.startsWith(message) &&
+    JSON.stringify({ ...told, message, severity }) === JSON.stringify(finding)
+  );
 }
 
 /** Whether reading a file alone shows what a rule is about. */

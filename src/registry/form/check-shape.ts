@@ -6,11 +6,13 @@ import type { Hit } from '../hit.ts';
 import type { Kind } from '../kind.ts';
 import { migrationOfPlace } from '../migrations/migrations.ts';
 import { fromPointer, leavesOf, type ObjectShape, type Path, toPointer } from '../shape.ts';
+import { withExchangedTold } from './exchanged-quantities.ts';
 import { normalise, readQuantity } from './normalise.ts';
 import { prune } from './prune.ts';
 import { quantityHit, type UnitsRule } from './quantity-rule.ts';
 import { type ShapeHit, type ShapeRule, shapeMessage } from './shape-message.ts';
 import type { ShapeError } from './shape-validator.ts';
+import { withoutSplitNumbers } from './split-number.ts';
 
 type ShapeStageHit = Hit & { readonly rule: ShapeRule | UnitsRule };
 
@@ -48,11 +50,12 @@ function faultyShape(kind: Kind, value: unknown, errors: readonly ShapeError[]):
   const others = withoutEchoes(
     errors.filter((error) => !broken.has(error.instancePath)).map((error) => shapeMessage(error)),
   );
+  const told = others.map((hit) => withMigration(hit, kind));
   const usable = prune(value, [...errors.map(placeToPrune), ...broken], (rest) =>
     schemaErrors(kind, rest).map(placeToPrune),
   );
   return {
-    hits: [...unreadable, ...others.map((hit) => withMigration(hit, kind))],
+    hits: withExchangedTold(withoutSplitNumbers([...unreadable, ...told], value), shape, value),
     data: usable === null ? null : normalise(usable.rest, shape, failOnUnreadable),
     originalPath: usable?.originalPath ?? ((path) => path),
   };

@@ -15,6 +15,7 @@ import {
 } from 'yaml';
 import { type Span, wholeFile } from '../finding.ts';
 import { isObject, type Path } from '../shape.ts';
+import { conflictProblems } from './merge-conflict.ts';
 import { plainYaml } from './plain-yaml.ts';
 import { rootKeysOf } from './root-keys.ts';
 import { tooDeepAt } from './yaml-nesting.ts';
@@ -45,7 +46,7 @@ export function readYaml(text: string): { document: YamlDocument | null; problem
   const tooDeep = tooDeepAt(text, deepestNesting);
   if (tooDeep !== null) return { document: null, problems: [depthProblem(tooDeep)] };
   const tree = parsedTree(text);
-  const problems = yamlProblems(tree, linesOf(text));
+  const problems = conflictProblems(text) ?? yamlProblems(tree, linesOf(text));
   if (problems.length === 0 && tree.contents === null) problems.push(emptyProblem);
   const unusable = problems.some(({ rule }) => rule !== 'syntax/duplicate-key');
   if (unusable) return { document: null, problems };

@@ -1,7 +1,7 @@
 import { bedBound, bedReach } from '../../knowledge/bed-bound.ts';
 import { familiesOf } from '../../knowledge/families.ts';
 import { pairingOfTrial, type TrialPairing } from '../../knowledge/pairing-of-trial.ts';
-import type { Hit } from '../../registry/hit.ts';
+import type { Blame, Hit } from '../../registry/hit.ts';
 import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { shown } from '../../units/wording.ts';
@@ -43,6 +43,7 @@ function settingHit({ data }: Profile<'trial'>, limit: number): Hit | null {
   return {
     path: ['conditions', 'bedTemperature'],
     part: 'value',
+    blames: blamedBed(data.machine),
     message: `The bed is set to ${shown(set, 'temperature')}, but the bed of ${data.machine} only reaches ${shown(limit, 'temperature')}`,
     found: shown(set, 'temperature'),
     allowed: `up to ${shown(limit, 'temperature')}`,
@@ -62,9 +63,16 @@ function windowHit({ machine, filament }: TrialPairing, limit: number, registry:
   return {
     path: ['filament'],
     part: 'value',
+    blames: blamedBed(machine?.id),
     message: `The filament needs a bed of ${shown(coldest, 'temperature')} or more, but the bed of ${machine?.id} only reaches ${shown(limit, 'temperature')}`,
     found: shown(coldest, 'temperature'),
     allowed: `up to ${shown(limit, 'temperature')}`,
     help: 'Check both profiles; if both are right, say in a field note how the part was held.',
   };
+}
+
+function blamedBed(machine: string | undefined): Blame[] {
+  return machine === undefined
+    ? []
+    : [{ of: { kind: 'machine', id: machine }, path: ['bed', 'temperatureLimit'] }];
 }

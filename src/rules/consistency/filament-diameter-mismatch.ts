@@ -1,4 +1,5 @@
 import { fitsHotEnd, isFilamentDiameter } from '../../knowledge/filament-diameters.ts';
+import { blamedAtHotEnd } from '../../knowledge/flow-limits.ts';
 import { pairingOfTrial } from '../../knowledge/pairing-of-trial.ts';
 import { shown } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
@@ -18,13 +19,17 @@ export const rule: ProfileRule<'trial'> = {
     good: 'diameter: 1.75 mm',
   },
   *check(profile, { registry }) {
-    const { hotEnd, filament } = pairingOfTrial(profile.data, registry);
-    if (hotEnd === null || filament === null) return;
+    const { machine, hotEnd, filament } = pairingOfTrial(profile.data, registry);
+    if (machine === null || hotEnd === null || filament === null) return;
     if (!isFilamentDiameter(hotEnd.filamentDiameter) || !isFilamentDiameter(filament.diameter)) return;
     if (fitsHotEnd(filament.diameter, hotEnd.filamentDiameter)) return;
     yield {
       path: ['filament'],
       part: 'value',
+      blames: [
+        { of: { kind: 'filament', id: filament.id }, path: ['diameter'] },
+        ...blamedAtHotEnd({ machine, hotEnd }, 'filamentDiameter'),
+      ],
       message: `The filament measures ${shown(filament.diameter, 'length')}, but the hot end "${hotEnd.id}" of ${profile.data.machine} takes ${shown(hotEnd.filamentDiameter, 'length')}`,
       found: shown(filament.diameter, 'length'),
       allowed: shown(hotEnd.filamentDiameter, 'length'),

@@ -1,5 +1,7 @@
+import { blamedAtHotEnd } from '../../knowledge/flow-limits.ts';
 import { isNozzleTemperature } from '../../knowledge/nozzle-temperature-figure.ts';
 import { restsOnTrial } from '../../knowledge/rests-on-trial.ts';
+import type { Blame } from '../../registry/hit.ts';
 import type { HotEnd } from '../../registry/nozzle.ts';
 import { findNozzle } from '../../registry/nozzle.ts';
 import type { AnyProfile } from '../../registry/profile.ts';
@@ -30,6 +32,7 @@ export const rule: ProfileRule = {
       yield {
         path,
         part: 'value',
+        blames: blamedHotEnd(machine, hotEnd, registry),
         message: `${shown(value, 'temperature')} is above what the hot end "${hotEnd.id}" of ${machine} may be set to, ${shown(limit, 'temperature')}`,
         found: shown(value, 'temperature'),
         allowed: `up to ${shown(limit, 'temperature')}`,
@@ -74,4 +77,9 @@ function placed(path: Path, at: NozzleAt, registry: Registry): HotEndTemperature
   if (machine === undefined || id === undefined || nozzle === undefined || value === undefined) return [];
   const fitted = findNozzle(machine, nozzle);
   return fitted === null ? [] : [{ path, value, hotEnd: fitted.hotEnd, machine: id }];
+}
+
+function blamedHotEnd(id: string, hotEnd: HotEnd, registry: Registry): Blame[] {
+  const machine = registry.machine.get(id)?.data;
+  return machine === undefined ? [] : blamedAtHotEnd({ machine, hotEnd }, 'temperatureLimit');
 }

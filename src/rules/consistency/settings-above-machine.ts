@@ -43,6 +43,9 @@ function* above(
   yield {
     path: ['settings', feature, dimension],
     part: 'value',
+    blames: [
+      { of: { kind: 'machine', id: machine }, path: [dimension === 'speed' ? 'topSpeed' : 'acceleration'] },
+    ],
     message: `The print is set to ${shown(value, dimension)} for ${feature}, but ${machine} is limited to ${shown(limit, dimension)}`,
     found: shown(value, dimension),
     allowed: `up to ${shown(limit, dimension)}`,

@@ -49,6 +49,7 @@ function* outside(
   yield {
     path: ['conditions', name],
     part: 'value',
+    blames: [{ of: { kind: 'filament', id: filament.id }, path: [name] }],
     message: `The trial runs at ${shown(value, 'temperature')}, but ${filament.id} is made for ${shownRange(window, 'temperature')}`,
     found: shown(value, 'temperature'),
     allowed: shownRange(sane, 'temperature'),
@@ -65,6 +66,7 @@ function* fanOutside(fan: number | undefined, window: Range | null, { id }: Fila
   yield {
     path: ['conditions', 'fan'],
     part: 'value',
+    blames: [{ of: { kind: 'filament', id }, path: ['fan'] }],
     message: `The trial runs the fan at ${shown(fan, 'ratio')}, but ${id} is made for ${shownRange(window, 'ratio')}`,
     found: shown(fan, 'ratio'),
     allowed: shownRange(window, 'ratio'),

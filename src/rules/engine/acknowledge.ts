@@ -8,11 +8,10 @@ import {
 } from '../../evidence/acknowledgement.ts';
 import type { AcknowledgedFinding, Finding } from '../../registry/finding.ts';
 import { groupedBy } from '../../registry/grouped-by.ts';
-import type { Hit } from '../../registry/hit.ts';
+import type { Blame, Hit } from '../../registry/hit.ts';
 import { presentCode } from '../../registry/migrations/renamed-rules.ts';
 import type { ReadDocument } from '../../registry/profile.ts';
 import { placeHit } from '../../registry/read-profile.ts';
-import type { SourceText } from '../../registry/source-text.ts';
 import { quote } from '../../text/quote.ts';
 import { wordHint } from '../../text/unknown-word.ts';
 import type { RuleCode } from '../generated/rule-files.ts';
@@ -20,8 +19,10 @@ import { judgingRules, ruleOf, rules } from './rules.ts';
 
 /** A finding of a rule with the document that was judged, which may be another one than that of its place. */
 export interface JudgedFinding {
-  readonly document: SourceText;
+  readonly document: ReadDocument;
   readonly finding: Finding;
+  /** The places that the finding rests on besides its own. */
+  readonly blames: readonly Blame[];
 }
 
 interface AcknowledgeOptions {
@@ -49,7 +50,7 @@ export function acknowledge(
 ): Acknowledged {
   const accepted = new Map<Finding, Acknowledgement>();
   const faults: Finding[] = [];
-  const findingsOf = groupedBy(found, ({ document }) => document.path);
+  const findingsOf = groupedBy(found, ({ document }) => document.source.path);
   for (const document of documents) {
     const entries = acknowledgementsOf(document);
     if (entries.length === 0) continue;

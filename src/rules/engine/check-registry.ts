@@ -2,13 +2,17 @@ import { trialResults } from '../../bench/reduce-trial.ts';
 import { reducingOnce } from '../../bench/reducing-once.ts';
 import { additionsTo } from '../../registry/addition.ts';
 import { type AcknowledgedFinding, compareFindings, type Finding } from '../../registry/finding.ts';
-import type { Hit } from '../../registry/hit.ts';
+import type { Blame, Hit } from '../../registry/hit.ts';
 import type { LoadedRegistry } from '../../registry/load-files.ts';
 import type { AnyProfile, ReadDocument } from '../../registry/profile.ts';
 import { placeHit } from '../../registry/read-profile.ts';
+import { oncePerRegistry, type Registry } from '../../registry/registry.ts';
+import { toPointer } from '../../registry/shape.ts';
 import { acknowledge, type JudgedFinding } from './acknowledge.ts';
 import { additionHits } from './addition-hits.ts';
 import { capFindings } from './cap-findings.ts';
+import type { FindingBasis } from './finding-basis.ts';
+import { onePerCause } from './one-per-cause.ts';
 import type { Rule, RuleContext } from './rule.ts';
 import { documentRules, rulesOfKind } from './rules.ts';
 
@@ -37,23 +41,72 @@ export function judgeRegistry(
 ): Judgement {
   const { registry } = loaded;
   const context: RuleContext = { registry, today, reduce: reducingOnce(registry, reduce) };
-  const isWanted = ({ source }: ReadDocument) => wants(source.path);
-  const documents = registry.documents.filter(isWanted);
-  const found = [
-    ...documents.flatMap((document) => judgedDocument(document, context)),
-    ...registry.profiles.flatMap((profile) => judgedProfile(profile, context, isWanted)),
-  ];
+  const { documents, found } = judgedWithBlamed(context, wants);
   const misread = new Set(loaded.findings.map(({ file }) => file));
   const { findings, acknowledged } = acknowledge(documents, found, { today, misread });
+  const basis = new Map(found.map(({ finding, ...rest }) => [finding, basisOfJudged(rest, registry)]));
+  const based = [...loaded.findings, ...findings]
+    .sort(compareFindings)
+    .map((finding) => ({ owner: finding.file, blames: [], ...basis.get(finding), finding }));
+  const told = onePerCause(based).filter(({ owners }) => owners.some(wants));
   return {
-    findings: capFindings([...loaded.findings.filter(({ file }) => wants(file)), ...findings]),
-    acknowledged: acknowledged.toSorted(compareFindings),
+    findings: capFindings(told.map(({ finding }) => finding)),
+    acknowledged: acknowledged.filter(({ file }) => wants(file)).toSorted(compareFindings),
   };
 }
+
+interface JudgedDocuments {
+  readonly documents: readonly ReadDocument[];
+  readonly found: readonly JudgedFinding[];
+}
+
+/** The wanted documents, and those that they blame, which may have findings of their own. */
+function judgedWithBlamed(context: RuleContext, wants: (file: string) => boolean): JudgedDocuments {
+  const { registry } = context;
+  const judged = new Set<ReadDocument>();
+  const found: JudgedFinding[] = [];
+  let next = new Set(registry.documents.filter(({ source }) => wants(source.path)));
+  while (next.size > 0) {
+    const files = new Set([...next].map(({ source }) => source.path));
+    const isNext = ({ source }: ReadDocument) => files.has(source.path);
+    const now = [
+      ...[...next].flatMap((document) => judgedDocument(document, context)),
+      ...registry.profiles.flatMap((profile) => judgedProfile(profile, context, isNext)),
+    ];
+    for (const document of next) judged.add(document);
+    found.push(...now);
+    const blamed = now.flatMap(({ blames }) => blames.flatMap((blame) => blamedDocument(blame, registry)));
+    next = new Set(blamed.filter((document) => !judged.has(document)));
+  }
+  return { documents: [...judged], found };
+}
+
+function blamedDocument({ of }: Blame, registry: Registry): ReadDocument[] {
+  const profile = of && registry[of.kind].get(of.id);
+  const document = profile && documentsByFile(registry).get(profile.source.path);
+  return document === undefined ? [] : [document];
+}
+
+const documentsByFile = oncePerRegistry(
+  ({ documents }) => new Map(documents.map((document) => [document.source.path, document])),
+);
 
 /** Everything that is wrong with a registry, or with the wanted profiles of it, ordered by file and place. */
 export function checkRegistry(loaded: LoadedRegistry, options: CheckOptions): readonly Finding[] {
   return judgeRegistry(loaded, options).findings;
+}
+
+function basisOfJudged(
+  { document, blames }: Omit<JudgedFinding, 'finding'>,
+  registry: Registry,
+): FindingBasis {
+  return {
+    owner: document.source.path,
+    blames: blames.flatMap(({ of, path }) => {
+      const blamed = of === undefined ? document : registry[of.kind].get(of.id);
+      return blamed === undefined ? [] : [{ file: blamed.source.path, pointer: toPointer(path) }];
+    }),
+  };
 }
 
 function judgedDocument(document: ReadDocument, context: RuleContext): JudgedFinding[] {
@@ -82,11 +135,12 @@ function judgedProfile(
   return [...own, ...added];
 }
 
-function placed(rule: Rule, { source, yaml }: ReadDocument, hits: Iterable<Hit>): JudgedFinding[] {
+function placed(rule: Rule, document: ReadDocument, hits: Iterable<Hit>): JudgedFinding[] {
+  const { source, yaml } = document;
   const found: JudgedFinding[] = [];
   for (const hit of hits) {
     const finding = placeHit({ source: rule.source, ...hit }, source, yaml, rule.code, rule.severity);
-    found.push({ document: source, finding });
+    found.push({ document, finding, blames: hit.blames ?? [] });
   }
   return found;
 }

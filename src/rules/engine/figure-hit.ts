@@ -11,6 +11,7 @@ export function figureHit(
   return {
     path,
     part: 'value',
+    blames: [{ path }],
     message: `${shown(value, dimension)} ${why} (${allowed})`,
     found: shown(value, dimension),
     allowed,

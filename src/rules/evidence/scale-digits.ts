@@ -51,6 +51,7 @@ export const rule: ProfileRule<'trial'> = {
       yield {
         path: [key, 'resolution'],
         part: 'value',
+        blames: [{ path: ['observations'] }],
         message: `The ${key} is stated to resolve ${finerStep}, but ${isTooFine ? `no reading shows a digit finer than ${step}` : `${finer} of ${readings.length} readings show finer digits`}`,
         found: shown(resolution, dimension),
         allowed: isTooFine ? `from ${step}` : `below ${finerStep}`,

@@ -1,5 +1,5 @@
 import type { BenchProblem } from '../../bench/bench-problem.ts';
-import type { Hit } from '../../registry/hit.ts';
+import type { Blame, Hit } from '../../registry/hit.ts';
 import type { Profile } from '../../registry/profile.ts';
 import type { Path } from '../../registry/shape.ts';
 import { ladder } from '../engine/examples.ts';
@@ -34,9 +34,20 @@ function problemHit(trial: Profile<'trial'>, problem: BenchProblem): Hit {
     ...(problem.found !== undefined && { found: problem.found }),
     allowed: `readings that the method ${trial.data.method} can reduce`,
     help: problem.help,
+    blames: blamedElsewhere(trial, problem),
     ...(attachment?.ok &&
       problem.row !== undefined && { elsewhere: { source: attachment.source, line: problem.row } }),
   };
+}
+
+/** What the weight of a piece is calculated from. */
+function blamedElsewhere({ data }: Profile<'trial'>, { code }: BenchProblem): Blame[] {
+  if (code !== 'implausibleRatio') return [];
+  const of = { kind: 'filament', id: data.filament } as const;
+  return [
+    { of, path: ['density'] },
+    { of, path: ['diameter'] },
+  ];
 }
 
 function placeOf(trial: Profile<'trial'>, { row }: BenchProblem): Path {

@@ -1,5 +1,5 @@
 import type { Hit } from '../../registry/hit.ts';
-import { expectedPath, identityOfPath } from '../../registry/kind.ts';
+import { expectedPath, identityOfPath, type Kind, kindFolders } from '../../registry/kind.ts';
 import type { ReadDocument } from '../../registry/profile.ts';
 import { folderOf } from '../../registry/relative-path.ts';
 import { isObject } from '../../registry/shape.ts';
@@ -29,6 +29,10 @@ export const rule: DocumentRule = {
       if (year <= today.slice(0, 4)) yield otherYear(document, year, wanted);
       return;
     }
+    if (byPath !== null && byPath.kind !== document.kind && byPath.id === document.id) {
+      yield otherKind(document, byPath.kind);
+      return;
+    }
     const fixId = byPath?.kind === document.kind ? `Write \`id: ${byPath.id}\`, or move` : 'Move';
     yield {
       path: ['id'],
@@ -41,11 +45,23 @@ export const rule: DocumentRule = {
   },
 };
 
+function otherKind({ kind }: ReadDocument, byPath: Kind): Hit {
+  return {
+    path: ['kind'],
+    part: 'value',
+    message: `The kind is "${kind}", but the file is under ${kindFolders[byPath]}/`,
+    found: kind,
+    allowed: byPath,
+    help: `Write \`kind: ${byPath}\`, or move the file to ${kindFolders[kind]}/; the keys are judged by the kind that stands here.`,
+  };
+}
+
 function otherYear({ source }: ReadDocument, year: string, wanted: string): Hit {
   const folder = folderOf(source.relativePath);
   return {
     path: ['date'],
     part: 'value',
+    blames: [{ path: ['date'] }],
     message: `The date is in ${quote(year)}, but the file is under ${folder}/`,
     found: quote(year),
     allowed: folder.split('/').at(-1) ?? '',

@@ -1,4 +1,5 @@
 import { flowLimits } from '../../evidence/supported-flow-limits.ts';
+import { blamedAtHotEnd } from '../../knowledge/flow-limits.ts';
 import { leastHeat } from '../../knowledge/melt-heat.ts';
 import { highestStated } from '../../registry/stated.ts';
 import { shown } from '../../units/wording.ts';
@@ -27,6 +28,7 @@ export const rule: ProfileRule<'machine' | 'filament'> = {
       yield {
         path: limit.path,
         part: 'value',
+        blames: blamedAtHotEnd(limit, 'heaterPower'),
         message: `${shown(limit.value, 'volumeFlow')} needs at least ${shown(perVolume * limit.value, 'power')} to melt, but the heater has ${shown(power, 'power')} (assumed: ${assumptions})`,
         found: shown(limit.value, 'volumeFlow'),
         allowed: `up to ${shown(power / perVolume, 'volumeFlow')}`,

@@ -1,5 +1,6 @@
 import { trialLimit } from '../../evidence/trial-limit.ts';
 import { familiesOf, widest } from '../../knowledge/families.ts';
+import { blamedAtHotEnd } from '../../knowledge/flow-limits.ts';
 import { roomTemperature, unfilledSolids } from '../../knowledge/melt-heat.ts';
 import { pairingOfTrial } from '../../knowledge/pairing-of-trial.ts';
 import {
@@ -8,6 +9,7 @@ import {
   thermalDiffusivity,
 } from '../../physics/melt-zone.ts';
 import type { Polymer } from '../../registry/generated/documents.ts';
+import type { Blame } from '../../registry/hit.ts';
 import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { highestStated } from '../../registry/stated.ts';
@@ -62,6 +64,7 @@ nozzle: hs-0.4`,
     yield {
       path: ['observations'],
       part: 'key',
+      blames: zone.blames,
       message: `At ${shown(limit.value, 'volumeFlow')} the filament leaves a melt zone of ${shown(zone.length, 'length')} hot to its core (Fourier number ${shownNumber(Number(fourier.toPrecision(2)))}, assumed: diffusivity ${shownNumber(Number(zone.diffusivity.toPrecision(2)))} mm2/s), and yet this is the limit`,
       found: shown(limit.value, 'volumeFlow'),
       allowed: `from ${shown(expected, 'volumeFlow')}`,
@@ -73,20 +76,22 @@ nozzle: hs-0.4`,
 interface KnownZone {
   readonly length: Millimetres;
   readonly diffusivity: SquareMillimetresPerSecond;
+  readonly blames: Blame[];
 }
 
 /** The melt zone that a rigid, unfilled filament was pushed through by heat and not by force; null where that is not known. */
 function meltZoneOf({ data }: Profile<'trial'>, registry: Registry): KnownZone | null {
-  const { hotEnd, nozzle, filament } = pairingOfTrial(data, registry);
+  const { machine, hotEnd, nozzle, filament } = pairingOfTrial(data, registry);
   const length = highestStated(hotEnd?.meltZoneLength);
-  if (length === null || nozzle === null) return null;
+  if (machine === null || hotEnd === null || length === null || nozzle === null) return null;
   if (filament === null || filament.fillers !== undefined) return null;
   const families = familiesOf(filament, registry);
   const glass = widest(families, 'glassTransition');
   // What is soft at room temperature buckles before it is pushed to the limit of the heat.
   if (glass === null || glass.low < roomTemperature) return null;
   if (nozzle.diameter < finestFor(widest(families, 'meltViscosity'), glass)) return null;
-  return { length, diffusivity: middleDiffusivity(families) };
+  const blames = blamedAtHotEnd({ machine, hotEnd }, 'meltZoneLength');
+  return { length, diffusivity: middleDiffusivity(families), blames };
 }
 
 function middleDiffusivity(families: readonly Polymer[]): SquareMillimetresPerSecond {

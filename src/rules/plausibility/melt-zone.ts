@@ -1,6 +1,6 @@
 import { flowLimits } from '../../evidence/supported-flow-limits.ts';
 import { widest } from '../../knowledge/families.ts';
-import type { FlowLimit } from '../../knowledge/flow-limits.ts';
+import { blamedAtHotEnd, type FlowLimit } from '../../knowledge/flow-limits.ts';
 import { highestDiffusivity, roomTemperature } from '../../knowledge/melt-heat.ts';
 import { flowAtCoreTemperature } from '../../physics/melt-zone.ts';
 import { highestStated } from '../../registry/stated.ts';
@@ -34,6 +34,7 @@ export const rule: ProfileRule<'machine' | 'filament'> = {
       yield {
         path: limit.path,
         part: 'value',
+        blames: blamedAtHotEnd(limit, 'meltZoneLength'),
         message: `${shown(limit.value, 'volumeFlow')} leaves the core of the filament below ${shown(bound.softening, 'temperature')}: a plain tube of ${shown(length, 'length')} softens up to ${shown(bound.flow, 'volumeFlow')} (assumed: diffusivity ${shownNumber(bound.diffusivity)} mm2/s, factor ${generousFactor})`,
         found: shown(limit.value, 'volumeFlow'),
         allowed: `up to ${shown(bound.flow, 'volumeFlow')}`,

@@ -25,6 +25,7 @@ export const rule: ProfileRule<'machine'> = {
       yield {
         path,
         part: 'value',
+        blames: [{ path: ['acceleration'] }, { path: ['envelope'] }],
         message: `${shown(value, 'speed')} cannot be reached: at ${shown(acceleration, 'acceleration')} it needs ${shown(needed, 'length')} to reach it and stop, but the diagonal of the bed is ${shown(diagonal, 'length')}`,
         found: shown(value, 'speed'),
         allowed: `up to ${shown(peakSpeedOfMove(diagonal, acceleration), 'speed')}`,

@@ -17,6 +17,11 @@ describe('a text that is not read has one finding that says why:', () => {
   test.each([
     ['a tab', 'kind: machine\nbed:\n\tx: 1\n', 'syntax/yaml 3:1 A tab stands where YAML needs spaces'],
     ['a tab, with CRLF', 'bed:\r\n\tx: 1\r\n', 'syntax/yaml 2:1 A tab stands where YAML needs spaces'],
+    [
+      'both sides of a merge',
+      'id: a\n<<<<<<< HEAD\nx: 1\n=======\nx: 2\n>>>>>>> bench\n',
+      'syntax/yaml 2:1 Both sides of a merge stand here, from line 2 to line 6',
+    ],
     ['a quote left open', 'kind: "machine\nid: a\nname: b\n', `syntax/yaml 1:7 ${notClosed}`],
     ['a single quote left open', "name: 'it''s\nid: a\n", `syntax/yaml 1:7 ${notClosed}`],
     ['a bracket left open', 'a: 1\nsensors: [x, y\nid: a\n', `syntax/yaml 2:10 ${notClosed}`],

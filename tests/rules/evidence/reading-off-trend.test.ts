@@ -64,7 +64,7 @@ const nearMisses: readonly NearMiss[] = [
 
 testCases({ slips, nearMisses });
 
-it('points at the line of the sheet', () => {
+it('points at the line of the sheet, as serious as the limit that rests on other readings', () => {
   const [finding] = findingsAfter([{ in: sheet, from: '16,400,1.201', to: '16,400,1.391' }]);
-  expect(finding).toBe(`warning evidence/reading-off-trend ${sheet} | »16,400,1.391`);
+  expect(finding).toBe(`error evidence/reading-off-trend ${sheet} | »16,400,1.391`);
 });

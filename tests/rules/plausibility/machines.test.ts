@@ -1,4 +1,4 @@
-import { daisy, type NearMiss, type Slip, testCases, wren } from '../edited-sample.ts';
+import { type NearMiss, type Slip, testCases, wren } from '../edited-sample.ts';
 
 /** A drive force above the limit of the hot end; the one family of the sample whose strength is known bears 90 MPa. */
 const driveOf = (force: string) =>
@@ -13,10 +13,7 @@ const slips: readonly Slip[] = [
   {
     slip: 'a melt zone that leaves the core hard',
     edits: [{ in: wren, from: 'value: 24 mm,', to: 'value: 3 mm,' }],
-    found: [
-      `warning plausibility/melt-zone ${daisy} | - value: »26 mm3/s`,
-      `warning plausibility/melt-zone ${wren} | - value: »32 mm3/s`,
-    ],
+    found: [`warning plausibility/melt-zone ${wren} | - value: »32 mm3/s`],
   },
   {
     slip: 'a flow that no drive pushes',
