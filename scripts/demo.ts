@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { writeFiles } from '../src/host/write-files.ts';
+import { writeFiles } from '../src/host/writing/write-files.ts';
 import { checkRegistry, deriveTables, loadRegistry, reduceTrial, type SpeedRow } from '../src/index.ts';
 import { tableFiles } from '../src/tables/write/table-files.ts';
 import { alignedCells } from '../src/text/text-grid.ts';

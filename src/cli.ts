@@ -9,10 +9,13 @@ const manifest = JSON.parse(readFileSync(new URL('../package.json', import.meta.
   version: string;
 };
 
-// A reader that has seen enough, `head` for instance, closes the pipe: that is no error of ours.
 process.stdout.on('error', ({ code }: NodeJS.ErrnoException) => {
-  if (code === 'EPIPE') process.exit(process.exitCode);
-  process.stderr.write(`Standard output cannot be written (${code}).\nCheck the space on the disk.\n`);
+  // A reader that has seen enough, `head` for instance, closes the pipe; but who asks for the status must not take it for "no problems".
+  process.stderr.write(
+    code === 'EPIPE'
+      ? 'Standard output was closed before everything was written (EPIPE).\n'
+      : `Standard output cannot be written (${code}).\nCheck the space on the disk.\n`,
+  );
   process.exit(exitStatus.cannotRun);
 });
 process.stderr.on('error', () => undefined);

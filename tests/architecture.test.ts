@@ -204,6 +204,17 @@ function packagesBehind(start: string): string[] {
   return [...seen].filter((target) => !isOwn(target)).sort();
 }
 
+/** What a file takes from `node:fs`, types apart; `*` where it takes all. */
+function namesFromFs(file: string): string[] {
+  const target = /^node:fs(?:\/promises)?$|^fs(?:\/promises)?$/;
+  const named = [...code(file).matchAll(/^import\s+(?:\{([^}]*)\}|[^{';]+)\s+from\s+'([^']+)'/gm)]
+    .filter(([, , from = '']) => target.test(from))
+    .flatMap(([, names]) => names?.split(',').map((name) => name.trim()) ?? ['*'])
+    .filter((name) => name !== '' && !name.startsWith('type '));
+  const others = (importsOf.get(file) ?? []).filter((from) => target.test(from)).length;
+  return others > 0 && named.length === 0 && !/import type|\btype /.test(code(file)) ? ['*'] : named;
+}
+
 /** The files that may touch other files, programs and terminals; all others run in a browser too. */
 function isAtTheEdge(file: string): boolean {
   return file === 'cli.ts' || ['host', 'commands'].includes(folderOf(file));
@@ -214,9 +225,30 @@ describe('effects stay at the edge:', () => {
     expect(importsWhere((target, file) => isBuiltin(target) && !isAtTheEdge(file))).toEqual([]);
   });
 
-  test('files are replaced by `host/` alone', () => {
-    const writing = importsWhere((target) => target === 'write-file-atomic');
-    expect(writing.filter((line) => !line.startsWith('host/'))).toEqual([]);
+  test('files are written by `host/writing/` alone; elsewhere `node:fs` reads', () => {
+    const reading = [
+      'existsSync',
+      'lstatSync',
+      'readdirSync',
+      'readFileSync',
+      'realpathSync',
+      'statSync',
+      'watch',
+    ];
+    // It opens files with flags for reading.
+    const opening = ['closeSync', 'constants', 'fstatSync', 'openSync', 'readSync'];
+    const foreign = written.flatMap((file) => {
+      if (file.startsWith('host/writing/')) return [];
+      const allowed = file === 'host/read-plain-file.ts' ? opening : reading;
+      return namesFromFs(file)
+        .filter((name) => !allowed.includes(name))
+        .map((name) => `${file}: ${name}`);
+    });
+    expect(foreign).toEqual([]);
+    expect(namesFromFs('host/writing/put-file.ts')).toContain('renameSync');
+    expect(filesWhere((content) => /write-file-atomic|getBuiltinModule|createRequire/.test(content))).toEqual(
+      ['host/kept-code.ts'],
+    );
   });
 
   test("Node's own globals are used there alone", () => {
@@ -237,10 +269,10 @@ describe('effects stay at the edge:', () => {
     ).toEqual(['cli.ts']);
   });
 
-  test('the process is touched at the entrance, but for the folder that relative paths start from', () => {
+  test('the process is touched at the entrance, but for the folder that relative paths start from, and the name of a lock', () => {
     expect(
       filesWhere((content) => /\bprocess\./.test(content.replaceAll('base: string = process.cwd()', ''))),
-    ).toEqual(['cli.ts', 'host/launch.ts']);
+    ).toEqual(['cli.ts', 'host/launch.ts', 'host/writing/writer.ts']);
   });
 
   test('chance comes from seeded generators only', () => {

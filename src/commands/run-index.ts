@@ -2,7 +2,7 @@ import { loadFolders } from '../host/load-registry.ts';
 import { type ReadProblem, readText } from '../host/read-text.ts';
 import { readRegistryFile, readRegistryFiles } from '../host/registry-files.ts';
 import { registryFolder } from '../host/registry-folders.ts';
-import { writeFile } from '../host/write-files.ts';
+import { writeFile } from '../host/writing/write-files.ts';
 import { readRegistryIndex } from '../registry/mirror/read-registry-index.ts';
 import {
   formatRegistryIndexAsJson,

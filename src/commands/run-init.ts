@@ -1,7 +1,10 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { basename, join, relative, resolve } from 'node:path';
+import { basename, dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type NewFileProblem, writeNewFile } from '../host/write-new-file.ts';
+import { unwritable } from '../host/file-error.ts';
+import { tidyFolders } from '../host/writing/leftovers.ts';
+import { makeFolder } from '../host/writing/write-files.ts';
+import { type NewFileProblem, writeNewFile } from '../host/writing/write-new-file.ts';
 import { compareText } from '../registry/finding.ts';
 import { type Result, success } from '../result.ts';
 import type { CliContext } from './cli-context.ts';
@@ -24,7 +27,7 @@ export async function runInit(
   const name = packageName(basename(root));
   if (name === null) return exit.cannotRun(unusableName(basename(root)));
   const shown = relative(cli.cwd, root);
-  const done = writeTemplate(root, { name, version: version }, options);
+  const done = await writeTemplate(root, { name, version: version }, options);
   if (!done.ok) return exit.cannotRun(done.error);
   const { written, kept } = done.value;
   cli.out(written.map((path) => `${join(shown, path)}\n`).join(''));
@@ -58,28 +61,65 @@ interface Initialised {
   readonly kept: readonly string[];
 }
 
-function writeTemplate(
+/** A folder that is not there comes whole; in one that is there, package.json comes last. */
+async function writeTemplate(
   root: string,
   placeholders: Placeholders,
   { dryRun }: InitOptions,
-): Result<Initialised, NewFileProblem> {
-  const written: string[] = [];
-  const kept: string[] = [];
-  for (const path of templatePaths()) {
-    const target = path.replace(/^_/, '.');
-    if (existsSync(join(root, target))) {
-      kept.push(target);
-      continue;
-    }
+): Promise<Result<Initialised, NewFileProblem>> {
+  const files = templatePaths().map((path): TemplateFile => {
     const text = filled(readFileSync(join(template, path), 'utf8'), placeholders);
-    const done = dryRun ? success(true) : writeNewFile(root, target, text);
-    if (!done.ok) return done;
-    written.push(target);
-  }
-  return success({ written, kept });
+    return { path: targetOf(path), text };
+  });
+  const isThere = ({ path }: TemplateFile) => existsSync(join(root, path));
+  const missing = files.filter((file) => !isThere(file));
+  const kept = files.filter(isThere).map(({ path }) => path);
+  const written = dryRun ? success(true) : await writeMissing(root, missing);
+  return written.ok ? success({ written: missing.map(({ path }) => path), kept }) : written;
 }
 
-/** Paths in the template. npm leaves out files such as `.gitignore`, so a dot at the start is written `_`. */
+interface TemplateFile {
+  readonly path: string;
+  readonly text: string;
+}
+
+async function writeMissing(
+  root: string,
+  missing: readonly TemplateFile[],
+): Promise<Result<true, NewFileProblem>> {
+  const made = await madeWhole(root, missing);
+  if (!made.ok) return made;
+  if (made.value) return success(true);
+  tidyFolders([dirname(root), ...templatePaths().map((path) => dirname(join(root, targetOf(path))))]);
+  const isLast = ({ path }: TemplateFile) => path === 'package.json';
+  for (const file of [...missing.filter((each) => !isLast(each)), ...missing.filter(isLast)]) {
+    const written = await writeNewFile(root, file);
+    if (!written.ok) return written;
+  }
+  return success(true);
+}
+
+async function madeWhole(
+  root: string,
+  files: readonly TemplateFile[],
+): Promise<Result<boolean, NewFileProblem>> {
+  try {
+    return await makeFolder(
+      root,
+      files.map(({ path, text }) => [path, text]),
+      root,
+    );
+  } catch (error) {
+    return unwritable(root, error);
+  }
+}
+
+/** npm leaves out files such as `.gitignore`, so in the template a dot at the start is written `_`. */
+function targetOf(path: string): string {
+  return path.replace(/^_/, '.');
+}
+
+/** Paths in the template. */
 function templatePaths(): string[] {
   return readdirSync(template, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())

@@ -4,7 +4,8 @@ import { noSuchPath } from '../host/file-error.ts';
 import { rootOf } from '../host/load-registry.ts';
 import { readRegistryFile, readRegistryFiles } from '../host/registry-files.ts';
 import { registryFolders } from '../host/registry-folders.ts';
-import { replaceText } from '../host/replace-text.ts';
+import { tidyFolders } from '../host/writing/leftovers.ts';
+import { replaceText } from '../host/writing/replace-text.ts';
 import { type MigratedText, migrateText } from '../registry/migrations/migrate-text.ts';
 import { migrations } from '../registry/migrations/migrations.ts';
 import type { ReadFile } from '../registry/registry-file.ts';
@@ -32,12 +33,16 @@ export async function runMigrate(
   const sources = files.value.flatMap((file) => (file.ok ? [file.source] : []));
   const { changed, byHand } = sortOut(sources);
   for (const line of byHand) cli.out(`${printable(line)}\n`);
+  if (!dryRun) tidyFolders(sources.map(({ path }) => dirname(resolve(cli.cwd, path))));
+  let done = 0;
   for (const change of changed) {
-    const written = dryRun ? success(null) : await replaceText(change.path, change.after.text, cli.cwd);
+    const written = dryRun ? success(change) : await writeChange(change, cli.cwd);
     if (!written.ok) return exit.cannotRun(written.error);
-    cli.out(changeText(change));
+    if (written.value === null) continue;
+    cli.out(changeText(written.value));
+    done += 1;
   }
-  cli.out(summaryText(sources.length, changed.length, byHand.length, dryRun));
+  cli.out(summaryText(sources.length, done, byHand.length, dryRun));
   exit.with(byHand.length > 0 || (dryRun && changed.length > 0) ? exitStatus.findings : exitStatus.clean);
 }
 
@@ -46,6 +51,25 @@ interface Change {
   readonly path: string;
   readonly text: string;
   readonly after: MigratedText;
+}
+
+/** How often a file is read anew into which others write at the same time. */
+const mostAttempts = 20;
+
+/** Writes a change, and returns what was changed: null where somebody else has brought the file up to date meanwhile. */
+async function writeChange(planned: Change, cwd: string): Promise<Result<Change | null, Problem>> {
+  let change = planned;
+  for (let attempt = 1; ; attempt++) {
+    const { path, text, after } = change;
+    const written = await replaceText(path, { before: text, after: after.text }, cwd);
+    if (written.ok) return success(change);
+    if (written.error.code !== 'changedMeanwhile' || attempt === mostAttempts) return written;
+    const [file] = filesOf(resolve(cwd, path), cwd);
+    const again = file?.ok ? migrateText(file.source.text) : null;
+    if (!file?.ok || !again?.ok) return written;
+    if (again.value.applied.length === 0) return success(null);
+    change = { path, text: file.source.text, after: again.value };
+  }
 }
 
 function sortOut(sources: readonly SourceText[]): { changed: Change[]; byHand: string[] } {

@@ -1,10 +1,11 @@
 import { existsSync } from 'node:fs';
-import { join, resolve } from 'node:path';
+import { dirname, join, resolve } from 'node:path';
 import type { BenchPlan } from '../decisions/plan/bench-plan.ts';
 import { formatPlanAsCsv, formatPlanAsTrial } from '../decisions/plan/plan-as-trial.ts';
 import type { PlanRequest } from '../decisions/plan/plan-request.ts';
 import { planTrial } from '../decisions/plan/plan-trial.ts';
-import { writeFiles } from '../host/write-files.ts';
+import { tidyFolders } from '../host/writing/leftovers.ts';
+import { writeFiles } from '../host/writing/write-files.ts';
 import { type Problem, type Result, success } from '../result.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
@@ -53,6 +54,7 @@ export async function runPlan(
   const there = files.map(([name]) => name).filter((name) => existsSync(join(folder, name)));
   // They may hold readings already.
   if (there.length > 0) {
+    tidyFolders([folder, dirname(folder)]);
     return exit.cannotRun({
       message: `${options.out} already holds ${there.join(', ')}, and nothing is written over`,
       help: 'Move the files away, or name another folder.',

@@ -1,7 +1,9 @@
-import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { basename, dirname, join } from 'node:path';
 import { Script } from 'node:vm';
+import { tidyFolders } from './writing/leftovers.ts';
+import { keepFile } from './writing/put-file.ts';
 
 interface LoadedPart {
   /** Of its file, without the ending. */
@@ -53,32 +55,21 @@ export class KeptCode {
   }
 
   /**
-   * Writes what nothing was kept of; after a long run also what it knows much more of. `by` tells processes apart that
-   * write at the same time. That something cannot be written is no error: nothing but time depends on it.
+   * Writes what nothing was kept of; after a long run also what it knows much more of. That something cannot be written
+   * is no error: nothing but time depends on it.
    */
-  keep(isLong: boolean, by: number): void {
+  keep(isLong: boolean): void {
     if (this.#folder === null) return;
     try {
       for (const { name, script, size } of this.#parts) {
         if (size > 0 && !isLong) continue;
         const data = script.createCachedData();
-        if (data.length > muchMore * size) this.#write(name, data, by);
+        if (data.length <= muchMore * size) continue;
+        keepFile(this.#pathOf(name), data, { isPrivate: false });
+        tidyFolders([this.#folder]);
       }
     } catch {
       // Read-only, full, or gone.
-    }
-  }
-
-  /** A reader finds all of it, or what was there before. */
-  #write(name: string, data: Buffer, by: number): void {
-    const path = this.#pathOf(name);
-    const beside = `${path}.${by}`;
-    mkdirSync(dirname(path), { recursive: true });
-    try {
-      writeFileSync(beside, data, { flag: 'wx' });
-      renameSync(beside, path);
-    } finally {
-      rmSync(beside, { force: true });
     }
   }
 

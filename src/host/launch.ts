@@ -28,7 +28,7 @@ const code = new KeptCode(keeps ? join(folder, `${build}-${process.version}-${pr
 if (isMainThread) {
   process.once('exit', () => {
     const { user, system } = process.cpuUsage();
-    code.keep(user + system > longRun, process.pid);
+    code.keep(user + system > longRun);
   });
 }
 code.load(fileURLToPath(new URL(isMainThread ? './main.cjs' : './cli/worker.cjs', import.meta.url)));

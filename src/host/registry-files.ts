@@ -1,4 +1,4 @@
-import { type Dirent, readdirSync } from 'node:fs';
+import { type Dirent, lstatSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { compareText } from '../registry/finding.ts';
 import {
@@ -51,30 +51,64 @@ function foundFiles(
   isWanted: (name: string) => boolean,
 ): FoundFile[] {
   const entries = listFolder(join(root, relative));
-  if (entries === null) return [{ path: relative, problem: 'unreadable' }];
+  if (!Array.isArray(entries)) {
+    const isNone = depth === 0 && entries === 'missing';
+    return isNone ? [] : [{ path: relative, problem: entries }];
+  }
   if (isRepository(entries.map(({ name }) => name))) return [{ path: relative, problem: 'repository' }];
   return entries.flatMap((entry): FoundFile[] => {
-    const { name } = entry;
-    const path = relative === '' ? name : `${relative}/${name}`;
+    const path = relative === '' ? entry.name : `${relative}/${entry.name}`;
     if (entry.isSymbolicLink()) return [{ path, problem: 'symlink' }];
-    if (!entry.isDirectory() && !isWanted(name)) return [];
-    if (isBadName(name)) return [{ path, problem: 'badName' }];
-    if (!entry.isDirectory()) return [{ path, problem: null }];
+    if (!entry.isDirectory()) return isWanted(entry.name) ? [foundFile(entry, path)] : [];
+    if (isBadName(entry.name)) return [{ path, problem: 'badName' }];
     return depth < deepestFolder
       ? foundFiles(root, path, depth + 1, isWanted)
       : [{ path, problem: 'tooDeep' }];
   });
 }
 
-/** What is in a folder; none where there is no folder, null where it cannot be read: that is no empty registry. */
-function listFolder(path: string): Dirent[] | null {
+/** A pipe or a device is not even opened. */
+function foundFile(entry: Dirent, path: string): FoundFile {
+  if (isBadName(entry.name)) return { path, problem: 'badName' };
+  return { path, problem: entry.isFile() ? null : 'unreadable' };
+}
+
+/** What is in a folder, or why it cannot be read: that is no empty registry. */
+function listFolder(path: string): Dirent[] | FileProblem {
   try {
-    return readdirSync(path, { withFileTypes: true })
+    const entries = readdirSync(path, { withFileTypes: true });
+    // To list a folder is one permission, to enter it another.
+    lstatSync(`${path}/.`);
+    return entries
       .filter(({ name }) => isLookedAt(name))
       .sort((one, other) => compareText(one.name, other.name));
   } catch (error) {
-    return problemOf(error) === 'missing' ? [] : null;
+    if (isForbidden(error)) return 'closedFolder';
+    return problemOf(error);
   }
+}
+
+/** Whether a user may enter a folder; also where there is none. */
+export function canEnter(folder: string): boolean {
+  return isAllowed(() => lstatSync(`${folder}/.`));
+}
+
+/** Whether there is a folder that the user may not list, or may not enter: then nothing can be said of what is in it. */
+export function isClosed(folder: string): boolean {
+  return !canEnter(folder) || !isAllowed(() => readdirSync(folder));
+}
+
+function isAllowed(look: () => unknown): boolean {
+  try {
+    look();
+    return true;
+  } catch (error) {
+    return !isForbidden(error);
+  }
+}
+
+function isForbidden(error: unknown): boolean {
+  return error instanceof Error && 'code' in error && (error.code === 'EACCES' || error.code === 'EPERM');
 }
 
 /** Reads one file of a registry; links are not followed, since they may lead out of it. */

@@ -5,9 +5,10 @@ import { type Problem, type Result, refusal, success } from '../result.ts';
 import { printable } from '../text/printable.ts';
 import { type ConfigProblem, configuredRegistries, packageFolder } from './configured-registries.ts';
 import { leadsOut } from './inside.ts';
+import { canEnter, isClosed } from './registry-files.ts';
 
 /** Why there is no registry in a place. */
-type FolderProblem = Problem<'noFolder' | 'noRegistry' | 'linkElsewhere'>;
+type FolderProblem = Problem<'noFolder' | 'noRegistry' | 'linkElsewhere' | 'closedFolder'>;
 
 /** Why the registries that are asked for cannot be found. */
 export type RegistryProblem = FolderProblem | ConfigProblem;
@@ -26,9 +27,16 @@ export function registryFolder(path: string, cwd: string): Result<string, Folder
   }
   // Packages are put where they are by whoever installs them, often by a link.
   if (isHere && !here.split(sep).includes('node_modules') && leadsOut(here, cwd)) return linkOut(path);
-  if (holdsKinds(absolute)) return success(absolute);
+  if (holdsKinds(absolute)) return isClosed(absolute) ? closedFolder(path) : success(absolute);
+  if (!canEnter(absolute)) return closedFolder(path);
   const below = join(absolute, 'profiles');
+  if (isClosed(below)) return closedFolder(join(path, 'profiles'));
   if (holdsKinds(below)) return leadsOut(below, absolute) ? linkOut(join(path, 'profiles')) : success(below);
+  if (isClosed(absolute)) return closedFolder(path);
+  return noRegistry(path);
+}
+
+function noRegistry(path: string) {
   const folders = Object.values(kindFolders).join(', ');
   const where = path === '.' ? 'this folder' : path;
   return refusal(
@@ -52,6 +60,14 @@ export function registryFolders(named: readonly string[], cwd: string): Result<s
     folders.push(found.value);
   }
   return success([...new Set(folders)]);
+}
+
+function closedFolder(path: string) {
+  return refusal(
+    'closedFolder',
+    `The folder ${printable(path)} cannot be read: you may not list it, or not enter it`,
+    'Ask for both permissions, or name another folder with --registry.',
+  );
 }
 
 function linkOut(path: string) {

@@ -1,10 +1,11 @@
-import { lstatSync, mkdirSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { lstatSync, readdirSync, readFileSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { join } from 'node:path';
-import writeFileAtomic from 'write-file-atomic';
 import { largestFile } from '../registry/registry-file.ts';
 import type { ResultStore } from '../registry/result-store.ts';
 import { fileErrorCode } from './file-error.ts';
+import { removeQuietly, tidyFolders } from './writing/leftovers.ts';
+import { keepFile } from './writing/put-file.ts';
 
 /** Largest size in bytes of one of the 256 folders of a store: 256 MiB for the whole. */
 const largestShelf = 1 << 20;
@@ -32,8 +33,7 @@ export function resultFolder(folder: string): ResultStore {
     put: (key, entry) => {
       attempt(() => {
         const shelf = join(folder, key.slice(0, 2));
-        mkdirSync(shelf, { recursive: true, mode: 0o700 });
-        writeFileAtomic.sync(placeOf(folder, key), entry, { fsync: false, mode: 0o600 });
+        keepFile(placeOf(folder, key), entry, { isPrivate: true });
         if (!tidied.has(shelf)) tidy(shelf);
         tidied.add(shelf);
       });
@@ -52,6 +52,7 @@ function readEntry(path: string): string | null {
 }
 
 function tidy(shelf: string): void {
+  tidyFolders([shelf]);
   const files = readdirSync(shelf).map((name) => {
     const { size, mtimeMs } = lstatSync(join(shelf, name));
     return { name, size, mtimeMs };
@@ -59,7 +60,7 @@ function tidy(shelf: string): void {
   let excess = files.reduce((sum, { size }) => sum + size, 0) - largestShelf;
   for (const { name, size } of files.sort((a, b) => a.mtimeMs - b.mtimeMs)) {
     if (excess <= 0) return;
-    rmSync(join(shelf, name), { force: true });
+    removeQuietly(join(shelf, name));
     excess -= size;
   }
 }

@@ -14,6 +14,7 @@ export type FileProblem =
   | 'tooLarge'
   | 'notUtf8'
   | 'unreadable'
+  | 'closedFolder'
   | 'tooDeep'
   | 'badName'
   | 'repository';

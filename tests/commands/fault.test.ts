@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { openSync, writeFileSync } from 'node:fs';
+import { openSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
@@ -62,6 +62,16 @@ describe('output that cannot be written', () => {
     expect({ status, stderr }).toEqual({
       status: 2,
       stderr: 'Standard output cannot be written (ENOSPC).\nCheck the space on the disk.\n',
+    });
+  });
+
+  it('ends so where the reader goes before the end', () => {
+    const { cwd } = sampleRegistry();
+    const command = `"${process.execPath}" --import "${tsx}" "${program}" rules --format json 2>err | true; echo "\${PIPESTATUS[0]}"`;
+    const { stdout } = spawnSync('bash', ['-c', command], { cwd, encoding: 'utf8' });
+    expect({ status: stdout, err: readFileSync(join(cwd, 'err'), 'utf8') }).toEqual({
+      status: '2\n',
+      err: 'Standard output was closed before everything was written (EPIPE).\n',
     });
   });
 });

@@ -21,7 +21,7 @@ afterEach(() => rmSync(folder, { recursive: true, force: true }));
 function run(place: string | null = kept, isLong = false): unknown {
   const code = new KeptCode(place);
   const exported = code.load(join(folder, 'main.cjs'));
-  code.keep(isLong, 1);
+  code.keep(isLong);
   return exported;
 }
 
@@ -54,7 +54,7 @@ test('a long run that knows much more writes it', () => {
   const before = statSync(join(kept, 'main.bin')).size;
   const code = new KeptCode(kept);
   for (const each of code.load(join(folder, 'main.cjs')) as ((x: number) => number)[]) each(2);
-  code.keep(true, 1);
+  code.keep(true);
   expect(statSync(join(kept, 'main.bin')).size).toBeGreaterThan(1.1 * before);
 });
 

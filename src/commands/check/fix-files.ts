@@ -1,29 +1,55 @@
-import { replaceText } from '../../host/replace-text.ts';
+import { dirname, resolve } from 'node:path';
+import { tidyFolders } from '../../host/writing/leftovers.ts';
+import { type ReplaceProblem, replaceText } from '../../host/writing/replace-text.ts';
 import { type FixedProfile, fixProfile } from '../../registry/fix/fix-profile.ts';
 import type { LoadedRegistry } from '../../registry/load-files.ts';
-import { type Problem, type Result, success } from '../../result.ts';
+import { type Result, success } from '../../result.ts';
+
+/** How often files are read anew into which others write at the same time. */
+const mostAttempts = 20;
+
+interface Fixing {
+  readonly wantsFile: (file: string) => boolean;
+  readonly cwd: string;
+  /** Takes a line for each file that is fixed. */
+  readonly tell: (line: string) => void;
+  /** Reads the registry again, after somebody else has changed a file. */
+  readonly readAnew: () => LoadedRegistry;
+}
 
 /**
- * Fixes the style of the wanted profiles in their files, each replaced as a whole or not at all, and returns a line
- * for each. Files with errors of syntax are left alone. Error: a file that cannot be written.
+ * Fixes the style of the wanted profiles in their files, each replaced as a whole or not at all. Files with errors of
+ * syntax are left alone. Problems: a file that cannot be written.
  */
 export async function fixFiles(
+  loaded: LoadedRegistry,
+  fixing: Fixing,
+): Promise<Result<null, ReplaceProblem>> {
+  const paths = loaded.registry.documents.map(({ source }) => source.path).filter(fixing.wantsFile);
+  tidyFolders(paths.map((path) => dirname(resolve(fixing.cwd, path))));
+  let now = loaded;
+  for (let attempt = 1; ; attempt++) {
+    const fixed = await fixEach(now, fixing);
+    if (fixed.ok || fixed.error.code !== 'changedMeanwhile' || attempt === mostAttempts) return fixed;
+    now = fixing.readAnew();
+  }
+}
+
+async function fixEach(
   { registry, findings }: LoadedRegistry,
-  wantsFile: (file: string) => boolean,
-  cwd: string,
-): Promise<Result<readonly string[], Problem>> {
+  { wantsFile, cwd, tell }: Fixing,
+): Promise<Result<null, ReplaceProblem>> {
   const broken = new Set(findings.filter(({ rule }) => rule.startsWith('syntax/')).map(({ file }) => file));
-  const lines: string[] = [];
   for (const document of registry.documents) {
-    const { path } = document.source;
+    const { path, text } = document.source;
     if (!wantsFile(path) || broken.has(path)) continue;
     const fixed = fixProfile(document);
     if (fixed === null) continue;
-    const written = await replaceText(path, fixed.text, cwd);
+    const written = await replaceText(path, { before: text, after: fixed.text }, cwd);
     if (!written.ok) return written;
-    lines.push(`Fixed ${path}: ${editsText(fixed)}.`);
+    tell(`Fixed ${path}: ${editsText(fixed)}.`);
   }
-  return success(lines);
+  return success(null);
 }
 
 function editsText({ respelled, reordered }: FixedProfile): string {

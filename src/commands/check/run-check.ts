@@ -103,10 +103,11 @@ async function checkOnce(
   const isNarrowed = options.changed !== undefined || options.shard !== undefined;
   if (wanted.length === 0 && !isNarrowed) return stop(noProfiles);
   if (options.fix) {
-    const fixed = await fixFiles(files.loaded(), wantsFile, cwd);
-    if (!fixed.ok) return stop(fixed.error);
     progress('');
-    for (const line of fixed.value) cli.err(`${line}\n`);
+    const tell = (line: string) => cli.err(`${line}\n`);
+    const readAnew = () => read().loaded();
+    const fixed = await fixFiles(files.loaded(), { wantsFile, cwd, tell, readAnew });
+    if (!fixed.ok) return stop(fixed.error);
     files = read();
   }
   const { findings, acknowledged } = await judging({

@@ -1,10 +1,11 @@
-import { join, relative } from 'node:path';
+import { dirname, join, relative } from 'node:path';
 import type { MethodName } from '../../bench/method-facts.ts';
 import { methodNames } from '../../bench/method-facts.ts';
 import { benchMethods } from '../../bench/methods.ts';
 import { loadFolders } from '../../host/load-registry.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
 import { readSchemaFiles, schemaPathFrom } from '../../host/schema-files.ts';
+import { tidyFolders } from '../../host/writing/leftovers.ts';
 import { expectedPath, type Kind, newKinds } from '../../registry/kind.ts';
 import { exists, type Registry } from '../../registry/registry.ts';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
@@ -137,15 +138,16 @@ function profileOf(
   const { kind, fields, registry, folder } = place;
   const { id } = given;
   if (typeof id !== 'string') return needsId(kind, fields);
+  const date = typeof given.date === 'string' ? given.date : '';
+  const path = expectedPath(kind, id, date.slice(0, 4));
   if (exists(registry, kind, id)) {
+    tidyFolders([dirname(join(folder, path))]);
     return refusal(
       'idTaken',
       `There is a ${kind} "${id}" already, and nothing is ever written over`,
       'Choose another id.',
     );
   }
-  const date = typeof given.date === 'string' ? given.date : '';
-  const path = expectedPath(kind, id, date.slice(0, 4));
   const sheetPath = path.replace(/\.yaml$/, '.csv');
   const answers = sheet === null ? given : { ...given, observations: sheet.observations(`${id}.csv`) };
   const absolute = join(folder, path);

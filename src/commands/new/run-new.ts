@@ -1,4 +1,4 @@
-import { type NewFileProblem, writeNewFile } from '../../host/write-new-file.ts';
+import { type NewFileProblem, writeNewFile } from '../../host/writing/write-new-file.ts';
 import { failure, type Result, success } from '../../result.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
@@ -16,18 +16,16 @@ export async function runNew(
   if (!started.ok) return exit.cannotRun(started.error);
   cli.err(started.value.understood.map((line) => `${line}\n`).join(''));
   if (options.dryRun) return cli.out(started.value.text);
-  const written = write(started.value);
+  const written = await write(started.value);
   if (!written.ok) return exit.cannotRun(written.error);
   cli.out(written.value.map((path) => `${path}\n`).join(''));
   cli.err(nextSteps(started.value));
 }
 
 /** Writes the profile and the sheet beside it; both or neither. */
-function write({ folder, shown, path, text, sheet }: NewProfile): Result<readonly string[], NewFileProblem> {
-  const files = [...(sheet === null ? [] : [sheet]), { path, text }];
-  for (const file of files) {
-    const written = writeNewFile(folder, file.path, file.text);
-    if (!written.ok) return failure({ ...written.error, message: `${shown}${written.error.message}` });
-  }
-  return success(files.map((file) => `${shown}${file.path}`));
+async function write(profile: NewProfile): Promise<Result<readonly string[], NewFileProblem>> {
+  const { folder, shown, path, text, sheet } = profile;
+  const written = await writeNewFile(folder, { path, text }, sheet);
+  if (!written.ok) return failure({ ...written.error, message: `${shown}${written.error.message}` });
+  return success([...(sheet === null ? [] : [sheet.path]), path].map((each) => `${shown}${each}`));
 }

@@ -1,10 +1,11 @@
-import { relative, resolve, sep } from 'node:path';
+import { dirname, relative, resolve, sep } from 'node:path';
 import { adoptingKind, adoptLimits } from '../../bench/adopt/adopt-limit.ts';
 import { adoptedStatements } from '../../bench/adopt/adopted-statement.ts';
 import type { Reduction } from '../../bench/reduction.ts';
-import { replaceText } from '../../host/replace-text.ts';
 import { schemaPathFrom } from '../../host/schema-files.ts';
-import { writeNewFile } from '../../host/write-new-file.ts';
+import { tidyFolders } from '../../host/writing/leftovers.ts';
+import { replaceText } from '../../host/writing/replace-text.ts';
+import { writeNewFile } from '../../host/writing/write-new-file.ts';
 import { addedKeys, additionsTo } from '../../registry/addition.ts';
 import { expectedPath } from '../../registry/kind.ts';
 import type { Profile } from '../../registry/profile.ts';
@@ -19,11 +20,39 @@ interface OwnRegistry {
   readonly cwd: string;
 }
 
+/** How often a profile is read anew into which others write at the same time. */
+const mostAttempts = 20;
+
 /**
  * Writes the limits of a trial into the profile that states them. The profile of a registry that the own one rests on
- * stays as it is: limits of its filaments go into an addition. Returns a line for the user.
+ * stays as it is: limits of its filaments go into an addition. Where others write there at the same time, it goes by what
+ * they have written, for which `readAnew` reads the registry. Returns a line for the user.
  */
 export async function adopt(
+  registry: Registry,
+  trial: Profile<'trial'>,
+  reduction: Reduction,
+  own: OwnRegistry,
+  readAnew: () => Registry,
+): Promise<Result<string, Problem>> {
+  let now = registry;
+  for (let attempt = 1; ; attempt++) {
+    const adopted = await adoptInto(now, trial, reduction, own);
+    if (adopted.ok || attempt === mostAttempts) return adopted;
+    if (!['changedMeanwhile', 'fileExists'].includes(adopted.error.code)) return adopted;
+    now = readAnew();
+    const present = now.trial.get(trial.id);
+    // The report that the user sees is of other readings.
+    if (present === undefined || !isSameTrial(present, trial)) return adopted;
+  }
+}
+
+function isSameTrial(one: Profile<'trial'>, other: Profile<'trial'>): boolean {
+  const textOf = ({ attachment }: Profile<'trial'>) => (attachment?.ok ? attachment.source.text : null);
+  return one.source.text === other.source.text && textOf(one) === textOf(other);
+}
+
+async function adoptInto(
   registry: Registry,
   trial: Profile<'trial'>,
   reduction: Reduction,
@@ -73,8 +102,11 @@ async function write(
   { cwd }: OwnRegistry,
 ): Promise<Result<string, Problem>> {
   if (!text.ok) return text;
-  if (text.value === source.text) return success(`${source.path} states this limit already.`);
-  const written = await replaceText(source.path, text.value, cwd);
+  if (text.value === source.text) {
+    tidyFolders([dirname(resolve(cwd, source.path))]);
+    return success(`${source.path} states this limit already.`);
+  }
+  const written = await replaceText(source.path, { before: source.text, after: text.value }, cwd);
   if (!written.ok) return written;
   return success(`Wrote the limit into ${source.path}.`);
 }
@@ -97,7 +129,7 @@ async function adoptIntoAddition(
   const source = sourceText(path, path, beginning(id, filament.id, path, own));
   const text = adoptLimits({ ...filament, source, written: {} }, trial, reduction);
   if (!text.ok) return text;
-  const made = writeNewFile(own.folder, path, text.value);
+  const made = await writeNewFile(own.folder, { path, text: text.value });
   if (!made.ok) return made;
   const shown = relative(own.cwd, resolve(own.folder, path)).replaceAll('\\', '/');
   return success(`Wrote the limit into ${shown}, which adds to ${filament.source.path}.`);

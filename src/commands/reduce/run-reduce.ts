@@ -128,7 +128,8 @@ async function runTrial(id: string, options: ReduceOptions, cli: CliContext, exi
   await report(reduced.value, { ...heading, ...(sheet !== null && { sheet }) }, options, cli, exit);
   if (!options.adopt) return;
   const own = { folder: folders.value.at(-1) ?? cli.cwd, cwd: cli.cwd };
-  const adopted = await adopt(registry, trial, reduced.value, own);
+  const readAnew = () => loadFolders(folders.value, cli.cwd).registry;
+  const adopted = await adopt(registry, trial, reduced.value, own, readAnew);
   if (adopted.ok) cli.err(`${adopted.value}\n`);
   else exit.cannotRun(adopted.error);
 }

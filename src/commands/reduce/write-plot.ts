@@ -1,6 +1,6 @@
 import { statSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
-import { writeFile } from '../../host/write-files.ts';
+import { writeFile } from '../../host/writing/write-files.ts';
 import { drawPlot } from '../../plots/draw-plot.ts';
 import { drawTextPlot } from '../../plots/draw-text-plot.ts';
 import type { Plot } from '../../plots/plot.ts';

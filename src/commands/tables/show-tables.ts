@@ -1,5 +1,5 @@
 import { join, resolve } from 'node:path';
-import { writeFiles } from '../../host/write-files.ts';
+import { writeFiles } from '../../host/writing/write-files.ts';
 import { type Problem, type Result, success } from '../../result.ts';
 import { formatTableAsHtml } from '../../tables/card/table-as-html.ts';
 import { deriveTables, type TableRequest } from '../../tables/derive/derive-tables.ts';

@@ -1,6 +1,6 @@
 import { join, resolve } from 'node:path';
 import type { Progress } from '../../host/progress.ts';
-import { writeFiles } from '../../host/write-files.ts';
+import { writeFiles } from '../../host/writing/write-files.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { deriveEach, everyPairing, type FullRequest } from '../../tables/derive/every-pairing.ts';

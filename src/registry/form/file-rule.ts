@@ -22,6 +22,11 @@ export const fileRules: Readonly<Record<FileProblem, { rule: FileRule; message: 
     message: 'The file cannot be read',
     help: 'Check that it is a plain file and that you may read it.',
   },
+  closedFolder: {
+    rule: 'file/unreadable',
+    message: 'The folder cannot be read, so nothing in it was looked at',
+    help: 'Check that you may both list and enter it.',
+  },
   symlink: {
     rule: 'file/link',
     message: 'This is a symbolic link, which a registry does not follow',

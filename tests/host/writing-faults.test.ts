@@ -1,0 +1,231 @@
+import { spawnSync } from 'node:child_process';
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { bundledProgram, testDay } from '../run-command.ts';
+import { sampleRegistry, temporaryFolder } from '../sample-registry.ts';
+
+// Between two calls that change the file system nothing changes. So whoever ends a run before each of them, and in the
+// middle of each write, has seen every state that a kill can leave.
+
+const faults = pathToFileURL(fileURLToPath(new URL('./writing-faults.mjs', import.meta.url))).href;
+
+interface Writing {
+  readonly args: readonly string[];
+  /** Makes ready the working directory, which holds the sample registry. */
+  readonly prepare?: (cwd: string) => void;
+  /** Where the calls are counted; by default all but the cache. */
+  readonly under?: string;
+}
+
+const pairing = ['plumstead/wren', 'oakhollow/daisy-pla'];
+const filament = 'profiles/filaments/oakhollow/daisy-pla.yaml';
+const ladder =
+  'commanded flow [mm3/s],feed length [mm],extruded mass [g]\n10,500,1.490\n14,500,1.489\n18,500,1.488\n';
+
+const replace = (cwd: string, path: string, from: string, to: string) => {
+  const text = readFileSync(join(cwd, path), 'utf8');
+  expect(text).toContain(from);
+  writeFileSync(join(cwd, path), text.replace(from, to));
+};
+
+/** Every command that writes, over files that are there and where none are. */
+const writings: Readonly<Record<string, Writing>> = {
+  'reduce --adopt': { args: ['reduce', 'wren-clover-petg-245', '--adopt', '--no-plot'] },
+  'check --fix': {
+    args: ['check', '--fix', '--today', testDay, '--no-remember'],
+    prepare: (cwd) => {
+      replace(cwd, filament, '200..235 Cel', '200 .. 235 °C');
+      replace(cwd, 'profiles/machines/plumstead/wren.yaml', '8200 mm/s2', '8200 mm/s²');
+    },
+  },
+  migrate: {
+    args: ['migrate'],
+    prepare: (cwd) =>
+      replace(
+        cwd,
+        'profiles/trials/2026/wren-daisy-pla-230.yaml',
+        'scale: {resolution: 0.001 g}',
+        'scaleResolution: 0.001 g',
+      ),
+  },
+  'new with a sheet': {
+    args: ['new', 'trial', 'a-ladder', '--from', 'ladder.csv', '--method', 'flowLadder', '--no-ask'],
+    prepare: (cwd) => writeFileSync(join(cwd, 'ladder.csv'), ladder),
+  },
+  'init of a new folder': { args: ['init', 'limits'] },
+  'init of a folder that is there': {
+    args: ['init', 'limits'],
+    prepare: (cwd) => mkdirSync(join(cwd, 'limits')),
+  },
+  'index --out': { args: ['index', 'profiles', '--out', 'index.json'] },
+  'index --out over one': {
+    args: ['index', 'profiles', '--out', 'index.json'],
+    prepare: (cwd) => writeFileSync(join(cwd, 'index.json'), 'old\n'),
+  },
+  'tables --out': { args: ['tables', ...pairing, '--out', 'tables', '--today', testDay] },
+  'tables --out over some': {
+    args: ['tables', ...pairing, '--out', 'tables', '--today', testDay],
+    prepare: (cwd) => {
+      mkdirSync(join(cwd, 'tables'));
+      writeFileSync(join(cwd, 'tables/table.csv'), 'old\n');
+    },
+  },
+  'plan --out': { args: ['plan', ...pairing, '--out', 'next', '--today', testDay] },
+  'reduce --plot': { args: ['reduce', 'wren-daisy-pla-230', '--plot', 'ladder.svg'] },
+  'the cache of a check': { args: ['check', '--today', testDay], under: 'remembered' },
+};
+
+/** Runs a command with a fault at one of its calls that change something; at none for `at` 0. */
+function runWith(cwd: string, { args, under = '' }: Writing, fault: string, at: number, log?: string) {
+  return spawnSync(process.execPath, ['--import', faults, bundledProgram, ...args], {
+    cwd,
+    encoding: 'utf8',
+    env: {
+      ...process.env,
+      NODE_DISABLE_COMPILE_CACHE: '1',
+      MELTBOUNDS_CACHE: join(cwd, 'remembered'),
+      FAULT: fault,
+      FAULT_AT: String(at),
+      FAULT_UNDER: under,
+      ...(log !== undefined && { FAULT_LOG: log }),
+    },
+  });
+}
+
+/** All files below a folder by their paths, the cache apart. */
+function filesIn(cwd: string): Record<string, string> {
+  const paths = readdirSync(cwd, { recursive: true, encoding: 'utf8' }).sort();
+  const files = paths.filter((path) => statSync(join(cwd, path)).isFile());
+  return Object.fromEntries(files.map((path) => [path, readFileSync(join(cwd, path), 'utf8')]));
+}
+
+const isLeftover = (path: string) => path.split('/').some((step) => step.startsWith('.meltbounds-'));
+
+function without(files: Record<string, string>, unwanted: (path: string) => boolean): Record<string, string> {
+  return Object.fromEntries(Object.entries(files).filter(([path]) => !unwanted(path)));
+}
+
+function workplace(writing: Writing): string {
+  const { cwd } = sampleRegistry(join(temporaryFolder(), 'work'));
+  writing.prepare?.(cwd);
+  return cwd;
+}
+
+interface Rehearsal {
+  readonly start: string;
+  readonly before: Record<string, string>;
+  readonly after: Record<string, string>;
+  readonly calls: number;
+}
+
+/** What a command does that nothing happens to. */
+function rehearse(writing: Writing): Rehearsal {
+  const start = workplace(writing);
+  const cwd = join(temporaryFolder(), 'work');
+  cpSync(start, cwd, { recursive: true });
+  const log = join(temporaryFolder(), 'log');
+  const { status, stderr } = runWith(cwd, writing, 'none', 0, log);
+  expect({ status, stderr }).toMatchObject({ status: 0 });
+  const calls = readFileSync(log, 'utf8').trimEnd().split('\n').length;
+  return { start, before: filesIn(start), after: filesIn(cwd), calls };
+}
+
+function tryFault(writing: Writing, { start }: Rehearsal, fault: string, at: number) {
+  const cwd = join(temporaryFolder(), 'work');
+  cpSync(start, cwd, { recursive: true });
+  const end = runWith(cwd, writing, fault, at);
+  return { cwd, end };
+}
+
+/** Each file is the old or the new one. */
+function expectOldOrNew(found: Record<string, string>, { before, after }: Rehearsal, what: string): void {
+  for (const path of Object.keys({ ...before, ...after, ...found })) {
+    expect([before[path], after[path]], `${what}: ${path}`).toContain(found[path]);
+  }
+}
+
+function killEverywhere(writing: Writing): void {
+  const rehearsal = rehearse(writing);
+  const isCache = (path: string) => path.startsWith('remembered');
+  expect(rehearsal.calls).toBeGreaterThan(3);
+  for (let at = 1; at <= rehearsal.calls; at++) {
+    const { cwd, end } = tryFault(writing, rehearsal, 'SIGKILL', at);
+    expect(end.signal, `kill at ${at}`).toBe('SIGKILL');
+    expectOldOrNew(without(filesIn(cwd), isLeftover), rehearsal, `kill at ${at}`);
+    // `plan` writes over nothing, nor does `new`: what is there already is the new one, whole.
+    const again = runWith(cwd, writing, 'none', 0);
+    const found = filesIn(cwd);
+    expect(
+      without(found, (path) => isCache(path) && !isLeftover(path)),
+      `run after a kill at ${at}: ${again.stderr}`,
+    ).toEqual(without(rehearsal.after, isCache));
+    rmSync(cwd, { recursive: true });
+  }
+}
+
+function failEverywhere(writing: Writing, code: string): void {
+  const rehearsal = rehearse(writing);
+  for (let at = 1; at <= rehearsal.calls; at++) {
+    const { cwd, end } = tryFault(writing, rehearsal, code, at);
+    const what = `${code} at ${at}: ${end.stdout}${end.stderr}`;
+    const found = filesIn(cwd);
+    expectOldOrNew(without(found, isLeftover), rehearsal, what);
+    // What cannot be removed is left to the next run; other calls are asked for, and their failure is told.
+    if (end.status === 0) expect(without(found, isLeftover), what).toEqual(rehearsal.after);
+    else {
+      expect(end.status, what).toBe(2);
+      expect(end.stderr, what).toMatch(new RegExp(`cannot be (?:written|made) \\(${code}\\)|\\(${code}\\)`));
+    }
+    rmSync(cwd, { recursive: true });
+  }
+}
+
+const names = Object.keys(writings);
+const codes = ['ENOSPC', 'EROFS', 'EACCES', 'EIO'];
+
+describe('a kill at any call leaves the old or the new, and the next run cleans up:', () => {
+  it.each(['reduce --adopt', 'new with a sheet'])('%s', (name) => killEverywhere(writings[name]!));
+  it.each(names)('%s', { tags: 'long' }, (name) => killEverywhere(writings[name]!));
+});
+
+describe('a system that refuses any call is told of, with status 2:', () => {
+  it.each(['reduce --adopt'])('%s, ENOSPC', (name) => failEverywhere(writings[name]!, 'ENOSPC'));
+  it.each(names.flatMap((name) => codes.map((code) => [name, code] as const)))(
+    '%s, %s',
+    { tags: 'long' },
+    (name, code) => failEverywhere(writings[name]!, code),
+  );
+});
+
+describe('what is left behind', () => {
+  it('stays while its process is at work, and a folder is not waited for that nobody holds', () => {
+    const cwd = workplace(writings['index --out']!);
+    // This process is at work.
+    const own = ownMark(cwd);
+    writeFileSync(join(cwd, `${own}.part`), 'half');
+    writeFileSync(join(cwd, `${own.replace(/-\d+-(\d*)-/, '-999999999-$1-')}.lock`), '');
+    expect(runWith(cwd, writings['index --out']!, 'none', 0).status).toBe(0);
+    expect(existsSync(join(cwd, `${own}.part`))).toBe(true);
+    expect(readdirSync(cwd).filter(isLeftover)).toEqual([`${own}.part`]);
+  });
+});
+
+/** The mark of this process, learnt from what a run leaves that is killed, with the number and start of this one. */
+function ownMark(cwd: string): string {
+  runWith(cwd, writings['index --out']!, 'SIGKILL', 2);
+  const [left = ''] = readdirSync(cwd).filter(isLeftover);
+  rmSync(join(cwd, left));
+  const start = readFileSync('/proc/self/stat', 'utf8').split(') ').at(-1)?.split(' ')[19] ?? '';
+  return left.replace(/-\d+-\d*-(\d+-\d+)\.lock$/, `-${process.pid}-${start}-$1`);
+}
