@@ -1,4 +1,13 @@
-import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  lstatSync,
+  mkdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it, test } from 'vitest';
 import { runCommand } from '../run-command.ts';
@@ -91,6 +100,27 @@ describe('an output through a link', () => {
     const { status, err } = await runCommand(registry.cwd, ['index', '--out', '/proc/self/index.json']);
     expect(status).toBe(2);
     expect(err).toMatch(/^\/proc\/self\/index\.json cannot be written \([A-Z]+\)\.\n/);
+  });
+});
+
+describe('an output that is no plain file', () => {
+  it('is refused, and what stands there stays', async () => {
+    const registry = sampleRegistry();
+    const { execFileSync } = await import('node:child_process');
+    execFileSync('mkfifo', [join(registry.cwd, 'pipe')]);
+    for (const [args, name] of [
+      [['index', '--out', 'pipe'], 'pipe'],
+      [['index', '--out', '/dev/null'], '/dev/null'],
+      [['index', '--out', 'profiles'], 'profiles'],
+    ] as const) {
+      const { status, err } = await runCommand(registry.cwd, args);
+      expect({ status, err }).toEqual({
+        status: 2,
+        err: `${name} is no plain file; nothing was written.\nName a file, or a place where none is yet.\n`,
+      });
+    }
+    expect(lstatSync('/dev/null').isCharacterDevice()).toBe(true);
+    expect(lstatSync(join(registry.cwd, 'pipe')).isFIFO()).toBe(true);
   });
 });
 

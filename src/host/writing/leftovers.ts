@@ -4,13 +4,14 @@ import { isAtWork, readMark } from './writer.ts';
 
 /**
  * The locks in a folder that count. What runs have left there that ended before their time is removed, and so is what
- * `isGivenUp` says that nobody will come back to.
+ * `isGivenUp` says that nobody will come back to, of those that cannot be seen from here.
  */
 export function locksIn(folder: string, isGivenUp: (name: string) => boolean = () => false): string[] {
   return readdirSync(folder).filter((name) => {
     const mark = readMark(name);
     if (mark === null) return false;
-    const isOver = isAtWork(mark.writer) === false || isGivenUp(name);
+    const atWork = isAtWork(mark.writer);
+    const isOver = atWork === false || (atWork === null && isGivenUp(name));
     if (isOver) removeQuietly(join(folder, name));
     return !isOver && mark.use === 'lock';
   });

@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync } from 'node:fs';
+import { existsSync, lstatSync, mkdirSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { printable } from '../../text/printable.ts';
@@ -22,6 +22,7 @@ export async function writeFile(
   const absolute = resolve(cwd, path);
   try {
     if (isLink(absolute) || leadsOut(dirname(absolute), cwd)) return linkElsewhere(path);
+    if (isOther(absolute)) return noPlainFile(path);
     return await underLock(dirname(absolute), path, (mark) => {
       replaceFile(absolute, text, mark);
       return success(null);
@@ -50,6 +51,8 @@ export async function writeFiles(
       tidyFolders([dirname(folder)]);
       const link = files.find(([file]) => isLink(join(folder, file)));
       if (link !== undefined) return linkElsewhere(join(named, link[0]));
+      const other = files.find(([file]) => isOther(join(folder, file)));
+      if (other !== undefined) return noPlainFile(join(named, other[0]));
       const written = await underLock<null, never>(folder, named, (mark) => {
         for (const [file, text] of files) replaceFile(join(folder, file), text, mark);
         return success(null);
@@ -64,6 +67,19 @@ export async function writeFiles(
       'Name a folder that you may write to, on a disk with space.',
     );
   }
+}
+
+/** Whether a folder, a device or a pipe stands at a path: a file must not take its place. */
+function isOther(path: string): boolean {
+  return lstatSync(path, { throwIfNoEntry: false })?.isFile() === false;
+}
+
+function noPlainFile(path: string) {
+  return refusal(
+    'unwritable',
+    `${printable(path)} is no plain file; nothing was written`,
+    'Name a file, or a place where none is yet.',
+  );
 }
 
 /** Makes a folder with its files, by absolute path, unless there is one; whether it has. It throws what the system says. */
