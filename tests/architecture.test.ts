@@ -256,6 +256,23 @@ describe('effects stay at the edge:', () => {
     expect(filesWhere((content) => global.test(content)).filter((file) => !isAtTheEdge(file))).toEqual([]);
   });
 
+  test('JSON for others is written by `jsonText` alone, which defuses it', () => {
+    expect(filesWhere((content) => /JSON\.stringify\([^;]*, null, /.test(content))).toEqual([
+      'text/json-text.ts',
+    ]);
+  });
+
+  test('commands print through `withSafeOutput` alone', () => {
+    // The entrance hands `run` the streams, and `run` hands commands nothing but the safe context.
+    const handing = filesWhere((content) => /\bwithSafeOutput\(/.test(content));
+    expect(handing).toEqual(['commands/cli-context.ts', 'commands/run.ts']);
+    const [, body = ''] = text('commands/run.ts').split('withSafeOutput(context);');
+    expect(body).not.toContain('context');
+    expect(
+      importsWhere((target) => ['process', 'node:process', 'console', 'node:console'].includes(target)),
+    ).toEqual([]);
+  });
+
   test('nothing uses the network', () => {
     expect(
       importsWhere((target) => /^(?:node:)?(?:https?|http2|net|tls|dgram|dns)(?:\/|$)/.test(target)),

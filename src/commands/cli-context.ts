@@ -2,6 +2,7 @@ import type { Asker } from '../host/asker.ts';
 import type { Progress } from '../host/progress.ts';
 import type { Threads } from '../host/threads.ts';
 import type { ResultStore } from '../registry/result-store.ts';
+import { type TerminalForm, terminalText } from '../text/terminal-text.ts';
 
 /** Results of earlier runs. */
 interface KeptResults {
@@ -15,7 +16,8 @@ interface KeptResults {
 /** What a command may touch outside of itself, so that tests can give it a world of their own. */
 export interface CliContext {
   readonly cwd: string;
-  readonly out: (text: string) => void;
+  /** Prints on standard output; within a command it passes `terminalText` first, and workflow commands say that they are. */
+  readonly out: (text: string, form?: Pick<TerminalForm, 'workflowCommands'>) => void;
   readonly err: (text: string) => void;
   readonly colour: boolean;
   /** Today's date, YYYY-MM-DD, in UTC. */
@@ -48,4 +50,17 @@ export function wantsColour(env: NodeJS.ProcessEnv, isTerminal: boolean): boolea
   if (env.NO_COLOR !== undefined && env.NO_COLOR !== '') return false;
   if (env.FORCE_COLOR !== undefined && env.FORCE_COLOR !== '' && env.FORCE_COLOR !== '0') return true;
   return isTerminal && env.TERM !== 'dumb';
+}
+
+/**
+ * The same context, whose outputs defuse whatever a profile, a path, an option or another program brings. Commands are given
+ * no other, so that none can forget it.
+ */
+export function withSafeOutput(cli: CliContext): CliContext {
+  const { colour, out, err } = cli;
+  return {
+    ...cli,
+    out: (text, form) => out(terminalText(text, { ...form, colour })),
+    err: (text) => err(terminalText(text, { colour })),
+  };
 }

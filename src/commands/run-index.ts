@@ -12,6 +12,7 @@ import {
 import { type IndexDifference, verifyIndex } from '../registry/mirror/verify-index.ts';
 import { failure, type Problem, type Result } from '../result.ts';
 import { printable } from '../text/printable.ts';
+import { pathLines } from '../text/terminal-text.ts';
 import { counted } from '../text/words.ts';
 import { type CliContext, exitStatus } from './cli-context.ts';
 import type { Exit } from './exit.ts';
@@ -48,7 +49,7 @@ async function write(folder: string, out: string | undefined, cli: CliContext, e
   if (out === undefined) return cli.out(text);
   const written = await writeFile(out, text, cli.cwd);
   if (!written.ok) return exit.cannotRun(written.error);
-  cli.out(`${out}\n`);
+  cli.out(pathLines([out]));
 }
 
 function verify(folder: string, indexPath: string, cli: CliContext, exit: Exit): void {

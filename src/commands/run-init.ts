@@ -7,6 +7,7 @@ import { makeFolder } from '../host/writing/write-files.ts';
 import { type NewFileProblem, writeNewFile } from '../host/writing/write-new-file.ts';
 import { compareText } from '../registry/finding.ts';
 import { type Result, success } from '../result.ts';
+import { pathLines } from '../text/terminal-text.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
 
@@ -30,7 +31,7 @@ export async function runInit(
   const done = await writeTemplate(root, { name, version: version }, options);
   if (!done.ok) return exit.cannotRun(done.error);
   const { written, kept } = done.value;
-  cli.out(written.map((path) => `${join(shown, path)}\n`).join(''));
+  cli.out(pathLines(written.map((path) => join(shown, path))));
   cli.err(afterwards(shown, kept, options));
 }
 

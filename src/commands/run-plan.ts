@@ -7,6 +7,7 @@ import { planTrial } from '../decisions/plan/plan-trial.ts';
 import { tidyFolders } from '../host/writing/leftovers.ts';
 import { writeFiles } from '../host/writing/write-files.ts';
 import { type Problem, type Result, success } from '../result.ts';
+import { pathLines } from '../text/terminal-text.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
 import { measureOption } from './measure-option.ts';
@@ -62,7 +63,8 @@ export async function runPlan(
   }
   const written = await writeFiles(files, folder, options.out, cli.cwd);
   if (!written.ok) return exit.cannotRun(written.error);
-  for (const path of written.value) cli.out(`${join(options.out, path)}\n`);
+  const { out } = options;
+  cli.out(pathLines(written.value.map((path) => join(out, path))));
 }
 
 function requestFrom(

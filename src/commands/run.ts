@@ -1,10 +1,15 @@
 import { Command, CommanderError } from 'commander';
-import { type CliContext, type ExitStatus, exitStatus } from './cli-context.ts';
+import { type CliContext, type ExitStatus, exitStatus, withSafeOutput } from './cli-context.ts';
 import type { MakeCommand } from './commands.ts';
 import { rememberExit } from './exit.ts';
 
 /** Runs the command line `meltbounds ARGUMENTS…` and returns its exit status. */
-export async function run(args: readonly string[], version: string, cli: CliContext): Promise<ExitStatus> {
+export async function run(
+  args: readonly string[],
+  version: string,
+  context: CliContext,
+): Promise<ExitStatus> {
+  const cli = withSafeOutput(context);
   const { exit, status } = rememberExit(cli);
   const program = new Command('meltbounds')
     .description(
@@ -25,7 +30,7 @@ NO_COLOR turns colours off, FORCE_COLOR on.`,
   const { commands } = await import('./commands.ts');
   for (const make of wanted(args, commands)) program.addCommand(make(cli, exit));
   for (const command of [program, ...program.commands]) {
-    command.exitOverride().configureOutput({ writeOut: cli.out, writeErr: cli.err });
+    command.exitOverride().configureOutput({ writeOut: (text) => cli.out(text), writeErr: cli.err });
   }
   try {
     await program.parseAsync([...args], { from: 'user' });

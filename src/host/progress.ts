@@ -1,3 +1,5 @@
+import { printable } from '../text/printable.ts';
+
 /** Says on one line what is being done; the next text takes its place, an empty one leaves nothing. */
 export type Progress = (text: string) => void;
 
@@ -8,5 +10,5 @@ export function terminalProgress(
   env: NodeJS.ProcessEnv,
 ): Progress | null {
   if (!isTerminal || env.TERM === 'dumb' || (env.CI ?? '') !== '') return null;
-  return (text) => write(`\r\u001B[K${text}`);
+  return (text) => write(`\r\u001B[K${printable(text)}`);
 }

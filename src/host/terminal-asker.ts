@@ -1,5 +1,6 @@
 import type { Readable, Writable } from 'node:stream';
 import { autocomplete, confirm, isCancel, text } from '@clack/prompts';
+import { printable } from '../text/printable.ts';
 import type { Answer, Asker } from './asker.ts';
 
 /** Value that stands for an open answer in a list; no choice of a schema has blanks. */
@@ -17,8 +18,9 @@ export function terminalAsker(input: Readable, output: Writable): Asker {
           // An example in the line of the answer would look like one that stands there already.
           message: [message, example === '' ? '' : `For example ${example}.`, open === null ? '' : `${open}.`]
             .filter((part) => part !== '')
+            .map(printable)
             .join(' '),
-          initialValue: suggestion,
+          initialValue: printable(suggestion),
           validate: (value = '') =>
             value.trim() === ''
               ? open === null
@@ -32,9 +34,9 @@ export function terminalAsker(input: Readable, output: Writable): Asker {
     choose: async ({ message, choices, open }) =>
       answerOf(
         await autocomplete({
-          message,
+          message: printable(message),
           options: [
-            ...choices.map((choice) => ({ value: choice, label: choice })),
+            ...choices.map((choice) => ({ value: choice, label: printable(choice) })),
             ...(open === null ? [] : [{ value: openValue, label: open }]),
           ],
           filter: (typed, { value }) =>
@@ -45,7 +47,7 @@ export function terminalAsker(input: Readable, output: Writable): Asker {
         }),
       ),
     confirm: async (message) => {
-      const answer = await confirm({ message, initialValue: false, input, output });
+      const answer = await confirm({ message: printable(message), initialValue: false, input, output });
       return isCancel(answer) ? 'stopped' : answer;
     },
   };

@@ -1,4 +1,5 @@
 import { type Problem, type Result, refusal, success } from '../result.ts';
+import { printableLines } from './printable.ts';
 
 /** A record of comma-separated values, and the line of the text on which it ends, counted from 1. */
 interface CsvRecord {
@@ -106,10 +107,15 @@ function misquoted(
 /** What a cell may hold; null leaves it empty. */
 export type CsvCell = string | number | null;
 
-/** A cell of comma-separated values (RFC 4180). Text that a spreadsheet would run as a formula is defused by `'`. */
+/**
+ * A cell of comma-separated values (RFC 4180). Text that a spreadsheet would run as a formula is defused by `'`; what cannot
+ * be seen is written out.
+ */
 export function csvCell(cell: CsvCell): string {
   const text =
-    typeof cell === 'string' ? cell.replace(/^[=+\-@\t\r\uFF1D\uFF0B\uFF0D\uFF20]/, "'$&") : `${cell ?? ''}`;
+    typeof cell === 'string'
+      ? printableLines(cell).replace(/^[=+\-@\t\r\uFF1D\uFF0B\uFF0D\uFF20]/, "'$&")
+      : `${cell ?? ''}`;
   return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 

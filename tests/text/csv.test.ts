@@ -3,6 +3,7 @@ import { stringify } from 'csv-stringify/sync';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CsvCell, csvCell, formatCsv, readCsv } from '../../src/text/csv.ts';
+import { printableLines } from '../../src/text/printable.ts';
 
 function read(text: string) {
   const records = readCsv(text);
@@ -136,9 +137,13 @@ describe('rows', () => {
     fc.assert(
       fc.property(fc.array(fc.array(text, { minLength: 1 }), { minLength: 1 }), (rows) => {
         fc.pre(!rows[0]?.[0]?.startsWith('\uFEFF'));
-        expect(cellsOf(formatCsv(rows))).toEqual(rows);
+        expect(cellsOf(formatCsv(rows))).toEqual(rows.map((row) => row.map(printableLines)));
       }),
     );
+  });
+
+  it('show what cannot be seen', () => {
+    expect(csvCell('a\u202E\u001B[2J\u009Bb\tc\nd')).toBe('"a\\u{202e}\\u{1b}[2J\\u{9b}b\tc\nd"');
   });
 
   it('hold numbers as they are', () => {

@@ -11,6 +11,7 @@ import type { ReportFormat } from '../../report/report-formats.ts';
 import { type Problem, type Result, success } from '../../result.ts';
 import type { Judgement } from '../../rules/engine/check-registry.ts';
 import type { Shard } from '../../rules/engine/evidence-shards.ts';
+import { pathLines } from '../../text/terminal-text.ts';
 import { type CliContext, exitStatus } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
 import { openMemory } from '../open-memory.ts';
@@ -104,7 +105,7 @@ async function checkOnce(
   if (wanted.length === 0 && !isNarrowed) return stop(noProfiles);
   if (options.fix) {
     progress('');
-    const tell = (line: string) => cli.err(`${line}\n`);
+    const tell = (line: string) => cli.err(pathLines([line]));
     const readAnew = () => read().loaded();
     const fixed = await fixFiles(files.loaded(), { wantsFile, cwd, tell, readAnew });
     if (!fixed.ok) return stop(fixed.error);
@@ -128,7 +129,7 @@ async function checkOnce(
     colour: cli.colour,
     textOf: (file) => texts.get(file),
   });
-  cli.out(report);
+  cli.out(report, { workflowCommands: options.format === 'annotations' });
   const fails = findings.some(({ severity }) => isAtLeast(severity, options.failOn));
   exit.with(fails ? exitStatus.findings : exitStatus.clean);
 }

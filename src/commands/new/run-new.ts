@@ -1,5 +1,6 @@
 import { type NewFileProblem, writeNewFile } from '../../host/writing/write-new-file.ts';
 import { failure, type Result, success } from '../../result.ts';
+import { pathLines } from '../../text/terminal-text.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
 import { nextSteps } from './new-next-steps.ts';
@@ -14,11 +15,11 @@ export async function runNew(
 ): Promise<void> {
   const started = await startProfile(kind, id, options, cli);
   if (!started.ok) return exit.cannotRun(started.error);
-  cli.err(started.value.understood.map((line) => `${line}\n`).join(''));
+  cli.err(pathLines(started.value.understood));
   if (options.dryRun) return cli.out(started.value.text);
   const written = await write(started.value);
   if (!written.ok) return exit.cannotRun(written.error);
-  cli.out(written.value.map((path) => `${path}\n`).join(''));
+  cli.out(pathLines(written.value));
   cli.err(nextSteps(started.value));
 }
 

@@ -1,6 +1,7 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
 import { conformanceFacts } from '../../knowledge/conformance.ts';
 import { decisionFacts } from '../../knowledge/decision-rule.ts';
+import { jsonText } from '../../text/json-text.ts';
 import { dimensionInfo } from '../../units/dimension.ts';
 import { amountOf, rounded } from '../../units/rounded.ts';
 import type { ClaimEvidence, JudgedClaim } from './claim-verdict.ts';
@@ -19,7 +20,7 @@ export function formatClaimsAsJson({ machine, decision, claims, origin }: ClaimR
     claims: claims.map(claimFacts),
     cautions: tableCautions,
   };
-  return `${JSON.stringify(document, null, 2)}\n`;
+  return jsonText(document);
 }
 
 function claimFacts(judged: JudgedClaim): Record<string, unknown> {

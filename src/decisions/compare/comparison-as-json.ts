@@ -1,6 +1,7 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
 import { quirkFacts } from '../../knowledge/quirk-words.ts';
 import { jsonInputs } from '../../tables/write/table-as-json.ts';
+import { jsonText } from '../../text/json-text.ts';
 import type { Money } from '../../units/canonical.ts';
 import { amountOf } from '../../units/rounded.ts';
 import type { ComparedEstimate, Comparison } from './comparison.ts';
@@ -26,7 +27,7 @@ export function formatComparisonAsJson(comparison: Comparison): string {
     cautions: tableCautions,
     inputs: jsonInputs(comparison),
   };
-  return `${JSON.stringify(document, null, 2)}\n`;
+  return jsonText(document);
 }
 
 function jsonEstimate(estimate: ComparedEstimate) {

@@ -2,6 +2,7 @@ import { tableCautions } from '../../knowledge/cautions.ts';
 import { conformanceFacts } from '../../knowledge/conformance.ts';
 import { decisionFacts } from '../../knowledge/decision-rule.ts';
 import { quirkFacts } from '../../knowledge/quirk-words.ts';
+import { jsonText } from '../../text/json-text.ts';
 import { amountOf } from '../../units/rounded.ts';
 import type { MatchResult } from './match-registry.ts';
 import type { ClaimedFlow, MatchFlow } from './match-verdict.ts';
@@ -24,7 +25,7 @@ export function formatMatchAsJson({ ranked, decision, matches, origin }: MatchRe
     })),
     cautions: tableCautions,
   };
-  return `${JSON.stringify(document, null, 2)}\n`;
+  return jsonText(document);
 }
 
 function claimFacts({ claimed, conformance }: ClaimedFlow): Record<string, unknown> {

@@ -1,4 +1,5 @@
 import { quirkFacts } from '../../knowledge/quirk-words.ts';
+import { jsonText } from '../../text/json-text.ts';
 import { type BenchPlan, plannedReadings } from './bench-plan.ts';
 
 /** Version of the form of the JSON plans, see `schema/output/plan.schema.json`. */
@@ -22,5 +23,5 @@ export function formatPlanAsJson(plan: BenchPlan): string {
     quirks: plan.quirks.map(quirkFacts),
     cautions: plan.cautions,
   };
-  return `${JSON.stringify(document, null, 2)}\n`;
+  return jsonText(document);
 }

@@ -1,3 +1,4 @@
+import { jsonText } from '../../text/json-text.ts';
 import { compareText } from '../finding.ts';
 import type { LoadedRegistry } from '../load-files.ts';
 import type { AnyProfile } from '../profile.ts';
@@ -36,7 +37,7 @@ export function indexRegistry({ registry }: LoadedRegistry): RegistryIndex {
 
 /** The index as the file that `index --verify` reads. */
 export function formatRegistryIndexAsJson(index: RegistryIndex): string {
-  return `${JSON.stringify(index, null, 2)}\n`;
+  return jsonText(index);
 }
 
 function indexedProfile({ kind, id, source, data, attachment }: AnyProfile): IndexedProfile {

@@ -3,6 +3,7 @@ import type { CellMove } from '../../decisions/diff/diff-tables.ts';
 import type { ChangeSide, ProfileChange } from '../../decisions/diff/profile-changes.ts';
 import { tableCautions } from '../../knowledge/cautions.ts';
 import type { SpeedRow } from '../../tables/derive/speed-table.ts';
+import { jsonText } from '../../text/json-text.ts';
 import { type Dimension, dimensionInfo } from '../../units/dimension.ts';
 import { reportedFinding } from '../findings/findings-as-json.ts';
 import type { DiffReport } from './diff-report.ts';
@@ -29,7 +30,7 @@ export function formatDiffAsJson({ diff, base, head }: DiffReport): string {
     findings: findings.map(reportedFinding),
     cautions: tableCautions,
   };
-  return `${JSON.stringify(document, null, 2)}\n`;
+  return jsonText(document);
 }
 
 function profileObject({ changes, ...profile }: ProfileDiff) {

@@ -1,4 +1,5 @@
 import type { AcknowledgedFinding, Finding } from '../../registry/finding.ts';
+import { jsonText } from '../../text/json-text.ts';
 import type { Summary } from './summary.ts';
 
 /** Version of the form of the JSON findings, see `schema/output/check.schema.json`. */
@@ -19,7 +20,7 @@ export function formatFindingsAsJson(
     ...(acknowledged !== null && { acknowledged: acknowledged.map(reportedAcknowledgement) }),
     summary,
   };
-  return `${JSON.stringify(document, null, 2)}\n`;
+  return jsonText(document);
 }
 
 function reportedAcknowledgement(finding: AcknowledgedFinding) {

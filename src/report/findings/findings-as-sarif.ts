@@ -1,5 +1,6 @@
 import { type AcknowledgedFinding, compareText, type Finding } from '../../registry/finding.ts';
 import { rules } from '../../rules/engine/rules.ts';
+import { jsonText } from '../../text/json-text.ts';
 import { sha256Of } from '../../text/sha256.ts';
 import { documentationAddress, rulePageAddress } from '../rules/rule-address.ts';
 
@@ -39,7 +40,7 @@ export function formatFindingsAsSarif(
     ],
     properties: { acknowledged: count },
   };
-  return `${JSON.stringify({ $schema: schema, version: '2.1.0', runs: [run] }, null, 2)}\n`;
+  return jsonText({ $schema: schema, version: '2.1.0', runs: [run] });
 }
 
 function descriptor(code: string) {

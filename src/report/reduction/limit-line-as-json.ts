@@ -3,6 +3,7 @@ import type { LimitAnswer } from '../../bench/limit-line/limit-line-answers.ts';
 import type { PairingReduction } from '../../bench/limit-line/pairing-reduction.ts';
 import { tableCautions } from '../../knowledge/cautions.ts';
 import type { Origin } from '../../knowledge/origin.ts';
+import { jsonText } from '../../text/json-text.ts';
 import { clean } from '../../units/round-to-step.ts';
 import { rounded } from '../../units/rounded.ts';
 import { limitLineWarnings } from './limit-line-warnings.ts';
@@ -41,7 +42,7 @@ export function formatLimitLineAsJson(
     warnings: limitLineWarnings(pairing),
     cautions: tableCautions,
   };
-  return `${JSON.stringify(document, null, 2)}\n`;
+  return jsonText(document);
 }
 
 function jsonLine(line: LimitLine) {

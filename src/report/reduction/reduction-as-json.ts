@@ -1,6 +1,7 @@
 import type { ReducedResult, Reduction } from '../../bench/reduction.ts';
 import { tableCautions } from '../../knowledge/cautions.ts';
 import type { Origin } from '../../knowledge/origin.ts';
+import { jsonText } from '../../text/json-text.ts';
 import { dimensionInfo } from '../../units/dimension.ts';
 import type { SheetReading } from './sheet-facts.ts';
 
@@ -26,7 +27,7 @@ export function formatReductionAsJson(
     warnings,
     cautions: tableCautions,
   };
-  return `${JSON.stringify(content, null, 2)}\n`;
+  return jsonText(content);
 }
 
 function jsonSheet({ encoding, separator, decimal, observations, columns, notes, remarks }: SheetReading) {

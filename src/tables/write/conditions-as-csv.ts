@@ -1,5 +1,6 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
 import { formatCsv } from '../../text/csv.ts';
+import { jsonText } from '../../text/json-text.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
 import { type ConditionColumn, conditionCell, conditionColumns } from './condition-columns.ts';
 import { jsonInputs, tableTitle } from './table-as-json.ts';
@@ -34,5 +35,5 @@ export function formatConditionsCsvMetadata(table: SpeedTable, csvName: string):
     dialect: { header: true, encoding: 'utf-8', lineTerminators: ['\r\n'] },
     tableSchema: { columns },
   };
-  return `${JSON.stringify(metadata, null, 2)}\n`;
+  return jsonText(metadata);
 }

@@ -1,5 +1,6 @@
 import { formatCsv } from '../../text/csv.ts';
 import type { TextFormat } from '../../text/format-text.ts';
+import { jsonText } from '../../text/json-text.ts';
 import { formatDocument } from '../../units/format-document.ts';
 import type { TableFamily } from '../derive/table-family.ts';
 import { familyDocument } from './family-document.ts';
@@ -35,5 +36,5 @@ export function formatFamilyAsJson({ tables, chosen, chosenBy }: TableFamily): s
     chosen: { nozzleTemperature: { value: chosen, unit: 'Cel' }, by: chosenBy },
     tables: tables.map(jsonTable),
   };
-  return `${JSON.stringify(document, null, 2)}\n`;
+  return jsonText(document);
 }

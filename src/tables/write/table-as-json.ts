@@ -1,5 +1,6 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
 import { quirkFacts } from '../../knowledge/quirk-words.ts';
+import { jsonText } from '../../text/json-text.ts';
 import type { Dimension } from '../../units/dimension.ts';
 import { dimensionInfo } from '../../units/dimension.ts';
 import { clean } from '../../units/round-to-step.ts';
@@ -14,7 +15,7 @@ const tableFormat = 'meltbounds-tables/2';
 
 /** The table as JSON, as `schema/tables.schema.json` describes it: every quantity an object of value and unit. */
 export function formatTableAsJson(table: SpeedTable): string {
-  return `${JSON.stringify(jsonTable(table), null, 2)}\n`;
+  return jsonText(jsonTable(table));
 }
 
 /** The same before it is written. */

@@ -1,6 +1,7 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
 import { type Origin, originSentence } from '../../knowledge/origin.ts';
 import { formatQuirk } from '../../knowledge/quirk-words.ts';
+import { jsonText } from '../../text/json-text.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
 import { headingOf, tableColumns } from './columns.ts';
 import { inputsHeading, quirksHeading } from './table-as-csv.ts';
@@ -50,7 +51,7 @@ export function formatTableCsvMetadata(table: SpeedTable, csvName: string): stri
       primaryKey: ['feature', 'layerHeight', 'lineWidth'],
     },
   };
-  return `${JSON.stringify(metadata, null, 2)}\n`;
+  return jsonText(metadata);
 }
 
 function originNotes(origin: Origin): string[] {

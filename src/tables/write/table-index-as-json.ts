@@ -1,4 +1,5 @@
 import { tableCautions } from '../../knowledge/cautions.ts';
+import { jsonText } from '../../text/json-text.ts';
 import type { TableIndex } from './table-index.ts';
 
 /** Version of the form of the JSON index: it grows when a program that reads it must change. */
@@ -15,5 +16,5 @@ export function formatTableIndexAsJson({ tabled, omitted }: TableIndex): string 
     omitted,
     cautions: tableCautions,
   };
-  return `${JSON.stringify(document, null, 2)}\n`;
+  return jsonText(document);
 }

@@ -7,6 +7,7 @@ import { formatTableAsCsv } from '../../../src/tables/write/table-as-csv.ts';
 import { formatTableAsJson } from '../../../src/tables/write/table-as-json.ts';
 import { formatTableAsMarkdown } from '../../../src/tables/write/table-as-markdown.ts';
 import { formatTableCsvMetadata } from '../../../src/tables/write/table-csv-metadata.ts';
+import { printableLines } from '../../../src/text/printable.ts';
 import { fullFigures, tableWith } from '../derive/pairing-with.ts';
 
 const table = tableWith(fullFigures);
@@ -50,18 +51,16 @@ describe('CSV', () => {
     expect(lastCell(csv)).toBe(`${text} x sha256:0000000000000000`);
   });
 
-  it.each(['=1+1', '+1', '-1', '@SUM(A1)', '\t=1', '\r=1'])(
-    'defuses %j, which a spreadsheet would run',
-    (text) => {
-      expect(lastCell(formatTableAsCsv(withInput(text)))).toBe(`'${text} x sha256:0000000000000000`);
-    },
-  );
+  it.each(['=1+1', '+1', '-1', '@SUM(A1)', '\t=1'])('defuses %j, which a spreadsheet would run', (text) => {
+    expect(lastCell(formatTableAsCsv(withInput(text)))).toBe(`'${text} x sha256:0000000000000000`);
+  });
 
   it('reads back whatever the text', () => {
     fc.assert(
       fc.property(fc.string({ unit: 'binary', minLength: 1 }), (text) => {
         const cell = lastCell(formatTableAsCsv(withInput(text)));
-        expect([`${text} x sha256:0000000000000000`, `'${text} x sha256:0000000000000000`]).toContain(cell);
+        const shown = `${printableLines(text)} x sha256:0000000000000000`;
+        expect([shown, `'${shown}`]).toContain(cell);
         expect(cell).not.toMatch(/^[=+\-@\t\r]/);
       }),
     );
