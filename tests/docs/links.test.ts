@@ -3,7 +3,7 @@ import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { projectFolder } from '../../scripts/docs/documents.ts';
 
-const atTop = ['README.md', 'CONTRIBUTING.md', 'DEVELOPERS.md', 'profiles/README.md'];
+const atTop = ['README.md', 'CONTRIBUTING.md', 'DEVELOPERS.md', 'SECURITY.md', 'profiles/README.md'];
 const pages = readdirSync(`${projectFolder}docs`, { recursive: true, encoding: 'utf8' })
   .map((path) => `docs/${path.replaceAll('\\', '/')}`)
   .filter((path) => path.endsWith('.md'));
