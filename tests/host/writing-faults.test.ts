@@ -191,19 +191,24 @@ function failEverywhere(writing: Writing, code: string): void {
   }
 }
 
+/** Some forty programs are started one after the other, ms. */
+const patient = 300_000;
+
 const names = Object.keys(writings);
 const codes = ['ENOSPC', 'EROFS', 'EACCES', 'EIO'];
 
 describe('a kill at any call leaves the old or the new, and the next run cleans up:', () => {
-  it.each(['reduce --adopt', 'new with a sheet'])('%s', (name) => killEverywhere(writings[name]!));
-  it.each(names)('%s', { tags: 'long' }, (name) => killEverywhere(writings[name]!));
+  it('reduce --adopt', { timeout: patient }, () => killEverywhere(writings['reduce --adopt']!));
+  it.each(names)('%s', { tags: 'long', timeout: 6 * patient }, (name) => killEverywhere(writings[name]!));
 });
 
 describe('a system that refuses any call is told of, with status 2:', () => {
-  it.each(['reduce --adopt'])('%s, ENOSPC', (name) => failEverywhere(writings[name]!, 'ENOSPC'));
+  it('reduce --adopt, ENOSPC', { timeout: patient }, () =>
+    failEverywhere(writings['reduce --adopt']!, 'ENOSPC'),
+  );
   it.each(names.flatMap((name) => codes.map((code) => [name, code] as const)))(
     '%s, %s',
-    { tags: 'long' },
+    { tags: 'long', timeout: 6 * patient },
     (name, code) => failEverywhere(writings[name]!, code),
   );
 });
