@@ -5,25 +5,46 @@ import { ruleOf } from './rules.ts';
 /** Nobody fixes more in one go, and a hostile file of 1 MiB holds tens of thousands. */
 export const mostFindingsPerFile = 200;
 
-/** The most serious findings of each file up to the most that is shown, with one more that says how many are left out. */
+/** A report of thousands of hostile files stays some ten megabytes in its longest form. */
+const mostFindingsOfReport = 10_000;
+
+/**
+ * The most serious findings of each file up to the most that is shown, with one more that says how many are left out. Where
+ * the whole report would be too long, fewer of each file are shown, but one at least, so that no file seems to pass.
+ */
 export function capFindings(findings: readonly Finding[]): Finding[] {
-  return [...groupedBy(findings, ({ file }) => file).values()].flatMap(capped).sort(compareFindings);
+  const ofFiles = [...groupedBy(findings, ({ file }) => file).values()];
+  const most = mostOfFile(ofFiles.map(({ length }) => length));
+  return ofFiles.flatMap((ofFile) => capped(ofFile, most)).sort(compareFindings);
 }
 
-function capped(ofFile: readonly Finding[]): readonly Finding[] {
-  if (ofFile.length <= mostFindingsPerFile) return ofFile;
+/** How many findings of each file are shown, given how many each has. */
+function mostOfFile(counts: readonly number[]): number {
+  const shown = counts.reduce((sum, count) => sum + Math.min(count, mostFindingsPerFile), 0);
+  if (shown <= mostFindingsOfReport) return mostFindingsPerFile;
+  return Math.min(mostFindingsPerFile, Math.max(1, Math.floor(mostFindingsOfReport / counts.length)));
+}
+
+function capped(ofFile: readonly Finding[], most: number): readonly Finding[] {
+  if (ofFile.length <= most) return ofFile;
   const mostSeriousFirst = ofFile.toSorted(
     (a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity) || compareFindings(a, b),
   );
-  const shown = mostSeriousFirst.slice(0, mostFindingsPerFile);
-  const [left] = mostSeriousFirst.slice(mostFindingsPerFile);
+  const shown = mostSeriousFirst.slice(0, most);
+  const [left] = mostSeriousFirst.slice(most);
   const last = shown.toSorted(compareFindings).at(-1);
   if (left === undefined || last === undefined) return ofFile;
-  return [...shown, andMore(left, last, ofFile.length - mostFindingsPerFile)];
+  return [...shown, andMore(left, last, ofFile.length, most)];
 }
 
 /** Stands at the last place shown, and is as serious as the most serious of what is left out. */
-function andMore(left: Finding, { line, column, endLine, endColumn }: Finding, count: number): Finding {
+function andMore(
+  left: Finding,
+  { line, column, endLine, endColumn }: Finding,
+  all: number,
+  most: number,
+): Finding {
+  const count = all - most;
   return {
     rule: 'file/many-findings',
     severity: left.severity,
@@ -31,8 +52,8 @@ function andMore(left: Finding, { line, column, endLine, endColumn }: Finding, c
     file: left.file,
     ...{ line, column, endLine, endColumn },
     pointer: '',
-    found: String(count + mostFindingsPerFile),
-    allowed: `up to ${mostFindingsPerFile} findings shown for a file`,
+    found: String(all),
+    allowed: `up to ${most} ${most === 1 ? 'finding' : 'findings'} shown for a file`,
     source: ruleOf('file/many-findings').source,
     help: 'Fix those that are shown and check again: many of the rest are often the same slip.',
   };
