@@ -1,10 +1,20 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { defineConfig } from 'vitest/config';
 
-export default defineConfig({
+/** Every file of tests, or in `--mode thorough` those that hold properties. */
+function filesFor(mode: string): string[] {
+  if (mode !== 'thorough') return ['tests/**/*.test.ts'];
+  return readdirSync('tests', { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.test.ts'))
+    .map((name) => `tests/${name.replaceAll('\\', '/')}`)
+    .filter((path) => readFileSync(path, 'utf8').includes("from 'fast-check'"));
+}
+
+export default defineConfig(({ mode }) => ({
   test: {
-    include: ['tests/**/*.test.ts'],
+    include: filesFor(mode),
     globalSetup: ['tests/reductions-folder.ts', 'tests/bundled-cli.ts'],
-    setupFiles: ['tests/reduce-once.ts'],
+    setupFiles: ['tests/reduce-once.ts', 'tests/property-runs.ts'],
     testTimeout: 60_000,
     tags: [
       {
@@ -25,4 +35,4 @@ export default defineConfig({
     // The default leaves one processor idle, which is half of a small machine.
     maxWorkers: '100%',
   },
-});
+}));

@@ -1,15 +1,28 @@
 import { cpSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { expect, it } from 'vitest';
+import { expect, inject, it } from 'vitest';
+import { resultFolder } from '../../src/host/result-folder.ts';
 import { sha256Of } from '../../src/text/sha256.ts';
-import { spawnCommand, unwrapped } from '../run-command.ts';
+import { runCommand, spawnCommand, testDay, unwrapped } from '../run-command.ts';
 import { sampleRegistry } from '../sample-registry.ts';
 
 const demo = fileURLToPath(new URL('../../profiles', import.meta.url));
 
+const checkArgs = ['check', '--today', testDay];
+
+/** As a user has it: the folder is named in the environment. */
+const spawnCheck = (cwd: string, cache: string, ...args: string[]) =>
+  spawnCommand(cwd, [...checkArgs, ...args], { MELTBOUNDS_CACHE: cache });
+
+/** A command of this process, where each trial is reduced once, that remembers in a folder of its own. */
+const remembering = (cwd: string, cache: string, args: readonly string[]) =>
+  runCommand(cwd, args, {
+    results: async () => ({ folder: cache, store: resultFolder(cache), program: inject('program') }),
+  });
+
 const check = (cwd: string, cache: string, ...args: string[]) =>
-  spawnCommand(cwd, ['check', '--today', '2026-06-01', ...args], { MELTBOUNDS_CACHE: cache });
+  remembering(cwd, cache, [...checkArgs, ...args]);
 
 function entriesIn(folder: string): string[] {
   return readdirSync(folder, { recursive: true, encoding: 'utf8', withFileTypes: true })
@@ -27,57 +40,57 @@ function falsify(path: string): void {
 it('remembers what it has reduced, in the folder that MELTBOUNDS_CACHE names', () => {
   const { cwd } = sampleRegistry();
   const cache = join(cwd, 'cache');
-  const first = check(cwd, cache);
+  const first = spawnCheck(cwd, cache);
   expect(first.status).toBe(0);
   expect(entriesIn(cache).length).toBeGreaterThan(0);
-  expect(check(cwd, cache)).toEqual(first);
+  expect(spawnCheck(cwd, cache)).toEqual(first);
 });
 
 it('says which remembered reduction is not what the readings give, and replaces it', () => {
   const { cwd } = sampleRegistry();
   const cache = join(cwd, 'cache');
-  check(cwd, cache);
+  spawnCheck(cwd, cache);
   for (const path of entriesIn(cache)) falsify(path);
-  const { status, out } = check(cwd, cache);
+  const { status, out } = spawnCheck(cwd, cache);
   expect(status).toBe(1);
   expect(out).toContain('evidence/misremembered');
   expect(unwrapped(out)).toMatch(
     /The reduction of \S+ that an earlier run left behind is not what its readings give now/,
   );
-  check(cwd, cache);
-  check(cwd, cache, '--no-remember');
-  expect(check(cwd, cache, '--no-remember').status).toBe(0);
+  spawnCheck(cwd, cache);
+  spawnCheck(cwd, cache, '--no-remember');
+  expect(spawnCheck(cwd, cache, '--no-remember').status).toBe(0);
 });
 
-it('remembers a broken form with what follows from it', () => {
+it('remembers a broken form with what follows from it', async () => {
   const { cwd, edit } = sampleRegistry();
   const cache = join(cwd, 'cache');
   edit('trials/2026/wren-clover-petg-245.yaml', '- [10, 400, 1.228]', '- [10, 400 mm, 1.228]');
-  const first = check(cwd, cache, 'profiles/trials/2026/wren-clover-petg-245.yaml');
+  const first = await check(cwd, cache, 'profiles/trials/2026/wren-clover-petg-245.yaml');
   expect(unwrapped(first.out)).toMatch(/must be a number.* From this follows: /);
-  expect(check(cwd, cache, 'profiles/trials/2026/wren-clover-petg-245.yaml')).toEqual(first);
+  expect(await check(cwd, cache, 'profiles/trials/2026/wren-clover-petg-245.yaml')).toEqual(first);
 });
 
 it('leaves nothing behind with --no-remember', () => {
   const { cwd } = sampleRegistry();
   const cache = join(cwd, 'cache');
-  expect(check(cwd, cache, '--no-remember').status).toBe(0);
+  expect(spawnCheck(cwd, cache, '--no-remember').status).toBe(0);
   expect(() => entriesIn(cache)).toThrow(/ENOENT/);
 });
 
 it('does not read what a registry brings', () => {
   const { cwd } = sampleRegistry();
-  const { status, err } = check(cwd, join(cwd, 'profiles', 'cache'));
+  const { status, err } = spawnCheck(cwd, join(cwd, 'profiles', 'cache'));
   expect(status).toBe(2);
   expect(err).toMatch(/lies inside of the registry .*profiles.*MELTBOUNDS_CACHE.*--no-remember/s);
 });
 
-it('parses nothing again where no file has changed, and says the same', () => {
+it('parses nothing again where no file has changed, and says the same', async () => {
   const { cwd } = sampleRegistry();
   const cache = join(cwd, 'cache');
-  const first = check(cwd, cache, '--format', 'json');
+  const first = await check(cwd, cache, '--format', 'json');
   const seen = entriesIn(cache).length;
-  expect(check(cwd, cache, '--format', 'json')).toEqual(first);
+  expect(await check(cwd, cache, '--format', 'json')).toEqual(first);
   expect(entriesIn(cache)).toHaveLength(seen);
 });
 
@@ -117,34 +130,34 @@ function falsifyProfiles(path: string): void {
   writeFileSync(path, `${head.replace(/(?<="digest":")[0-9a-f]+/, sha256Of(other))}\n${other}\n`);
 }
 
-it('says which remembered profile is not what its file holds, and replaces it', () => {
+it('says which remembered profile is not what its file holds, and replaces it', async () => {
   const { cwd, path } = sampleRegistry();
   const cache = join(cwd, 'cache');
-  const first = check(cwd, cache);
+  const first = await check(cwd, cache);
   for (const entry of entriesIn(cache)) falsifyProfiles(entry);
   const machine = path('machines/plumstead/wren.yaml');
   writeFileSync(machine, `${readFileSync(machine, 'utf8')}# Weighed again.\n`);
-  const second = check(cwd, cache);
+  const second = await check(cwd, cache);
   expect(second.status).toBe(1);
   expect(unwrapped(second.out)).toMatch(
     /profiles\/\S+.* evidence\/misremembered .*What an earlier run left behind about this file/s,
   );
-  expect(check(cwd, cache)).toEqual(first);
+  expect(await check(cwd, cache)).toEqual(first);
 });
 
-it('tables trusts no remembered profile that is parsed otherwise, and replaces it', () => {
+it('tables trusts no remembered profile that is parsed otherwise, and replaces it', async () => {
   const { cwd } = sampleRegistry();
-  const env = { MELTBOUNDS_CACHE: join(cwd, 'cache') };
-  const tables = () => spawnCommand(cwd, ['tables', 'plumstead/wren', 'oakhollow/daisy-pla'], env);
-  const first = tables();
-  for (const entry of entriesIn(env.MELTBOUNDS_CACHE)) falsifyProfiles(entry);
-  const second = tables();
+  const cache = join(cwd, 'cache');
+  const tables = () => remembering(cwd, cache, ['tables', 'plumstead/wren', 'oakhollow/daisy-pla']);
+  const first = await tables();
+  for (const entry of entriesIn(cache)) falsifyProfiles(entry);
+  const second = await tables();
   expect(second.status).toBe(2);
   expect(unwrapped(second.err)).toMatch(/What an earlier run left behind about profiles\/\S+\.yaml/);
-  expect(tables()).toEqual(first);
+  expect(await tables()).toEqual(first);
 });
 
-it('says where an entry hides what is wrong with a file', () => {
+it('says where an entry hides what is wrong with a file', async () => {
   const { cwd, path } = sampleRegistry();
   const cache = join(cwd, 'cache');
   writeFileSync(
@@ -152,21 +165,21 @@ it('says where an entry hides what is wrong with a file', () => {
     readFileSync(path('machines/plumstead/wren.yaml'), 'utf8').replace('maker:', 'makr:'),
   );
   const machine = ['profiles/machines/plumstead/wren.yaml'];
-  const first = check(cwd, cache, ...machine);
+  const first = await check(cwd, cache, ...machine);
   expect(first.out).toContain('shape/unknown-key');
   for (const file of entriesIn(cache)) {
     const [head = '', text = ''] = readFileSync(file, 'utf8').split('\n');
     const other = text.replace(/"findings":\[.*\],"acknowledged"/, '"findings":[],"acknowledged"');
     writeFileSync(file, `${head.replace(/(?<="digest":")[0-9a-f]+/, sha256Of(other))}\n${other}\n`);
   }
-  const second = check(cwd, cache, ...machine);
+  const second = await check(cwd, cache, ...machine);
   expect(second.status).toBe(1);
   expect(second.out).toContain('shape/unknown-key');
   expect(unwrapped(second.out)).toContain('What an earlier run left behind about this file');
-  expect(check(cwd, cache, ...machine)).toEqual(first);
+  expect(await check(cwd, cache, ...machine)).toEqual(first);
 });
 
-it('sees that the sheet of a trial outside of a registry has changed', () => {
+it('sees that the sheet of a trial outside of a registry has changed', async () => {
   const { cwd, read } = sampleRegistry();
   const sheet = join(cwd, 'bench', 'wren-daisy-pla-230.csv');
   mkdirSync(join(cwd, 'bench'));
@@ -178,9 +191,9 @@ it('sees that the sheet of a trial outside of a registry has changed', () => {
   const readings = read('trials/2026/wren-daisy-pla-230.csv');
   writeFileSync(sheet, readings);
   const cache = join(cwd, 'cache');
-  const before = check(cwd, cache, 'bench/wren-daisy-pla-230-again.yaml');
+  const before = await check(cwd, cache, 'bench/wren-daisy-pla-230-again.yaml');
   writeFileSync(sheet, readings.replace('mm3/s', 'mm/s'));
-  const after = check(cwd, cache, 'bench/wren-daisy-pla-230-again.yaml');
+  const after = await check(cwd, cache, 'bench/wren-daisy-pla-230-again.yaml');
   expect(after).not.toEqual(before);
   expect(after.out).toContain('commandedFlow [mm/s]');
 });

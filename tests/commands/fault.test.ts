@@ -1,20 +1,17 @@
 import { spawnSync } from 'node:child_process';
 import { openSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { faultText } from '../../src/commands/exit.ts';
+import { bundledProgram } from '../run-command.ts';
 import { sampleRegistry, temporaryFolder } from '../sample-registry.ts';
-
-const tsx = import.meta.resolve('tsx');
-const program = fileURLToPath(new URL('../../src/cli.ts', import.meta.url));
 
 /** Runs the program after a module that breaks something it relies on. */
 function runBroken(breaking: string, ...args: string[]) {
   const module = join(temporaryFolder(), 'break.mjs');
   writeFileSync(module, breaking);
   const { cwd } = sampleRegistry();
-  return spawnSync(process.execPath, ['--import', tsx, '--import', module, program, ...args], {
+  return spawnSync(process.execPath, ['--import', module, bundledProgram, ...args], {
     cwd,
     encoding: 'utf8',
   });
@@ -28,7 +25,7 @@ describe('a fault of the program itself', () => {
     );
     expect({ status, stdout }).toEqual({ status: 70, stdout: '' });
     expect(stderr).toMatch(
-      /^meltbounds 0\.0\.0 has a fault of its own: TypeError: no \\u\{1b\}\[31mday at .*\. Please report this line with the command that you typed\.\n$/,
+      /^meltbounds \S+ has a fault of its own: TypeError: no \\u\{1b\}\[31mday at .*\. Please report this line with the command that you typed\.\n$/,
     );
   });
 
@@ -54,7 +51,7 @@ describe('a fault of the program itself', () => {
 describe('output that cannot be written', () => {
   it('ends with words and status 2', () => {
     const { cwd } = sampleRegistry();
-    const { status, stderr } = spawnSync(process.execPath, ['--import', tsx, program, 'rules'], {
+    const { status, stderr } = spawnSync(process.execPath, [bundledProgram, 'rules'], {
       cwd,
       encoding: 'utf8',
       stdio: ['ignore', openSync('/dev/full', 'w'), 'pipe'],
@@ -67,7 +64,7 @@ describe('output that cannot be written', () => {
 
   it('ends so where the reader goes before the end', () => {
     const { cwd } = sampleRegistry();
-    const command = `"${process.execPath}" --import "${tsx}" "${program}" rules --format json 2>err | true; echo "\${PIPESTATUS[0]}"`;
+    const command = `"${process.execPath}" "${bundledProgram}" rules --format json 2>err | true; echo "\${PIPESTATUS[0]}"`;
     const { stdout } = spawnSync('bash', ['-c', command], { cwd, encoding: 'utf8' });
     expect({ status: stdout, err: readFileSync(join(cwd, 'err'), 'utf8') }).toEqual({
       status: '2\n',

@@ -14,7 +14,7 @@ const programs = new Map(
   ),
 );
 
-test('the programs that documents show compile', () => {
+test('the programs that documents show compile', { tags: 'long' }, () => {
   expect(programs.size).toBeGreaterThan(5);
   expect(compilePrograms(programs, temporaryFolder())).toBe('');
 });

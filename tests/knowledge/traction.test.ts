@@ -4,6 +4,7 @@ import { loadFolders } from '../../src/host/load-registry.ts';
 import { strandStrength, tractionOf } from '../../src/knowledge/traction.ts';
 import { filamentArea } from '../../src/physics/filament-geometry.ts';
 import { channelPressureDrop } from '../../src/physics/nozzle-pressure.ts';
+import { runs } from '../property-runs.ts';
 
 const { registry } = loadFolders(['profiles']);
 const families = [...registry.polymer.values()].map(({ data }) => data);
@@ -69,7 +70,7 @@ describe('what a drive pushes through a nozzle', () => {
           expect(flow({ nozzleTemperature: nozzleTemperature + 20 })).toBeGreaterThanOrEqual(least);
         },
       ),
-      { numRuns: 200 },
+      { numRuns: runs(200) },
     );
   });
 });

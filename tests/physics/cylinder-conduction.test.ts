@@ -8,6 +8,7 @@ import {
   cylinderTheta,
   fourierForCentreTheta,
 } from '../../src/physics/cylinder-conduction.ts';
+import { runs } from '../property-runs.ts';
 
 const fourier = fc.double({ min: 1e-3, max: 3, noNaN: true });
 const biot = fc.oneof(fc.double({ min: 1e-3, max: 1e4, noNaN: true }), fc.constant(Number.POSITIVE_INFINITY));
@@ -94,7 +95,7 @@ describe('fourierForCentreTheta', () => {
       fc.property(fc.double({ min: 1e-6, max: 0.999, noNaN: true }), biot, (theta, bi) => {
         expect(cylinderCentreTheta(fourierForCentreTheta(theta, bi), bi) / theta).toBeCloseTo(1, 9);
       }),
-      { numRuns: 50 },
+      { numRuns: runs(50) },
     );
   });
 

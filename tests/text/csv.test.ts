@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type CsvCell, csvCell, formatCsv, readCsv } from '../../src/text/csv.ts';
 import { printableLines } from '../../src/text/printable.ts';
+import { runs } from '../property-runs.ts';
 
 function read(text: string) {
   const records = readCsv(text);
@@ -83,7 +84,7 @@ describe('comma-separated values', () => {
       fc.property(fc.array(fc.constantFrom(...signs), { maxLength: 30 }), (drawn) => {
         expect(readOrNull(drawn.join(''))).toEqual(referenceOrNull(drawn.join('')));
       }),
-      { numRuns: 3000 },
+      { numRuns: runs(3000) },
     );
   });
 

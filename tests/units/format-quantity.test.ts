@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Dimension } from '../../src/units/dimension.ts';
 import { formatNumber, formatQuantity, formatRange, toUnit } from '../../src/units/format-quantity.ts';
 import { parseQuantity, parseRange } from '../../src/units/parse-quantity.ts';
+import { runs } from '../property-runs.ts';
 import { anyUnit, canonicalValue } from './texts.ts';
 
 function read(text: string, dimension: Dimension): number {
@@ -67,7 +68,7 @@ describe('there and back', () => {
         const tolerance = Math.max(6e-15 * Math.abs(value), offset === 0 ? 0 : 1e-10);
         expect(Math.abs(back - value)).toBeLessThanOrEqual(tolerance);
       }),
-      { numRuns: 5000 },
+      { numRuns: runs(5000) },
     );
   });
 
@@ -77,7 +78,7 @@ describe('there and back', () => {
         const once = read(formatQuantity(value, dimension, { unit: code }), dimension);
         expect(read(formatQuantity(once, dimension, { unit: code }), dimension)).toBe(once);
       }),
-      { numRuns: 5000 },
+      { numRuns: runs(5000) },
     );
   });
 

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { type Dimension, dimensions } from '../../src/units/dimension.ts';
 import { parseMoney, parseQuantity, parseUnit } from '../../src/units/parse-quantity.ts';
 import type { QuantityProblem } from '../../src/units/quantity-problem.ts';
+import { runs } from '../property-runs.ts';
 import { anyDimension, anyNumberText, anyScrap, anySpaces, anyUnit, spellingOf } from './texts.ts';
 
 function read(text: unknown, dimension: Dimension) {
@@ -220,7 +221,7 @@ describe('hostile texts', () => {
         expect(Math.max(message.length, found.length, help.length)).toBeLessThan(700);
         expect(`${message}${found}${allowed}${help}`).not.toMatch(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/u);
       }),
-      { numRuns: 2000 },
+      { numRuns: runs(2000) },
     );
   });
 
@@ -247,7 +248,7 @@ describe('laws', () => {
         if (result.ok) expect(result.value).toMatchObject({ unit, written: { number, unit: spelling } });
         else expect(result.error.code).toBe('belowAbsoluteZero');
       }),
-      { numRuns: 2000 },
+      { numRuns: runs(2000) },
     );
   });
 

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Dimension } from '../../src/units/dimension.ts';
 import { parseQuantity, parseRange } from '../../src/units/parse-quantity.ts';
+import { runs } from '../property-runs.ts';
 import { anyDimension, anyNumberText, anyScrap, anyUnit } from './texts.ts';
 
 function problem(text: unknown, dimension: Dimension) {
@@ -108,7 +109,7 @@ describe('laws', () => {
         expect(Math.max(message.length, help.length)).toBeLessThan(700);
         expect(message + help).not.toMatch(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/u);
       }),
-      { numRuns: 2000 },
+      { numRuns: runs(2000) },
     );
   });
 

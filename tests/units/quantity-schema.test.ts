@@ -6,6 +6,7 @@ import { quantitySchema } from '../../scripts/generate/quantity-schema.ts';
 import { type Dimension, dimensionInfo, dimensions } from '../../src/units/dimension.ts';
 import { parseQuantity, parseRange, parseUnit } from '../../src/units/parse-quantity.ts';
 import { units } from '../../src/units/unit-table.ts';
+import { runs } from '../property-runs.ts';
 import { anyDimension, anyNumberText, anyScrap, anySpaces, anyUnit, spellingOf } from './texts.ts';
 
 const ajv = new Ajv({ strict: true });
@@ -61,7 +62,7 @@ describe('the schema and the parser agree', () => {
         expect(range.get(dimension)?.(formed.range)).toBe(true);
         expect(isRead(parseRange(formed.range, dimension))).toBe(true);
       }),
-      { numRuns: 3000 },
+      { numRuns: runs(3000) },
     );
   });
 
@@ -71,7 +72,7 @@ describe('the schema and the parser agree', () => {
         expect(single.get(dimension)?.(written)).toBe(isRead(parseQuantity(written, dimension)));
         expect(range.get(dimension)?.(written)).toBe(isRead(parseRange(written, dimension)));
       }),
-      { numRuns: 5000 },
+      { numRuns: runs(5000) },
     );
   });
 
@@ -89,7 +90,7 @@ describe('the schema and the parser agree', () => {
           expect(range.get(dimension)?.(written)).toBe(isRead(parseRange(written, dimension)));
         }
       }),
-      { numRuns: 3000 },
+      { numRuns: runs(3000) },
     );
   });
 

@@ -80,7 +80,7 @@ const count = 40;
 const ladders = (name: HardClass) =>
   Array.from({ length: count }, (_, index) => hardLadder(name, `guard ${index}`));
 
-describe('simulated classes', () => {
+describe('simulated classes', { tags: 'long' }, () => {
   test.each<[HardClass, number]>([
     ['sharpKnee', 36],
     ['suddenJam', 37],

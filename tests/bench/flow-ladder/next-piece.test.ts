@@ -3,6 +3,7 @@ import { describe, expect, it, test } from 'vitest';
 import { compareAtBench } from '../../../scripts/pieces/compare-at-bench.ts';
 import type { FeedNext, LadderOutlook } from '../../../src/bench/flow-ladder/next-piece/feeding-advice.ts';
 import { nextPiece } from '../../../src/bench/flow-ladder/next-piece/next-piece.ts';
+import { runs } from '../../property-runs.ts';
 
 const settings = { filamentDiameter: 1.75, density: 1.24e-3, acceptedDeficit: 0.05, massResolution: 0.001 };
 const outlook: LadderOutlook = {
@@ -146,7 +147,7 @@ describe('never further than is safe:', () => {
         expect(next.flow).toBeLessThanOrEqual(60);
         if (haltedAt !== undefined) expect(next.flow).toBeLessThan(haltedAt);
       }),
-      { numRuns: 60 },
+      { numRuns: runs(60) },
     );
   });
 });

@@ -4,6 +4,7 @@ import { type ReadSheet, readSheet } from '../../../src/bench/sheet/bench-sheet.
 import { formatPlainSheet, isPlainSheet } from '../../../src/bench/sheet/plain-sheet.ts';
 import { readSheetText } from '../../../src/bench/sheet/sheet-table.ts';
 import { decodeText } from '../../../src/text/decode-text.ts';
+import { runs } from '../../property-runs.ts';
 
 const plan = {
   columns: { commandedFlow: 'volumeFlow', feedLength: 'length', extrudedMass: 'mass' },
@@ -122,7 +123,7 @@ describe('a table', () => {
           form.notes?.slice(0, rows.length).some((note) => note !== '') ?? false,
         );
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 
@@ -138,7 +139,7 @@ describe('a table', () => {
         expect(again.notes.map(({ text }) => text)).toEqual(sheet.notes.map(({ text }) => text));
         expect(isPlainSheet(again, 'UTF-8')).toBe(true);
       }),
-      { numRuns: 200 },
+      { numRuns: runs(200) },
     );
   });
 });
@@ -309,7 +310,7 @@ test('no text makes it throw', () => {
       const numbers = sheet.ok ? Object.values(sheet.value.observations.columns).flat() : [];
       expect(numbers.every(Number.isFinite)).toBe(true);
     }),
-    { numRuns: 2000 },
+    { numRuns: runs(2000) },
   );
 });
 

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { diffRegistries, type RegistryDiff } from '../../../src/decisions/diff/diff-registries.ts';
 import { loadFolders } from '../../../src/host/load-registry.ts';
+import { runs } from '../../property-runs.ts';
 import { type SampleRegistry, sampleRegistry } from '../../sample-registry.ts';
 
 const daisy = 'filaments/oakhollow/daisy-pla.yaml';
@@ -107,7 +108,7 @@ describe('the bump that a profile needs', () => {
         const diff = diffRegistries(base, loadFolders(['profiles'], registry.cwd));
         expect(diff.bump).toBe(flow < 22 ? 'major' : flow > 22 ? 'minor' : null);
       }),
-      { numRuns: 25 },
+      { numRuns: runs(25) },
     );
   });
 

@@ -12,6 +12,7 @@ import { sourceText } from '../../../src/registry/source-text.ts';
 import { applyEdits, type TextEdit } from '../../../src/registry/yaml/text-edit.ts';
 import { placeAt, readYaml } from '../../../src/registry/yaml/yaml-document.ts';
 import { unitsOf } from '../../../src/units/unit-table.ts';
+import { runs } from '../../property-runs.ts';
 
 // Every profile of the demo and of the sample registry: they are spelled and ordered as they should be.
 const profiles = loadFolders(
@@ -150,7 +151,7 @@ function check(property: (profile: ReadDocument, order: readonly number[], choos
       const profile = profiles.find(({ source }) => source.path === path);
       if (profile !== undefined) property(profile, order, (from) => g(fc.constantFrom, ...from));
     }),
-    { numRuns: 150 },
+    { numRuns: runs(150) },
   );
 }
 

@@ -5,6 +5,7 @@ import { checkShape } from '../../../src/registry/form/check-shape.ts';
 import { validators } from '../../../src/registry/generated/validators.js';
 import { type Kind, kinds } from '../../../src/registry/kind.ts';
 import type { Path } from '../../../src/registry/shape.ts';
+import { runs } from '../../property-runs.ts';
 import { changed, goodTexts, readText } from '../good-documents.ts';
 
 describe('what does not fit is left out, the rest is kept:', () => {
@@ -131,7 +132,7 @@ describe('whatever is written', () => {
         expect(hits.length).toBeGreaterThan(0);
         expect(data).toBeNull();
       }),
-      { numRuns: 2000 },
+      { numRuns: runs(2000) },
     );
   });
 
@@ -146,7 +147,7 @@ describe('whatever is written', () => {
         if (!accepted) expect(hits.length).toBeGreaterThan(0);
         if (hits.length === 0) expect(data).not.toBeNull();
       }),
-      { numRuns: 3000 },
+      { numRuns: runs(3000) },
     );
   });
 
@@ -160,7 +161,7 @@ describe('whatever is written', () => {
           expect(hit.path.slice(0, shared)).toEqual(path.slice(0, shared));
         }
       }),
-      { numRuns: 3000 },
+      { numRuns: runs(3000) },
     );
   });
 });

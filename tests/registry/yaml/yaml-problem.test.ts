@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readYaml } from '../../../src/registry/yaml/yaml-document.ts';
+import { runs } from '../../property-runs.ts';
 
 /** `RULE LINE:COLUMN MESSAGE` of each problem. */
 function problems(text: string): string[] {
@@ -226,7 +227,7 @@ describe('any text', () => {
         }
         if (document !== null) expect(() => document.value).not.toThrow();
       }),
-      { numRuns: 3000 },
+      { numRuns: runs(3000) },
     );
   });
 });

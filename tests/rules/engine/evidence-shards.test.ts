@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { loadFolders } from '../../../src/host/load-registry.ts';
 import { shardsOf } from '../../../src/rules/engine/evidence-shards.ts';
+import { runs } from '../../property-runs.ts';
 
 const { documents } = loadFolders(['profiles']).registry;
 
@@ -25,7 +26,7 @@ it('does not depend on the order of the files', () => {
         new Map([...shardsOf(documents, count)].sort()),
       );
     }),
-    { numRuns: 20 },
+    { numRuns: runs(20) },
   );
 });
 

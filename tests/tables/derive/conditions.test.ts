@@ -5,6 +5,7 @@ import type { ConditionName, ConditionRow } from '../../../src/tables/derive/con
 import { formatConditionsAsCsv } from '../../../src/tables/write/conditions-as-csv.ts';
 import { formatTableAsJson } from '../../../src/tables/write/table-as-json.ts';
 import { formatTableAsMarkdown } from '../../../src/tables/write/table-as-markdown.ts';
+import { runs } from '../../property-runs.ts';
 import { meltLimit, type PairingFigures, pairing, registryWith, tableWith } from './pairing-with.ts';
 
 const assumed = <Value>(value: Value) => [{ value, basis: 'assumed', reason: 'Bench habit' } as const];
@@ -237,7 +238,7 @@ describe('drying', () => {
         const row = drying({ setting: 'adjustable', range }, margin);
         if (row?.window !== null) expect(row?.window.high).toBeLessThanOrEqual(58 - margin);
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { features } from '../../../src/knowledge/feature.ts';
 import { beadArea } from '../../../src/physics/bead.ts';
 import type { SpeedRow } from '../../../src/tables/derive/speed-table.ts';
+import { runs } from '../../property-runs.ts';
 import { meltLimit, type PairingFigures, policyOf, registryWith, tableWith } from './pairing-with.ts';
 
 const policy = policyOf(registryWith({}));
@@ -170,7 +171,7 @@ describe('whatever the limits', () => {
           expect(row.speed).toBeGreaterThanOrEqual(before[index]!.speed);
         }
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 

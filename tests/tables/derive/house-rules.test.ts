@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Feature } from '../../../src/knowledge/feature.ts';
 import { deriveTables } from '../../../src/tables/derive/derive-tables.ts';
+import { runs } from '../../property-runs.ts';
 import {
   derivedWith,
   fullFigures,
@@ -41,7 +42,7 @@ describe('a cap of the policy', () => {
           else expect([row.speed <= speed, row.acceleration <= acceleration]).toEqual([true, true]);
         }
       }),
-      { numRuns: 30 },
+      { numRuns: runs(30) },
     );
   });
 

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Policy } from '../../../src/registry/generated/documents.ts';
 import type { SpeedTable } from '../../../src/tables/derive/speed-table.ts';
+import { runs } from '../../property-runs.ts';
 import { derivedWith, policyOf, registryWith, tableWith } from './pairing-with.ts';
 
 type MinimumBasis = NonNullable<Policy['minimumBasis']>;
@@ -86,7 +87,7 @@ describe('a number that rests on less than the policy asks for', () => {
           expect(row.speed).toBeLessThanOrEqual(plain[index]!.speed);
         }
       }),
-      { numRuns: 30 },
+      { numRuns: runs(30) },
     );
   });
 

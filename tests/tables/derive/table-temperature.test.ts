@@ -4,6 +4,7 @@ import { fitLimitLine } from '../../../src/bench/limit-line/limit-line.ts';
 import { limitAt } from '../../../src/bench/limit-line/limit-line-answers.ts';
 import { beadArea } from '../../../src/physics/bead.ts';
 import { deriveFamily } from '../../../src/tables/derive/table-family.ts';
+import { runs } from '../../property-runs.ts';
 import { testDay } from '../../run-command.ts';
 import {
   derivedWith,
@@ -94,7 +95,7 @@ describe('between tested temperatures', () => {
           );
         }
       }),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { tableFileName, tableFiles } from '../../../src/tables/write/table-files.ts';
+import { runs } from '../../property-runs.ts';
 import { tableWith } from '../derive/pairing-with.ts';
 
 const table = tableWith();
@@ -27,7 +28,7 @@ describe('the names of the files of a table', () => {
         };
         expect(tableFileName(long, isOfFamily).length + longestEnding).toBeLessThan(120);
       }),
-      { numRuns: 200 },
+      { numRuns: runs(200) },
     );
   });
 
