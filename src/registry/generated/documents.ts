@@ -205,6 +205,10 @@ export interface Machine {
      * Height.
      */
     z: Millimetres;
+    /**
+     * The same as the sheet states it, typed once more: width x depth x height, or diameter x height; the sides are compared with it.
+     */
+    asStated?: string;
   };
   /**
    * Version of the controller software that the statements refer to.

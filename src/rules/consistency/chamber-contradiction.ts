@@ -21,7 +21,7 @@ export const rule: ProfileRule<'machine'> = {
 };
 
 function* contradictions({ chamber, sensors = [] }: Machine): Generator<Hit> {
-  if (chamber.heated && !chamber.enclosed) {
+  if (chamber.heated && !chamber.enclosed)
     yield {
       path: ['chamber', 'heated'],
       part: 'value',
@@ -30,8 +30,7 @@ function* contradictions({ chamber, sensors = [] }: Machine): Generator<Hit> {
       allowed: 'false, or an enclosed chamber',
       help: 'Correct `enclosed` or `heated`.',
     };
-  }
-  if (!chamber.enclosed) yield* signsOfWalls(chamber, sensors);
+  else if (!chamber.enclosed) yield* signsOfWalls(chamber, sensors);
   const listed = sensors.indexOf('chamberTemperature');
   if (listed >= 0 && !chamber.sensed) {
     yield {
@@ -47,11 +46,12 @@ function* contradictions({ chamber, sensors = [] }: Machine): Generator<Hit> {
 
 /** What only a machine with walls and a door can have. */
 function* signsOfWalls(
-  { temperatureLimit }: Machine['chamber'],
+  { temperatureLimit, sensed }: Machine['chamber'],
   sensors: NonNullable<Machine['sensors']>,
 ): Generator<Hit> {
   const signs = [
     ...(sensors.includes('doorOpen') ? ['a sensor on the door (`doorOpen`)'] : []),
+    ...(sensed || sensors.includes('chamberTemperature') ? ['a chamber temperature sensor'] : []),
     ...(temperatureLimit === undefined ? [] : ['a highest temperature of the chamber']),
   ];
   if (signs.length === 0) return;

@@ -2,16 +2,11 @@ import { pairingOfTrial } from '../../knowledge/pairing-of-trial.ts';
 import type { Trial } from '../../registry/generated/documents.ts';
 import type { Hit } from '../../registry/hit.ts';
 import type { Registry } from '../../registry/registry.ts';
-import type { Millimetres, Range } from '../../units/canonical.ts';
+import type { Millimetres } from '../../units/canonical.ts';
 import { shown, shownRange } from '../../units/wording.ts';
+import { beadBounds, beadOverBore, isBeadUsual } from '../engine/bead-bounds.ts';
 import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
-
-/** Layer height and line width over the diameter of the nozzle. */
-const usual: Readonly<Record<'layerHeight' | 'lineWidth', Range>> = {
-  layerHeight: { low: 0.1, high: 1 },
-  lineWidth: { low: 0.6, high: 2.5 },
-};
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
@@ -24,7 +19,7 @@ export const rule: ProfileRule<'trial'> = {
     'A nozzle cannot press a higher layer onto the one below; a lost digit or another nozzle makes a result look odd later.',
   source:
     'Common practice, no source: layers are a quarter to four fifths of the nozzle diameter, lines 0.9 to 1.6 times it.',
-  formula: `${usual.layerHeight.low} d <= h <= d, ${usual.lineWidth.low} d <= w <= ${usual.lineWidth.high} d, h layer height, w line width, d diameter of the nozzle`,
+  formula: `${beadOverBore.layerHeight.low} d <= h <= d, ${beadOverBore.lineWidth.low} d <= w <= ${beadOverBore.lineWidth.high} d, h layer height, w line width, d diameter of the nozzle`,
   example: alike(
     'trial',
     { bad: '0.8 mm', good: '0.3 mm' },
@@ -40,14 +35,13 @@ export const rule: ProfileRule<'trial'> = {
 };
 
 function* ofConditions(layerHeight: Millimetres, nozzle: Millimetres): Generator<Hit> {
-  const allowed = allowedFor('layerHeight', nozzle);
-  if (fits(layerHeight, allowed)) return;
+  if (isBeadUsual('layerHeight', layerHeight, nozzle)) return;
   yield {
     path: ['conditions', 'layerHeight'],
     part: 'value',
     message: `Layers of ${shown(layerHeight, 'length')} do not suit a nozzle of ${shown(nozzle, 'length')}`,
     found: shown(layerHeight, 'length'),
-    allowed: shownRange(allowed, 'length'),
+    allowed: shownRange(beadBounds('layerHeight', nozzle), 'length'),
     help: 'Check the layer height and the nozzle; if the trial was run so, acknowledge the finding.',
   };
 }
@@ -58,7 +52,7 @@ function* ofJob({ job }: Trial, nozzle: Millimetres, registry: Registry): Genera
   for (const [feature, path] of features) {
     if (!('layerHeight' in path)) continue;
     const unfit = (['layerHeight', 'lineWidth'] as const).find(
-      (key) => !fits(path[key], allowedFor(key, nozzle)),
+      (part) => !isBeadUsual(part, path[part], nozzle),
     );
     if (unfit === undefined) continue;
     const what = unfit === 'layerHeight' ? 'Layers' : 'Lines';
@@ -67,17 +61,9 @@ function* ofJob({ job }: Trial, nozzle: Millimetres, registry: Registry): Genera
       part: 'value',
       message: `${what} of ${shown(path[unfit], 'length')} for ${feature} of the job ${job} do not suit a nozzle of ${shown(nozzle, 'length')}`,
       found: shown(path[unfit], 'length'),
-      allowed: shownRange(allowedFor(unfit, nozzle), 'length'),
+      allowed: shownRange(beadBounds(unfit, nozzle), 'length'),
       help: `Check which nozzle printed the job, and the layers and lines in jobs/${job}.yaml.`,
     };
     return;
   }
-}
-
-function allowedFor(key: keyof typeof usual, nozzle: Millimetres): Range {
-  return { low: usual[key].low * nozzle, high: usual[key].high * nozzle };
-}
-
-function fits(value: Millimetres, { low, high }: Range): boolean {
-  return value >= low && value <= high;
 }

@@ -103,6 +103,7 @@ import { rule as plausibilityFanSpeed } from '../plausibility/fan-speed.ts';
 import { rule as plausibilityFilamentDiameter } from '../plausibility/filament-diameter.ts';
 import { rule as plausibilityFilamentFeed } from '../plausibility/filament-feed.ts';
 import { rule as plausibilityFractionAboveOne } from '../plausibility/fraction-above-one.ts';
+import { rule as plausibilityHeaterForFlow } from '../plausibility/heater-for-flow.ts';
 import { rule as plausibilityHeaterPower } from '../plausibility/heater-power.ts';
 import { rule as plausibilityHotChamber } from '../plausibility/hot-chamber.ts';
 import { rule as plausibilityIdleMeltZone } from '../plausibility/idle-melt-zone.ts';
@@ -271,6 +272,7 @@ export const ruleFiles = {
   'plausibility/filament-diameter': plausibilityFilamentDiameter,
   'plausibility/filament-feed': plausibilityFilamentFeed,
   'plausibility/fraction-above-one': plausibilityFractionAboveOne,
+  'plausibility/heater-for-flow': plausibilityHeaterForFlow,
   'plausibility/heater-power': plausibilityHeaterPower,
   'plausibility/hot-chamber': plausibilityHotChamber,
   'plausibility/idle-melt-zone': plausibilityIdleMeltZone,

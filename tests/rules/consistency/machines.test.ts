@@ -51,6 +51,30 @@ const slips: readonly Slip[] = [
     found: [`error consistency/chamber-contradiction ${wren} | enclosed: »false`],
   },
   {
+    slip: 'an open machine with a chamber sensor',
+    edits: [{ in: wren, from: '  enclosed: true', to: '  enclosed: false' }],
+    found: [`error consistency/chamber-contradiction ${wren} | enclosed: »false`],
+  },
+  {
+    slip: 'two sides that are swapped',
+    edits: [{ in: wren, from: 'z: 242 mm', to: 'z: 242 mm, asStated: 228 x 236 x 242 mm' }],
+    found: [
+      `warning consistency/envelope-sides ${wren} | envelope: {x: »236 mm, y: 228 mm, z: 242 mm, asStated: 228 x 236 x 242 mm}`,
+    ],
+  },
+  {
+    slip: 'a side that the sheet states otherwise',
+    edits: [{ in: wren, from: 'z: 242 mm', to: 'z: 242 mm, asStated: 236 x 228 x 224 mm' }],
+    found: [
+      `warning consistency/envelope-sides ${wren} | envelope: {x: 236 mm, y: 228 mm, z: »242 mm, asStated: 236 x 228 x 224 mm}`,
+    ],
+  },
+  {
+    slip: 'parallel arms that reach farther to one side',
+    edits: [{ in: wren, from: 'layout: gantry', to: 'layout: parallelArm' }],
+    found: [`warning consistency/envelope-sides ${wren} | envelope: {x: 236 mm, y: »228 mm, z: 242 mm}`],
+  },
+  {
     slip: 'a sensor that the chamber does not know of',
     edits: [
       { in: wren, from: '  sensed: true', to: '  sensed: false' },
@@ -93,6 +117,21 @@ const slips: readonly Slip[] = [
 ];
 
 const nearMisses: readonly NearMiss[] = [
+  {
+    nearMiss: 'an envelope as the sheet rounds it, in inches',
+    edits: [{ in: wren, from: 'z: 242 mm', to: 'z: 242 mm, asStated: 9.3 x 9 x 9.5 in' }],
+  },
+  {
+    nearMiss: 'parallel arms by diameter and height',
+    edits: [
+      { in: wren, from: 'layout: gantry', to: 'layout: parallelArm' },
+      {
+        in: wren,
+        from: 'x: 236 mm, y: 228 mm, z: 242 mm',
+        to: 'x: 236 mm, y: 236 mm, z: 242 mm, asStated: 236 x 242 mm',
+      },
+    ],
+  },
   {
     nearMiss: 'a nozzle whose id is written without a point, and after its place',
     edits: [{ in: wren, from: 'id: hs-0.4', to: 'id: left-hs-04' }],

@@ -24,6 +24,19 @@ const slips: readonly Slip[] = [
     ],
   },
   {
+    slip: 'layers that no nozzle can lay',
+    edits: [
+      {
+        in: hook,
+        from: 'layerHeight: 0.3 mm, lineWidth: 0.66 mm}\n  infill: {pathLength: 30 m, meanSegment: 20 mm, layerHeight: 0.3 mm',
+        to: 'layerHeight: 0.63 mm, lineWidth: 0.66 mm}\n  infill: {pathLength: 30 m, meanSegment: 20 mm, layerHeight: 0.63 mm',
+      },
+    ],
+    found: [
+      `warning consistency/beads-apart ${hook} | outerContour: {pathLength: 14 m, meanSegment: 12 mm, layerHeight: »0.63 mm, lineWidth: 0.66 mm}`,
+    ],
+  },
+  {
     slip: 'segments longer than all paths',
     edits: [
       {
@@ -50,7 +63,7 @@ const nearMisses: readonly NearMiss[] = [
       {
         in: hook,
         from: 'meanSegment: 12 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm',
-        to: 'meanSegment: 12 mm, layerHeight: 0.66 mm, lineWidth: 0.66 mm',
+        to: 'meanSegment: 12 mm, layerHeight: 0.5 mm, lineWidth: 0.5 mm',
       },
     ],
   },

@@ -38,12 +38,23 @@ const slips: readonly Slip[] = [
       `warning plausibility/drive-force ${wren} | - {value: »230 N, basis: claimed, source: plumstead-wren-sheet}`,
     ],
   },
+  {
+    slip: 'a heater with a digit too many',
+    edits: [{ in: wren, from: 'value: 50 W', to: 'value: 500 W' }],
+    found: [
+      `warning plausibility/heater-for-flow ${wren} | - {value: »500 W, basis: claimed, source: plumstead-wren-sheet}`,
+    ],
+  },
 ];
 
 const nearMisses: readonly NearMiss[] = [
   {
     nearMiss: 'a small heater that is just enough',
     edits: [{ in: wren, from: 'value: 50 W', to: 'value: 15 W' }],
+  },
+  {
+    nearMiss: 'a strong heater',
+    edits: [{ in: wren, from: 'value: 50 W', to: 'value: 200 W' }],
   },
   {
     nearMiss: 'a short melt zone that softens the core',

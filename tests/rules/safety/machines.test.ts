@@ -82,6 +82,7 @@ const slips: readonly Slip[] = [
     slip: 'styrene on an open machine',
     edits: [
       { in: wren, from: 'enclosed: true', to: 'enclosed: false' },
+      { in: wren, from: 'sensed: true', to: 'sensed: false' },
       { in: wren, from: 'polymer: PLA', to: 'polymer: PS-HI' },
     ],
     found: [`note safety/ventilation ${wren} | enclosed: »false`],
