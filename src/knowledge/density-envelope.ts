@@ -9,6 +9,8 @@ import { type Envelope, familiesOf, isFoamed, widest } from './families.ts';
 
 /** Pigments and additives shift the density of a family by so much (common practice, no source). */
 export const pigmentAllowance: Fraction = 0.03;
+/** Of a blend the shares are not known, and others than the named ones are in it for flow, toughness or fire (common practice, no source). */
+export const blendAllowance: Fraction = 0.06;
 /** Filaments with fillers hold voids, which make them lighter than the mixing rule says (common practice, no source). */
 export const voidAllowance: Fraction = 0.08;
 
@@ -48,11 +50,12 @@ export function densityEnvelope(filament: Filament, registry: Registry): Density
     });
     return densityOfMixture([{ massFraction: 1 - filled, density: matrix[end] }, ...parts]);
   };
-  const below = fillers.length > 0 ? voidAllowance : pigmentAllowance;
+  const above = isBlend(filament) ? blendAllowance : pigmentAllowance;
+  const below = fillers.length > 0 ? voidAllowance : above;
   return {
     low: mixture('low') * (isFoamed(filament) ? 1 - largestPorosity : 1),
     high: isFlameRetardant(filament) ? withFlameRetardant(mixture('high')) : mixture('high'),
-    slack: { below, above: pigmentAllowance },
+    slack: { below, above },
     filled: fillers.length > 0,
     source: [matrix.source, ...new Set(densities.flatMap((known) => known?.source ?? []))].join('; '),
   };
@@ -65,6 +68,11 @@ function withFlameRetardant(density: GramsPerCubicMillimetre): GramsPerCubicMill
 function isFlameRetardant({ designation }: Filament): boolean {
   const parsed = parsePlasticsDesignation(designation);
   return parsed.ok && parsed.value.flameRetardant;
+}
+
+function isBlend({ designation }: Filament): boolean {
+  const parsed = parsePlasticsDesignation(designation);
+  return parsed.ok && parsed.value.polymers.length > 1;
 }
 
 /** By what fraction a density lies below or above an envelope; 0 inside of it. */

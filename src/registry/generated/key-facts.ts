@@ -513,7 +513,7 @@ export const bands = {
     "hotEnds[].temperatureLimit": { usual: { text: "150..550 Cel", low: 150, high: 550 }, possible: { text: "100..800 Cel", low: 100, high: 800 }, source: practice },
     "hotEnds[].nozzles[].diameter": { usual: { text: "0.1..3 mm", low: 0.1, high: 3 }, possible: { text: "0.05..10 mm", low: 0.05, high: 10 }, source: practice },
     "hotEnds[].meltFlow": { usual: { text: "0.5..500 mm3/s", low: 0.5, high: 500 }, possible: { text: "0.05..5000 mm3/s", low: 0.05, high: 5000 }, source: publishedFlows },
-    "bed.temperatureLimit": { usual: { text: "15..250 Cel", low: 15, high: 250 }, possible: { text: "0..400 Cel", low: 0, high: 400 }, source: practice },
+    "bed.temperatureLimit": { usual: { text: "15..300 Cel", low: 15, high: 300 }, possible: { text: "0..400 Cel", low: 0, high: 400 }, source: practice },
     "chamber.temperatureLimit": { usual: { text: "25..250 Cel", low: 25, high: 250 }, possible: { text: "20..400 Cel", low: 20, high: 400 }, source: practice },
     "partCooling.airSpeed": { usual: { text: "0.5..60 m/s", low: 500, high: 60000 }, possible: { text: "0.05..340 m/s", low: 50, high: 340000 }, source: practice },
     "dryer.temperature": { usual: { text: "30..150 Cel", low: 30, high: 150 }, possible: { text: "20..250 Cel", low: 20, high: 250 }, source: practice },
@@ -730,7 +730,7 @@ export const spans = {
   filament: {
     "nozzleTemperature": { kelvin: 120 },
     "bedTemperature": { kelvin: 90 },
-    "chamberTemperature": { kelvin: 100 },
+    "chamberTemperature": { kelvin: 150 },
   },
   polymer: {
     "density": { factor: 1.6 },

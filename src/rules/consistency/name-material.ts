@@ -17,7 +17,7 @@ const colour =
   'black|white|gr[ae]y|brown|red|orange|yellow|green|blue|violet|purple|pink|beige|ivory|gold|silver|clear|transparent|natural';
 /** What names say besides the material: a colour, a look, and after `for` what the filament is meant for. */
 const besides = [
-  /\b(?:clear|green|smoked|stained|window|milk) glass\b/gi,
+  /\b(?:acrylic|amber|blue|bottle|clear|crystal|frosted|green|milk|prop|sea|smoked|stained|window) glass\b/gi,
   new RegExp(`\\b[a-z]+[ -](?:${colour})\\b`, 'gi'),
   /\b[a-z]+[ -](?:look|like|effect|style|finish|imitation|free|tones?|colou?r(?:ed|s)?)\b/gi,
   /\b(?:for|instead of|replaces|in place of)\b.*/gi,

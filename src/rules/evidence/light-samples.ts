@@ -10,23 +10,27 @@ import { shown, shownNumber } from '../../units/wording.ts';
 import { alike, allFlows, ladder } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-/** As a fraction of what a piece weighs: a step of 0.01 g passes on one metre of any plastic, most foamed ones included. */
-const largestShare = 0.006;
+/** As a fraction of what a piece weighs: a step of 0.01 g passes on one metre of any plastic, one foamed to 0.4 g/cm3 too. */
+const largestShare = 0.0105;
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   reach: 'profile',
   kinds: ['trial'],
   severity: 'warning',
-  statement: 'Samples are heavy enough for the scale: its step is at most 0.6 % of what a fed piece weighs.',
-  rationale: 'A deficit of 5 % has to be seen; a scale that rounds by 1 % blurs the limit.',
+  statement: 'Samples are heavy enough for the scale: its step is at most 1 % of what a fed piece weighs.',
+  rationale:
+    'A deficit of 5 % has to be seen; a step of 1 % alone is an uncertainty of 0.3 %, and what is coarser blurs the limit.',
   source:
-    'JCGM 100:2008 (GUM), 4.3.7 and F.2.2.1: the step of a display as an uncertainty; the 0.6 % are common practice, no source: 0.01 g on 1 m of filament of 1.75 mm.',
+    'JCGM 100:2008 (GUM), 4.3.7 and F.2.2.1: the step of a display as an uncertainty; the 1 % are common practice, no source: 0.01 g on 1 m of the lightest filament of 1.75 mm.',
   formula:
-    'd/m <= 0.006, d step of the display, m = l q mass of a piece in full, l its length, q the median mass per length',
+    'd/m <= 0.0105, d step of the display, m = l q mass of a piece in full, l its length, q the median mass per length',
   example: alike(
     'trial',
-    { bad: ladder(allFlows, { digits: 2 }), good: ladder(allFlows, { length: 1000, digits: 2 }) },
+    {
+      bad: ladder(allFlows, { length: 200, digits: 2 }),
+      good: ladder(allFlows, { length: 1000, digits: 2 }),
+    },
     (observations) => `scale: {resolution: 0.01 g}${observations}`,
   ),
   *check(profile) {

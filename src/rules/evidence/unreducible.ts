@@ -34,7 +34,8 @@ function problemHit(trial: Profile<'trial'>, problem: BenchProblem): Hit {
     ...(problem.found !== undefined && { found: problem.found }),
     allowed: `readings that the method ${trial.data.method} can reduce`,
     help: problem.help,
-    blames: blamedElsewhere(trial, problem),
+    // Columns that cannot be read are left out, and the rows then have too many numbers.
+    blames: [{ path: ['observations', 'columns'] }, ...blamedElsewhere(trial, problem)],
     ...(attachment?.ok &&
       problem.row !== undefined && { elsewhere: { source: attachment.source, line: problem.row } }),
   };

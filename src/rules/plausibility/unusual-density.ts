@@ -1,4 +1,5 @@
 import {
+  blendAllowance,
   densityEnvelope,
   densityOff,
   impossiblyOff,
@@ -18,7 +19,7 @@ export const rule: ProfileRule<'filament'> = {
   statement: 'The density of a filament is near what its polymer and fillers give.',
   rationale:
     'A density that does not fit means a filler that is not stated, another polymer or a mistyped digit.',
-  source: `Polymer profile of the family; fillers by the mixing rule, Osswald & Menges, Materials Science of Polymers for Engineers (from memory). Allowance ${100 * pigmentAllowance} %, for voids in filled filaments ${100 * voidAllowance} % below: common practice, no source.`,
+  source: `Polymer profile of the family; fillers by the mixing rule, Osswald & Menges, Materials Science of Polymers for Engineers (from memory). Allowance ${100 * pigmentAllowance} %, for blends ${100 * blendAllowance} %, for voids in filled filaments ${100 * voidAllowance} % below: common practice, no source.`,
   formula: '1/rho = sum of w_i/rho_i, w mass fractions, rho densities of matrix and fillers',
   example: stating('filament', 'density', { bad: '1.36 g/cm3', good: '1.32 g/cm3' }),
   *check(profile, { registry }) {
