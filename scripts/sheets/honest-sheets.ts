@@ -28,13 +28,17 @@ export function honestSheets({ method, count, seed }: SheetCount): HonestSheet[]
   });
 }
 
-/** A plan has pieces as heavy as the scale needs, and prints that differ by a tenth are no honest ones. */
+/** Fewer flows are found as too few. */
+const fewestFlows = 6;
+
+/** A plan has pieces as heavy as the scale needs and flows enough, and prints that differ by a tenth are no honest ones. */
 function isAsPlanned({ kind, columns, run }: SimulatedBench): boolean {
   const { massResolution } = run;
   const isLight = (columns.extrudedMass ?? []).some(
     (mass) => Number(massResolution) > largestScaleShare * mass,
   );
-  return !isLight && kind !== 'ten times the usual';
+  const isShort = columns.commandedFlow !== undefined && new Set(columns.commandedFlow).size < fewestFlows;
+  return !isLight && !isShort && kind !== 'ten times the usual';
 }
 
 /** Nobody asks for less than a fiftieth of a per cent of water. */

@@ -12,15 +12,19 @@ export interface SheetCount {
 
 interface SheetArguments extends Omit<SheetCount, 'method'> {
   readonly methods: readonly SimulatedMethod[];
+  /** Part of the name of what is altered; all where it is empty. */
+  readonly kind: string;
   /** Whether the sheets are listed that the counts are made of. */
   readonly lists: boolean;
 }
 
 /** Reads METHOD, SHEETS and SEED from a command line. */
 export function readSheetArguments(given: readonly string[]): SheetArguments {
-  const [asked = 'all', count = '300', seed = '1'] = given.filter((each) => !each.startsWith('--'));
+  const [asked = 'all', count = '300', seed = '1', kind = ''] = given.filter(
+    (each) => !each.startsWith('--'),
+  );
   const all = Object.keys(simulations) as SimulatedMethod[]; // Object.keys widens to string
   const methods = asked === 'all' ? all : all.filter((name) => name === asked);
   if (methods.length === 0) throw new Error(`no simulated method "${asked}"; there are ${all.join(', ')}`);
-  return { methods, count: Number(count), seed: Number(seed), lists: given.includes('--list') };
+  return { methods, count: Number(count), seed: Number(seed), kind, lists: given.includes('--list') };
 }

@@ -1,6 +1,7 @@
 import type { Result } from '../result.ts';
 import type { AdoptableResult } from './adopt/adoptable-limit.ts';
 import type { BenchProblem } from './bench-problem.ts';
+import type { DoubtfulReading } from './doubt/doubtful-reading.ts';
 import type { Facts, RunOf } from './facts/fact.ts';
 import type { TrialKey } from './facts/trial-key.ts';
 import type { MethodName } from './method-facts.ts';
@@ -27,6 +28,8 @@ export interface Method<Known extends Facts = Facts> extends ColumnPlan {
   /** Observations have the columns of the plan, and the run has every required fact. */
   // Written as a method, so that one with facts of its own is a `Method`; the run is always made from those facts.
   reduce(observations: Observations, run: RunOf<Known>): Result<Reduction, readonly BenchProblem[]>;
+  /** Readings that the others do not let expect; asked of observations that it can reduce. */
+  doubtful(observations: Observations, run: RunOf<Known>): readonly DoubtfulReading[];
   /** What it finds, by the names of the quantities. */
   readonly results: Readonly<Record<string, ResultWords>>;
   readonly openWords: OpenWords;

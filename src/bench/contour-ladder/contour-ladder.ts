@@ -1,4 +1,6 @@
 import { adoptableAt } from '../adopt/adoptable-limit.ts';
+import { doubtfulSpecimens } from '../doubt/doubtful-specimens.ts';
+import { usualLengthResolution } from '../facts/instrument-facts.ts';
 import { machineKey, nozzleKey, nozzleTemperatureKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
 import { usualOpenWords } from '../result-words.ts';
@@ -16,6 +18,13 @@ export const contourLadder = {
   facts: contourLadderFacts,
   requiredFacts: [],
   reduce: reduceContourLadder,
+  doubtful: (observations, { lengthResolution = usualLengthResolution }) =>
+    doubtfulSpecimens(observations, {
+      setting: 'contourSpeed',
+      measured: 'rippleAmplitude',
+      usualScatter: 0.1,
+      resolution: lengthResolution,
+    }),
   results: { contourSpeed: { name: 'contour speed limit' } },
   openWords: usualOpenWords,
   adoptable: [

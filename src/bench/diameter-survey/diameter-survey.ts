@@ -1,6 +1,7 @@
 import type { Method } from '../method.ts';
 import { usualOpenWords } from '../result-words.ts';
 import { diameterSurveyFacts } from './diameter-survey-facts.ts';
+import { doubtfulDiameters } from './doubtful-diameters.ts';
 import { reduceDiameterSurvey } from './reduce-diameter-survey.ts';
 
 /** Thickness at places along a filament: mean diameter, spread, ovality and flow error. */
@@ -12,6 +13,7 @@ export const diameterSurvey = {
   facts: diameterSurveyFacts,
   requiredFacts: ['filamentDiameter'],
   reduce: reduceDiameterSurvey,
+  doubtful: doubtfulDiameters,
   results: {
     meanDiameter: { digits: 5 },
     diameterSpread: {},

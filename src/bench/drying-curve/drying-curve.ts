@@ -4,6 +4,7 @@ import { adoptableAt } from '../adopt/adoptable-limit.ts';
 import { conditionKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
 import { usualOpenWords } from '../result-words.ts';
+import { doubtfulWeighings } from './doubtful-weighings.ts';
 import { dryingCurveFacts } from './drying-curve-facts.ts';
 import { reduceDryingCurve } from './reduce-drying-curve.ts';
 
@@ -16,6 +17,7 @@ export const dryingCurve = {
   facts: dryingCurveFacts,
   requiredFacts: ['residualMoisture'],
   reduce: reduceDryingCurve,
+  doubtful: doubtfulWeighings,
   results: { dryingTime: { unit: 'h' }, dryMass: { digits: 6 } },
   openWords: usualOpenWords,
   adoptable: [

@@ -1,6 +1,7 @@
 import { adoptableAt } from '../adopt/adoptable-limit.ts';
 import { machineKey, nozzleKey, nozzleTemperatureKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
+import { doubtfulPieces } from './doubtful-pieces.ts';
 import { flowLadderFacts } from './flow-ladder-facts.ts';
 import { flowLadderSettings } from './flow-ladder-settings.ts';
 import { reduceFlowLadder } from './reduce-flow-ladder.ts';
@@ -14,6 +15,7 @@ export const flowLadder = {
   facts: flowLadderFacts,
   requiredFacts: ['filamentDiameter', 'density'],
   reduce: (observations, run) => reduceFlowLadder(observations, flowLadderSettings(run)),
+  doubtful: doubtfulPieces,
   results: {
     meltFlow: { name: 'melt flow limit' },
     startDeficit: { name: 'missing at the lowest steps, of the nominal mass', unit: '%' },

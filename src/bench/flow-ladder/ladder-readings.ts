@@ -36,7 +36,7 @@ export function massResolution({ data }: Profile<'trial'>): Grams {
 /** Where a reading stands: a place in the trial, or a line of the sheet beside it. */
 export function placeOfReading(
   { data, attachment }: Profile<'trial'>,
-  { row }: LadderReading,
+  { row }: { readonly row: number },
 ): { path: (string | number)[]; elsewhere?: { source: SourceText; line: number } } {
   if (data.observations.rows !== undefined) return { path: ['observations', 'rows', row - 1] };
   const path = ['observations', 'file'];

@@ -1,4 +1,5 @@
 import { adoptableAt } from '../adopt/adoptable-limit.ts';
+import { doubtfulSpecimens } from '../doubt/doubtful-specimens.ts';
 import { machineKey, nozzleKey, nozzleTemperatureKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
 import { usualOpenWords } from '../result-words.ts';
@@ -13,6 +14,13 @@ export const layerTime = {
   facts: layerTimeFacts,
   requiredFacts: [],
   reduce: reduceLayerTime,
+  doubtful: (observations) =>
+    doubtfulSpecimens(observations, {
+      setting: 'layerTime',
+      measured: 'grade',
+      usualScatter: 0.3,
+      resolution: 0,
+    }),
   results: { shortestLayerTime: {} },
   openWords: usualOpenWords,
   adoptable: [

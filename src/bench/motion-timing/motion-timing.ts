@@ -2,6 +2,7 @@ import { adoptableAt } from '../adopt/adoptable-limit.ts';
 import { machineKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
 import { usualOpenWords } from '../result-words.ts';
+import { doubtfulTimes } from './doubtful-times.ts';
 import { motionTimingFacts } from './motion-timing-facts.ts';
 import { reduceMotionTiming } from './reduce-motion-timing.ts';
 
@@ -22,6 +23,7 @@ export const motionTiming = {
   facts: motionTimingFacts,
   requiredFacts: [],
   reduce: reduceMotionTiming,
+  doubtful: doubtfulTimes,
   results: {
     reachedSpeed: {},
     reachedAcceleration: {},

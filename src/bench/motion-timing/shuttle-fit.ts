@@ -41,6 +41,17 @@ function moveTime(length: number, place: Place, parameters: readonly number[], r
   return pause + roundedMoveDuration({ length, speed, acceleration, rounding });
 }
 
+/** Time of a row of moves by a fit, s; NaN where the fit knows nothing of its speed or acceleration. */
+export function fittedDuration(
+  shuttle: Shuttle,
+  { parameters, rounding }: ShuttleFit,
+  run: ShuttleRun,
+): number {
+  const place = placeOf(shuttle, run);
+  if (place.speed < 0 || place.acceleration < run.speeds.length) return Number.NaN;
+  return shuttle.moves * moveTime(shuttle.length, place, parameters, rounding);
+}
+
 /** The reached speed at the highest commanded one, mm/s. */
 function reachedSpeed({ parameters }: Pick<ShuttleFit, 'parameters'>, { speeds }: ShuttleRun): number {
   return Math.exp(parameters[speeds.length - 1] ?? Number.NaN);

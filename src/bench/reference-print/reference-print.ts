@@ -1,6 +1,7 @@
 import { machineKey, nozzleKey, nozzleTemperatureKey, rootKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
 import { usualOpenWords } from '../result-words.ts';
+import { doubtfulPrints } from './doubtful-prints.ts';
 import { reduceReferencePrint, referencePrintFacts } from './reduce-reference-print.ts';
 
 /** Prints of a job: its time and mass. */
@@ -13,6 +14,7 @@ export const referencePrint = {
   facts: referencePrintFacts,
   requiredFacts: [],
   reduce: reduceReferencePrint,
+  doubtful: doubtfulPrints,
   results: {
     printTime: { unit: 'min', digits: 4 },
     printMass: { digits: 5 },

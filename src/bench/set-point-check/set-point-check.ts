@@ -2,6 +2,7 @@ import { type AdoptableResult, adoptableAt } from '../adopt/adoptable-limit.ts';
 import { machineKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
 import { usualOpenWords } from '../result-words.ts';
+import { doubtfulReferences } from './doubtful-references.ts';
 import { reduceSetPointCheck } from './reduce-set-point-check.ts';
 import { setPointCheckFacts } from './set-point-check-facts.ts';
 
@@ -28,6 +29,7 @@ export const setPointCheck = {
   facts: setPointCheckFacts,
   requiredFacts: ['checkedPart'],
   reduce: reduceSetPointCheck,
+  doubtful: doubtfulReferences,
   results: {
     nozzleTemperatureOffset: {},
     bedTemperatureOffset: {},

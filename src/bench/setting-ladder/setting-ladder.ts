@@ -1,4 +1,6 @@
 import { type AdoptableResult, adoptableAt } from '../adopt/adoptable-limit.ts';
+import { doubtfulSpecimens } from '../doubt/doubtful-specimens.ts';
+import { usualLengthResolution } from '../facts/instrument-facts.ts';
 import { machineKey, nozzleKey, nozzleTemperatureKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
 import { usualOpenWords } from '../result-words.ts';
@@ -28,6 +30,13 @@ export const settingLadder = {
   facts: settingLadderFacts,
   requiredFacts: [],
   reduce: reduceSettingLadder,
+  doubtful: (observations, { lengthResolution = usualLengthResolution }) =>
+    doubtfulSpecimens(observations, {
+      setting: ladderSettingNames.find((name) => observations.columns[name] !== undefined) ?? '',
+      measured: 'defectSize',
+      usualScatter: 0.15,
+      resolution: lengthResolution,
+    }),
   results: {
     retractionLength: {},
     retractionSpeed: {},

@@ -4,6 +4,7 @@ import { adoptableAt } from '../adopt/adoptable-limit.ts';
 import { machineKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
 import { usualOpenWords } from '../result-words.ts';
+import { doubtfulLevels } from './doubtful-levels.ts';
 import { reduceSoundLevel } from './reduce-sound-level.ts';
 import { soundLevelFacts } from './sound-level-facts.ts';
 
@@ -17,6 +18,7 @@ export const soundLevel = {
   facts: soundLevelFacts,
   requiredFacts: [],
   reduce: reduceSoundLevel,
+  doubtful: doubtfulLevels,
   results: { soundLevel: {}, soundPower: { inOtherWords: levelText } },
   openWords: usualOpenWords,
   adoptable: [adoptableAt('machine', 'soundLevel', { quantity: 'soundLevel', holdsFor: [] })],

@@ -1,4 +1,5 @@
 import { adoptableAt } from '../adopt/adoptable-limit.ts';
+import { doubtfulSpecimens } from '../doubt/doubtful-specimens.ts';
 import { machineKey, nozzleKey } from '../facts/trial-key.ts';
 import type { Method } from '../method.ts';
 import { usualOpenWords } from '../result-words.ts';
@@ -15,6 +16,13 @@ export const temperatureSweep = {
   facts: temperatureSweepFacts,
   requiredFacts: [],
   reduce: reduceTemperatureSweep,
+  doubtful: (observations) =>
+    doubtfulSpecimens(observations, {
+      setting: 'nozzleTemperature',
+      measured: 'bondStrength',
+      usualScatter: 0.06,
+      resolution: 0,
+    }),
   results: { lowestNozzleTemperature: {}, highestNozzleTemperature: {} },
   openWords: usualOpenWords,
   adoptable: [

@@ -1,72 +1,73 @@
-import {
-  type LadderReading,
-  ladderReadings,
-  massResolution,
-  placeOfReading,
-} from '../../bench/flow-ladder/ladder-readings.ts';
-import { mostOffTrend, type OffTrend } from '../../bench/flow-ladder/ladder-trend.ts';
+import type { DoubtfulReading } from '../../bench/doubt/doubtful-reading.ts';
+import { trialRun } from '../../bench/facts/fact.ts';
+import { placeOfReading } from '../../bench/flow-ladder/ladder-readings.ts';
+import { methodOf } from '../../bench/methods.ts';
+import { trialObservations } from '../../bench/sheet/trial-observations.ts';
 import type { Profile } from '../../registry/profile.ts';
+import { wordsOf } from '../../text/words.ts';
+import type { Dimension } from '../../units/dimension.ts';
 import { shown, shownNumber } from '../../units/wording.ts';
 import { ladder } from '../engine/examples.ts';
 import type { ProfileRule, RuleContext } from '../engine/rule.ts';
-
-/** Below this share extrusion past its onset may scatter, whatever the others do (common practice, no source). */
-const leastDeviation = 0.08;
-const standardDeviations = 4;
-/** More of them are no slips of a pen, but an unsteady ladder. */
-const mostSlips = 3;
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   reach: 'neighbours',
   kinds: ['trial'],
   severity: 'warning',
-  statement: 'Every sample of a ladder weighs what its repeats and the neighbouring steps suggest.',
-  rationale: 'The deficit that decides is a few per cent, so one misread digit shifts the limit or hides it.',
-  source: `JCGM 100:2008 (GUM), 4.2.6 and G.3: a deviation far beyond what repeats spread; ${standardDeviations} standard deviations and ${leastDeviation * 100} % are common practice, no source.`,
-  formula: `|ln(m/m') | > max(${leastDeviation}, ${standardDeviations} s), m' expected from the falling trend of m per fed length without this piece, s spread of the others about it`,
+  statement: 'Every reading of a trial is what its repeats and the readings beside it let expect.',
+  rationale:
+    'One misread digit shifts the result or hides it; nobody sees that any more once a limit is adopted.',
+  source:
+    'JCGM 100:2008 (GUM), 4.2.6 and G.3: a deviation far beyond what repeats spread; one sound sheet in 500 by chance (common practice, no source).',
+  formula:
+    "n P(|T| > |y - y'|/u) < 0.002, y' expected from the other readings, u its standard deviation, T Student's t, n readings",
   example: {
     kind: 'trial',
     bad: ladder([8, 12, 14, 16, 18, 20, 22, 24]).replace('14, 400, 1.225', '14, 400, 1.025'),
     good: ladder([8, 12, 14, 16, 18, 20, 22, 24]),
   },
   *check(profile, context) {
-    for (const { reading, expected, deviation, spread } of slipsOf(profile, context)) {
-      const share = shownNumber(Number((100 * Math.abs(Math.expm1(deviation))).toPrecision(2)));
+    for (const doubt of doubtsOf(profile, context)) {
+      const dimension = methodOf(profile.data.method).columns[doubt.column] ?? 'count';
+      const expected = shown(doubt.expected, dimension);
       yield {
-        ...placeOfReading(profile, reading),
+        ...placeOfReading(profile, doubt),
         part: 'value',
-        message: `${shown(reading.mass, 'mass')} at ${shown(reading.flow, 'volumeFlow')} is ${share} % ${deviation > 0 ? 'more' : 'less'} than its repeats and the neighbouring steps suggest, ${shown(expected, 'mass')}; the other samples spread by ${shownNumber(Number((100 * spread).toPrecision(2)))} %`,
-        found: shown(reading.mass, 'mass'),
-        allowed: `about ${shown(expected, 'mass')}`,
-        help: 'Read the digits again, or weigh a new sample. If the drive slipped or the feed halted, note it under `events`; readings from there on do not count.',
+        message: `The ${wordsOf(doubt.column)} of ${shown(doubt.found, dimension)} is ${difference(doubt, dimension)} than its repeats and the readings beside it let expect, ${expected}; the others tell that to ${spread(doubt, dimension)}`,
+        found: shown(doubt.found, dimension),
+        allowed: `about ${expected}`,
+        help:
+          profile.data.method === 'flowLadder'
+            ? 'Compare the row with the bench sheet, or weigh a new sample. If the drive slipped or the feed halted, note it under `events`; readings from there on do not count.'
+            : 'Compare the row with the bench sheet, or read once more. If it is right, say in a field note what was different there, and acknowledge the finding.',
       };
     }
   },
 };
 
-/** The slips of a ladder, one after another, each judged without those before it. */
-function slipsOf(profile: Profile<'trial'>, { reduce }: RuleContext): OffTrend[] {
+function doubtsOf(profile: Profile<'trial'>, { registry, reduce }: RuleContext): readonly DoubtfulReading[] {
+  const method = methodOf(profile.data.method);
+  const observations = trialObservations(profile, method);
   // What cannot be reduced is found as such, with the reading that is in the way.
-  if (!reduce(profile.id).ok) return [];
-  const resolution = massResolution(profile);
-  const found: OffTrend[] = [];
-  let rest = countedReadings(profile);
-  while (found.length < mostSlips) {
-    const worst = mostOffTrend(rest, resolution);
-    if (worst === null || !isSlip(worst)) break;
-    found.push(worst);
-    rest = rest.filter((reading) => reading !== worst.reading);
-  }
-  return found;
+  if (!observations.ok || !reduce(profile.id).ok) return [];
+  return method.doubtful(observations.value, trialRun(registry, profile, method.facts));
 }
 
-function isSlip({ deviation, spread }: OffTrend): boolean {
-  return Math.abs(deviation) > Math.max(leastDeviation, standardDeviations * spread);
+const rough = (value: number) => Number(value.toPrecision(2));
+
+function difference({ found, expected, isRelative }: DoubtfulReading, dimension: Dimension): string {
+  const more = found > expected ? 'more' : 'less';
+  return isRelative
+    ? `${shownNumber(rough(100 * Math.abs(found / expected - 1)))} % ${more}`
+    : `${shown(rough(Math.abs(found - expected)), apart(dimension))} ${more}`;
 }
 
-/** The readings before the first event: what came out after a halt or a slip of the drive tells nothing. */
-function countedReadings(profile: Profile<'trial'>): readonly LadderReading[] {
-  const end = Math.min(...(profile.data.events ?? []).map(({ commandedFlow }) => commandedFlow));
-  return ladderReadings(profile).filter(({ flow }) => flow < end);
+function spread({ spread: deviation, isRelative }: DoubtfulReading, dimension: Dimension): string {
+  return isRelative ? `${shownNumber(rough(100 * deviation))} %` : shown(rough(deviation), apart(dimension));
+}
+
+/** The dimension of a difference. */
+function apart(dimension: Dimension): Dimension {
+  return dimension === 'temperature' ? 'temperatureDifference' : dimension;
 }

@@ -1,0 +1,62 @@
+/** A reading that the others of its sheet do not let expect, all numbers in the canonical unit of its column. */
+export interface DoubtfulReading {
+  /** The line of the file, or the place in an inline list counted from 1. */
+  readonly row: number;
+  readonly column: string;
+  readonly found: number;
+  readonly expected: number;
+  /** Standard deviation with which the others let expect it; a share of what is expected where `isRelative`. */
+  readonly spread: number;
+  readonly isRelative: boolean;
+}
+
+/** A reading on the scale on which readings of its kind scatter alike. */
+export interface ScaledReading {
+  readonly row: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** A reading with what the others let expect of it, on the scale of its kind. */
+export interface Unexpected {
+  readonly reading: ScaledReading;
+  readonly expected: number;
+  readonly spread: number;
+}
+
+/** More of them are no slips of a pen, but an unsteady run. */
+const mostSlips = 3;
+
+/** The readings that are not as expected, one after another, each judged without those before it. */
+export function oneAfterAnother(
+  readings: readonly ScaledReading[],
+  worstOf: (rest: readonly ScaledReading[]) => Unexpected | null,
+): Unexpected[] {
+  const found: Unexpected[] = [];
+  let rest = readings;
+  while (found.length < mostSlips) {
+    const worst = worstOf(rest);
+    if (worst === null) break;
+    found.push(worst);
+    rest = rest.filter((reading) => reading !== worst.reading);
+  }
+  return found;
+}
+
+/** Unexpected readings of a column whose scale is the logarithm of what was read. */
+export function relativeDoubts(column: string, found: readonly Unexpected[]): DoubtfulReading[] {
+  return found.map(({ reading, expected, spread }) => ({
+    ...{ row: reading.row, column, spread, isRelative: true },
+    found: Math.exp(reading.y),
+    expected: Math.exp(expected),
+  }));
+}
+
+/** Unexpected readings of a column whose scale is what was read. */
+export function plainDoubts(column: string, found: readonly Unexpected[]): DoubtfulReading[] {
+  return found.map(({ reading, expected, spread }) => ({
+    ...{ row: reading.row, column, spread, isRelative: false },
+    found: reading.y,
+    expected,
+  }));
+}

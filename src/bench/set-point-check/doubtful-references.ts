@@ -1,0 +1,58 @@
+import { groupedBy } from '../../registry/grouped-by.ts';
+import { median } from '../../statistics/middle.ts';
+import { doubtfulInSample } from '../doubt/doubtful-in-sample.ts';
+import { doubtfulInSeries, type StepOfOthers } from '../doubt/doubtful-in-series.ts';
+import { type DoubtfulReading, plainDoubts, type ScaledReading } from '../doubt/doubtful-reading.ts';
+import type { Observations } from '../sheet/observations.ts';
+import type { SetPointCheckRun } from './set-point-check-facts.ts';
+import { instrumentOf, scaleOf } from './set-scale.ts';
+
+/** Scatter of a reading that has settled, °C or share, and what it counts in degrees of freedom (common practice, no source). */
+const usual = { temperature: 0.4, humidity: 0.005, freedom: 6 };
+/** Deviations that no controller and no display explain. */
+const least = { temperature: 1.5, humidity: 0.012 };
+/** How many times the change before it the last reading may change. */
+const lastWithin = 3;
+
+/** The readings of the reference that lie off the course of those before and behind them at the same set value. */
+export function doubtfulReferences(observations: Observations, run: SetPointCheckRun): DoubtfulReading[] {
+  const scale = scaleOf(observations);
+  const { resolution } = instrumentOf(scale, run);
+  const { [scale.set]: setTo = [], [scale.reference]: shown = [], elapsedTime } = observations.columns;
+  const readings = observations.rows.map((row, index) => ({
+    set: String(setTo[index]),
+    reading: { row, x: elapsedTime?.[index] ?? 0, y: shown[index] ?? Number.NaN },
+  }));
+  return [...groupedBy(readings, ({ set }) => set).values()].flatMap((group) => {
+    const own = group.map(({ reading }): ScaledReading => reading);
+    const found =
+      elapsedTime === undefined
+        ? doubtfulInSample(own, {
+            ...{ usualScatter: usual[scale.name], freedom: usual.freedom },
+            ...{ resolution, least: least[scale.name] },
+          })
+        : doubtfulInSeries(own, {
+            course: 'any',
+            scatterAt: (_, others) => ({
+              deviation: Math.max(usual[scale.name], wavering(others)),
+              freedom: usual.freedom,
+            }),
+            resolutionAt: () => resolution,
+            least: least[scale.name],
+            endsWithin: { last: lastWithin },
+          });
+    return plainDoubts(scale.reference, found);
+  });
+}
+
+/** Median of a normal distribution's unsigned values, in standard deviations. */
+const medianOfNormal = 0.6745;
+
+/** How far readings waver about the mean of those beside them, as a standard deviation of one of them. */
+function wavering(steps: readonly StepOfOthers[]): number {
+  const bends = steps.slice(1, -1).map(({ mean }, index) => {
+    const [before = mean, after = mean] = [steps[index]?.mean, steps[index + 2]?.mean];
+    return Math.abs(mean - (before + after) / 2);
+  });
+  return (median(bends) ?? 0) / medianOfNormal / Math.sqrt(1.5);
+}
