@@ -276,7 +276,7 @@ function poisonedFolder(registry: SampleRegistry): string {
 }
 
 describe('whatever a stranger writes is shown, and does nothing:', () => {
-  it('texts in profiles', async () => {
+  it('texts in profiles', { tags: 'long', timeout: 300_000 }, async () => {
     const cwd = poisonedFolder(poisonedTexts());
     const { dangers, arrived } = await printed(cwd, questions);
     expect(dangers).toEqual([]);
@@ -288,14 +288,14 @@ describe('whatever a stranger writes is shown, and does nothing:', () => {
       );
       expect(dangers.map((danger) => `${path}: ${danger}`)).toEqual([]);
     }
-  }, 300_000);
+  });
 
-  it('keys, values, syntax and names of files', async () => {
+  it('keys, values, syntax and names of files', { tags: 'long', timeout: 300_000 }, async () => {
     const cwd = poisonedFolder(poisonedShapes());
     const { dangers, arrived } = await printed(cwd, questions);
     expect(dangers).toEqual([]);
     expect(arrived).toBeGreaterThan(30);
-  }, 300_000);
+  });
 
   it('options and arguments', async () => {
     const { dangers, arrived } = await printed(sampleRegistry().cwd, poisonedOptions);

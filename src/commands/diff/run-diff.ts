@@ -37,6 +37,8 @@ export async function runDiff(
   progress('');
   if (!trusted.ok) return exit.cannotRun(trusted.error);
   const textOf = (file: string) => head.value.loaded.texts.get(file);
-  out(formatDiff[format]({ diff: found, base: base.value.name, head: head.value.name, textOf }, cli));
+  out(formatDiff[format]({ diff: found, base: base.value.name, head: head.value.name, textOf }, cli), {
+    workflowCommands: format === 'annotations',
+  });
   exit.with(found.findings.length > 0 ? exitStatus.findings : exitStatus.clean);
 }
