@@ -43,7 +43,7 @@ export function createFolder(
   files: readonly (readonly [string, string])[],
   mark: string,
 ): void {
-  const beside = join(dirname(path), markedName(mark, 'part'));
+  const beside = partBeside(path);
   try {
     mkdirSync(beside);
     for (const [name, text] of files) {
@@ -70,7 +70,7 @@ export function keepFile(
   { isPrivate }: { isPrivate: boolean },
 ): void {
   mkdirSync(dirname(path), { recursive: true, mode: isPrivate ? 0o700 : 0o777 });
-  const beside = join(dirname(path), markedName(newMark(), 'part'));
+  const beside = partBeside(path);
   try {
     writeBytes(beside, data, isPrivate ? 0o600 : 0o666, null, false);
     renameSync(beside, path);
@@ -86,7 +86,7 @@ function putBeside(
   before: Stats | null,
   put: (beside: string) => void,
 ): void {
-  const beside = join(dirname(path), markedName(mark, 'part'));
+  const beside = partBeside(path);
   try {
     writeBytes(beside, text, before?.mode ?? 0o666, before, true);
     put(beside);
@@ -111,6 +111,11 @@ function writeBytes(
   } finally {
     closeSync(file);
   }
+}
+
+/** A name of its own each time: an earlier part may have refused to go. */
+function partBeside(path: string): string {
+  return join(dirname(path), markedName(newMark(), 'part'));
 }
 
 /** Owner and permissions of the file that is replaced, as far as they can be given. */
