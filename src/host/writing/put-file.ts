@@ -21,7 +21,7 @@ import { markedName, newMark } from './writer.ts';
 /** Puts a file in its place, over one that is there already, whose owner and permissions it keeps. It must be under `mark`'s lock. */
 export function replaceFile(path: string, text: string, mark: string): void {
   const before = statSync(path, { throwIfNoEntry: false });
-  putBeside(path, text, mark, before ?? null, (beside) => {
+  putBeside(path, text, before ?? null, (beside) => {
     holdStill(path, mark);
     renameSync(beside, path);
   });
@@ -30,7 +30,7 @@ export function replaceFile(path: string, text: string, mark: string): void {
 
 /** Puts a file where nothing stands, not even a link; EEXIST if something does. It must be under `mark`'s lock. */
 export function createFile(path: string, text: string, mark: string): void {
-  putBeside(path, text, mark, null, (beside) => {
+  putBeside(path, text, null, (beside) => {
     holdStill(path, mark);
     linkOrRename(beside, path);
   });
@@ -79,13 +79,7 @@ export function keepFile(
   }
 }
 
-function putBeside(
-  path: string,
-  text: string,
-  mark: string,
-  before: Stats | null,
-  put: (beside: string) => void,
-): void {
+function putBeside(path: string, text: string, before: Stats | null, put: (beside: string) => void): void {
   const beside = partBeside(path);
   try {
     writeBytes(beside, text, before?.mode ?? 0o666, before, true);
