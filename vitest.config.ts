@@ -24,6 +24,12 @@ export default defineConfig(({ mode }) => ({
         timeout: 600_000,
       },
       {
+        name: 'exhaustive',
+        description:
+          'Starts thousands of programs, for an hour: `npm run test:exhaustive` runs it, nothing else does',
+        timeout: 1_800_000,
+      },
+      {
         name: 'browser',
         description:
           'Looks at pages with the Chromium of the system: `npm run test:browser` runs it, `npm test` does not',
