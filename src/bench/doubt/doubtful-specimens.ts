@@ -15,8 +15,9 @@ interface Specimens {
   readonly resolution: number;
 }
 
+/** Specimens that the usual scatter counts for (common practice, no source). */
 const priorFreedom = 4;
-/** Grades that are that far off were not given to the specimen of the row. */
+/** Grades, and shares of a measurement, that are less far off are no slip (common practice, no source). */
 const leastGrades = 1.5;
 const leastShare = 0.08;
 
