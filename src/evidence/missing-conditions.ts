@@ -3,7 +3,10 @@ import { conditionsKnown } from '../bench/adopt/adopted-statement.ts';
 import type { Statement } from '../registry/generated/documents.ts';
 import type { Hit } from '../registry/hit.ts';
 import type { AnyProfile } from '../registry/profile.ts';
-import type { PlacedStatement } from '../registry/statement.ts';
+import type { Registry } from '../registry/registry.ts';
+import { type PlacedStatement, statementsOf } from '../registry/statement.ts';
+import { keysInsertion } from '../registry/yaml/edit-yaml.ts';
+import type { TextEdit } from '../registry/yaml/text-edit.ts';
 import type { EvidenceContext } from './evidence-context.ts';
 import { propertyOf } from './statement-intervals.ts';
 import { otherConditionHits } from './trial-conditions.ts';
@@ -12,25 +15,57 @@ import { otherConditionHits } from './trial-conditions.ts';
 export function* missingConditionHits(
   profile: AnyProfile,
   placed: PlacedStatement<Statement<unknown>>,
-  context: EvidenceContext,
+  context: Pick<EvidenceContext, 'registry'>,
 ): Generator<Hit> {
   const { path, statement } = placed;
-  const trial = context.registry.trial.get(statement.evidence ?? '');
-  if (statement.basis !== 'measured' || trial === undefined) return;
-  const property = propertyOf(path);
-  const limit = limitsOfMethod(trial.data.method, profile.kind).find((each) => each.property === property);
-  // A statement that names the wrong trial is one mistake.
-  if (limit === undefined || !otherConditionHits(profile, placed, context).next().done) return;
-  const missing = conditionsKnown(trial, limit).filter(([name]) => statement.at?.[name] === undefined);
+  const missing = missingConditions(profile, placed, context.registry);
   if (missing.length === 0) return;
   const names = missing.map(([name]) => name).join(', ');
-  const texts = missing.map(([name, text]) => `${name}: ${text}`).join(', ');
+  const texts = conditionsText(missing);
   yield {
     path: statement.at === undefined ? path : [...path, 'at'],
     part: statement.at === undefined ? 'value' : 'key',
-    message: `The statement does not say for which ${names} it holds, and the trial "${trial.id}" knows: ${texts}`,
+    message: `The statement does not say for which ${names} it holds, and the trial "${statement.evidence}" knows: ${texts}`,
     found: `no ${names}`,
     allowed: texts,
-    help: statement.at === undefined ? `Add \`at: {${texts}}\`.` : `Add under \`at\`: ${texts}`,
+    help: `${statement.at === undefined ? `Add \`at: {${texts}}\`` : `Add under \`at\`: ${texts}`}; \`meltbounds check --fix\` does.`,
   };
+}
+
+type Missing = ReturnType<typeof conditionsKnown>;
+
+function missingConditions(
+  profile: AnyProfile,
+  placed: PlacedStatement<Statement<unknown>>,
+  registry: Registry,
+): Missing {
+  const { path, statement } = placed;
+  const trial = registry.trial.get(statement.evidence ?? '');
+  if (statement.basis !== 'measured' || trial === undefined) return [];
+  // What an addition states is stated of a filament.
+  const kind = profile.kind === 'addition' ? 'filament' : profile.kind;
+  const property = propertyOf(path);
+  const limit = limitsOfMethod(trial.data.method, kind).find((each) => each.property === property);
+  // A statement that names the wrong trial is one mistake.
+  if (limit === undefined || !otherConditionHits(profile, placed, { registry }).next().done) return [];
+  return conditionsKnown(trial, limit).filter(([name]) => statement.at?.[name] === undefined);
+}
+
+function conditionsText(conditions: Missing): string {
+  return conditions.map(([name, text]) => `${name}: ${text}`).join(', ');
+}
+
+/** The edits of the text of a profile that add to its measured statements what their trials know of the conditions. */
+export function missingConditionEdits(profile: AnyProfile, registry: Registry): TextEdit[] {
+  const { source, yaml, originalPath } = profile;
+  return [...statementsOf(profile)].flatMap((placed) => {
+    const missing = missingConditions(profile, placed, registry);
+    if (missing.length === 0) return [];
+    const place = originalPath(placed.path);
+    const edit =
+      placed.statement.at === undefined
+        ? keysInsertion(source.text, yaml, place, [['at', `{${conditionsText(missing)}}`]], 'evidence')
+        : keysInsertion(source.text, yaml, [...place, 'at'], missing);
+    return edit.ok ? [edit.value] : [];
+  });
 }

@@ -1,16 +1,21 @@
 import { adoptingKind } from '../bench/adopt/adopt-limit.ts';
 import { type AdoptedStatement, adoptedStatements } from '../bench/adopt/adopted-statement.ts';
+import type { TrialResults } from '../bench/reduction.ts';
 import type { Statement } from '../registry/generated/documents.ts';
 import type { Hit } from '../registry/hit.ts';
 import type { AnyProfile, Profile } from '../registry/profile.ts';
-import type { PlacedStatement } from '../registry/statement.ts';
+import { type PlacedStatement, statementsOf } from '../registry/statement.ts';
+import { changedReadings } from './changed-readings.ts';
 import type { EvidenceContext } from './evidence-context.ts';
 import { supportFaults } from './limit-support.ts';
 import { missingConditionHits } from './missing-conditions.ts';
 import { propertyOf } from './statement-intervals.ts';
 import { otherConditionHits } from './trial-conditions.ts';
 
-/** What a measured statement lacks of what adopting its trial writes; nothing where its readings refute it. */
+/**
+ * What a measured statement lacks of what adopting its trial writes; nothing where its readings refute it, or have changed
+ * since the profile adopted something from them.
+ */
 export function* notAdoptedHits(
   profile: AnyProfile,
   placed: PlacedStatement<Statement<unknown>>,
@@ -21,25 +26,40 @@ export function* notAdoptedHits(
   const trial = context.registry.trial.get(statement.evidence ?? '');
   if (statement.basis !== 'measured' || trial === undefined) return;
   if (statement.interval !== undefined && statement.readings !== undefined) return;
-  const adopted = whatAdoptingWrites(profile.kind, placed, trial, context);
-  if (adopted === null) return;
-  const missing = [
-    ...(statement.interval === undefined && adopted.interval !== null
-      ? [`interval: ${adopted.interval}`]
-      : []),
-    ...(statement.readings === undefined && adopted.readings !== null
-      ? [`readings: ${adopted.readings}`]
-      : []),
-  ];
-  if (missing.length === 0 || isRefuted(profile, placed, context)) return;
+  const reduced = context.registry.filament.has(trial.data.filament) ? context.reduce(trial.id) : null;
+  if (!reduced?.ok) return;
+  const adopted = whatAdoptingWrites(profile.kind, placed, trial, reduced.value);
+  const missing = adopted === null ? [] : missingKeys(statement, adopted);
+  if (missing.length === 0 || isRefuted(profile, placed, context) || hasChanged(profile, trial)) return;
+  const texts = missing.map(([name, text]) => `${name}: ${text}`).join(', ');
   yield {
     path,
     part: 'value',
-    message: `The limit lacks what adopting it from the trial "${trial.id}" writes: ${missing.join(', ')}`,
-    found: `no ${missing.map((text) => text.split(':')[0]).join(', no ')}`,
-    allowed: missing.join(', '),
-    help: `Run \`meltbounds reduce ${trial.id} --adopt\`; a value that is lower for a \`reason\` stays.`,
+    message: `The limit lacks what adopting it from the trial "${trial.id}" writes: ${texts}`,
+    found: `no ${missing.map(([name]) => name).join(', no ')}`,
+    allowed: texts,
+    help: `Compare the readings with the bench sheet. Where they are right, ${
+      adoptingKind(reduced.value) === profile.kind
+        ? `run \`meltbounds reduce ${trial.id} --adopt\`; a value that is lower for a \`reason\` stays.`
+        : `add to the statement: ${texts}`
+    }`,
   };
+}
+
+type WrittenKey = readonly [name: 'interval' | 'readings', text: string];
+
+function missingKeys(statement: Statement<unknown>, adopted: AdoptedStatement): readonly WrittenKey[] {
+  return (['interval', 'readings'] as const).flatMap((name) => {
+    const text = adopted[name];
+    return text === null || statement[name] !== undefined ? [] : [[name, text] as const];
+  });
+}
+
+/** Whether a profile was given a value by other readings than a trial has now. */
+function hasChanged(profile: AnyProfile, trial: Profile<'trial'>): boolean {
+  return [...statementsOf(profile)].some(
+    ({ statement }) => statement.evidence === trial.id && changedReadings(statement, trial) !== null,
+  );
 }
 
 /** Whether its readings or its conditions speak against a statement, which then is no limit to adopt again. */
@@ -52,12 +72,10 @@ function whatAdoptingWrites(
   kind: 'filament' | 'machine',
   { path, statement }: PlacedStatement<Statement<unknown>>,
   trial: Profile<'trial'>,
-  { reduce, registry }: EvidenceContext,
+  reduced: TrialResults,
 ): AdoptedStatement | null {
-  const reduced = registry.filament.has(trial.data.filament) ? reduce(trial.id) : null;
-  if (!reduced?.ok || adoptingKind(reduced.value) !== kind) return null;
   return (
-    adoptedStatements(trial, reduced.value, kind).find(
+    adoptedStatements(trial, reduced, kind).find(
       ({ property, acceleration }) =>
         property === propertyOf(path) &&
         (acceleration ?? statement.at?.acceleration) === statement.at?.acceleration,

@@ -1,10 +1,12 @@
 import { chmodSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
 import { runCommand } from '../run-command.ts';
 import { sampleRegistry } from '../sample-registry.ts';
 
 const machine = 'machines/plumstead/wren.yaml';
 const filament = 'filaments/oakhollow/daisy-pla.yaml';
+const clover = 'filaments/oakhollow/clover-petg.yaml';
 
 describe('check --fix', () => {
   it('writes units and numbers as the registry spells them, and says where on stderr', async () => {
@@ -35,6 +37,40 @@ describe('check --fix', () => {
     expect(registry.read(filament)).toBe(
       before.replace('diameter: 1.75 mm\n', '# Measured with a micrometer.\ndiameter: 1.75 mm # two axes\n'),
     );
+  });
+
+  it.each([
+    ['all conditions', /\n {4}at: .*(?=\n {4}date: 2026-02-12)/, ''],
+    ['a condition', /, nozzleTemperature: 245 Cel/, ''],
+    [
+      'a condition of a mapping on lines of its own',
+      /at: \{machine: plumstead\/wren, .*\}/,
+      'at:\n      machine: plumstead/wren # the small one',
+    ],
+  ])('adds %s that the trial of a limit knows', async (_, from, to) => {
+    const registry = sampleRegistry();
+    await runCommand(registry.cwd, ['reduce', 'wren-clover-petg-245', '--adopt']);
+    const adopted = registry.read(clover);
+    registry.write(clover, adopted.replace(from, to));
+    expect(registry.read(clover)).not.toBe(adopted);
+
+    const { status, err } = await runCommand(registry.cwd, ['check', '--fix', '--fail-on', 'note']);
+
+    expect({ status, err }).toEqual({
+      status: 0,
+      err: `Fixed profiles/${clover}: the conditions of 1 limit.\n`,
+    });
+    expect(parse(registry.read(clover))).toEqual(parse(adopted));
+    expect((await runCommand(registry.cwd, ['check', '--fix'])).err).toBe('');
+  });
+
+  it('adds no conditions of a trial that contradicts the limit', async () => {
+    const registry = sampleRegistry();
+    await runCommand(registry.cwd, ['reduce', 'wren-clover-petg-245', '--adopt']);
+    const foreign = registry.read(clover).replace(/at: \{.*\}/, 'at: {nozzle: hs-0.4}');
+    registry.write(clover, foreign);
+    expect((await runCommand(registry.cwd, ['check', '--fix'])).status).toBe(1);
+    expect(registry.read(clover)).toBe(foreign);
   });
 
   it('says nothing where there is no problems found', async () => {

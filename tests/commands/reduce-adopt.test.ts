@@ -95,7 +95,7 @@ describe('--adopt', () => {
     expect({ text: registry.read(clover), time: statSync(registry.path(clover)).mtimeMs }).toEqual(once);
   });
 
-  it('brings a limit up to date whose readings have changed, and nothing else', async () => {
+  it('brings a limit up to date that is not what the readings give, and nothing else', async () => {
     const registry = sampleRegistry();
     await adopt(registry, 'wren-clover-petg-245');
     const adopted = registry.read(clover);
@@ -211,10 +211,35 @@ describe('--adopt', () => {
     expect(registry.read(clover)).toBe(before);
   });
 
-  it('refuses to leave an interval beside a lower bound', async () => {
+  it('refuses readings that have changed since, until the old digest is taken away by hand', async () => {
     const registry = sampleRegistry();
     await adopt(registry, 'wren-clover-petg-245');
     const before = registry.read(clover);
+    registry.edit('trials/2026/wren-clover-petg-245.yaml', '[18, 400, 1.205]', '[18, 400, 1.21]');
+
+    const { status, err } = await adopt(registry, 'wren-clover-petg-245');
+
+    expect({ status, text: registry.read(clover) }).toEqual({ status: 2, text: before });
+    expect(err).toMatch(/was not changed: meltFlow was adopted from other readings of this trial \(digest /);
+    expect(err).toMatch(
+      /\nCompare the readings with the bench sheet and put back what differs\. Only where /,
+    );
+    // The interval may be taken away with the digest, and nothing offers to adopt what nobody has compared.
+    registry.write(clover, before.replace(/ {4}interval: .*\n/, ''));
+    const { findings } = await checked(registry.cwd);
+    expect(findings.map(({ rule }) => rule)).toEqual(['evidence/readings-changed']);
+    expect(findings[0]?.help).toMatch(/^Compare the readings with the bench sheet/);
+
+    registry.write(clover, before.replace(/ {4}readings: .*\n/, ''));
+    expect((await adopt(registry, 'wren-clover-petg-245')).status).toBe(0);
+    expect((await checked(registry.cwd)).findings).toEqual([]);
+  });
+
+  it('refuses to leave an interval beside a lower bound', async () => {
+    const registry = sampleRegistry();
+    await adopt(registry, 'wren-clover-petg-245');
+    const before = registry.read(clover).replace(/ {4}readings: .*\n/, '');
+    registry.write(clover, before);
     registry.edit(
       'trials/2026/wren-clover-petg-245.yaml',
       'commandedFlow: 28 mm3/s',

@@ -1,6 +1,7 @@
 import { shapes } from '../../registry/generated/shapes.ts';
 import type { Profile } from '../../registry/profile.ts';
-import { isObject } from '../../registry/shape.ts';
+import { isObject, type Path } from '../../registry/shape.ts';
+import { statementsOf } from '../../registry/statement.ts';
 import {
   appendToList,
   type EditFailure,
@@ -16,6 +17,7 @@ import type { TrialResults } from '../reduction.ts';
 import type { AdoptableLimit } from './adoptable-limit.ts';
 import { limitsOfMethod } from './adoptable-limits.ts';
 import { type AdoptedStatement, adoptedStatements } from './adopted-statement.ts';
+import { readingsDigest } from './readings-digest.ts';
 
 /** A profile that limits are written into. */
 export type AdoptingProfile = Profile<'filament'> | Profile<'machine'>;
@@ -32,11 +34,11 @@ export function adoptingKind({ method, results }: TrialResults): AdoptingProfile
 }
 
 /** Why the text of a profile stays as it is. */
-export type AdoptProblem = Problem<'noLimit' | 'staleInterval' | EditFailure>;
+export type AdoptProblem = Problem<'noLimit' | 'changedReadings' | 'staleInterval' | EditFailure>;
 
 /**
  * Text of a profile with the limits of a trial written into it. A limit that the profile already states for that
- * trial is brought up to date; everything else, comments included, stays as it is.
+ * trial is brought up to date, unless the readings have changed since; everything else, comments included, stays as it is.
  */
 export function adoptLimits(
   profile: AdoptingProfile,
@@ -48,6 +50,8 @@ export function adoptLimits(
     const { noSupport, help } = methodOf(reduction.method).openWords;
     return refusal('noLimit', `The readings support no limit to adopt: ${noSupport}`, `${help}.`);
   }
+  const changed = adoptedFromOthers(profile, trial);
+  if (changed !== null) return failure(changed);
   let text = profile.source.text;
   for (const statement of statements) {
     const edited = adoptInto(text, profile, trial, statement);
@@ -55,6 +59,29 @@ export function adoptLimits(
     text = edited.value;
   }
   return success(text);
+}
+
+/**
+ * Why readings are not adopted that are other ones than those that the profile rests on: records are never changed, so a
+ * slip is likelier than a better reading. Whoever has compared them takes the old digest away by hand.
+ */
+function adoptedFromOthers(profile: AdoptingProfile, trial: Profile<'trial'>): AdoptProblem | null {
+  const now = readingsDigest(trial);
+  const stale = [...statementsOf(profile)].find(
+    ({ statement: { evidence, readings } }) =>
+      evidence === trial.id && readings !== undefined && readings !== now,
+  );
+  if (stale === undefined) return null;
+  const { readings } = stale.statement;
+  return {
+    code: 'changedReadings',
+    message: `${profile.source.path} was not changed: ${propertyAt(stale.path)} was adopted from other readings of this trial (digest ${readings}, now ${now})`,
+    help: `Compare the readings with the bench sheet and put back what differs. Only where the sheet has what the trial says now, delete the line \`readings: ${readings}\` and adopt again.`,
+  };
+}
+
+function propertyAt(path: Path): string {
+  return String(path.findLast((step) => typeof step === 'string') ?? 'a value');
 }
 
 function adoptInto(

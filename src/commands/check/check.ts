@@ -42,7 +42,10 @@ export function checkCommand(cli: CliContext, exit: Exit): Command {
         'shard',
       ]),
     )
-    .option('--fix', 'first fix spelling of units and numbers and order of keys in the files')
+    .option(
+      '--fix',
+      'first fix spelling of units and numbers, conditions left out and order of keys in the files',
+    )
     .option('--all', 'report on every registry that was read, not only on the last one')
     .option('--stdin-path <file>', 'with -: the file that standard input stands in for')
     .addOption(registryOption())

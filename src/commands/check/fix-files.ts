@@ -1,4 +1,5 @@
 import { dirname, resolve } from 'node:path';
+import { missingConditionEdits } from '../../evidence/missing-conditions.ts';
 import { tidyFolders } from '../../host/writing/leftovers.ts';
 import { type ReplaceProblem, replaceText } from '../../host/writing/replace-text.ts';
 import { type FixedProfile, fixProfile } from '../../registry/fix/fix-profile.ts';
@@ -18,7 +19,7 @@ interface Fixing {
 }
 
 /**
- * Fixes the style of the wanted profiles in their files, each replaced as a whole or not at all. Files with errors of
+ * Fixes the style of the wanted profiles in their files and adds conditions that trials know, each replaced as a whole or not at all. Files with errors of
  * syntax are left alone. Problems: a file that cannot be written.
  */
 export async function fixFiles(
@@ -40,10 +41,12 @@ async function fixEach(
   { wantsFile, cwd, tell }: Fixing,
 ): Promise<Result<null, ReplaceProblem>> {
   const broken = new Set(findings.filter(({ rule }) => rule.startsWith('syntax/')).map(({ file }) => file));
+  const profiles = new Map(registry.profiles.map((profile) => [profile.source.path, profile]));
   for (const document of registry.documents) {
     const { path, text } = document.source;
     if (!wantsFile(path) || broken.has(path)) continue;
-    const fixed = fixProfile(document);
+    const profile = profiles.get(path);
+    const fixed = fixProfile(document, profile && missingConditionEdits(profile, registry));
     if (fixed === null) continue;
     const written = await replaceText(path, { before: text, after: fixed.text }, cwd);
     if (!written.ok) return written;
@@ -52,7 +55,8 @@ async function fixEach(
   return success(null);
 }
 
-function editsText({ respelled, reordered }: FixedProfile): string {
+function editsText({ respelled, added, reordered }: FixedProfile): string {
   const spellings = respelled === 0 ? [] : [respelled === 1 ? '1 spelling' : `${respelled} spellings`];
-  return [...spellings, ...(reordered ? ['the order of its keys'] : [])].join(', ');
+  const conditions = added === 0 ? [] : [`the conditions of ${added === 1 ? '1 limit' : `${added} limits`}`];
+  return [...spellings, ...conditions, ...(reordered ? ['the order of its keys'] : [])].join(', ');
 }

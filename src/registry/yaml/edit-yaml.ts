@@ -2,7 +2,8 @@ import { isCollection, isMap, isNode, isScalar, isSeq, stringify } from 'yaml';
 import { failure, type Result, success } from '../../result.ts';
 import { lineEnd } from '../../text/line-end.ts';
 import type { Path } from '../shape.ts';
-import { placeAt, readYaml } from './yaml-document.ts';
+import { applyEdits, type TextEdit } from './text-edit.ts';
+import { placeAt, readYaml, type YamlDocument } from './yaml-document.ts';
 
 /** Why a text could not be edited without touching more than it should. */
 export type EditFailure = 'unreadable' | 'noSuchPlace' | 'flowList' | 'noRoom';
@@ -33,23 +34,45 @@ export function setKey(
   const { document } = readYaml(text);
   if (document === null) return failure('unreadable');
   if (placeAt(document, [...mapping, key]) !== null) return replaceScalar(text, [...mapping, key], written);
+  const edit = keysInsertion(text, document, mapping, [[key, written]], behind);
+  return edit.ok ? success(applyEdits(text, [edit.value])) : edit;
+}
+
+/**
+ * The edit that adds keys to a mapping of a YAML text, behind another key or as the last ones. They must not be there, and
+ * are all read afterwards.
+ */
+export function keysInsertion(
+  text: string,
+  document: YamlDocument,
+  mapping: Path,
+  keys: readonly (readonly [key: string, written: string])[],
+  behind?: string,
+): Result<TextEdit, EditFailure> {
   const map = placeAt(document, mapping)?.value;
   if (!isMap(map) || !map.range) return failure('noSuchPlace');
   const last = (placeAt(document, [...mapping, behind ?? '']) ?? map.items.at(-1))?.value;
   const first = map.items[0]?.key;
   if (!isNode(last) || !isNode(first) || !last.range || !first.range) return failure('noRoom');
   const end = last.range[1];
-  const edited = map.flow
-    ? `${text.slice(0, end)}, ${key}: ${written}${text.slice(end)}`
-    : withLine(text, lineEnd(text, end), `${columnSpaces(text, first.range[0])}${key}: ${written}`);
-  return placeAt(readYaml(edited).document ?? document, [...mapping, key]) === null
-    ? failure('noRoom')
-    : success(edited);
+  const pairs = keys.map(([key, written]) => `${key}: ${written}`);
+  const indent = columnSpaces(text, first.range[0]);
+  const edit = map.flow
+    ? { start: end, end, text: pairs.map((pair) => `, ${pair}`).join('') }
+    : linesInsertion(
+        text,
+        lineEnd(text, end),
+        pairs.map((pair) => indent + pair),
+      );
+  const after = readYaml(applyEdits(text, [edit])).document;
+  const isRead = keys.every(([key]) => after !== null && placeAt(after, [...mapping, key]) !== null);
+  return isRead ? success(edit) : failure('noRoom');
 }
 
-function withLine(text: string, offset: number, line: string): string {
+function linesInsertion(text: string, offset: number, lines: readonly string[]): TextEdit {
   const newline = text.includes('\r\n') ? '\r\n' : '\n';
-  return insertLines(text, offset, line + newline, newline);
+  const block = lines.map((line) => line + newline).join('');
+  return { start: offset, end: offset, text: separatorAt(text, offset, newline) + block };
 }
 
 /** As many spaces as stand before a place of its line, or would if the line began with nothing else. */
@@ -116,9 +139,12 @@ function aboveComments(text: string, offset: number): number {
 }
 
 function insertLines(text: string, offset: number, block: string, newline: string): string {
-  const head = text.slice(0, offset);
-  const separator = head === '' || head.endsWith('\n') ? '' : newline;
-  return head + separator + block + text.slice(offset);
+  return text.slice(0, offset) + separatorAt(text, offset, newline) + block + text.slice(offset);
+}
+
+/** What ends the line before a place where a line is to begin: the last line of a text may lack its end. */
+function separatorAt(text: string, offset: number, newline: string): string {
+  return offset === 0 || text[offset - 1] === '\n' ? '' : newline;
 }
 
 function lineStart(text: string, offset: number): number {

@@ -38,6 +38,30 @@ testCases({
       found: [`error evidence/other-conditions ${sorrel} | evidence: »wren-sorrel-pla-230`],
     },
     {
+      slip: 'another polymer than that of the trial',
+      edits: [
+        limit(
+          '    at: {machine: plumstead/wren, nozzle: hs-0.6, polymer: PET-G, nozzleTemperature: 230 Cel}\n',
+        ),
+        sorrelLadder(),
+      ],
+      found: [
+        `error evidence/other-conditions ${sorrel} | at: {machine: plumstead/wren, nozzle: hs-0.6, polymer: »PET-G, nozzleTemperature: 230 Cel}`,
+      ],
+    },
+    {
+      slip: 'an acceleration that the trial does not tell',
+      edits: [
+        limit(
+          '    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 230 Cel, acceleration: 5000 mm/s2}\n',
+        ),
+        sorrelLadder(),
+      ],
+      found: [
+        `error evidence/other-conditions ${sorrel} | at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 230 Cel, acceleration: »5000 mm/s2}`,
+      ],
+    },
+    {
       slip: 'no conditions',
       edits: [limit(''), sorrelLadder()],
       found: [`error evidence/missing-condition ${sorrel} | - »value: 27 mm3/s`],
@@ -53,6 +77,15 @@ testCases({
       nearMiss: 'the conditions of the trial',
       edits: [
         limit('    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 230 Cel}\n'),
+        sorrelLadder(),
+      ],
+    },
+    {
+      nearMiss: 'the polymer of the trial besides',
+      edits: [
+        limit(
+          '    at: {machine: plumstead/wren, nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}\n',
+        ),
         sorrelLadder(),
       ],
     },

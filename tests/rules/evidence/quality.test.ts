@@ -10,6 +10,19 @@ import {
 
 const slips: readonly Slip[] = [
   {
+    slip: 'a measured flow of a hot end without what adopting its trial would write',
+    edits: [
+      {
+        in: wren,
+        below: '        at: {nozzle: hs-0.6, polymer: PLA, nozzleTemperature: 230 Cel}',
+        add: '      - {value: 19 mm3/s, basis: measured, evidence: wren-clover-petg-245, at: {nozzle: hs-0.6, filament: oakhollow/clover-petg, nozzleTemperature: 245 Cel}}',
+      },
+    ],
+    found: [
+      `warning evidence/not-adopted ${wren} | - »{value: 19 mm3/s, basis: measured, evidence: wren-clover-petg-245, at: {nozzle: hs-0.6, filament: oakhollow/clover-petg, nozzleTemperature: 245 Cel}}`,
+    ],
+  },
+  {
     slip: 'a scale that is too coarse',
     edits: [{ in: cloverTrial, from: 'scale: {resolution: 0.001 g}', to: 'scale: {resolution: 0.01 g}' }],
     found: [`warning evidence/scale-digits ${cloverTrial} | scale: {resolution: »0.01 g}`],
