@@ -28,18 +28,29 @@ const enough = 24;
 const mostRounds = 14;
 /** A cell that is less likely than the best by this logarithm does not count. */
 const negligible = 14;
+/** Below the floor only a density whose best still rises by more than this from one round to the next is cut further. */
+const climbing = 1;
 
 /**
  * Finds where a density over a box of one to three coordinates is high: the box is cut into cells, and the likelier ones
  * are cut in halves along every axis, again and again, until several share what the best one had. Several summits,
- * ridges and edges do no harm as long as the first cells show where to look.
+ * ridges and edges do no harm as long as the first cells show where to look. A density that stays below a floor, by its
+ * logarithm, is of no use to the caller, and is cut no further once that shows.
  */
-export function likelyCells(density: LogDensity, axes: readonly Axis[]): LikelyCells {
+export function likelyCells(
+  density: LogDensity,
+  axes: readonly Axis[],
+  floor = Number.NEGATIVE_INFINITY,
+): LikelyCells {
   const dimensions = axes.length;
   const size = Float64Array.from(axes, ({ low, high, cells }) => (high - low) / cells);
   let all = evaluated(firstMiddles(axes, size), dimensions, density);
   let logShare = -Math.log(axes.reduce((product, { cells }) => product * cells, 1));
+  let best = Number.NEGATIVE_INFINITY;
   for (let round = 0; round < mostRounds && effective(all.logDensities) < enough; round++) {
+    const before = best;
+    best = highest(all.logDensities);
+    if (best < floor && best < before + climbing) break;
     for (let axis = 0; axis < dimensions; axis++) size[axis] = (size[axis] ?? 0) / 2;
     logShare -= dimensions * Math.LN2;
     all = evaluated(halves(likeliest(all, dimensions), size), dimensions, density);
@@ -91,30 +102,38 @@ function halves(middles: Float64Array, size: Float64Array): Float64Array {
   const dimensions = size.length;
   const parts = 2 ** dimensions;
   const into = new Float64Array(middles.length * parts);
-  for (let index = 0; index < into.length; index++) {
-    const axis = index % dimensions;
-    const part = Math.floor(index / dimensions) % parts;
-    const middle = middles[Math.floor(index / (dimensions * parts)) * dimensions + axis] ?? 0;
-    into[index] = middle + ((part >> axis) % 2 === 0 ? -0.5 : 0.5) * (size[axis] ?? 0);
+  let next = 0;
+  for (let cell = 0; cell < middles.length; cell += dimensions) {
+    for (let part = 0; part < parts; part++) {
+      for (let axis = 0; axis < dimensions; axis++) {
+        const side = ((part >> axis) & 1) === 0 ? -0.5 : 0.5;
+        into[next++] = (middles[cell + axis] ?? 0) + side * (size[axis] ?? 0);
+      }
+    }
   }
   return into;
 }
 
 function highest(logs: Float64Array): number {
-  return logs.reduce((best, log) => Math.max(best, log), Number.NEGATIVE_INFINITY);
+  let best = Number.NEGATIVE_INFINITY;
+  for (let index = 0; index < logs.length; index++) best = Math.max(best, logs[index] ?? best);
+  return best;
 }
 
 function logSum(logs: Float64Array): number {
   const best = highest(logs);
   if (best === Number.NEGATIVE_INFINITY) return best;
-  return best + Math.log(logs.reduce((sum, log) => sum + Math.exp(log - best), 0));
+  let sum = 0;
+  for (let index = 0; index < logs.length; index++) sum += Math.exp((logs[index] ?? 0) - best);
+  return best + Math.log(sum);
 }
 
 /** How many cells of equal density would spread as these do. */
 function effective(logs: Float64Array): number {
   const best = highest(logs);
   let [sum, squares] = [0, 0];
-  for (const log of logs) {
+  for (let index = 0; index < logs.length; index++) {
+    const log = logs[index] ?? best;
     if (!(log > best - negligible)) continue;
     const weight = Math.exp(log - best);
     sum += weight;

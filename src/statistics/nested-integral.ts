@@ -1,23 +1,26 @@
 import { integrateAlong, type LineGuess, type LineIntegral } from './integral-line.ts';
 import type { LineAxis, LineNode } from './line-march.ts';
 
-/** A density at one point, and what is to be averaged besides. */
-export type WeighedPoint = Pick<LineNode, 'log' | 'aside'>;
+/** A density at one point, what is to be averaged besides, and what the node there is to hold. */
+export interface WeighedPoint<Held> extends Pick<LineNode, 'log' | 'aside'> {
+  readonly held: Held;
+}
 
 /** A density over several coordinates, the outermost first. */
-interface NestedDensity {
+interface NestedDensity<Held> {
   /** Each with a guess for its first line; the lines beside one another guess from each other. */
   readonly axes: readonly (LineAxis & LineGuess)[];
   /** The density along the innermost coordinate, the others being given. */
-  readonly along: (outer: readonly number[]) => (at: number) => WeighedPoint;
+  readonly along: (outer: readonly number[]) => (at: number) => WeighedPoint<Held>;
 }
 
-/** A node with the line inside of it, but for the innermost lines. */
-export interface NestedNode extends LineNode {
-  readonly inner: NestedLine | null;
+/** A node with the line inside of it; on the innermost lines with what its point is to hold. */
+export interface NestedNode<Held = unknown> extends LineNode {
+  readonly inner: NestedLine<Held> | null;
+  readonly held: Held | null;
 }
 
-export type NestedLine = LineIntegral<NestedNode>;
+export type NestedLine<Held = unknown> = LineIntegral<NestedNode<Held>>;
 
 /** Lines are summed coarsely where they are less than the best one of their level by e to that power. */
 const coarseBelow = 7;
@@ -26,23 +29,23 @@ const coarseBelow = 7;
  * The integral of a density over all of its coordinates, as lines within lines: each node of a line holds the integral
  * over the coordinates inside of it. Null where the density is 0 wherever it was looked at.
  */
-export function integrateNested(density: NestedDensity): NestedLine | null {
+export function integrateNested<Held>(density: NestedDensity<Held>): NestedLine<Held> | null {
   const best = density.axes.map(() => Number.NEGATIVE_INFINITY);
   return integrateLine({ density, best }, [], null, null);
 }
 
-interface Integration {
-  readonly density: NestedDensity;
+interface Integration<Held> {
+  readonly density: NestedDensity<Held>;
   /** The highest logarithm of each level so far. */
   readonly best: number[];
 }
 
-function integrateLine(
-  integration: Integration,
+function integrateLine<Held>(
+  integration: Integration<Held>,
   outer: readonly number[],
-  like: NestedLine | null,
+  like: NestedLine<Held> | null,
   guess: LineGuess | null,
-): NestedLine | null {
+): NestedLine<Held> | null {
   const { density, best } = integration;
   const level = outer.length;
   const axis = density.axes[level];
@@ -54,25 +57,28 @@ function integrateLine(
   return line;
 }
 
-function points({ along }: NestedDensity, outer: readonly number[]): (at: number) => NestedNode {
+function points<Held>(
+  { along }: NestedDensity<Held>,
+  outer: readonly number[],
+): (at: number) => NestedNode<Held> {
   const weigh = along(outer);
   return (at) => {
-    const { log, aside } = weigh(at);
-    return { at, log, aside, inner: null };
+    const { log, aside, held } = weigh(at);
+    return { at, log, aside, inner: null, held };
   };
 }
 
-interface KnownLine {
+interface KnownLine<Held = unknown> {
   readonly at: number;
-  readonly inner: NestedLine;
+  readonly inner: NestedLine<Held>;
 }
 
-function linesInside(
-  integration: Integration,
+function linesInside<Held>(
+  integration: Integration<Held>,
   outer: readonly number[],
-  like: NestedLine | null,
-): (at: number) => NestedNode {
-  const known: KnownLine[] = [];
+  like: NestedLine<Held> | null,
+): (at: number) => NestedNode<Held> {
+  const known: KnownLine<Held>[] = [];
   return (at) => {
     const [one, two] = nearest(known, at);
     const beside = one?.inner ?? innerNearest(like, at);
@@ -83,6 +89,7 @@ function linesInside(
       log: inner?.logIntegral ?? Number.NEGATIVE_INFINITY,
       aside: inner?.aside ?? 0,
       inner,
+      held: null,
     };
   };
 }
@@ -106,9 +113,12 @@ function guessFrom(
 /** A node half-way between two others counts as near to the one that was known first, whatever rounding says. */
 const clearlyNearer = 1 - 1e-6;
 
-function nearest(known: readonly KnownLine[], at: number): readonly [KnownLine | null, KnownLine | null] {
-  let one: KnownLine | null = null;
-  let two: KnownLine | null = null;
+function nearest<Held>(
+  known: readonly KnownLine<Held>[],
+  at: number,
+): readonly [KnownLine<Held> | null, KnownLine<Held> | null] {
+  let one: KnownLine<Held> | null = null;
+  let two: KnownLine<Held> | null = null;
   const isNearer = (each: KnownLine, other: KnownLine | null) =>
     other === null || Math.abs(each.at - at) < clearlyNearer * Math.abs(other.at - at);
   for (const each of known) {
@@ -118,8 +128,8 @@ function nearest(known: readonly KnownLine[], at: number): readonly [KnownLine |
   return [one, two];
 }
 
-function innerNearest(like: NestedLine | null, at: number): NestedLine | null {
-  let best: NestedLine | null = null;
+function innerNearest<Held>(like: NestedLine<Held> | null, at: number): NestedLine<Held> | null {
+  let best: NestedLine<Held> | null = null;
   let distance = Number.POSITIVE_INFINITY;
   for (const node of like?.nodes ?? []) {
     const away = Math.abs(node.at - at);

@@ -20,7 +20,7 @@ function along(
 ) {
   return (outer: readonly number[]) => (last: number) => {
     const point = [...outer, last];
-    return { log: log(point), aside: aside(point) };
+    return { log: log(point), aside: aside(point), held: point };
   };
 }
 
@@ -93,6 +93,14 @@ describe('several coordinates', () => {
     })!;
     expect(wider.logIntegral - once.logIntegral).toBeCloseTo(Math.log(10), 9);
     expect(wider.mean).toBeCloseTo(10 * once.mean, 6);
+  });
+
+  test('an innermost node holds what the density gave for its place', () => {
+    const found = integrateNested({ axes, along: along(chain) })!;
+    const inner = found.nodes[3]!.inner!;
+    const innermost = inner.nodes[2]!.inner!.nodes[1]!;
+    expect(innermost.held).toEqual([found.nodes[3]!.at, inner.nodes[2]!.at, innermost.at]);
+    expect(inner.nodes[2]!.held).toBeNull();
   });
 
   test('rounding makes no difference', () => {

@@ -24,6 +24,9 @@ export interface PossibleDryings {
 
 const draws = 2500;
 
+/** A family that fits worse than another by e to that power gets none of the draws. */
+const hopeless = 16;
+
 /** How likely a family of each course is beforehand, as ratios (common practice, no source). */
 const priorWeights = { steady: 3, twoStages: 1, lateStart: 1 } as const satisfies Record<
   DryingCourse,
@@ -52,8 +55,12 @@ export function massesAt(
 export function possibleDryings(data: DryingData): PossibleDryings | null {
   const line = dryingLine(data);
   if (line === null) return null;
-  const searched = dryingFamilies.map((family) => searchedFamily(family, line));
-  const best = Math.max(...searched.map(({ cells }) => cells.logMean));
+  let best = Number.NEGATIVE_INFINITY;
+  const searched = dryingFamilies.map((family) => {
+    const found = searchedFamily(family, line, best - hopeless);
+    best = Math.max(best, found.cells.logMean);
+    return found;
+  });
   if (best === Number.NEGATIVE_INFINITY) return null;
   const weights = searched.map(
     ({ family, cells }) => priorWeights[family.course] * Math.exp(cells.logMean - best),
@@ -80,14 +87,14 @@ const shortest = 0.01;
 /** A second stage that is slower still does not show within the readings. */
 const longest = { steady: 30, twoStages: 2, lateStart: 30 } as const satisfies Record<DryingCourse, number>;
 
-function searchedFamily(family: DryingFamily, line: DryingLine): SearchedFamily {
+function searchedFamily(family: DryingFamily, line: DryingLine, floor: number): SearchedFamily {
   const logDensity = (point: Float64Array) => line.logLikelihood(family, point);
   const constant = {
     low: Math.log(shortest),
     high: Math.log(longest[family.course]),
     cells: family.shape.length === 0 ? 24 : 8,
   };
-  return { family, logDensity, cells: likelyCells(logDensity, [constant, ...family.shape]) };
+  return { family, logDensity, cells: likelyCells(logDensity, [constant, ...family.shape], floor) };
 }
 
 function drawnDryings(

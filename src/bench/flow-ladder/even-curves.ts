@@ -1,15 +1,13 @@
 import { evenlySpread } from '../../statistics/evenly-spread.ts';
-import type { NestedLine } from '../../statistics/nested-integral.ts';
+import type { NestedLine, NestedNode } from '../../statistics/nested-integral.ts';
 import { normalQuantile } from '../../statistics/normal-quantile.ts';
 import type { DriftOfDrive } from './drift-of-drive.ts';
 import type { LadderFit } from './ladder-likelihood.ts';
 import type { LadderPosterior } from './ladder-posterior.ts';
 import { type LimitCell, limitCell } from './limit-cell.ts';
-import type { Onset } from './onset-families.ts';
 
 /** A curve that some of the portions of a posterior fall on. */
 export interface CountedCurve {
-  readonly onset: Onset;
   readonly fit: LadderFit;
   readonly cell: LimitCell;
   readonly portions: number;
@@ -40,9 +38,10 @@ export function visitEvenCurves(
         continue;
       }
       const cell = limitCell(limits, place);
-      visitShapes(inner, shareOfLimit, [], passing, (outer, last, count) => {
-        const onset = family.onsets(outer, tolerance)(last);
-        if (onset !== null) visit({ onset, fit: likelihood.fit(onset, at), cell, portions: count });
+      visitShapes(inner, shareOfLimit, [], passing, (outer, { at: last, held }, count) => {
+        const onset = held === null ? family.onsets(outer, tolerance)(last) : null;
+        const fit = onset === null ? held : likelihood.fit(onset, at);
+        if (fit !== null) visit({ fit, cell, portions: count });
       });
     }
   }
@@ -75,22 +74,26 @@ function shareOf({ nodes, widths, logIntegral }: NestedLine, place: number, whol
   return whole * Math.exp(log - logIntegral) * (widths[place] ?? 0);
 }
 
+type ShapeNode = NestedNode<LadderFit | null>;
+
 function visitShapes(
-  line: NestedLine,
+  line: NestedLine<LadderFit | null>,
   whole: number,
   outer: readonly number[],
   passing: Passing,
-  visit: (outer: readonly number[], last: number, count: number) => void,
+  visit: (outer: readonly number[], node: ShapeNode, count: number) => void,
 ): void {
   for (let place = 0; place < line.nodes.length; place++) {
-    const { at = Number.NaN, inner = null } = line.nodes[place] ?? {};
+    const node = line.nodes[place];
+    if (node === undefined) continue;
+    const { at, inner } = node;
     const share = shareOf(line, place, whole);
     if (inner !== null && passing.fallsWithin(share)) {
       visitShapes(inner, share, [...outer, at], passing, visit);
       continue;
     }
     const count = passing.pass(share);
-    if (count > 0 && share > leastShare) visit(outer, at, count);
+    if (count > 0 && share > leastShare) visit(outer, node, count);
   }
 }
 

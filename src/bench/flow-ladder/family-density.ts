@@ -1,19 +1,19 @@
 import type { WeighedPoint } from '../../statistics/nested-integral.ts';
 import type { Range } from '../../units/canonical.ts';
-import type { LadderLikelihood } from './ladder-likelihood.ts';
+import type { LadderFit, LadderLikelihood } from './ladder-likelihood.ts';
 import type { OnsetFamily } from './onset-families.ts';
 
 /** Prior times likelihood of one family; coordinates are the logarithm of the limit in mm3/s, then the shape's. */
 export interface FamilyDensity {
-  /** Along the last coordinate, the others being given; the drift stands aside. */
-  readonly along: (outer: readonly number[]) => (last: number) => WeighedPoint;
+  /** Along the last coordinate, the others being given; the drift stands aside, and the fit is held. */
+  readonly along: (outer: readonly number[]) => (last: number) => WeighedPoint<LadderFit | null>;
   /** Its logarithm at a point. */
   readonly height: (point: readonly number[]) => number;
   /** The same were readings to repeat poorly: broad hills, which lead to the narrow ones. */
   readonly roughHeight: (point: readonly number[]) => number;
 }
 
-const impossible: WeighedPoint = { log: Number.NEGATIVE_INFINITY, aside: 0 };
+const impossible: WeighedPoint<null> = { log: Number.NEGATIVE_INFINITY, aside: 0, held: null };
 
 /** The density of a family over limits whose logarithms lie in a range. */
 export function familyDensity(
@@ -30,11 +30,11 @@ export function familyDensity(
   const along = (outer: readonly number[]) => {
     const [logLimit = Number.NaN] = outer;
     const onsets = onsetsAlong(outer);
-    return (last: number) => {
+    return (last: number): WeighedPoint<LadderFit | null> => {
       const onset = onsets(last);
       if (onset === null) return impossible;
       const fit = likelihood.fit(onset, logLimit);
-      return { log: family.logWeight + onset.logPrior + fit.logLikelihood, aside: fit.drift };
+      return { log: family.logWeight + onset.logPrior + fit.logLikelihood, aside: fit.drift, held: fit };
     };
   };
   return {

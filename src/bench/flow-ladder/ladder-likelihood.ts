@@ -5,6 +5,7 @@ import { type RepeatabilityNode, repeatabilityNodes, sums } from './repeatabilit
 
 /** How well a curve explains a ladder, and what it leaves open about the plateau before the onset. */
 export interface LadderFit {
+  readonly onset: Onset;
   readonly logLikelihood: number;
   /** Logarithm of the ratio at the lowest step, were nothing missing there. */
   readonly plateau: number;
@@ -105,7 +106,7 @@ export class LadderLikelihood {
     const here = this.#fitNode(start);
     const [high, highLog] = this.#goOn(start, 1, here, here);
     const [low, best] = this.#goOn(start, -1, here, highLog);
-    return this.#average(low, high, best);
+    return this.#average(onset, low, high, best);
   }
 
   /** Goes over nodes from one to a side until the next is negligible; where it ended, and the best logarithm so far. */
@@ -187,7 +188,7 @@ export class LadderLikelihood {
   }
 
   /** The mixture of the nodes from one to another, each with the weight of its likelihood. */
-  #average(low: number, high: number, best: number): LadderFit {
+  #average(onset: Onset, low: number, high: number, best: number): LadderFit {
     let sum = 0;
     let plateau = 0;
     let mean = 0;
@@ -202,6 +203,7 @@ export class LadderLikelihood {
     }
     const drift = mean / sum;
     return {
+      onset,
       logLikelihood: best + Math.log(sum),
       plateau: plateau / sum,
       drift,

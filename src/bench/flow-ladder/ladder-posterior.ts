@@ -5,7 +5,7 @@ import type { Range } from '../../units/canonical.ts';
 import { type DriftOfDrive, driftOfDrive } from './drift-of-drive.ts';
 import { familyDensity } from './family-density.ts';
 import { type JamPosterior, jamPosteriors } from './jam-posterior.ts';
-import { type LadderBench, LadderLikelihood } from './ladder-likelihood.ts';
+import { type LadderBench, type LadderFit, LadderLikelihood } from './ladder-likelihood.ts';
 import { type OnsetFamily, onsetFamilies } from './onset-families.ts';
 import { posteriorSummit } from './posterior-summit.ts';
 
@@ -20,8 +20,14 @@ export interface LadderPosterior {
 /** Curves of one family by the logarithm of the limit, and inside by their shapes; aside is the mean drift. */
 interface FamilyPosterior {
   readonly family: OnsetFamily;
-  readonly limits: NestedLine;
+  readonly limits: NestedLine<LadderFit | null>;
 }
+
+/**
+ * A family whose summit is lower than the best one by e to that power is left out: integrals over the summits differ by
+ * up to e^7 among families, so that not one curve of a million would be of such a family.
+ */
+const hopeless = 21;
 
 /** How far outside of the tested flows a limit is looked for. */
 const below = 0.9;
@@ -41,10 +47,15 @@ export function ladderPosterior(bench: LadderBench, tolerance: number): LadderPo
   };
   const missingAtLast =
     1 - Math.exp((last?.meanLogRatio ?? Number.NaN) - (first?.meanLogRatio ?? Number.NaN));
-  const families = onsetFamilies.flatMap((family) => {
+  const outlines = onsetFamilies.map((family) => {
     const density = familyDensity(family, likelihood, limits, tolerance);
     const top = posteriorSummit(family, density, { limits, tolerance, missingAtLast });
-    const line = integrateNested({ axes: axesFrom(family, limits, top), along: density.along });
+    return { family, density, top };
+  });
+  const best = Math.max(...outlines.map(({ top }) => top.height));
+  const families = outlines.flatMap(({ family, density, top }) => {
+    if (top.height < best - hopeless) return [];
+    const line = integrateNested({ axes: axesFrom(family, limits, top.point), along: density.along });
     return line === null ? [] : { family, limits: line };
   });
   const jams = jamPosteriors(bench.steps, likelihood, tolerance);

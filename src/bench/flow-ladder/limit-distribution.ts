@@ -6,7 +6,7 @@ import type { LadderPosterior } from './ladder-posterior.ts';
 
 /** Enough for the ends of a 95 % interval to half a hundredth of its width. */
 const portions = 1500;
-const pointsPerPortion = 8;
+const pointsPerPortion = 4;
 
 /**
  * Quantiles of the flow in mm3/s at which the deficit crosses the tolerance, given the lowest step in mm3/s: each curve
@@ -53,11 +53,12 @@ type Crossing = (drift: number, reference: number) => number;
  * lowest steps. Between the outermost ones the delivered share is interpolated.
  */
 function crossings(
-  { onset, fit, cell }: CountedCurve,
+  { fit, cell }: CountedCurve,
   drive: DriftOfDrive,
   tolerance: number,
   first: number,
 ): Crossing {
+  const { onset } = fit;
   const [drift, spread] = [drive.mean(fit.drift), drive.spread(fit.driftVariance)];
   const lowest = first / Math.exp(cell.logLimit);
   const farthest = Math.min(2 * lowest, 1);

@@ -31,7 +31,8 @@ export function possibleCurves(
 }
 
 function curveAt(counted: CountedCurve, drive: DriftOfDrive, number: number, first: number): PossibleCurve {
-  const { onset, fit, cell } = counted;
+  const { fit, cell } = counted;
+  const { onset } = fit;
   const away = awayOf(cell, number);
   const drift = driftOf(counted, drive, away, drive.spread(fit.driftVariance), number);
   const logLimit = cell.logLimit + away;

@@ -37,7 +37,7 @@ export function posteriorSummit(
   family: OnsetFamily,
   { height, roughHeight }: FamilyDensity,
   outline: LadderOutline,
-): readonly number[] {
+): Summit {
   const steps = [limitStep, ...family.coordinates.map(({ distance }) => 2 * distance)];
   const climb = (by: FamilyDensity['height'], from: readonly number[], evaluations: number) =>
     climbSimplex(by, from, steps, { evaluations: evaluations * steps.length, level });
@@ -47,7 +47,7 @@ export function posteriorSummit(
     .toSorted((one, other) => other.height - one.height)
     .slice(0, earnestClimbs)
     .map(({ point }) => climb(height, point, earnestEvaluations))
-    .reduce(higher).point;
+    .reduce(higher);
 }
 
 /** The best start in each part of the range of limits. */
