@@ -1,3 +1,4 @@
+/** @module-tag long */
 import { expect, test } from 'vitest';
 import { projectFolder } from '../scripts/docs/documents.ts';
 import { namesSlip } from '../scripts/slips/names-slip.ts';

@@ -1,3 +1,4 @@
+/** @module-tag long */
 import { describe, expect, it } from 'vitest';
 import { checked, runCommand } from '../run-command.ts';
 import { lastDay, reason, staleEvidence } from '../stale-evidence.ts';

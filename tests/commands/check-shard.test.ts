@@ -1,3 +1,4 @@
+/** @module-tag long */
 import { cpSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';

@@ -1,3 +1,4 @@
+/** @module-tag long */
 import { spawnSync } from 'node:child_process';
 import { describe, expect, test } from 'vitest';
 import { blocksOf } from '../../scripts/docs/document-blocks.ts';

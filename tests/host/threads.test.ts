@@ -1,3 +1,4 @@
+/** @module-tag long */
 import { describe, expect, it } from 'vitest';
 import { reductionQuestion, resultsOf } from '../../src/bench/reduce-trial.ts';
 import { filesOfFolders } from '../../src/host/load-registry.ts';

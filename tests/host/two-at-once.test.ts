@@ -103,6 +103,6 @@ async function times(count: number, work: (registry: SampleRegistry) => Promise<
 }
 
 describe('of two at once nothing is lost, and what is said to be written is there:', () => {
-  it.each(Object.entries(pairs))('%s', (_, work) => times(1, work));
+  it.each(Object.entries(pairs))('%s', { tags: 'long' }, (_, work) => times(1, work));
   it.each(Object.entries(pairs))('%s, 250 times', { tags: 'exhaustive' }, (_, work) => times(250, work));
 });

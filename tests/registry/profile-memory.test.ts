@@ -1,3 +1,4 @@
+/** @module-tag long */
 import { describe, expect, it, vi } from 'vitest';
 import { filesOfFolders } from '../../src/host/load-registry.ts';
 import { type FileWithSiblings, linkFiles, parseFile } from '../../src/registry/load-files.ts';

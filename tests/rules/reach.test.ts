@@ -92,7 +92,7 @@ function slipped() {
   return loadFiles([{ folder: 'profiles', texts: new Map(paths) }]);
 }
 
-describe('a file that is judged alone', () => {
+describe('a file that is judged alone', { tags: 'long' }, () => {
   it.each([
     ['the demo', () => demo],
     ['the demo with slips', slipped],

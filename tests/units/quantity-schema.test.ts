@@ -94,7 +94,7 @@ describe('the schema and the parser agree', () => {
     );
   });
 
-  test('on every unit of every dimension in every dimension', () => {
+  test('on every unit of every dimension in every dimension', { tags: 'long' }, () => {
     for (const spelling of units.flatMap((unit) => [unit.code, ...unit.aliases, `${unit.code} `])) {
       for (const dimension of dimensions) {
         expect(unitAlone.get(dimension)?.(spelling)).toBe(parseUnit(spelling, dimension).ok);

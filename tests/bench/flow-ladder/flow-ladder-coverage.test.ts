@@ -1,3 +1,4 @@
+/** @module-tag long */
 import { expect, test } from 'vitest';
 import { simulateLadder } from '../../../scripts/simulate-ladder.ts';
 import { reduceFlowLadder } from '../../../src/bench/flow-ladder/reduce-flow-ladder.ts';

@@ -57,6 +57,7 @@ describe('the likelihood', () => {
 describe('the limit', () => {
   test.each(['ladder-003', 'lantern-stagecraft-pla-230', 'ladder-007'])(
     'of %s is where draws from the prior have it',
+    { tags: 'long', timeout: 30_000 },
     (id) => {
       const { bench, tolerance } = ladder(id);
       const [far = 0, low = 0, , median = 0, , high = 0, farther = 0] = quantiles(ladder(id));
@@ -67,7 +68,6 @@ describe('the limit', () => {
         expect(Math.abs(value - expected)).toBeLessThan(0.03 * (high - low) + 4 * standardError);
       }
     },
-    30_000,
   );
 
   test.each(ladders.map(({ id }) => id))('of %s has quantiles that rise, about the tested flows', (id) => {

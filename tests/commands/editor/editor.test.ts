@@ -411,7 +411,7 @@ function write(path: string, text: string): void {
   writeFileSync(path, text);
 }
 
-describe('the conversation', () => {
+describe('the conversation', { tags: 'long' }, () => {
   it('begins with what the program can do', async () => {
     const { cwd } = sampleRegistry();
     const own = new EditorClient(cwd);

@@ -27,14 +27,14 @@ describe('the fast reader of YAML', () => {
   });
 
   // `npx tsx scripts/compare-yaml-readers.ts` looks at 100 000 of them.
-  it('reads what it takes on of texts with slips as the full reader does', () => {
+  it('reads what it takes on of texts with slips as the full reader does', { tags: 'long' }, () => {
     const { taken, different } = compareReaders(mutants(texts, 2000, 'readers'));
     expect(different).toEqual([]);
     expect(taken).toBeGreaterThan(400);
   });
 });
 
-it('looks at a text in linear time', () => {
+it('looks at a text in linear time', { tags: 'long' }, () => {
   const hostile = ['-', '+.', '1', ' ', '[', '{', 'a: ', '"', "'", '&', ': '].map((bit) =>
     bit.repeat(1e6 / bit.length),
   );

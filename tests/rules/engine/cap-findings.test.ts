@@ -1,3 +1,4 @@
+/** @module-tag long */
 import { expect, test } from 'vitest';
 import { loadFolders } from '../../../src/host/load-registry.ts';
 import { mostFindingsPerFile } from '../../../src/rules/engine/cap-findings.ts';

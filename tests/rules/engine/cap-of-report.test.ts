@@ -1,3 +1,4 @@
+/** @module-tag long */
 import { expect, it } from 'vitest';
 import type { Finding } from '../../../src/registry/finding.ts';
 import { capFindings } from '../../../src/rules/engine/cap-findings.ts';

@@ -1,30 +1,12 @@
-import { fileURLToPath } from 'node:url';
-import { HtmlValidate } from 'html-validate';
 import { describe, expect, it } from 'vitest';
-import { loadFolders } from '../../../src/host/load-registry.ts';
 import { formatTableAsHtml } from '../../../src/tables/card/table-as-html.ts';
-import { deriveTables } from '../../../src/tables/derive/derive-tables.ts';
-import { everyPairing } from '../../../src/tables/derive/every-pairing.ts';
 import type { SpeedTable } from '../../../src/tables/derive/speed-table.ts';
 import { flagText } from '../../../src/tables/write/words.ts';
+import { htmlComplaints } from '../../html-complaints.ts';
 import { tableWith } from '../derive/pairing-with.ts';
 
 const table = tableWith();
 const page = formatTableAsHtml(table);
-
-// The rules of the validator, those for access included; but ids may make a title longer than search engines show.
-const validator = new HtmlValidate({
-  root: true,
-  extends: ['html-validate:recommended', 'html-validate:document', 'html-validate:a11y'],
-  rules: { 'long-title': 'off' },
-});
-
-async function complaints(html: string): Promise<string[]> {
-  const { results } = await validator.validateString(html);
-  return results.flatMap(({ messages }) =>
-    messages.map(({ ruleId, message, line }) => `${line}: ${ruleId}: ${message}`),
-  );
-}
 
 /** The page as text: no tags, no style. */
 function textOf(html: string): string {
@@ -57,20 +39,9 @@ function withText(text: string): SpeedTable {
   };
 }
 
-const demo = loadFolders([fileURLToPath(new URL('../../../profiles', import.meta.url))]).registry;
-const demoPairings = everyPairing(demo);
-const demoTables = (demoPairings.ok ? demoPairings.value : []).flatMap((request) => {
-  const derived = deriveTables(demo, request, { judgesEvidence: false });
-  return derived.ok ? [{ name: Object.values(request).join(' '), table: derived.value }] : [];
-});
-
 describe('the page', () => {
   it('is valid and accessible HTML for the sample pairing', async () => {
-    expect(await complaints(page)).toEqual([]);
-  });
-
-  it.each(demoTables)('is valid and accessible HTML for $name', async ({ table: derived }) => {
-    expect(await complaints(formatTableAsHtml(derived))).toEqual([]);
+    expect(await htmlComplaints(page)).toEqual([]);
   });
 
   it('says beside a setting what is wrong with its evidence, and what that means', () => {
@@ -160,7 +131,7 @@ describe('text of strangers', () => {
 
   it.each(hostile)('%j stays text', async (text) => {
     const html = formatTableAsHtml(withText(text));
-    expect(await complaints(html)).toEqual([]);
+    expect(await htmlComplaints(html)).toEqual([]);
     const tags = (source: string) => [...source.matchAll(/<\/?[a-zA-Z][^\s>]*/g)].map(([tag]) => tag);
     // As many elements of each kind as with a harmless text: none was opened, none closed.
     expect(tags(html)).toEqual(tags(formatTableAsHtml(withText('harmless'))));

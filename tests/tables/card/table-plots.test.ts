@@ -54,7 +54,7 @@ describe('speed against layer height', () => {
     ]);
   });
 
-  it('draws no line above what the bounds allow, at 200 layer heights', () => {
+  it('draws no line above what the bounds allow, at 200 layer heights', { tags: 'long' }, () => {
     const [low, high] = [0.15, 0.48];
     const heights = Array.from({ length: 200 }, (_, index) => low + ((high - low) * (index + 0.37)) / 200);
     const shares = (millimetres: readonly number[]) => millimetres.map((height) => height / 0.6);

@@ -1,3 +1,4 @@
+/** @module-tag long */
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { Ajv } from 'ajv';
