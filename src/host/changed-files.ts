@@ -11,7 +11,8 @@ import {
   type Repository,
   repositoryOf,
 } from './git.ts';
-import { type TreeEntry, treeAtCommit } from './git-tree.ts';
+import type { TreeEntry } from './git-answers.ts';
+import { treeAtCommit } from './git-tree.ts';
 import { noLink, readPlainFile } from './read-plain-file.ts';
 import { registryFileNames } from './registry-files.ts';
 
@@ -44,8 +45,8 @@ export async function changedFiles(
     if (pathInRepository(repository.value, folder) === null) return elsewhere(folder, repository.value);
     const tree = await treeAtCommit(commit.value, repository.value, folder);
     if (!tree.ok) return tree;
-    const paths = changedPaths(folder, tree.value);
-    changed.push(...paths.map((relativePath) => ({ relativePath, path: join(folder, relativePath) })));
+    for (const relativePath of changedPaths(folder, tree.value))
+      changed.push({ relativePath, path: join(folder, relativePath) });
   }
   return success(changed);
 }

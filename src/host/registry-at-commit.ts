@@ -8,7 +8,8 @@ import {
 } from '../registry/registry-file.ts';
 import { failure, type Result, success } from '../result.ts';
 import { type GitProblem, git, type Repository } from './git.ts';
-import { type TreeEntry, treeAtCommit } from './git-tree.ts';
+import { blobsIn, type TreeEntry } from './git-answers.ts';
+import { treeAtCommit } from './git-tree.ts';
 import { rootOf } from './load-registry.ts';
 import type { RegistryRoot } from './registry-files.ts';
 
@@ -60,18 +61,4 @@ async function readBlobs(
     return failure({ ...answer.error, message });
   }
   return success(blobsIn(answer.value));
-}
-
-/** Splits `ID blob SIZE\nBYTES\n…`, and passes over `ID missing\n`. */
-function blobsIn(answer: Buffer): ReadonlyMap<string, Uint8Array> {
-  const blobs = new Map<string, Uint8Array>();
-  for (let start = 0; start < answer.length; ) {
-    const end = answer.indexOf('\n', start);
-    if (end < 0) break;
-    const [object = '', type = '', size = ''] = answer.toString('utf8', start, end).split(' ');
-    const length = type === 'blob' ? Number(size) : null;
-    if (length !== null) blobs.set(object, answer.subarray(end + 1, end + 1 + length));
-    start = length === null ? end + 1 : end + 1 + length + 1;
-  }
-  return blobs;
 }

@@ -40,18 +40,21 @@ function cellPatterns(separator: CellSeparator): CellPatterns {
 
 /**
  * Reads comma-separated values (RFC 4180), or the same with another separator. Besides its rules a byte-order mark, any line end,
- * and blanks around cells are tolerated; rows may have any number of cells.
+ * and blanks around cells are tolerated; rows may have any number of cells. Of records with something in them it reads one more
+ * than `mostFilled`, and no further.
  */
 export function readCsv(
   text: string,
   separator: CellSeparator = ',',
+  mostFilled = Number.POSITIVE_INFINITY,
 ): Result<readonly CsvRecord[], CsvProblem> {
   const patterns = patternsOf[separator];
   const records: CsvRecord[] = [];
   let cells: string[] = [];
   let line = 1;
+  let filled = 0;
   let at = text.startsWith('\uFEFF') ? 1 : 0;
-  while (at < text.length || cells.length > 0) {
+  while ((at < text.length || cells.length > 0) && filled <= mostFilled) {
     const { content, raw } = cellAt(text, at, patterns);
     const end = matchAt(patterns.end, text, at + raw.length)?.[0];
     if (end === undefined) return misquoted(text, at, line, patterns);
@@ -60,6 +63,7 @@ export function readCsv(
     at += raw.length + end.length;
     if (end === separator) continue;
     records.push({ cells, line });
+    if (cells.some((cell) => cell !== '')) filled += 1;
     cells = [];
     line += end.length > 0 ? 1 : 0;
   }

@@ -70,18 +70,24 @@ function inParts(part: string): string {
   return symbol === undefined ? part : symbol + part.slice(-1);
 }
 
-function spellings(unit: Unit): string[] {
-  return [unit.code, ...unit.aliases];
+const known = new Map<Unit, readonly string[]>();
+
+/** The spellings of a unit, simplified once: a hostile file holds tens of thousands of units that nobody knows. */
+function spellings(unit: Unit): readonly string[] {
+  const before = known.get(unit);
+  if (before !== undefined) return before;
+  const simple = [unit.code, ...unit.aliases].map(simplified);
+  known.set(unit, simple);
+  return simple;
 }
 
-function nearest(text: string, candidates: readonly Unit[]): Unit | undefined {
-  const wanted = simplified(text);
-  const same = candidates.find((unit) => spellings(unit).some((each) => simplified(each) === wanted));
+function nearest(wanted: string, candidates: readonly Unit[]): Unit | undefined {
+  const same = candidates.find((unit) => spellings(unit).includes(wanted));
   if (same !== undefined) return same;
   const tolerated = Math.floor(wanted.length / 3);
   let best: { readonly unit: Unit; readonly edits: number } | undefined;
   for (const unit of candidates) {
-    const edits = Math.min(...spellings(unit).map((each) => distance(simplified(each), wanted)));
+    const edits = Math.min(...spellings(unit).map((each) => distance(each, wanted)));
     if (edits <= tolerated && (best === undefined || edits < best.edits)) best = { unit, edits };
   }
   return best?.unit;
@@ -93,5 +99,6 @@ function nearest(text: string, candidates: readonly Unit[]): Unit | undefined {
  */
 export function suggestUnit(written: string, dimension: Dimension): Unit | undefined {
   if (written === '' || written.length > longestUnitText) return undefined;
-  return nearest(written, unitsOf(dimension)) ?? nearest(written, units);
+  const wanted = simplified(written);
+  return nearest(wanted, unitsOf(dimension)) ?? nearest(wanted, units);
 }

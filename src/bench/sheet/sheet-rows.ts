@@ -35,13 +35,13 @@ export function sheetNumbers(
   const ragged = whole.filter(({ cells }) => cells.length !== columns.length);
   const even = whole.filter(({ cells }) => cells.length === columns.length);
   const style = numberStyle(numberCells(columns, even), separator, asked);
+  const readings = style.ok ? even.map((row) => readRow(row, columns, style.value)) : [];
   const problems = [
     ...ragged.map((row) => raggedRow(row, columns, separator)),
     ...(style.ok ? [] : style.error),
     ...even.flatMap((row) => doubtfulNotes(row, columns, separator)),
+    ...readings.flat().flatMap((read) => (read.ok ? [] : [read.error])),
   ];
-  const readings = style.ok ? even.map((row) => readRow(row, columns, style.value)) : [];
-  problems.push(...readings.flat().flatMap((read) => (read.ok ? [] : [read.error])));
   if (problems.length > 0 || !style.ok) {
     return failure(problems.sort((one, other) => (one.row ?? 0) - (other.row ?? 0)));
   }

@@ -19,6 +19,9 @@ export type FewestRows = 0 | 1;
 /** More readings than a bench run can hold, small enough to refuse a wrong file at once; in characters. */
 export const largestSheet = 1_000_000;
 
+/** The same in rows below the header and in columns: a run has a thousand readings at most, and some notes beside them. */
+export const mostOfSheet = { rows: 5000, columns: 100 } as const;
+
 /**
  * Reads the text of a bench sheet as a table. A byte-order mark, a `sep=` line and blank rows are passed over. A sheet with fewer
  * rows than asked is refused: with none, unless the run may not have begun.
@@ -31,7 +34,7 @@ export function readSheetText(
   const kind = kindOfText(text);
   if (kind !== null) return failure([otherKind(kind)]);
   const { separator, skipped } = separatorOf(text);
-  const records = readCsv(text, separator);
+  const records = readCsv(text, separator, skipped + 1 + mostOfSheet.rows);
   if (!records.ok) return failure([malformed(records.error, separator)]);
   const rows = records.value.slice(skipped).map(({ cells, line }) => ({ cells, row: line }));
   return tableOf(rows, separator, fewestRows);
@@ -46,6 +49,8 @@ export function tableOf(
   const [header, ...rows] = all.filter(({ cells }) => cells.some((cell) => cell !== ''));
   if (header === undefined || rows.length < fewestRows) return failure([emptySheet(header === undefined)]);
   const width = header.cells.findLastIndex((cell) => cell !== '') + 1;
+  if (rows.length > mostOfSheet.rows) return failure([tooMany(`more than ${mostOfSheet.rows} rows`)]);
+  if (width > mostOfSheet.columns) return failure([tooMany(`${width} columns`)]);
   const trimmed = [header, ...rows].map((row) => withoutEmptyEnd(row, width));
   return success({ header: trimmed[0] ?? header, rows: trimmed.slice(1), separator });
 }
@@ -110,6 +115,16 @@ function emptySheet(whole: boolean): BenchProblem {
     code: 'emptySheet',
     message: whole ? 'the sheet is empty' : 'the sheet has a header and no readings',
     help: 'write one row per reading below a header of `name [unit]`, such as `commandedFlow [mm3/s]`',
+  };
+}
+
+/** Rows beyond the most are not even counted. */
+function tooMany(found: string): BenchProblem {
+  return {
+    code: 'sheetTooLarge',
+    message: `the sheet has ${found}; ${mostOfSheet.rows} rows and ${mostOfSheet.columns} columns are read`,
+    found,
+    help: 'write one row per piece that was weighed or graded; a controller log is not a bench sheet',
   };
 }
 

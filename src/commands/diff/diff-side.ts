@@ -40,7 +40,7 @@ export async function diffSide(
     const beneath = folders.ok ? folders.value.slice(0, -1) : [];
     const read = [...beneath, folder.value];
     const files = read.flatMap((path) => filesOfFolder(path, cwd));
-    return success({ name: word, loaded: linkFiles(files.map(inPresentShape)), folders: read });
+    return success({ name: word, loaded: linkFiles(files.flat().map(inPresentShape)), folders: read });
   }
   if (!folders.ok) return folders;
   if (word === undefined) {
@@ -56,15 +56,15 @@ export async function diffSide(
     return refusal(code, message, `${help}\nOr name a folder that holds a registry.`);
   }
   const { repository, commit } = found.value;
-  const files: FileWithSiblings[] = [];
+  const files: (readonly FileWithSiblings[])[] = [];
   for (const path of folders.value) {
     const read = (await isKept(path, repository, commit))
       ? await filesAtCommit(commit, repository, path, cwd)
       : success(filesOfFolder(path, cwd));
     if (!read.ok) return read;
-    files.push(...read.value);
+    files.push(read.value);
   }
-  return success({ name: word, loaded: linkFiles(files.map(inPresentShape)), folders: folders.value });
+  return success({ name: word, loaded: linkFiles(files.flat().map(inPresentShape)), folders: folders.value });
 }
 
 /** What a migration changes is the format, not what a profile says, and no difference. */

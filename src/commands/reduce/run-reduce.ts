@@ -19,6 +19,7 @@ import type { SheetReading } from '../../report/reduction/sheet-facts.ts';
 import type { Problem } from '../../result.ts';
 import { quote } from '../../text/quote.ts';
 import { wordHint } from '../../text/unknown-word.ts';
+import { counted } from '../../text/words.ts';
 import { formatDocument } from '../../units/format-document.ts';
 import { inPrint } from '../../units/in-print.ts';
 import { parseQuantity } from '../../units/parse-quantity.ts';
@@ -197,15 +198,20 @@ async function report(
   if (!shown.ok) exit.cannotRun(shown.error);
 }
 
+/** Many rows with problems have mostly the same one. */
+const mostProblems = 50;
+
 function refuse(
   problems: readonly BenchProblem[],
   heading: Pick<ReportHeading, 'title' | 'place'>,
   cli: CliContext,
   exit: Exit,
 ): void {
-  for (const { message, help, row } of problems) {
+  for (const { message, help, row } of problems.slice(0, mostProblems)) {
     const place = row === undefined ? heading.title : heading.place(row);
     cli.err(`${inPrint(`${place}: ${message}; ${help}`)}\n`);
   }
+  const hidden = problems.length - mostProblems;
+  if (hidden > 0) cli.err(`${counted(hidden, 'more problem')} of the readings not shown.\n`);
   exit.with(exitStatus.findings);
 }

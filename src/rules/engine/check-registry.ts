@@ -74,7 +74,7 @@ function judgedWithBlamed(context: RuleContext, wants: (file: string) => boolean
       ...registry.profiles.flatMap((profile) => judgedProfile(profile, context, isNext)),
     ];
     for (const document of next) judged.add(document);
-    found.push(...now);
+    for (const finding of now) found.push(finding);
     const blamed = now.flatMap(({ blames }) => blames.flatMap((blame) => blamedDocument(blame, registry)));
     next = new Set(blamed.filter((document) => !judged.has(document)));
   }

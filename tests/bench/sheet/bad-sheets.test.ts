@@ -1,37 +1,16 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import type { BenchRun } from '../../../src/bench/facts/fact.ts';
 import { fittingMethod } from '../../../src/bench/fitting-method.ts';
 import type { MethodName } from '../../../src/bench/method-facts.ts';
 import { methodNames } from '../../../src/bench/method-facts.ts';
 import { methodOf } from '../../../src/bench/methods.ts';
 import { readBenchSheet } from '../../../src/bench/sheet/bench-sheet.ts';
 import { readSheetText } from '../../../src/bench/sheet/sheet-table.ts';
-
-/** The sheet of the worked example of a method, and what is known of its run. */
-function sheetOf(name: MethodName): string {
-  const page = readFileSync(new URL(`../../../docs/bench/${name}.md`, import.meta.url), 'utf8');
-  return /```csv \S+\n([\s\S]*?)```/.exec(page)?.[1] ?? '';
-}
-
-const runs: Readonly<Record<MethodName, BenchRun>> = {
-  flowLadder: { filamentDiameter: 1.75, density: 1.24e-3, massResolution: 0.01 },
-  diameterSurvey: { filamentDiameter: 1.75, lengthResolution: 0.001, lengthAccuracy: 0.004 },
-  temperatureSweep: {},
-  contourLadder: { acceptedRipple: 0.02, lengthResolution: 0.001 },
-  layerTime: {},
-  dryingCurve: { residualMoisture: 0.0005, reelMass: 180, massResolution: 0.1 },
-  soundLevel: { backgroundLevel: 38, meterClass: 'class2', levelResolution: 0.1 },
-  referencePrint: { massResolution: 0.1 },
-  motionTiming: { commandedAcceleration: 8000 },
-  settingLadder: { acceptedDefect: 0.5 },
-  setPointCheck: { checkedPart: 'nozzle', thermometerAccuracy: 1.5 },
-};
+import { exampleRuns, exampleSheet } from '../method-examples.ts';
 
 function reduce(name: MethodName, text: string) {
   const method = methodOf(name);
   const observations = readBenchSheet(text, method);
-  return observations.ok ? method.reduce(observations.value, runs[name]) : observations;
+  return observations.ok ? method.reduce(observations.value, exampleRuns[name]) : observations;
 }
 
 function codes(name: MethodName, text: string): string[] {
@@ -40,7 +19,7 @@ function codes(name: MethodName, text: string): string[] {
 }
 
 describe.each(methodNames)('the sheet of a %s', (name) => {
-  const sheet = sheetOf(name);
+  const sheet = exampleSheet(name);
   const [header = '', ...rows] = sheet.trim().split('\n');
   const whole = reduce(name, sheet);
 
@@ -133,7 +112,7 @@ describe.each(methodNames)('the sheet of a %s', (name) => {
 
 describe.each(methodNames.filter((name) => name !== 'referencePrint'))('a %s', (name) => {
   test('needs more than two rows', () => {
-    const [header = '', ...rows] = sheetOf(name).trim().split('\n');
+    const [header = '', ...rows] = exampleSheet(name).trim().split('\n');
     expect(codes(name, [header, ...rows.slice(0, 2)].join('\n'))).toContain('tooFewSteps');
   });
 });
@@ -147,19 +126,19 @@ describe('a reading of zero', () => {
     ['dryingCurve', 'notPositive'],
     ['referencePrint', 'notPositive'],
   ])('is refused by a %s', (name, code) => {
-    const [header = '', first = '', ...rows] = sheetOf(name).trim().split('\n');
+    const [header = '', first = '', ...rows] = exampleSheet(name).trim().split('\n');
     expect(codes(name, [header, first.replace(/[^,]+$/, '0'), ...rows].join('\n'))).toContain(code);
   });
 
   test('is a ripple below the gauge for a contourLadder', () => {
-    expect(reduce('contourLadder', sheetOf('contourLadder').replace('40,4\n', '40,0\n')).ok).toBe(true);
+    expect(reduce('contourLadder', exampleSheet('contourLadder').replace('40,4\n', '40,0\n')).ok).toBe(true);
   });
 });
 
 describe('swapped columns', () => {
   /** The readings under each other's heads, as when the cells were typed in another order. */
   function swapped(name: MethodName): string {
-    const [header = '', ...rows] = sheetOf(name).trim().split('\n');
+    const [header = '', ...rows] = exampleSheet(name).trim().split('\n');
     const turned = rows.map((row) => {
       const [first = '', second = '', ...rest] = row.split(',');
       return [second, first, ...rest].join(',');
@@ -202,5 +181,36 @@ describe('a log of a controller instead of settings', () => {
     const rows = Array.from({ length: 1001 }, (_, index) => `${20 + 5 * (index % 6)},1000,2.9${index % 9}`);
     const sheet = ['commandedFlow [mm3/s],feedLength [mm],extrudedMass [g]', ...rows].join('\n');
     expect(codes('flowLadder', sheet)).toEqual(['tooManyReadings']);
+  });
+});
+
+describe('a sheet far larger than a run', () => {
+  const header = 'commandedFlow [mm3/s],feedLength [mm],extrudedMass [g]';
+  const many = (row: string, count = 5001) => `${header}\n${`${row}\n`.repeat(count)}`;
+
+  test.each([
+    ['of whole rows', many('20,500,1.4')],
+    ['of short rows', many('1')],
+    ['of long rows', many('1,2,3,4')],
+    ['of words', many('x,y,z')],
+    ['behind a line that names the separator', `sep=,\n${many('20,500,1.4')}`],
+    ['with a heading in each of hundreds of columns', `${'"x [mm]",'.repeat(101)}\n1\n`],
+  ])('%s is refused in one sentence', (_, sheet) => {
+    expect(codes('flowLadder', sheet)).toEqual(['sheetTooLarge']);
+  });
+
+  test('is not read beyond the row that is one too many', () => {
+    expect(codes('flowLadder', `${many('1')}"`)).toEqual(['sheetTooLarge']);
+    expect(codes('flowLadder', `${many('1', 4999)}"`)).toEqual(['malformedSheet']);
+  });
+
+  test('only by its blank rows is read as if they were not there', () => {
+    const read = readSheetText(`${many(',,', 20_000)}20,500,1.4\n`);
+    expect(read.ok && read.value.rows.map(({ row }) => row)).toEqual([20_002]);
+  });
+
+  test('as large as a run may be is read to its end', () => {
+    const read = readSheetText(`sep=,\n${many('20,500,1.4', 5000)}`);
+    expect(read.ok && read.value.rows.length).toBe(5000);
   });
 });
