@@ -9,8 +9,8 @@ export interface FamilyDensity {
   readonly along: (outer: readonly number[]) => (last: number) => WeighedPoint<LadderFit | null>;
   /** Its logarithm at a point. */
   readonly height: (point: readonly number[]) => number;
-  /** The same were readings to repeat poorly: broad hills, which lead to the narrow ones. */
-  readonly roughHeight: (point: readonly number[]) => number;
+  /** The same of a shape by its limit, were readings to repeat poorly: broad hills, which lead to the narrow ones. */
+  readonly roughly: (shape: readonly number[]) => (logLimit: number) => number;
 }
 
 const impossible: WeighedPoint<null> = { log: Number.NEGATIVE_INFINITY, aside: 0, held: null };
@@ -22,16 +22,11 @@ export function familyDensity(
   { low, high }: Range,
   tolerance: number,
 ): FamilyDensity {
-  const onsetsAlong = ([logLimit = Number.NaN, ...shape]: readonly number[]) => {
-    const isInside = logLimit >= low && logLimit <= high;
+  const isInside = (logLimit: number) => logLimit >= low && logLimit <= high;
+  const along = ([logLimit = Number.NaN, ...shape]: readonly number[]) => {
     const onsets = family.onsets(shape, tolerance);
-    return (last: number) => (isInside ? onsets(last) : null);
-  };
-  const along = (outer: readonly number[]) => {
-    const [logLimit = Number.NaN] = outer;
-    const onsets = onsetsAlong(outer);
     return (last: number): WeighedPoint<LadderFit | null> => {
-      const onset = onsets(last);
+      const onset = isInside(logLimit) ? onsets(last) : null;
       if (onset === null) return impossible;
       const fit = likelihood.fit(onset, logLimit);
       return { log: family.logWeight + onset.logPrior + fit.logLikelihood, aside: fit.drift, held: fit };
@@ -40,10 +35,12 @@ export function familyDensity(
   return {
     along,
     height: (point) => along(point.slice(0, -1))(point.at(-1) ?? Number.NaN).log,
-    roughHeight: (point) => {
-      const onset = onsetsAlong(point.slice(0, -1))(point.at(-1) ?? Number.NaN);
-      if (onset === null) return Number.NEGATIVE_INFINITY;
-      return onset.logPrior + likelihood.roughly(onset, point[0] ?? Number.NaN);
+    roughly: (shape) => {
+      const onset = family.onsets(shape.slice(0, -1), tolerance)(shape.at(-1) ?? Number.NaN);
+      return (logLimit) =>
+        onset !== null && isInside(logLimit)
+          ? onset.logPrior + likelihood.roughly(onset, logLimit)
+          : Number.NEGATIVE_INFINITY;
     },
   };
 }

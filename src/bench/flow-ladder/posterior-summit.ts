@@ -35,13 +35,14 @@ const limitStep = 0.03;
  */
 export function posteriorSummit(
   family: OnsetFamily,
-  { height, roughHeight }: FamilyDensity,
+  { height, roughly }: FamilyDensity,
   outline: LadderOutline,
 ): Summit {
   const steps = [limitStep, ...family.coordinates.map(({ distance }) => 2 * distance)];
   const climb = (by: FamilyDensity['height'], from: readonly number[], evaluations: number) =>
     climbSimplex(by, from, steps, { evaluations: evaluations * steps.length, level });
-  return startsIn(family, roughHeight, outline)
+  const roughHeight = ([limit = Number.NaN, ...shape]: readonly number[]) => roughly(shape)(limit);
+  return startsIn(family, roughly, outline)
     .map((start) => climb(roughHeight, start, roughEvaluations).point)
     .map((point) => ({ point, height: height(point) }))
     .toSorted((one, other) => other.height - one.height)
@@ -53,20 +54,25 @@ export function posteriorSummit(
 /** The best start in each part of the range of limits. */
 function startsIn(
   family: OnsetFamily,
-  height: FamilyDensity['roughHeight'],
+  roughly: FamilyDensity['roughly'],
   { limits: { low, high }, tolerance, missingAtLast }: LadderOutline,
 ): (readonly number[])[] {
-  const shapes = startingShapes(family, missingAtLast, tolerance);
+  const curves = startingShapes(family, missingAtLast, tolerance).map((shape) => ({
+    shape,
+    heightAt: roughly(shape),
+  }));
   const count = limitParts * limitsPerPart;
-  return Array.from({ length: limitParts }, (_, part) =>
-    Array.from({ length: limitsPerPart }, (_each, place) => {
+  return Array.from({ length: limitParts }, (_, part) => {
+    let best = { point: [Number.NaN], height: Number.NaN };
+    for (let place = 0; place < limitsPerPart; place++) {
       const limit = low + ((high - low) * (part * limitsPerPart + place + 0.5)) / count;
-      return shapes.map((shape) => [limit, ...shape]);
-    })
-      .flat()
-      .map((point): Summit => ({ point, height: height(point) }))
-      .reduce(higher),
-  ).map(({ point }) => point);
+      for (const { shape, heightAt } of curves) {
+        const height = heightAt(limit);
+        if (!(height <= best.height)) best = { point: [limit, ...shape], height };
+      }
+    }
+    return best.point;
+  });
 }
 
 /** Shapes spread over the prior; every other one levels off where the highest step did. */
