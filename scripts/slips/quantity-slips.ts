@@ -9,15 +9,19 @@ import { type Digits, plainNumber, slipIn, type WrittenQuantity, withNumbers } f
 
 /** All slips in the numbers and units of a profile. */
 export function quantitySlips(profile: AnyProfile, random: RandomSource): Slip[] {
+  return writtenQuantities(profile).flatMap((quantity) => [
+    ...unitSlips(quantity, random),
+    ...swappedEnds(quantity),
+    ...belowZero(quantity),
+    ...quantity.numbers.flatMap((number) => numberSlips(quantity, number)),
+  ]);
+}
+
+/** Every quantity of a profile, as it is written. */
+export function writtenQuantities(profile: AnyProfile): WrittenQuantity[] {
   return [...leavesOf('quantity', shapes[profile.kind], profile.written)]
     .filter(({ value }) => typeof value === 'string')
-    .map((leaf) => writtenQuantity(profile, leaf))
-    .flatMap((quantity) => [
-      ...unitSlips(quantity, random),
-      ...swappedEnds(quantity),
-      ...belowZero(quantity),
-      ...quantity.numbers.flatMap((number) => numberSlips(quantity, number)),
-    ]);
+    .map((leaf) => writtenQuantity(profile, leaf));
 }
 
 function writtenQuantity(profile: AnyProfile, leaf: Leaf<QuantityShape>): WrittenQuantity {

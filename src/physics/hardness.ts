@@ -17,6 +17,9 @@ const MOHS_AND_VICKERS = 'Mohs minerals with their Vickers hardness, foundry enc
 /** What nozzles are made of: the wall that the filler rubs against. */
 export const nozzleHardness = {
   brass: recalled(100, 150, 'ASTM B16 (55 to 78 HRB), converted by ASTM E140 Table 4'),
+  // Plates are some micrometres thick, and the edge of the bore wears first.
+  platedBrass: recalled(100, 150, 'the brass below the plate: ASTM B16 (55 to 78 HRB), by ASTM E140 Table 4'),
+  copper: recalled(120, 180, 'copper with chromium and zirconium, aged, 70 to 85 HRB: ASM Handbook vol. 2'),
   stainlessSteel: recalled(150, 220, 'ASTM A240, austenitic, annealed'),
   hardenedSteel: recalled(595, 746, '55 to 62 HRC, converted by ASTM E140 Table 1'),
   carbide: recalled(1300, 1800, 'ASM Handbook vol. 2, cemented carbides'),

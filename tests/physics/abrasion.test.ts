@@ -17,6 +17,8 @@ describe('abrasionOfNozzle', () => {
   it.each([
     ['G', 'brass', 'severe'],
     ['G', 'stainlessSteel', 'severe'],
+    ['G', 'platedBrass', 'severe'],
+    ['G', 'copper', 'severe'],
     ['G', 'hardenedSteel', 'mild'],
     ['C', 'brass', 'severe'],
     ['C', 'ruby', 'mild'],

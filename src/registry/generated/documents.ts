@@ -291,7 +291,7 @@ export interface Machine {
       /**
        * Material of the tip.
        */
-      material: 'brass' | 'stainlessSteel' | 'hardenedSteel' | 'carbide' | 'ruby';
+      material: 'brass' | 'platedBrass' | 'copper' | 'stainlessSteel' | 'hardenedSteel' | 'carbide' | 'ruby';
     }[];
     /**
      * Highest flow of melt, as claimed or measured, with the conditions under which it holds.

@@ -17,6 +17,9 @@ const firstNumber = /(?<![\d.])01(?![\d.])/;
 const materialWords: ReadonlyMap<string, Nozzle['material']> = new Map([
   ['br', 'brass'],
   ['brass', 'brass'],
+  ['plated', 'platedBrass'],
+  ['cu', 'copper'],
+  ['copper', 'copper'],
   ['ss', 'stainlessSteel'],
   ['stainless', 'stainlessSteel'],
   ['hs', 'hardenedSteel'],
@@ -77,6 +80,7 @@ function* otherMaterial({ id, material }: Nozzle, path: Path): Generator<Hit> {
   const named = id.split(/[^a-z]+/i).flatMap((word) => materialWords.get(word.toLowerCase()) ?? []);
   const [first] = named;
   if (first === undefined || named.includes(material)) return;
+  if (material === 'platedBrass' && named.includes('brass')) return;
   yield {
     path: [...path, 'material'],
     part: 'value',

@@ -100,7 +100,8 @@ export function hotEnd(text: HotEndText): string {
   return `
 hotEnds:
   - id: main
-    filamentDiameter: 1.75 mm${claims.join('')}${text.liner === undefined ? '' : `\n    liner: ${text.liner}`}
+    filamentDiameter: 1.75 mm${claims.join('')}
+    liner: ${text.liner ?? 'allMetal'}
     nozzles:
       - {id: hs-0.6, diameter: 0.6 mm, material: hardenedSteel}${claimedFlow(text.meltFlow)}`;
 }

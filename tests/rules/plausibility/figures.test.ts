@@ -110,7 +110,7 @@ const slips: readonly Slip[] = [
     edits: [
       {
         in: wren,
-        below: 'spool: {mass: 1 kg}',
+        below: "  - {value: '52 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}",
         add: 'price:\n  - {value: 990000 EUR, basis: claimed, source: plumstead-wren-sheet}',
       },
     ],
@@ -123,7 +123,7 @@ const slips: readonly Slip[] = [
     edits: [
       {
         in: wren,
-        below: 'spool: {mass: 1 kg}',
+        below: "  - {value: '52 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}",
         add: 'price:\n  - {value: 0 EUR, basis: claimed, source: plumstead-wren-sheet}',
       },
     ],
@@ -156,7 +156,7 @@ const nearMisses: readonly NearMiss[] = [
     edits: [
       {
         in: wren,
-        below: 'spool: {mass: 1 kg}',
+        below: "  - {value: '52 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}",
         add: 'price:\n  - {value: 990000 JPY, basis: claimed, source: plumstead-wren-sheet}',
       },
     ],

@@ -8,26 +8,14 @@ const slips: readonly Slip[] = [
   },
   {
     slip: 'a loud machine',
-    edits: [
-      {
-        in: wren,
-        below: 'spool: {mass: 1 kg}',
-        add: "soundLevel:\n  - {value: '82 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}",
-      },
-    ],
+    edits: [{ in: wren, from: '52 dB[SPL]{A}', to: '82 dB[SPL]{A}' }],
     found: [
       `warning safety/sound-action ${wren} | - {value: »'82 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}`,
     ],
   },
   {
     slip: 'a level that instructions must state',
-    edits: [
-      {
-        in: wren,
-        below: 'spool: {mass: 1 kg}',
-        add: "soundLevel:\n  - {value: '71 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}",
-      },
-    ],
+    edits: [{ in: wren, from: '52 dB[SPL]{A}', to: '71 dB[SPL]{A}' }],
     found: [
       `note safety/sound-statement ${wren} | - {value: »'71 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}`,
     ],
@@ -96,13 +84,7 @@ const nearMisses: readonly NearMiss[] = [
   },
   {
     nearMiss: 'a quiet machine',
-    edits: [
-      {
-        in: wren,
-        below: 'spool: {mass: 1 kg}',
-        add: "soundLevel:\n  - {value: '70 dB[SPL]{A}', basis: claimed, source: plumstead-wren-sheet}",
-      },
-    ],
+    edits: [{ in: wren, from: '52 dB[SPL]{A}', to: '70 dB[SPL]{A}' }],
   },
   {
     nearMiss: 'a polymer liner that stays cool',
