@@ -1,7 +1,9 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { syncFolder } from '../src/host/writing/sync-folder.ts';
 import { writeFiles } from '../src/host/writing/write-files.ts';
 import { checkRegistry, deriveTables, loadRegistry, reduceTrial, type SpeedRow } from '../src/index.ts';
+import { formatSite } from '../src/site/format-site.ts';
 import { tableFiles } from '../src/tables/write/table-files.ts';
 import { alignedCells } from '../src/text/text-grid.ts';
 
@@ -68,6 +70,10 @@ const written = await writeFiles(tableFiles(table.value), out, 'out', root);
 if (!written.ok) throw new Error(written.error.message);
 console.log(`\nThe full table (${table.value.rows.length} rows):`);
 for (const file of written.value) console.log(`  out/${file}`);
+const files = [...formatSite(loaded.registry, today)].map(({ path, text }) => [path, text] as const);
+const site = await syncFolder(files, join(out, 'site'), 'out/site', root);
+if (!site.ok) throw new Error(site.error.message);
+console.log(`\nThe catalogue of the registry, ${files.length} files: open out/site/index.html in a browser.`);
 console.log(
   '\nStarting points for supervised trials: follow the manual of the machine, local codes and qualified people.',
 );

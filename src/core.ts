@@ -108,6 +108,8 @@ export type { Answers } from './scaffold/answers.ts';
 export { type Field, fieldsOf } from './scaffold/field.ts';
 export { formatNewProfile, type ScaffoldRequest } from './scaffold/scaffold.ts';
 export type { SchemaFiles } from './scaffold/schema-part.ts';
+export { formatSite } from './site/format-site.ts';
+export type { SiteFile } from './site/site-file.ts';
 export { cardView } from './tables/card/card-of-table.ts';
 export type { CardFeature, CardNote, CardSetting, CardView } from './tables/card/card-view.ts';
 export { formatTableAsHtml, tableLongDocument } from './tables/card/table-as-html.ts';

@@ -131,8 +131,8 @@ describe('the layers', () => {
     expect(strangers).toEqual([]);
   });
 
-  test('`rules/` is a room to be asked through its engine, by commands and reports', () => {
-    const within = ['rules', 'report', 'editor', 'api', 'commands'];
+  test('`rules/` is a room to be asked through its engine, by commands, reports and the catalogue', () => {
+    const within = ['rules', 'report', 'editor', 'site', 'api', 'commands'];
     const doors = ['rules/engine', 'rules/generated'];
     const strangers = importsWhere(
       (target, file) =>

@@ -15,6 +15,7 @@ import { planCommand } from './plan.ts';
 import { reduceCommand } from './reduce/reduce.ts';
 import { indexCommand } from './registry-index.ts';
 import { rulesCommand } from './rules.ts';
+import { siteCommand } from './site.ts';
 import { tablesCommand } from './tables/tables.ts';
 
 /** Makes a command with its options; what it does is loaded when it runs. */
@@ -33,6 +34,7 @@ export const commands: Readonly<Record<string, MakeCommand>> = {
   match: matchCommand,
   compare: compareCommand,
   claims: claimsCommand,
+  site: siteCommand,
   migrate: migrateCommand,
   rules: rulesCommand,
   editor: editorCommand,

@@ -2,7 +2,7 @@ import { additionsTo } from '../registry/addition.ts';
 import { compareText } from '../registry/finding.ts';
 import type { FieldNote } from '../registry/generated/documents.ts';
 import type { Kind } from '../registry/kind.ts';
-import type { Profile } from '../registry/profile.ts';
+import type { AnyProfile, Profile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { CubicMillimetresPerSecond, DegreesCelsius, Range } from '../units/canonical.ts';
 import type { FittedPairing } from './pairing.ts';
@@ -28,7 +28,11 @@ export interface Quirk {
   readonly concerns: QuirkConcerns | null;
 }
 
-type Noted = Profile<'machine'> | Profile<'filament'> | Profile<'addition'> | Profile<'trial'>;
+/** Every field note of a profile, the newest first. */
+export function notesOf(profile: AnyProfile): Quirk[] {
+  const notes = 'fieldNotes' in profile.data ? (profile.data.fieldNotes ?? []) : [];
+  return notes.map((note) => quirkOf(profile, note)).toSorted(newestFirst);
+}
 
 /**
  * The field notes of a machine, a filament with its additions, and trials, the newest first; by default of the trials that
@@ -41,7 +45,12 @@ export function quirksOf(
 ): Quirk[] {
   const run = [...new Set(trials)].flatMap((id) => registry.trial.get(id) ?? []);
   const { machine, filament } = pairing;
-  const noted: Noted[] = [machine, filament, ...additionsTo(filament.id, registry.addition), ...run];
+  const noted: (Profile<'machine'> | Profile<'filament'> | Profile<'addition'> | Profile<'trial'>)[] = [
+    machine,
+    filament,
+    ...additionsTo(filament.id, registry.addition),
+    ...run,
+  ];
   return noted
     .flatMap((profile) =>
       (profile.data.fieldNotes ?? [])
@@ -55,7 +64,7 @@ function isHere({ concerns = {} }: FieldNote, { machine, nozzle }: FittedPairing
   return (concerns.machine ?? machine.id) === machine.id && (concerns.nozzle ?? nozzle.id) === nozzle.id;
 }
 
-function quirkOf({ kind, id }: Noted, { date, what, effect, wayRound, concerns }: FieldNote): Quirk {
+function quirkOf({ kind, id }: AnyProfile, { date, what, effect, wayRound, concerns }: FieldNote): Quirk {
   return {
     of: { kind, id },
     date,

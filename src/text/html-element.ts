@@ -10,7 +10,7 @@ export interface Markup {
 export type HtmlAttributes = Readonly<Record<string, string | number | undefined>>;
 
 /** Elements without content or end tag (HTML Standard, 13.1.2, void elements), as far as pages here use them. */
-const voidElements: ReadonlySet<string> = new Set(['br', 'meta']);
+const voidElements: ReadonlySet<string> = new Set(['br', 'input', 'link', 'meta']);
 
 /**
  * An element. Texts among its children are shown as they are, markup in them included; spaces and line breaks count as

@@ -111,6 +111,7 @@ const questions: readonly (readonly string[])[] = [
   ['tables', ...pairing, '--out', 'out/tables'],
   ['tables', ...pairing, '--template', 'template.txt'],
   ['tables', '--all', '--out', 'out/all'],
+  ['site', '--out', 'out/site'],
   ...['text', 'markdown', 'csv', 'json', 'trial'].map((format) => ['plan', ...pairing, '--format', format]),
   ['plan', ...pairing, '--out', `out/${poisonedName}`],
   ...['text', 'json', 'markdown'].flatMap((format) => [
@@ -184,6 +185,8 @@ const poisonedOptions: readonly (readonly string[])[] = [
   ['new', 'filament', 'a/b', '--set', poison, '--no-ask'],
   ['new', 'trial', 'a', '--from', poison],
   ['index', poison],
+  ['site', '--out', poison],
+  ['site', '--out', 'out', '--registry', poison],
   ['index', '--verify', poison],
   ['migrate', poison],
   ['rules', poison],

@@ -63,11 +63,20 @@ const mayWrite = names.filter((name) =>
 );
 
 describe('the two steps', () => {
-  test('are check.yml, which runs code, and comment.yml, which may write; no workflow does both', () => {
+  test('are check.yml, which runs code, and comment.yml, which may write; none that sees pull requests does both', () => {
     expect({ runsCode, mayWrite }).toEqual({
-      runsCode: ['check-in-parts.example', 'check.yml'],
-      mayWrite: ['comment.yml'],
+      runsCode: ['check-in-parts.example', 'check.yml', 'publish.example'],
+      mayWrite: ['comment.yml', 'publish.example'],
     });
+  });
+
+  test('publishing starts on the main branch alone, and its job that may write runs no code', () => {
+    const { on, jobs } = workflow('publish.example');
+    expect(on).toEqual({ push: { branches: ['main'] } });
+    const { write, publish } = jobs;
+    expect(write?.permissions).toBeUndefined();
+    expect(publish?.permissions).toEqual({ pages: 'write', 'id-token': 'write' });
+    expect(publish?.steps.filter(({ run }) => run !== undefined)).toEqual([]);
   });
 
   test('the one that may write checks nothing out and starts after the other', () => {

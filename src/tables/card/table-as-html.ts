@@ -19,7 +19,7 @@ import {
 } from '../../text/document.ts';
 import { formatHtmlBlock } from '../../text/format-html.ts';
 import { element } from '../../text/html-element.ts';
-import { styled } from '../../text/inline.ts';
+import { type Piece, styled } from '../../text/inline.ts';
 import { documentInPrint } from '../../units/in-print.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
 import { capText, groundFacts, largestFlowText, quirkBlocks, temperaturesText } from '../write/head-text.ts';
@@ -50,8 +50,11 @@ export function formatTableAsHtml(speeds: SpeedTable): string {
   return pageAround(tableTitle(speeds), [main]);
 }
 
+/** Links to what stands in files of its own beside a plot, to be shown below it. */
+export type FilesOfPlot = (name: string) => readonly Piece[];
+
 /** What stands behind the card: everything in full, and where every number comes from. */
-export function tableLongDocument(speeds: SpeedTable): Document {
+export function tableLongDocument(speeds: SpeedTable, filesOf: FilesOfPlot = () => []): Document {
   const blocks = [
     section('Before you print', [list(tableCautions)], 'cautions', 'caution'),
     ...originBlocks(speeds.origin),
@@ -62,7 +65,11 @@ export function tableLongDocument(speeds: SpeedTable): Document {
     section('Temperatures, cooling, drying, spool', [conditionsBlock(speeds)], 'conditions'),
     ...capSection(speeds),
     section('Speeds in full', [speedsBlock(speeds), terms(usedTerms(speeds))], 'speeds', 'newpage'),
-    section('Pictures', pictures(speeds), 'pictures'),
+    section(
+      'Pictures',
+      tablePlots(speeds).map((shown) => picture(shown, filesOf)),
+      'pictures',
+    ),
     section('Derived from', [inputsTable(speeds)], 'inputs'),
   ];
   return { title: tableTitle(speeds), blocks };
@@ -94,27 +101,48 @@ function usedTerms(speeds: SpeedTable): Fact[] {
   return [...boundTerms.filter(([name]) => used.has(name)), ...flagTerms(speeds)];
 }
 
-function pictures(speeds: SpeedTable): Picture[] {
+/** A plot of a table, with how to read it and a name that no other plot of the table has. */
+interface TablePlot {
+  readonly name: string;
+  readonly plot: Plot;
+  readonly caption: string;
+}
+
+/** The plots of a table, as far as it has something to draw. */
+export function tablePlots(speeds: SpeedTable): TablePlot[] {
   return [
-    ...picture(
+    named(
+      'speed-by-height',
       speedByHeightPlot(speeds),
       'The narrowest line. Lines are what the bounds allow at any layer height, points the rows of the table, rounded down; the shape of a point names what limits the speed there. Travel moves do not depend on the layer and are left out.',
     ),
-    ...picture(
+    named(
+      'melt-limit',
       meltLimitPlot(speeds),
       'What the hot end was found, or is said, to melt. The tables hold the margin of the house rules back from it. Nothing is drawn beyond the temperatures that are known.',
     ),
-    ...picture(
+    named(
+      'reachable-speed',
       reachableSpeedPlot(speeds),
       'The peak of a move from stop to stop. Each mark is a feature, named beside it: its typical segment by the house rules, at its own acceleration.',
     ),
-  ];
+  ].flat();
 }
 
-function picture(plot: Plot | null, caption: string): Picture[] {
-  if (plot === null) return [];
+function named(name: string, plot: Plot | null, caption: string): TablePlot[] {
+  return plot === null ? [] : [{ name, plot, caption }];
+}
+
+function picture({ name, plot, caption }: TablePlot, filesOf: FilesOfPlot): Picture {
   const { description } = plot;
-  return [{ kind: 'picture', svg: drawPlot(plot), characters: null, description, caption }];
+  const files = filesOf(name).flatMap((file) => [' ', file]);
+  return {
+    kind: 'picture',
+    svg: drawPlot(plot),
+    characters: null,
+    description,
+    caption: [caption, ...files],
+  };
 }
 
 /** The documents that the table was derived from, with version and digest. */

@@ -1,0 +1,97 @@
+import { mkdtempSync, realpathSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import axe, { type AxeResults } from 'axe-core';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { runCommand } from '../run-command.ts';
+import { startChromium } from './chromium.ts';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+
+/** One of each kind of page of the demo registry. */
+const kinds = [
+  ...['index.html', 'machines.html', 'trials.html', 'quirks.html', 'rules.html', 'untabled.html'],
+  'pairings/workshop/brackwater/lantern/hs-0.6/ashgrove/stagecraft-pla.html',
+  'machines/emberlow/hearth.html',
+  'filaments/ashgrove/stagecraft-pla.html',
+  'trials/hearth-rigging-abs-255.html',
+  'sources/crawford-1998.html',
+  'policies/workshop.html',
+  'polymers/PLA.html',
+  'jobs/prop-bottle.html',
+  'rules/plausibility/heater-for-flow.html',
+];
+
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(axe.source);
+  const run =
+    "axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] })";
+  const results: AxeResults = await page.evaluate(run);
+  return results.violations.map(({ id, nodes }) => [id, ...nodes.map(({ html }) => html)].join('\n'));
+}
+
+describe('the catalogue in a browser, opened as files', { tags: 'browser' }, () => {
+  let folder: string;
+  let browser: Browser;
+  let page: Page;
+  const address = (path: string) => pathToFileURL(join(folder, path)).href;
+  beforeAll(async () => {
+    folder = realpathSync(mkdtempSync(join(tmpdir(), 'meltbounds-catalogue-')));
+    const { status, err } = await runCommand(root, ['site', '--out', join(folder, 'site')]);
+    if (status !== 0) throw new Error(`site ended with ${status}: ${err}`);
+    folder = join(folder, 'site');
+    browser = await startChromium();
+    // axe is put into the page from outside, which the policy of the page would refuse.
+    page = await (await browser.newContext({ bypassCSP: true })).newPage();
+  }, 300_000);
+  afterAll(async () => {
+    await browser?.close();
+    rmSync(join(folder, '..'), { recursive: true });
+  });
+
+  it.each(kinds)(
+    '%s keeps the rules of access, light and dark, and needs no sideways scrolling',
+    async (path) => {
+      for (const [width, colorScheme] of [
+        [400, 'light'],
+        [1280, 'dark'],
+        [3840, 'light'],
+      ] as const) {
+        await page.emulateMedia({ colorScheme });
+        await page.setViewportSize({ width, height: 900 });
+        await page.goto(address(path));
+        expect.soft(await page.evaluate('document.documentElement.scrollWidth'), `${width}`).toBe(width);
+        expect.soft(await violations(page), `${width} ${colorScheme}`).toEqual([]);
+      }
+    },
+  );
+
+  it('applies its style under its own policy, and asks for nothing but its files', async () => {
+    const strict = await browser.newPage();
+    const asked: string[] = [];
+    const complaints: string[] = [];
+    strict.on('request', (request) => asked.push(request.url()));
+    strict.on('console', (message) => complaints.push(message.text()));
+    await strict.goto(address(kinds[0] ?? ''));
+    await strict.getByRole('link', { name: 'Trials', exact: true }).click();
+    expect(await strict.title()).toBe('Trials');
+    expect(await strict.evaluate("getComputedStyle(document.querySelector('nav ul')).listStyleType")).toBe(
+      'none',
+    );
+    expect(asked.filter((url) => !url.startsWith(pathToFileURL(folder).href))).toEqual([]);
+    expect(complaints).toEqual([]);
+    await strict.close();
+  });
+
+  it('prints the card of a pairing on its first page, without the ways to other pages', async () => {
+    await page.emulateMedia({ media: 'print' });
+    await page.goto(address('pairings/workshop/brackwater/lantern/hs-0.6/ashgrove/stagecraft-pla.html'));
+    expect(await page.locator('nav').first().isVisible()).toBe(false);
+    expect(await page.evaluate("document.querySelector('.card').getBoundingClientRect().top")).toBeLessThan(
+      5,
+    );
+    await page.emulateMedia({ media: null });
+  });
+});
