@@ -13,6 +13,7 @@ import { validatorsModule } from './generate/validators.ts';
 
 const generated = fileURLToPath(new URL('../src/registry/generated/', import.meta.url));
 const generatedRules = fileURLToPath(new URL('../src/rules/generated/', import.meta.url));
+const generatedSite = fileURLToPath(new URL('../src/site/generated/', import.meta.url));
 const docs = fileURLToPath(new URL('../docs/', import.meta.url));
 
 /** Writes only what differs, so that a build with nothing new touches nothing. */
@@ -41,6 +42,11 @@ const claimsOutput = schemaPath('output/claims');
 await keepCurrent(claimsOutput, claimsOutputSchema(existing(claimsOutput) ?? ''));
 await keepCurrent(`${generated}validators.js`, await validatorsModule());
 await keepCurrent(`${generatedRules}rule-files.ts`, ruleFilesModule());
+
+// What the script of the catalogue shows of the registry reads what has just been written.
+const { siteScriptModule } = await import('./generate/site-script.ts');
+await mkdir(generatedSite, { recursive: true });
+await keepCurrent(`${generatedSite}site-script.ts`, await siteScriptModule());
 
 // Rules, kinds and methods read by what has just been written, so they cannot be loaded before.
 const { listingOutputs, listingSchema } = await import('./generate/output-lists.ts');

@@ -4,6 +4,7 @@ import type { FullRequest } from '../tables/derive/every-pairing.ts';
 /** Lists and other pages at the root, so that no id of a profile can take their name. */
 export const rootPages = {
   home: 'index.html',
+  compare: 'compare.html',
   machines: 'machines.html',
   filaments: 'filaments.html',
   trials: 'trials.html',
@@ -19,6 +20,10 @@ export const rootPages = {
 
 /** The style sheet of every page. */
 export const stylePath = 'style.css';
+
+/** The script of the pages that have one, and what it knows of the registry. */
+export const scriptPath = 'catalogue.js';
+export const dataPath = 'catalogue-data.js';
 
 /** Page of a profile by its path from the root of the site. */
 export function profilePage(kind: Kind, id: string): string {

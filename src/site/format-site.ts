@@ -2,10 +2,15 @@ import type { Registry } from '../registry/registry.ts';
 import { deriveEach, everyPairing } from '../tables/derive/every-pairing.ts';
 import type { OmittedPairing } from '../tables/write/table-index.ts';
 import { problemLine } from '../text/problem-text.ts';
-import { besidePage, rootPages, stylePath } from './address.ts';
+import { besidePage, dataPath, rootPages, scriptPath, stylePath } from './address.ts';
 import { type Catalogue, reductionsOf } from './catalogue.ts';
 import { type CataloguedPairing, cataloguedPairing } from './catalogued-pairing.ts';
+import { type ComparedPairing, comparedPairing } from './compare/compared-pairing.ts';
 import { catalogueJson } from './data/catalogue-as-json.ts';
+import { catalogueData } from './data/catalogue-data.ts';
+import { dataNames, scriptOf } from './data/script-text.ts';
+import { siteScript } from './generated/site-script.ts';
+import { comparePage } from './pages/compare-page.ts';
 import { homePage } from './pages/home-page.ts';
 import { listFiles } from './pages/list-pages.ts';
 import { pairingFiles } from './pages/pairing-page.ts';
@@ -29,13 +34,25 @@ export function* formatSite(registry: Registry, today: string): Generator<SiteFi
     if (table.ok) {
       pairings.push(cataloguedPairing(registry, request, table.value));
       yield* pairingFiles(request, table.value, { registry, reductionOf });
+      yield compareData(comparedPairing(request, table.value, { registry, reductionOf }));
     } else omitted.push({ ...request, reason: problemLine(table.error) });
   }
   const catalogue: Catalogue = { registry, pairings, omitted, reductionOf };
   yield* pagesOf(catalogue);
   yield homePage(catalogue);
+  yield comparePage();
   yield { path: besidePage(rootPages.home, '.json'), text: catalogueJson(pairings) };
   yield { path: stylePath, text: siteStyle.trimStart() };
+  yield { path: dataPath, text: scriptOf(dataNames.catalogue, catalogueData(catalogue)) };
+  yield { path: scriptPath, text: siteScript };
+}
+
+/** What the comparison shows of a pairing, to be loaded where it is asked for. */
+function compareData(compared: ComparedPairing): SiteFile {
+  const { pairings } = dataNames;
+  const start = `globalThis.${pairings} = globalThis.${pairings} || {};\n`;
+  const text = start + scriptOf(`${pairings}[${JSON.stringify(compared.page)}]`, compared);
+  return { path: besidePage(compared.page, '--compare.js'), text };
 }
 
 function* pagesOf(catalogue: Catalogue): Generator<SiteFile> {

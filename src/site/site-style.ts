@@ -28,9 +28,28 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); font-size: .9rem; 
 .values tbody th { font-weight: normal; max-width: 18rem; }
 .pairings tbody th { font-weight: normal; }
 .pairings strong { font-size: 1.15rem; }
-.pairings svg { display: block; width: 13rem; height: 1.3rem; color: var(--ink); }
-.pairings .scale { display: flex; justify-content: space-between; width: 13rem; font-weight: normal; font-size: .8rem; }
-.pairings td:last-child { white-space: nowrap; }
+.pairings svg { display: block; width: 10rem; height: 1rem; color: var(--ink); }
+.pairings .scale { display: flex; justify-content: space-between; width: 10rem; font-weight: normal; font-size: .8rem; }
+[hidden] { display: none !important; }
+.find { border: 2px solid var(--ink); padding: .4rem 1rem; margin: 1.2rem 0; }
+.find fieldset { border: 0; padding: 0; margin: 0; display: flex; flex-wrap: wrap; gap: .4rem 1.2rem; }
+.find legend { font-weight: bold; padding: 0; margin-bottom: .3rem; }
+.find label { display: block; font-size: .85rem; }
+.find input, .find select, .find button, .chosen a, .chosen button {
+  font: inherit; min-height: 2.75rem; padding: .2rem .6rem; color: var(--ink); background: var(--paper);
+  border: 1px solid var(--touch); border-radius: 0; font-variant-numeric: tabular-nums;
+}
+.find input[type="search"] { width: 100%; }
+.find button, .chosen a, .chosen button { color: var(--touch); display: inline-flex; align-items: center; text-decoration: none; }
+.matches { list-style: none; margin: 0; padding: 0; display: flex; flex-wrap: wrap; gap: 0 1.5rem; align-items: baseline; }
+.matches a { display: inline-flex; align-items: center; min-height: 2.75rem; margin-right: .6rem; }
+.chosen { display: flex; flex-wrap: wrap; gap: .6rem 1.2rem; align-items: center; margin: .8rem 0; }
+.choose { display: inline-flex; min-width: 2.75rem; min-height: 2.75rem; align-items: center; justify-content: center; }
+.choose input { width: 1.4rem; height: 1.4rem; accent-color: var(--touch); }
+.compared .unequal { border-left: 4px double var(--ink); }
+.compared strong { font-size: 1.15rem; }
+.pairings .note { font-size: .85rem; max-width: 14rem; }
+.pairings .why { min-width: 9rem; font-size: .9rem; }
 .readings { width: auto; }
 ul.caution, ul.warning { list-style: none; padding-left: .8rem; }
 pre { white-space: pre-wrap; overflow-wrap: anywhere; border-left: 3px solid var(--line); padding-left: .8rem; }

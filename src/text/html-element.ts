@@ -6,8 +6,8 @@ export interface Markup {
   readonly markup: string;
 }
 
-/** Attributes of an element; those that are undefined are left out. */
-export type HtmlAttributes = Readonly<Record<string, string | number | undefined>>;
+/** Attributes of an element; those that are undefined are left out, those that are true have no value. */
+export type HtmlAttributes = Readonly<Record<string, string | number | true | undefined>>;
 
 /** Elements without content or end tag (HTML Standard, 13.1.2, void elements), as far as pages here use them. */
 const voidElements: ReadonlySet<string> = new Set(['br', 'input', 'link', 'meta']);
@@ -33,6 +33,7 @@ function escaped(text: string): string {
   return xmlContent(oneLine(text));
 }
 
-function attribute([name, value]: readonly [string, string | number | undefined]): string {
+function attribute([name, value]: readonly [string, string | number | true | undefined]): string {
+  if (value === true) return ` ${name}`;
   return value === undefined ? '' : ` ${name}="${xmlAttribute(oneLine(String(value)))}"`;
 }

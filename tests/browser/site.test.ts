@@ -12,7 +12,15 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 
 /** One of each kind of page of the demo registry. */
 const kinds = [
-  ...['index.html', 'machines.html', 'trials.html', 'quirks.html', 'rules.html', 'untabled.html'],
+  ...[
+    'index.html',
+    'compare.html',
+    'machines.html',
+    'trials.html',
+    'quirks.html',
+    'rules.html',
+    'untabled.html',
+  ],
   'pairings/workshop/brackwater/lantern/hs-0.6/ashgrove/stagecraft-pla.html',
   'machines/emberlow/hearth.html',
   'filaments/ashgrove/stagecraft-pla.html',
@@ -83,6 +91,74 @@ describe('the catalogue in a browser, opened as files', { tags: 'browser' }, () 
     expect(asked.filter((url) => !url.startsWith(pathToFileURL(folder).href))).toEqual([]);
     expect(complaints).toEqual([]);
     await strict.close();
+  });
+
+  it('answers a question by target, keeps it in the address, and compares what is chosen', async () => {
+    const strict = await browser.newPage();
+    const complaints: string[] = [];
+    strict.on('console', (message) => complaints.push(message.text()));
+    strict.on('pageerror', (error) => complaints.push(error.message));
+    await strict.goto(address('index.html'));
+    await strict.getByLabel('House rules').first().selectOption('workshop');
+    await strict.getByLabel('Flow at least').fill('25');
+    await strict.getByLabel('Nozzle at most').fill('230');
+    await strict.getByLabel('Basis at least').selectOption('measured');
+    const found = strict.locator('#pairings h2').first();
+    expect(await found.textContent()).toMatch(/^\d+ pairings hold all that is asked$/);
+    const flows = await strict.locator('#pairings table').first().locator('tbody strong').allTextContents();
+    expect(flows.map(Number)).toEqual(flows.map(Number).toSorted((one, other) => other - one));
+    expect(flows.every((flow) => Number(flow) >= 25)).toBe(true);
+
+    const count = await found.textContent();
+    const again = await browser.newPage();
+    await again.goto(strict.url());
+    expect(await again.locator('#pairings h2').first().textContent()).toBe(count);
+    expect(await again.getByLabel('Flow at least').inputValue()).toBe('25');
+    await again.close();
+
+    const boxes = strict.locator('input[name="pairing"]');
+    await boxes.nth(0).focus();
+    await strict.keyboard.press('Space');
+    await boxes.nth(2).check();
+    await strict.getByRole('link', { name: 'Compare 2 pairings' }).click();
+    const table = strict.locator('.compared');
+    await table.waitFor();
+    expect(await table.locator('thead a').count()).toBe(2);
+    expect(await table.locator('.unequal').count()).toBeGreaterThan(0);
+    expect(await strict.locator('figure svg').count()).toBeGreaterThan(0);
+    const csv = await strict.getByRole('link', { name: 'Numbers (CSV)' }).getAttribute('href');
+    expect(decodeURIComponent(csv ?? '')).toMatch(
+      /^data:text\/csv;charset=utf-8,mark,name,commanded flow \(mm³\/s\)/,
+    );
+    expect(complaints).toEqual([]);
+    // The same in a page where axe may look.
+    await page.setViewportSize({ width: 400, height: 900 });
+    await page.goto(strict.url());
+    await page.locator('.compared').waitFor();
+    expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(400);
+    expect(await violations(page)).toEqual([]);
+    await strict.close();
+  });
+
+  it('finds by name with a slip of the keys, and by the words of a quirk', async () => {
+    const strict = await browser.newPage();
+    await strict.goto(address('index.html'));
+    const search = strict.getByLabel('Search:');
+    await search.fill('stagcraft pla');
+    await strict.locator('#matches').getByRole('link', { name: 'Stagecraft PLA', exact: true }).click();
+    expect(await strict.title()).toBe('Stagecraft PLA (filament)');
+    await strict.goto(address('index.html#search=chamber+50+min'));
+    expect(await strict.locator('#matches a').allTextContents()).toContain('Hearth');
+    await strict.close();
+  });
+
+  it('has no dead form where no script runs', async () => {
+    const context = await browser.newContext({ javaScriptEnabled: false });
+    const still = await context.newPage();
+    await still.goto(address('index.html'));
+    expect(await still.locator('#find').isVisible()).toBe(false);
+    expect(await still.locator('.pairings').first().isVisible()).toBe(true);
+    await context.close();
   });
 
   it('prints the card of a pairing on its first page, without the ways to other pages', async () => {

@@ -5,8 +5,9 @@ import { counted } from '../../text/words.ts';
 import { rootPages, wayFrom } from '../address.ts';
 import type { Catalogue } from '../catalogue.ts';
 import type { SiteFile } from '../site-file.ts';
-import { sitePage } from '../site-page.ts';
-import { pairingTable } from './pairing-rows.ts';
+import { scriptedPage } from '../site-page.ts';
+import { findForm } from './find-form.ts';
+import { byLargestFlow, pairingTable } from './pairing-rows.ts';
 
 const title = 'Limits of machines and filaments';
 
@@ -21,7 +22,7 @@ export function homePage({ registry, pairings }: Catalogue): SiteFile {
     return element('section', {}, [
       element('h2', {}, [`${counted(listed.length, 'pairing')} by the house rules ${policy}`]),
       pairingTable(
-        listed,
+        byLargestFlow(listed),
         `Largest flow of each pairing by the house rules ${policy}, the largest first`,
         to,
       ),
@@ -30,13 +31,14 @@ export function homePage({ registry, pairings }: Catalogue): SiteFile {
   const { machine, filament, trial } = registry;
   const answer = `${counted(machine.size, 'machine')}, ${counted(filament.size, 'filament')}, ${counted(trial.size, 'trial')}. What each pairing can do, how well that is known, and what it rests on.`;
   const none = element('p', {}, ['No pairing has a table yet: no melt flow limit is known.']);
-  return sitePage(path, title, [
+  return scriptedPage(path, title, [
     element('header', {}, [element('h1', {}, [title]), element('p', { class: 'answer' }, [answer])]),
     element('main', {}, [
       ...originBlocks(origin).map((block) =>
         element('div', { class: 'unreal' }, [formatHtmlBlock(block, 2)]),
       ),
-      ...(sections.length === 0 ? [none] : sections),
+      ...(pairings.length === 0 ? [] : [findForm(pairings)]),
+      element('div', { id: 'pairings' }, sections.length === 0 ? [none] : sections),
     ]),
   ]);
 }

@@ -15,7 +15,7 @@ import { besidePage, profilePage, type WayTo, wayFrom } from '../address.ts';
 import type { Catalogue } from '../catalogue.ts';
 import type { SiteFile } from '../site-file.ts';
 import { sitePage } from '../site-page.ts';
-import { pairingTable } from './pairing-rows.ts';
+import { byLargestFlow, pairingTable } from './pairing-rows.ts';
 import { plainFacts } from './plain-facts.ts';
 import { profileLink, statementTable } from './statement-table.ts';
 
@@ -79,7 +79,7 @@ function pairingSections({ kind, id }: AnyProfile, { pairings }: Catalogue, to: 
     const listed = own.filter((pairing) => pairing.policy === policy);
     return element('section', {}, [
       element('h2', {}, [`Pairings by the house rules ${policy}`]),
-      pairingTable(listed, `Largest flow of each pairing by the house rules ${policy}`, to),
+      pairingTable(byLargestFlow(listed), `Largest flow of each pairing by the house rules ${policy}`, to),
     ]);
   });
 }
