@@ -24,9 +24,9 @@ try {
   const files = [...formatSite(loaded.value.registry, today)].map(({ path, text }) => [path, text] as const);
   const written = await syncFolder(files, join(folder, 'site'), 'site', folder);
   if (!written.ok) throw new Error(written.error.message);
-  const page = await browser.newPage({ viewport: { width: 1100, height: 860 } });
+  const page = await browser.newPage({ viewport: { width: 1280, height: 1000 } });
   for (const [name, address] of Object.entries(pictures)) {
-    await page.goto(pathToFileURL(join(folder, 'site')).href + `/${address}`);
+    await page.goto(`${pathToFileURL(join(folder, 'site')).href}/${address}`);
     await page.screenshot({ path: join(root, `docs/figures/site-${name}.png`) });
   }
 } finally {

@@ -23,7 +23,7 @@ nav a[aria-current] { color: var(--ink); font-weight: bold; border-bottom: 3px s
 footer { margin-top: 3rem; border-top: 1px solid var(--line); font-size: .9rem; }
 .answer { font-size: 1.15rem; }
 .way, figcaption a { margin-right: 1em; }
-.unreal { border-left: .5rem solid; padding-left: .8rem; border-image: repeating-linear-gradient(45deg, var(--ink) 0 2px, var(--paper) 2px 6px) 8; }
+div.unreal { padding: .1rem 0 .1rem 1.4rem; background: repeating-linear-gradient(45deg, var(--ink) 0 1.5px, transparent 1.5px 5px) 0 0 / .6rem 100% no-repeat; }
 .values td, .values th { font-size: .95rem; }
 .values tbody th { font-weight: normal; max-width: 18rem; }
 .pairings tbody th { font-weight: normal; }
@@ -48,7 +48,8 @@ footer { margin-top: 3rem; border-top: 1px solid var(--line); font-size: .9rem; 
 .choose input { width: 1.4rem; height: 1.4rem; accent-color: var(--touch); }
 .compared .unequal { border-left: 4px double var(--ink); }
 .compared strong { font-size: 1.15rem; }
-.pairings .note { font-size: .85rem; max-width: 14rem; }
+.pairings td, .pairings th { padding: .2rem .35rem; }
+.pairings .note { font-size: .85rem; min-width: 8rem; }
 .pairings .why { min-width: 9rem; font-size: .9rem; }
 .readings { width: auto; }
 ul.caution, ul.warning { list-style: none; padding-left: .8rem; }
