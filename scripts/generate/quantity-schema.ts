@@ -2,11 +2,8 @@ import { aQuantityOf, type Dimension, dimensionInfo, dimensions } from '../../sr
 import { numberPattern, spaces } from '../../src/units/number-form.ts';
 import { unitsOf } from '../../src/units/unit-table.ts';
 
-const space = `[${[...spaces].map((each) => (each === ' ' ? each : unicodeEscape(each))).join('')}]`;
-
-function unicodeEscape(character: string): string {
-  return `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`;
-}
+// The characters themselves, since dialects write their codes in different ways.
+const space = `[${spaces}]`;
 
 function escaped(text: string): string {
   return text.replace(/[\\^$.*+?()[\]{}|/]/g, '\\$&');
@@ -24,8 +21,8 @@ function oneOf(spellings: readonly string[]): string {
 function unitPattern(dimension: Dimension): string {
   const spellings = spellingsOf(dimension);
   const [digits, others] = [
-    spellings.filter((each) => /^\d/.test(each)),
-    spellings.filter((each) => !/^\d/.test(each)),
+    spellings.filter((each) => /^[0-9]/.test(each)),
+    spellings.filter((each) => !/^[0-9]/.test(each)),
   ];
   const free = `${space}*${oneOf(others)}`;
   return digits.length === 0 ? free : `(?:${free}|${space}+${oneOf(digits)})`;

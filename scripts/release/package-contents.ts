@@ -4,7 +4,8 @@ import { spawnSync } from 'node:child_process';
 const allowed: readonly RegExp[] = [
   /^(?:package\.json|README\.md|CHANGELOG\.md)$/,
   /^LICENSES\/[^/]+\.txt$/,
-  /^schema\/(?:output\/)?[a-z-]+\.schema\.json$/,
+  /^schema\/(?:bundle\/|output\/)?[a-z-]+\.schema\.json$/,
+  /^schema\/bundle\/catalogue\.json$/,
   /^profiles\/README\.md$/,
   /^profiles\/[a-z]+\/(?:[^/]+\/)?[^/]+\.yaml$/,
   /^profiles\/trials\/[0-9]{4}\/[^/]+\.csv$/,
@@ -30,6 +31,7 @@ const needed: readonly string[] = [
   'dist/program-digest.txt',
   'dist/registry/generated/validators.js',
   'schema/filament.schema.json',
+  'schema/bundle/filament.schema.json',
 ];
 
 /** Sentences about files of a package that should not be there, or should; `sources` are paths below `src/`. */

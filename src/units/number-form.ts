@@ -4,13 +4,13 @@ export const spaces = ' \u00a0\u2009\u202f';
 /** More digits than this say a division was pasted; fifteen also survive the way into a double and back. */
 export const mostSignificantDigits = 15;
 
-const tooManyDigits = `-?(?:0\\.0*)?[1-9](?:\\.?\\d){${mostSignificantDigits}}`;
+const tooManyDigits = `-?(?:0\\.0*)?[1-9](?:\\.?[0-9]){${mostSignificantDigits}}`;
 
 /**
  * Pattern source of a number: digits with a decimal point, at most 15 of them significant, at most 22 after the
  * point, an exponent of at most two digits. Each of its parts is bounded, so matching takes constant time.
  */
-export const numberPattern = `(?!${tooManyDigits})-?(?:0|[1-9]\\d{0,14})(?:\\.\\d{1,22})?(?:[eE][+-]?\\d{1,2})?`;
+export const numberPattern = `(?!${tooManyDigits})-?(?:0|[1-9][0-9]{0,14})(?:\\.[0-9]{1,22})?(?:[eE][+-]?[0-9]{1,2})?`;
 
 const numberAtStart = new RegExp(`^${numberPattern}`);
 const wholeNumber = new RegExp(`^${numberPattern}$`);
