@@ -79,7 +79,7 @@ kind: trial
 id: ${demo.trial}
 method: referencePrint
 origin: simulated
-date: ${demo.date}
+date: '${demo.date}'
 operator: Bench team, Lantern Street Props
 machine: ${demo.machine}
 nozzle: ${demo.nozzle}

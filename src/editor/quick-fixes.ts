@@ -1,8 +1,9 @@
 import type { TextDocument } from 'vscode-languageserver-textdocument';
 import type { Range, TextEdit } from 'vscode-languageserver-types';
 import { reorderKeys } from '../registry/fix/fix-key-order.ts';
-import { fixProfile } from '../registry/fix/fix-profile.ts';
+import { fixProfile, spellingEdits } from '../registry/fix/fix-profile.ts';
 import { respellings } from '../registry/fix/fix-spelling.ts';
+import { bareDates } from '../registry/fix/quote-dates.ts';
 import type { ReadDocument } from '../registry/profile.ts';
 import type { TextEdit as OffsetEdit } from '../registry/yaml/text-edit.ts';
 import { quote } from '../text/quote.ts';
@@ -26,8 +27,15 @@ export function quickFixes(document: ReadDocument, open: TextDocument): QuickFix
     range: rangeOf(open, edit.start, edit.end),
     edits: [editorEdit(open, edit)],
   }));
+  const { kind, source, yaml } = document;
+  const dates = [...bareDates(kind, source.text, yaml)].map(({ written, edit }) => ({
+    title: `Put ${written} in quotation marks`,
+    rules: ['style/bare-date'],
+    range: rangeOf(open, edit.start, edit.end),
+    edits: [editorEdit(open, edit)],
+  }));
   const order = orderFix(document, open);
-  return order === null ? spellings : [...spellings, order];
+  return [...spellings, ...dates, ...(order === null ? [] : [order])];
 }
 
 function orderFix({ source, yaml, kind }: ReadDocument, open: TextDocument): QuickFix | null {
@@ -46,7 +54,7 @@ function orderFix({ source, yaml, kind }: ReadDocument, open: TextDocument): Qui
 export function allFixes(document: ReadDocument, open: TextDocument): TextEdit[] {
   const fixed = fixProfile(document);
   if (fixed === null) return [];
-  if (!fixed.reordered) return [...respellings(document)].map(({ edit }) => editorEdit(open, edit));
+  if (!fixed.reordered) return spellingEdits(document).map((edit) => editorEdit(open, edit));
   return [editorEdit(open, difference(document.source.text, fixed.text))];
 }
 

@@ -40,7 +40,10 @@ function valueLines(field: Field, value: unknown, indent: string): string[] {
     return [`${indent}${key}:`, ...value.flatMap((entry) => entryLines(fields, entry, `${indent}  `))];
   }
   if (form === 'statements' && Array.isArray(value)) {
-    const block = stringify({ [key]: value }, { lineWidth: 0, singleQuote: true }).trimEnd();
+    const block = stringify(
+      { [key]: value },
+      { schema: 'yaml-1.1', lineWidth: 0, singleQuote: true },
+    ).trimEnd();
     return block.split('\n').map((line) => indent + line);
   }
   // Rows of readings, one a line.
@@ -70,11 +73,12 @@ function entryLines(fields: readonly Field[], value: unknown, indent: string): s
   ];
 }
 
-/** A value on one line; text that YAML would read as something else is quoted. */
+/** A value on one line; text that YAML, 1.1 too, would read as something else is quoted. */
 function flowText(value: unknown): string {
   // JSON is YAML, and keeps a text of several lines on the line that a `#` may stand before.
   if (typeof value === 'string' && /[\r\n]/.test(value)) return JSON.stringify(value);
   return stringify(value, {
+    schema: 'yaml-1.1',
     collectionStyle: 'flow',
     flowCollectionPadding: false,
     lineWidth: 0,

@@ -60,7 +60,9 @@ function profilesOf(kind: Kind): unknown[] {
     .map((path) => parse(readFileSync(new URL(path, folder), 'utf8')));
 }
 
-const demo = new Map(kinds.filter((kind) => kind !== 'addition').map((kind) => [kind, profilesOf(kind)]));
+const demo = new Map<Kind, unknown[]>(
+  kinds.filter((kind) => kind !== 'addition').map((kind) => [kind, profilesOf(kind)]),
+);
 
 function first(kind: Kind): Mapping {
   return structuredClone(demo.get(kind)?.[0]) as Mapping;

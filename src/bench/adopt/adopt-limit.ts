@@ -151,7 +151,7 @@ function statementLines(
     `evidence: ${scalarText(trial.id)}`,
     ...(readings === null ? [] : [`readings: ${scalarText(readings)}`]),
     ...(at.length === 0 ? [] : [`at: ${flowMapping(at)}`]),
-    `date: ${trial.data.date}`,
+    `date: ${scalarText(trial.data.date)}`,
     ...(note === null ? [] : [`note: ${note}`]),
   ];
 }

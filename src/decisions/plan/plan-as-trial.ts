@@ -15,7 +15,7 @@ export function formatPlanAsTrial(plan: BenchPlan, place: ReadingsPlace): string
     `id: ${id}`,
     `method: ${plan.method}`,
     'origin: bench',
-    `date: ${plan.date}`,
+    `date: '${plan.date}'`,
     ...lines,
     'observations:',
     ...(place.in === 'file' ? [`  file: ${place.name}`] : inlineRows(plan)),

@@ -3,11 +3,12 @@ import { applyEdits, type TextEdit } from '../yaml/text-edit.ts';
 import { readYaml } from '../yaml/yaml-document.ts';
 import { reorderKeys } from './fix-key-order.ts';
 import { respellings } from './fix-spelling.ts';
+import { bareDates } from './quote-dates.ts';
 
 /** What fixing a profile has changed: its style, and what was to be added to it. */
 export interface FixedProfile {
   readonly text: string;
-  /** How many quantities are spelled differently now. */
+  /** How many quantities and dates are spelled differently now. */
   readonly respelled: number;
   /** How many of the given edits were made. */
   readonly added: number;
@@ -20,8 +21,8 @@ export interface FixedProfile {
  * of the kind.
  */
 export function fixProfile(document: ReadDocument, added: readonly TextEdit[] = []): FixedProfile | null {
-  const spellings = [...respellings(document)];
-  const respelled = applyEdits(document.source.text, [...spellings.map(({ edit }) => edit), ...added]);
+  const spellings = spellingEdits(document);
+  const respelled = applyEdits(document.source.text, [...spellings, ...added]);
   const yaml = readYaml(respelled).document;
   if (yaml === null) throw new Error(`respelling ${document.source.path} has made it unreadable`);
   const reordering = reorderKeys(respelled, yaml, document.kind);
@@ -32,4 +33,11 @@ export function fixProfile(document: ReadDocument, added: readonly TextEdit[] = 
     added: added.length,
     reordered: reordering !== null,
   };
+}
+
+/** The edits of single values: quantities in their usual spelling, dates in quotation marks. */
+export function spellingEdits(document: ReadDocument): TextEdit[] {
+  const { kind, source, yaml } = document;
+  const fixes = [...respellings(document), ...bareDates(kind, source.text, yaml)];
+  return fixes.map(({ edit }) => edit);
 }

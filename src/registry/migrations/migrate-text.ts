@@ -37,9 +37,9 @@ export function migrateText(text: string): Result<MigratedText, MigrationProblem
 function migrateOnce(text: string, migration: Migration): Result<string, MigrationProblem> | null {
   const { document } = readYaml(text);
   const before = document === null ? null : mapping(document);
-  const oldPlace = document && before && migration.oldPlace(document, before);
+  const oldPlace = document && before && migration.oldPlace(document, before, text);
   if (document === null || before === null || oldPlace === null) return null;
-  const edited = applyEdits(text, migration.edits(document, text));
+  const edited = applyEdits(text, migration.edits(document, text, before));
   const { document: after, problems } = readYaml(edited);
   const asMeant =
     after !== null && problems.length === 0 && sameValue(after.value, migration.meaning(before));

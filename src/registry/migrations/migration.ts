@@ -15,9 +15,9 @@ export interface Migration {
   /** A key that the format no longer knows; `check` leads from it to `migrate`. */
   readonly oldKey?: { readonly kind: Kind; readonly place: Path };
   /** The first place of a document that is written as before; null where nothing is. */
-  readonly oldPlace: (document: YamlDocument, before: Mapping) => Path | null;
+  readonly oldPlace: (document: YamlDocument, before: Mapping, text: string) => Path | null;
   /** The edits that bring a document into the present form. */
-  readonly edits: (document: YamlDocument, text: string) => readonly TextEdit[];
+  readonly edits: (document: YamlDocument, text: string, before: Mapping) => readonly TextEdit[];
   /** What must be read afterwards, of what was read before. */
   readonly meaning: (before: Mapping) => Mapping;
 }

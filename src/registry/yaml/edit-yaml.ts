@@ -10,7 +10,7 @@ export type EditFailure = 'unreadable' | 'noSuchPlace' | 'flowList' | 'noRoom';
 
 /** A word as a YAML scalar that reads back as text: quoted where it would be a number, true or null. */
 export function scalarText(word: string): string {
-  return stringify(word, { lineWidth: 0, singleQuote: true }).trimEnd();
+  return stringify(word, { schema: 'yaml-1.1', lineWidth: 0, singleQuote: true }).trimEnd();
 }
 
 /** Replaces one scalar of a YAML text and nothing else. */

@@ -146,6 +146,7 @@ import { rule as shapeSize } from '../shape/size.ts';
 import { rule as shapeTextForm } from '../shape/text-form.ts';
 import { rule as shapeUnknownKey } from '../shape/unknown-key.ts';
 import { rule as shapeWrongType } from '../shape/wrong-type.ts';
+import { rule as styleBareDate } from '../style/bare-date.ts';
 import { rule as styleKeyOrder } from '../style/key-order.ts';
 import { rule as styleUnitSpelling } from '../style/unit-spelling.ts';
 import { rule as syntaxAlias } from '../syntax/alias.ts';
@@ -316,6 +317,7 @@ export const ruleFiles = {
   'shape/text-form': shapeTextForm,
   'shape/unknown-key': shapeUnknownKey,
   'shape/wrong-type': shapeWrongType,
+  'style/bare-date': styleBareDate,
   'style/key-order': styleKeyOrder,
   'style/unit-spelling': styleUnitSpelling,
   'syntax/alias': syntaxAlias,
