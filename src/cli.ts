@@ -40,6 +40,7 @@ async function stdin(): Promise<Uint8Array> {
 void run(process.argv.slice(2), manifest.version, {
   cwd: process.cwd(),
   out: (text) => process.stdout.write(text),
+  outBytes: (bytes) => process.stdout.write(bytes),
   err: (text) => process.stderr.write(text),
   colour: wantsColour(process.env, process.stdout.isTTY === true),
   stdin,

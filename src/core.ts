@@ -154,6 +154,7 @@ export { formatTableAsCsv } from './tables/write/table-as-csv.ts';
 export { formatTableAsJson } from './tables/write/table-as-json.ts';
 export { formatTableAsMarkdown } from './tables/write/table-as-markdown.ts';
 export { formatTableAsText } from './tables/write/table-as-text.ts';
+export { formatFamilyAsWorkbook, formatTableAsWorkbook } from './tables/write/table-as-workbook.ts';
 export { formatTableCsvMetadata } from './tables/write/table-csv-metadata.ts';
 export { tableDocument } from './tables/write/table-document.ts';
 export {

@@ -24,6 +24,7 @@ export const sharedResults: NonNullable<CliContext['results']> = async () => ({
 
 export interface Outcome {
   readonly status: number | null;
+  /** Standard output; bytes that are no text as Latin-1. */
   readonly out: string;
   readonly err: string;
 }
@@ -48,6 +49,9 @@ export async function runCommand(
     cwd,
     out: (text) => {
       written.out += text;
+    },
+    outBytes: (bytes) => {
+      written.out += Buffer.from(bytes).toString('latin1');
     },
     err: (text) => {
       written.err += text;

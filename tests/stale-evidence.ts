@@ -13,7 +13,7 @@ export function staleEvidence(options: { readonly acknowledged: boolean }): Samp
   for (const trial of trials) {
     registry.edit(trial, 'firmware: 1.3.0', 'firmware: 1.1.0');
     if (!options.acknowledged) continue;
-    const entry = `{rule: evidence/stale-firmware, at: /firmware, found: 1.1.0, reason: ${reason}, until: ${lastDay}}`;
+    const entry = `{rule: evidence/stale-firmware, at: /firmware, found: 1.1.0, reason: ${reason}, until: '${lastDay}'}`;
     registry.write(trial, `${registry.read(trial)}acknowledged:\n  - ${entry}\n`);
   }
   return registry;

@@ -146,9 +146,9 @@ const breakages: readonly Breakage[] = [
   {
     slip: 'a date in 2062',
     file: 'trials/2026/wren-clover-petg-245.yaml',
-    from: 'date: 2026-02-12',
-    to: 'date: 2062-02-12',
-    at: '2062-02-12',
+    from: "date: '2026-02-12'",
+    to: "date: '2062-02-12'",
+    at: "'2062-02-12'",
     finding: {
       rule: 'dates/future',
       message: 'The date 2062-02-12 is in the future',

@@ -137,6 +137,7 @@ function runOurs(args: readonly string[], session: Session): Promise<number> {
   const { cwd, results } = session;
   return run(args, '0.0.0', {
     ...{ cwd, out: print, err: print, colour: false, today: () => documentDay },
+    outBytes: () => print('bytes\n'),
     ...(results !== undefined && { results }),
   });
 }

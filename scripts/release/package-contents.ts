@@ -9,7 +9,7 @@ const allowed: readonly RegExp[] = [
   /^profiles\/README\.md$/,
   /^profiles\/[a-z]+\/(?:[^/]+\/)?[^/]+\.yaml$/,
   /^profiles\/trials\/[0-9]{4}\/[^/]+\.csv$/,
-  /^templates\/registry\/(?:[a-zA-Z0-9_-]+\/)*[a-zA-Z0-9_-]+(?:\.(?:yaml|yml|json|md|example))?$/,
+  /^templates\/registry\/(?:[a-zA-Z0-9_-]+\/)*[a-zA-Z0-9_-]+(?:\.(?:yaml|yml|json|md|sh|example))?$/,
   /^examples\/templates\/[a-z-]+\.(?:ini|txt|xml)$/,
   /^dist\/(?:[a-z0-9-]+\/)*[a-z0-9-]+\.(?:js|d\.ts)$/,
   /^dist\/program-digest\.txt$/,

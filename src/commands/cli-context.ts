@@ -18,6 +18,8 @@ export interface CliContext {
   readonly cwd: string;
   /** Prints on standard output; within a command it passes `terminalText` first, and workflow commands say that they are. */
   readonly out: (text: string, form?: Pick<TerminalForm, 'workflowCommands'>) => void;
+  /** Prints what is no text, such as a workbook; never where a terminal shows it. */
+  readonly outBytes: (bytes: Uint8Array) => void;
   readonly err: (text: string) => void;
   readonly colour: boolean;
   /** Today's date, YYYY-MM-DD, in UTC. */

@@ -7,7 +7,7 @@ export function initCommand(cli: CliContext, exit: Exit): Command {
   return new Command('init')
     .summary('create your own registry on top of the published one')
     .description(
-      'Writes what a registry of your own needs: a folder for profiles with house rules to start from, package.json, checks for the code host, templates for pull requests and issues, editor settings. Existing files stay as they are.',
+      'Writes what a registry of your own needs: a folder for profiles with house rules to start from, package.json, checks for the code host and for any shell, templates for pull requests and issues, editor settings. Existing files stay as they are.',
     )
     .argument('[folder]', 'folder to write to, created if missing (default: this folder)')
     .option('--dry-run', 'list the files instead of writing them')

@@ -41,7 +41,7 @@ export function formatOption(description: string): Option {
 }
 
 /** The forms of one table on standard output. */
-export const tableFormats = ['text', 'markdown', 'csv', 'json', 'html'] as const;
+export const tableFormats = ['text', 'markdown', 'csv', 'json', 'html', 'xlsx'] as const;
 
 export type TableFormat = (typeof tableFormats)[number];
 

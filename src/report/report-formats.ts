@@ -1,5 +1,14 @@
-/** The forms of the report of a check: text for people, JSON for programs, the rest for code hosts. */
-export const reportFormats = ['text', 'json', 'sarif', 'junit', 'annotations'] as const;
+/** The forms of the report of a check: text, Markdown and pages for people, JSON for programs, the rest for code hosts. */
+export const reportFormats = [
+  'text',
+  'json',
+  'sarif',
+  'junit',
+  'annotations',
+  'codeQuality',
+  'markdown',
+  'html',
+] as const;
 
 export type ReportFormat = (typeof reportFormats)[number];
 

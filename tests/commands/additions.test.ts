@@ -158,7 +158,7 @@ describe('an addition', () => {
     const registry = sampleRegistry();
     registry.write(
       'additions/daisy-second.yaml',
-      'kind: addition\nid: daisy-second\nversion: 1.0.0\nfilament: oakhollow/daisy-pla\nmeltFlow:\n  - value: 20 mm3/s\n    basis: measured\n    evidence: wren-daisy-pla-215\n    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 215 Cel, batch: 26-0001}\n    date: 2026-02-10\n',
+      "kind: addition\nid: daisy-second\nversion: 1.0.0\nfilament: oakhollow/daisy-pla\nmeltFlow:\n  - value: 20 mm3/s\n    basis: measured\n    evidence: wren-daisy-pla-215\n    at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 215 Cel, batch: 26-0001}\n    date: '2026-02-10'\n",
     );
     const { findings } = await checked(registry.cwd);
     expect(findings.filter(({ severity }) => severity === 'error')).toEqual([]);

@@ -40,7 +40,7 @@ describe('check --fix', () => {
   });
 
   it.each([
-    ['all conditions', /\n {4}at: .*(?=\n {4}date: 2026-02-12)/, ''],
+    ['all conditions', /\n {4}at: .*(?=\n {4}date: '2026-02-12')/, ''],
     ['a condition', /, nozzleTemperature: 245 Cel/, ''],
     [
       'a condition of a mapping on lines of its own',

@@ -32,10 +32,10 @@ describe('every form of the report names the same findings:', () => {
     const { status, out } = await check('--format', 'junit');
     expect(status).toBe(1);
     expect(out).toMatch(
-      /<testcase name="profiles\/machines\/plumstead\/wren.yaml" classname="profiles">\n +<failure [^>]*type="units\/bare-number"/,
+      /<testcase name="profiles\/machines\/plumstead\/wren.yaml" classname="profiles" time="0">\n +<failure [^>]*type="units\/bare-number"/,
     );
     expect(out).toContain('note style/unit-spelling');
-    expect(out).toContain('<testcase name="profiles/jobs/hook.yaml" classname="profiles"/>');
+    expect(out).toContain('<testcase name="profiles/jobs/hook.yaml" classname="profiles" time="0"/>');
   });
 
   it('workflow commands', async () => {
@@ -58,7 +58,7 @@ describe('what a reviewer has acknowledged', () => {
     const registry = sampleRegistry();
     const trial = 'trials/2026/wren-daisy-pla-230.yaml';
     registry.edit(trial, 'firmware: 1.3.0', 'firmware: 1.1.0');
-    const entry = `{rule: evidence/stale-firmware, at: /firmware, found: 1.1.0, reason: ${reason}, until: 2026-12-31}`;
+    const entry = `{rule: evidence/stale-firmware, at: /firmware, found: 1.1.0, reason: ${reason}, until: '2026-12-31'}`;
     registry.write(trial, `${registry.read(trial)}acknowledged:\n  - ${entry}\n`);
     const { out, status } = await runCommand(registry.cwd, ['check', '--fail-on', 'note', ...options]);
     expect(status).toBe(0);

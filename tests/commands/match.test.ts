@@ -210,7 +210,7 @@ describe('quirks', () => {
   const noted = () => {
     const registry = sampleRegistry();
     const note =
-      'fieldNotes:\n  - {date: 2026-05-07, what: It oozes, effect: Blobs, wayRound: Wipe, concerns: {aboveFlow: 20 mm3/s}}\n';
+      "fieldNotes:\n  - {date: '2026-05-07', what: It oozes, effect: Blobs, wayRound: Wipe, concerns: {aboveFlow: 20 mm3/s}}\n";
     const path = 'machines/plumstead/wren.yaml';
     registry.write(path, `${registry.read(path)}${note}`);
     return registry.cwd;

@@ -23,7 +23,7 @@ describe('what to know before anything is heated up', () => {
     registry.edit(wren, '\nnotice:', '\ninvented: true\nnotice:');
     registry.write(
       wren,
-      `${registry.read(wren)}fieldNotes:\n  - {date: 2026-05-07, what: It oozes, effect: Blobs}\n`,
+      `${registry.read(wren)}fieldNotes:\n  - {date: '2026-05-07', what: It oozes, effect: Blobs}\n`,
     );
     const daisy = 'filaments/oakhollow/daisy-pla.yaml';
     registry.edit(

@@ -45,7 +45,7 @@ function poisonedTexts(): SampleRegistry {
     );
   }
   for (const file of ['filaments/oakhollow/daisy-pla.yaml', 'machines/plumstead/wren.yaml']) {
-    const note = `{date: 2026-03-01, what: ${inYaml(admitted)}, effect: ${inYaml(admitted)}}`;
+    const note = `{date: '2026-03-01', what: ${inYaml(admitted)}, effect: ${inYaml(admitted)}}`;
     registry.write(file, `${registry.read(file)}fieldNotes: [${note}]\n`);
   }
   return registry;

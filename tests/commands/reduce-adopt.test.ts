@@ -23,7 +23,7 @@ describe('--adopt', () => {
     expect(after.startsWith(head ?? '')).toBe(true);
     expect(after.endsWith(`notice:${tail}`)).toBe(true);
     expect(after.slice(head?.length, after.length - `notice:${tail}`.length)).toMatch(
-      /^meltFlow:\n {2}- value: 19[.\d]* mm3\/s\n {4}interval: 19[.\d]*\.\.20[.\d]* mm3\/s\n {4}basis: measured\n {4}evidence: wren-clover-petg-245\n {4}readings: '?[0-9a-f]{16}'?\n {4}at: \{machine: plumstead\/wren, nozzle: hs-0\.6, nozzleTemperature: 245 Cel, batch: [^}]+\}\n {4}date: 2026-02-12\n$/,
+      /^meltFlow:\n {2}- value: 19[.\d]* mm3\/s\n {4}interval: 19[.\d]*\.\.20[.\d]* mm3\/s\n {4}basis: measured\n {4}evidence: wren-clover-petg-245\n {4}readings: '?[0-9a-f]{16}'?\n {4}at: \{machine: plumstead\/wren, nozzle: hs-0\.6, nozzleTemperature: 245 Cel, batch: [^}]+\}\n {4}date: '2026-02-12'\n$/,
     );
     expect((await checked(registry.cwd)).findings).toEqual([]);
   });
@@ -32,8 +32,8 @@ describe('--adopt', () => {
     const registry = sampleRegistry();
     const crlf = registry
       .read(daisy)
-      .replace(/ {2}- value: 26[\s\S]*?2026-02-11\n/, '')
-      .replace('date: 2026-02-10\n', 'date: 2026-02-10 # the first of them\n')
+      .replace(/ {2}- value: 26[\s\S]*?'2026-02-11'\n/, '')
+      .replace("date: '2026-02-10'\n", "date: '2026-02-10' # the first of them\n")
       .replace(/$/, '# The end.')
       .replaceAll('\n', '\r\n');
     registry.write(daisy, crlf);
@@ -55,7 +55,7 @@ describe('--adopt', () => {
 
     await adopt(registry, 'wren-clover-petg-245');
 
-    expect(registry.read(clover)).toMatch(/\n {4}date: 2026-02-12\n# About all of this:\nnotice:/);
+    expect(registry.read(clover)).toMatch(/\n {4}date: '2026-02-12'\n# About all of this:\nnotice:/);
   });
 
   it('writes at the end where nothing follows, even without a last line end', async () => {
@@ -64,7 +64,7 @@ describe('--adopt', () => {
 
     await adopt(registry, 'wren-clover-petg-245');
 
-    expect(registry.read(clover)).toMatch(/\nmeltFlow:\n {2}- value: [\s\S]*\n {4}date: 2026-02-12\n$/);
+    expect(registry.read(clover)).toMatch(/\nmeltFlow:\n {2}- value: [\s\S]*\n {4}date: '2026-02-12'\n$/);
     expect((await checked(registry.cwd)).findings).toEqual([]);
   });
 

@@ -10,7 +10,7 @@ kind: trial
 id: wren-daisy-layers
 method: layerTime
 origin: simulated
-date: 2026-02-20
+date: '2026-02-20'
 machine: plumstead/wren
 nozzle: hs-0.6
 filament: oakhollow/daisy-pla
@@ -36,7 +36,7 @@ kind: trial
 id: wren-sound
 method: soundLevel
 origin: simulated
-date: 2026-02-21
+date: '2026-02-21'
 machine: plumstead/wren
 filament: oakhollow/daisy-pla
 conditions: {fan: 100 %}
@@ -123,7 +123,7 @@ describe('a trial of another method than the flow ladder', () => {
   it('backs no limit that it says nothing of', async () => {
     const registry = withTrials();
     registry.edit(daisy, 'evidence: wren-daisy-pla-215', 'evidence: wren-daisy-layers');
-    registry.edit(daisy, 'date: 2026-02-10', 'date: 2026-02-20');
+    registry.edit(daisy, "date: '2026-02-10'", "date: '2026-02-20'");
     registry.edit(daisy, '    readings: 291c926ae7c98d98\n', '');
     expect(await findings(registry)).toEqual([
       [

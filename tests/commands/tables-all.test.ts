@@ -126,7 +126,7 @@ describe('tables --all', () => {
     const shown: string[] = [];
     const { cwd } = sampleRegistry();
     await run(['tables', '--all', '--out', 'made'], '0.0.0', {
-      ...{ cwd, out: () => {}, err: () => {}, colour: false, today: () => '2026-06-01' },
+      ...{ cwd, out: () => {}, outBytes: () => {}, err: () => {}, colour: false, today: () => '2026-06-01' },
       progress: (text) => shown.push(text),
     });
     expect(shown.slice(0, -1).length).toBeGreaterThan(0);

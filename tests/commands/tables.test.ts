@@ -87,7 +87,7 @@ describe('--out', () => {
     const files = [
       ...[`${name}.csv`, `${name}.csv-metadata.json`],
       ...[`${name}--conditions.csv`, `${name}--conditions.csv-metadata.json`],
-      ...[`${name}.json`, `${name}.md`, `${name}.html`],
+      ...[`${name}.json`, `${name}.md`, `${name}.html`, `${name}.xlsx`],
     ];
     expect(status).toBe(0);
     expect(out).toBe(files.map((file) => `made/here/${file}\n`).join(''));

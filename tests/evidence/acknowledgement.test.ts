@@ -31,7 +31,7 @@ function documentWith(list: string) {
 function acknowledgedAt(...places: readonly string[]) {
   const written = places.map(
     (at, index) =>
-      `  - {rule: ${rule}, at: ${at}, found: 13 mm3/s, reason: Reason ${index}, until: 2026-12-31}\n`,
+      `  - {rule: ${rule}, at: ${at}, found: 13 mm3/s, reason: Reason ${index}, until: '2026-12-31'}\n`,
   );
   return documentWith(written.join(''));
 }
@@ -44,18 +44,18 @@ function accepted(document: ReturnType<typeof documentWith>, places: readonly st
 
 describe('the acknowledgements of a document', () => {
   it('are read with their positions', () => {
-    const written = `  - {rule: ${rule}, at: /meltFlow/1, found: 13 mm3/s, reason: The heater is worn, until: 2026-12-31}\n`;
+    const written = `  - {rule: ${rule}, at: /meltFlow/1, found: 13 mm3/s, reason: The heater is worn, until: '2026-12-31'}\n`;
     expect(acknowledgementsOf(documentWith(written + written))).toEqual([entry, { ...entry, index: 1 }]);
   });
 
   it('leave out what does not fit the schema', () => {
     const list = [
       'text',
-      `{rule: ${rule}, at: /meltFlow/1, found: 13 mm3/s, until: 2026-12-31}`,
-      `{rule: ${rule}, at: /meltFlow/1, reason: Worn, until: 2026-12-31}`,
-      `{rule: ${rule}, at: /meltFlow/1, found: 13, reason: Worn, until: 2026-12-31}`,
-      `{rule: ${rule}, at: 1, found: 13 mm3/s, reason: Worn, until: 2026-12-31}`,
-      `{rule: ${rule}, at: /meltFlow/1, found: 13 mm3/s, reason: ' ', until: 2026-12-31}`,
+      `{rule: ${rule}, at: /meltFlow/1, found: 13 mm3/s, until: '2026-12-31'}`,
+      `{rule: ${rule}, at: /meltFlow/1, reason: Worn, until: '2026-12-31'}`,
+      `{rule: ${rule}, at: /meltFlow/1, found: 13, reason: Worn, until: '2026-12-31'}`,
+      `{rule: ${rule}, at: 1, found: 13 mm3/s, reason: Worn, until: '2026-12-31'}`,
+      `{rule: ${rule}, at: /meltFlow/1, found: 13 mm3/s, reason: ' ', until: '2026-12-31'}`,
       `{rule: ${rule}, at: /meltFlow/1, found: 13 mm3/s, reason: Worn}`,
     ];
     expect(acknowledgementsOf(documentWith(list.map((item) => `  - ${item}\n`).join('')))).toEqual([]);

@@ -40,7 +40,7 @@ function edited(file: string, from: string, to: string): SampleRegistry {
 
 const newFirmware = () => edited(wren, 'firmware: 1.3.0', 'firmware: 4.0.0');
 const staleEntry =
-  'rule: evidence/stale-firmware, at: /firmware, found: 1.3.0, reason: Only the screen, until: 2026-12-31';
+  "rule: evidence/stale-firmware, at: /firmware, found: 1.3.0, reason: Only the screen, until: '2026-12-31'";
 
 describe('a statement', () => {
   it('is supported where nothing speaks against it', () => {
@@ -160,7 +160,7 @@ describe('a fault is acknowledged', () => {
     acknowledge(
       registry,
       daisy,
-      'rule: evidence/other-conditions, at: /meltFlow/1, found: 228 Cel, reason: Two kelvin, until: 2026-12-31',
+      "rule: evidence/other-conditions, at: /meltFlow/1, found: 228 Cel, reason: Two kelvin, until: '2026-12-31'",
     );
     expect(standing(registry).faults).toMatchObject([{ acknowledged: { reason: 'Two kelvin' } }]);
   });
@@ -177,7 +177,7 @@ describe('a fault is acknowledged', () => {
     const registry = edited(daisy, 'nozzleTemperature: 230 Cel', 'nozzleTemperature: 228 Cel');
     registry.edit(daisy, 'nozzleTemperature: 215 Cel', 'nozzleTemperature: 228 Cel');
     const entry = 'rule: evidence/other-conditions, at: /meltFlow/1, found: 228 Cel';
-    acknowledge(registry, daisy, `${entry}, reason: Two kelvin, until: 2026-12-31`);
+    acknowledge(registry, daisy, `${entry}, reason: Two kelvin, until: '2026-12-31'`);
     const acceptedAt = (pointer: string) =>
       standing(registry, pointer).faults.map((each) => each.acknowledged);
     expect(acceptedAt('/meltFlow/1')).toEqual([{ reason: 'Two kelvin', until: '2026-12-31' }]);
@@ -195,7 +195,7 @@ describe('a fault is acknowledged', () => {
     acknowledge(
       registry,
       daisy,
-      'rule: evidence/unsupported, at: /meltFlow/1, found: 46 mm3/s, reason: I know better, until: 2026-12-31',
+      "rule: evidence/unsupported, at: /meltFlow/1, found: 46 mm3/s, reason: I know better, until: '2026-12-31'",
     );
     expect(standing(registry).faults).toMatchObject([{ code: 'unsupported', acknowledged: null }]);
   });
@@ -210,9 +210,9 @@ meltFlow:
     basis: measured
     evidence: wren-daisy-pla-230
     at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 228 Cel}
-    date: 2026-02-11
+    date: '2026-02-11'
 acknowledged:
-  - {rule: evidence/other-conditions, at: /meltFlow/0, found: 228 Cel, reason: Two kelvin, until: 2026-12-31}
+  - {rule: evidence/other-conditions, at: /meltFlow/0, found: 228 Cel, reason: Two kelvin, until: '2026-12-31'}
 `;
 
 it('whatever a trial gives is as old as the trial', () => {

@@ -10,7 +10,7 @@ import { sampleTexts } from '../sample-texts.ts';
 /** A note in one line of YAML. */
 function note(date: string, what: string, concerns = ''): string {
   const about = concerns === '' ? '' : `, concerns: {${concerns}}`;
-  return `  - {date: ${date}, what: ${what}, effect: The bead thins${about}}\n`;
+  return `  - {date: '${date}', what: ${what}, effect: The bead thins${about}}\n`;
 }
 
 /** The sample registry with notes at the end of some files. */

@@ -31,7 +31,7 @@ bed:
 chamber: {enclosed: true, heated: false, sensed: true}
 sensors: [filamentPresence, clogDetection]
 price:
-  - {value: 1580 EUR, basis: claimed, source: lantern-sheet, date: 2026-02-01}
+  - {value: 1580 EUR, basis: claimed, source: lantern-sheet, date: '2026-02-01'}
 `,
   filament: `kind: filament
 id: ashgrove/stagecraft-pla
@@ -54,7 +54,7 @@ meltFlow:
     basis: measured
     evidence: lantern-pla-230
     at: {machine: brackwater/lantern, nozzle: hs-0.6, nozzleTemperature: 230 Cel}
-    date: 2026-03-12
+    date: '2026-03-12'
 `,
   polymer: `kind: polymer
 id: PLA
@@ -71,7 +71,7 @@ glassTransition:
 id: lantern-pla-230
 method: flowLadder
 origin: simulated
-date: 2026-03-12
+date: '2026-03-12'
 machine: brackwater/lantern
 nozzle: hs-0.6
 filament: ashgrove/stagecraft-pla
@@ -146,7 +146,7 @@ meltFlow:
     basis: measured
     evidence: lantern-pla-230
     at: {machine: brackwater/lantern, nozzle: hs-0.6, nozzleTemperature: 230 Cel}
-    date: 2026-03-12
+    date: '2026-03-12'
 `,
 };
 

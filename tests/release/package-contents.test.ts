@@ -4,6 +4,7 @@ import { contentFaults, packedFiles } from '../../scripts/release/package-conten
 
 const whole = [
   ...['package.json', 'README.md', 'LICENSES/MIT.txt', 'LICENSES/CC0-1.0.txt', 'schema/filament.schema.json'],
+  'schema/bundle/filament.schema.json',
   ...[
     'dist/cli.js',
     'dist/main.cjs',

@@ -56,7 +56,7 @@ export function ladder({
 id: ${/([^/]+)\.yaml$/.exec(write)?.[1]}
 method: flowLadder
 origin: simulated
-date: ${date}
+date: '${date}'
 machine: plumstead/wren
 nozzle: hs-0.6
 filament: ${filament}

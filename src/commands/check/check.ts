@@ -44,7 +44,7 @@ export function checkCommand(cli: CliContext, exit: Exit): Command {
     )
     .option(
       '--fix',
-      'first fix spelling of units and numbers, conditions left out and order of keys in the files',
+      'first fix spelling of units, numbers and dates, conditions left out and order of keys in the files',
     )
     .option('--all', 'report on every registry that was read, not only on the last one')
     .option('--stdin-path <file>', 'with -: the file that standard input stands in for')
@@ -66,6 +66,10 @@ Examples:
   meltbounds check --registry meltbounds --registry profiles
   meltbounds check --format json profiles > findings.json
   meltbounds check --format sarif > findings.sarif
+  meltbounds check --format codeQuality > quality.json
+  meltbounds check --format junit > junit.xml
+  meltbounds check --format markdown > summary.md
+  meltbounds check --format html > findings.html
 
 Exit status: 0 no problems found; 1 problems found; 2 no profiles found, or they cannot be read.`,
     )

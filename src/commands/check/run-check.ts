@@ -111,11 +111,12 @@ async function checkOnce(
     if (!fixed.ok) return stop(fixed.error);
     files = read();
   }
+  const today = options.today ?? cli.today();
   const { findings, acknowledged } = await judging({
     files,
     wanted,
     wantsFile,
-    today: options.today ?? cli.today(),
+    today,
   });
   progress('');
   const texts = isAllSeen(asked) ? textsOf(files) : files.loaded().texts;
@@ -126,6 +127,7 @@ async function checkOnce(
     files: wanted,
     failOn: options.failOn,
     version,
+    today,
     colour: cli.colour,
     textOf: (file) => texts.get(file),
   });

@@ -10,7 +10,7 @@ import {
   type Template,
   type TemplateProblem,
 } from '../../tables/template/fill-template.ts';
-import { type NamedText, tableFileName } from '../../tables/write/table-files.ts';
+import { tableFileName } from '../../tables/write/table-files.ts';
 import type { ValueEscape } from '../../text/escape.ts';
 import { printable } from '../../text/printable.ts';
 import { problemLine } from '../../text/problem-text.ts';
@@ -64,7 +64,7 @@ function placeText({ line, column }: TemplateProblem): string {
 export function filledFile(
   { template, target, name }: TemplateFile,
   table: SpeedTable,
-): Result<NamedText, Problem<'tooMuchOutput'>> {
+): Result<readonly [name: string, text: string], Problem<'tooMuchOutput'>> {
   const filled = formatTableByTemplate(template, table, target);
   if (!filled.ok) return filled;
   const stem = name.replace(/\.mustache$/i, '').replace(/\.[^.]*$/, '');

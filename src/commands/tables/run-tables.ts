@@ -49,8 +49,17 @@ export async function runTables(
     asked.value === null
       ? await writeAllTables(opened.value, { ...way, out: options.out ?? '' }, cli)
       : await showTables(opened.value, asked.value, way);
-  return shown.ok ? cli.out(shown.value) : exit.cannotRun(shown.error);
+  if (!shown.ok) return exit.cannotRun(shown.error);
+  if (typeof shown.value === 'string') return cli.out(shown.value);
+  if (cli.terminalColumns !== undefined) return exit.cannotRun(noTextForTerminals);
+  cli.outBytes(shown.value);
 }
+
+const noTextForTerminals: Problem = {
+  code: 'noText',
+  message: 'A workbook is no text that a terminal could show',
+  help: 'Send it into a file, with > table.xlsx, or write every form into a folder with --out.',
+};
 
 /** The pairing that the user names; null for all of them. */
 function askedPairing(

@@ -17,7 +17,8 @@ import { formatTableAsCsv } from '../../tables/write/table-as-csv.ts';
 import { formatTableAsJson } from '../../tables/write/table-as-json.ts';
 import { formatTableAsMarkdown } from '../../tables/write/table-as-markdown.ts';
 import { formatTableAsText } from '../../tables/write/table-as-text.ts';
-import { type NamedText, tableFiles } from '../../tables/write/table-files.ts';
+import { formatFamilyAsWorkbook, formatTableAsWorkbook } from '../../tables/write/table-as-workbook.ts';
+import { type NamedFile, tableFiles } from '../../tables/write/table-files.ts';
 import type { TextFormat } from '../../text/format-text.ts';
 import type { OpenRegistry } from '../open-registry.ts';
 import type { TableFormat } from '../shared-options.ts';
@@ -31,6 +32,7 @@ const tableWriters = {
   csv: formatTableAsCsv,
   json: formatTableAsJson,
   html: formatTableAsHtml,
+  xlsx: formatTableAsWorkbook,
 } as const satisfies Readonly<Record<TableFormat, unknown>>;
 
 const familyWriters = {
@@ -38,6 +40,7 @@ const familyWriters = {
   markdown: formatFamilyAsMarkdown,
   csv: formatFamilyAsCsv,
   json: formatFamilyAsJson,
+  xlsx: formatFamilyAsWorkbook,
 } as const satisfies Readonly<Record<Exclude<TableFormat, 'html'>, unknown>>;
 
 /** How the tables of one pairing are shown. */
@@ -56,12 +59,12 @@ interface TableShow {
   readonly today: string;
 }
 
-/** What the command prints: a table, the arithmetic of a row, or the names of the files that it wrote. */
+/** What the command prints: a table (that as a workbook in bytes), the arithmetic of a row, or the names of the files that it wrote. */
 export async function showTables(
   { registry, trust }: Pick<OpenRegistry, 'registry' | 'trust'>,
   request: TableRequest,
   show: TableShow,
-): Promise<Result<string, Problem>> {
+): Promise<Result<string | Uint8Array, Problem>> {
   if (show.allTemperatures === true) return showFamily({ registry, trust }, request, show);
   const table = deriveTables(registry, request, { today: show.today });
   if (!table.ok) return table;
@@ -77,7 +80,7 @@ export async function showTables(
   return filled.ok ? success(filled.value[1]) : filled;
 }
 
-function shown(table: SpeedTable, { format, terminal }: TableShow): string {
+function shown(table: SpeedTable, { format, terminal }: TableShow): string | Uint8Array {
   return format === 'text' ? formatTableAsText(table, terminal) : tableWriters[format](table);
 }
 
@@ -85,7 +88,7 @@ async function showFamily(
   { registry, trust }: Pick<OpenRegistry, 'registry' | 'trust'>,
   request: TableRequest,
   show: TableShow,
-): Promise<Result<string, Problem>> {
+): Promise<Result<string | Uint8Array, Problem>> {
   const family = deriveFamily(registry, request, { today: show.today });
   if (!family.ok) return family;
   const trusted = trust(show.today);
@@ -117,7 +120,7 @@ async function writeOut(
 }
 
 async function writeInto(
-  files: readonly NamedText[],
+  files: readonly NamedFile[],
   out: string,
   cwd: string,
 ): Promise<Result<string, Problem>> {

@@ -52,7 +52,7 @@ export function tablesCommand(cli: CliContext, exit: Exit): Command {
     )
     .option(
       '--out <folder>',
-      'write CSV with its metadata (speeds, conditions), JSON, Markdown and an HTML page there instead',
+      'write CSV with its metadata (speeds, conditions), JSON, Markdown, an HTML page and a workbook there instead',
     )
     .addOption(
       new Option(
@@ -90,6 +90,7 @@ Examples:
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --temperature "225 Cel"
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --layer-height "0.25 mm" --line-width "120 %"
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --format html > wall.html
+  meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --format xlsx > table.xlsx
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --explain infill@0.2x0.44
   meltbounds tables brackwater/lantern ashgrove/stagecraft-pla --policy workshop --template sheet.ini
   meltbounds tables --all --out tables

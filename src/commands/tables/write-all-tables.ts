@@ -5,7 +5,7 @@ import type { Registry } from '../../registry/registry.ts';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { deriveEach, everyPairing, type FullRequest } from '../../tables/derive/every-pairing.ts';
 import type { SpeedTable } from '../../tables/derive/speed-table.ts';
-import { type NamedText, tableFiles } from '../../tables/write/table-files.ts';
+import { type NamedFile, tableFiles } from '../../tables/write/table-files.ts';
 import {
   type OmittedPairing,
   type TabledPairing,
@@ -78,13 +78,13 @@ async function writeEach(
   return success({ tabled, omitted });
 }
 
-function filesOf(table: SpeedTable, template: TemplateFile | null): Result<NamedText[], Problem> {
+function filesOf(table: SpeedTable, template: TemplateFile | null): Result<NamedFile[], Problem> {
   if (template === null) return success(tableFiles(table));
   const filled = filledFile(template, table);
   return filled.ok ? success([filled.value]) : filled;
 }
 
-function indexFiles(index: TableIndex): NamedText[] {
+function indexFiles(index: TableIndex): NamedFile[] {
   return [
     ['index.html', formatTableIndexAsHtml(index)],
     ['index.json', formatTableIndexAsJson(index)],

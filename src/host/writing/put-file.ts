@@ -19,9 +19,9 @@ import { markedName, newMark } from './writer.ts';
 /** Every file of the program's goes through these functions. They throw what the system says. */
 
 /** Puts a file in its place, over one that is there already, whose owner and permissions it keeps. It must be under `mark`'s lock. */
-export function replaceFile(path: string, text: string, mark: string): void {
+export function replaceFile(path: string, data: string | Uint8Array, mark: string): void {
   const before = statSync(path, { throwIfNoEntry: false });
-  putBeside(path, text, before ?? null, (beside) => {
+  putBeside(path, data, before ?? null, (beside) => {
     holdStill(path, mark);
     renameSync(beside, path);
   });
@@ -29,27 +29,27 @@ export function replaceFile(path: string, text: string, mark: string): void {
 }
 
 /** Puts a file where nothing stands, not even a link; EEXIST if something does. It must be under `mark`'s lock. */
-export function createFile(path: string, text: string, mark: string): void {
-  putBeside(path, text, null, (beside) => {
+export function createFile(path: string, data: string | Uint8Array, mark: string): void {
+  putBeside(path, data, null, (beside) => {
     holdStill(path, mark);
     linkOrRename(beside, path);
   });
   syncFolder(dirname(path));
 }
 
-/** Puts a folder where none is, with all of its files, names and texts; ENOTEMPTY if something stands there. */
+/** Puts a folder where none is, with all of its files, names and contents; ENOTEMPTY if something stands there. */
 export function createFolder(
   path: string,
-  files: readonly (readonly [string, string])[],
+  files: readonly (readonly [string, string | Uint8Array])[],
   mark: string,
 ): void {
   const beside = partBeside(path);
   try {
     mkdirSync(beside);
-    for (const [name, text] of files) {
+    for (const [name, data] of files) {
       const file = join(beside, name);
       mkdirSync(dirname(file), { recursive: true });
-      writeBytes(file, text, 0o666, null, true);
+      writeBytes(file, data, 0o666, null, true);
     }
     syncFolder(beside);
     holdStill(path, mark);
@@ -79,10 +79,15 @@ export function keepFile(
   }
 }
 
-function putBeside(path: string, text: string, before: Stats | null, put: (beside: string) => void): void {
+function putBeside(
+  path: string,
+  data: string | Uint8Array,
+  before: Stats | null,
+  put: (beside: string) => void,
+): void {
   const beside = partBeside(path);
   try {
-    writeBytes(beside, text, before?.mode ?? 0o666, before, true);
+    writeBytes(beside, data, before?.mode ?? 0o666, before, true);
     put(beside);
   } finally {
     removeQuietly(beside);

@@ -11,7 +11,7 @@ import { createFolder, replaceFile } from './put-file.ts';
 /** Why a file was not written. */
 export type WriteProblem = Problem<'unwritable' | 'linkElsewhere' | 'busy'>;
 
-type NamedText = readonly [name: string, text: string];
+type NamedFile = readonly [name: string, content: string | Uint8Array];
 
 /** Writes a file, whole or not at all, over one that is there already. `path` is what the user calls it. */
 export async function writeFile(
@@ -33,12 +33,12 @@ export async function writeFile(
 }
 
 /**
- * Writes files, each a name and its text, into a folder, and returns the names. A folder that is not there yet comes with
+ * Writes files, each a name and its content, into a folder, and returns the names. A folder that is not there yet comes with
  * all of them or not at all; in one that is there each file is the old or the new one, in the order in which they are
  * given. `named` is what the user calls the folder.
  */
 export async function writeFiles(
-  files: readonly NamedText[],
+  files: readonly NamedFile[],
   folder: string,
   named: string,
   cwd: string,
@@ -54,7 +54,7 @@ export async function writeFiles(
       const other = files.find(([file]) => isOther(join(folder, file)));
       if (other !== undefined) return noPlainFile(join(named, other[0]));
       const written = await underLock<null, never>(folder, named, (mark) => {
-        for (const [file, text] of files) replaceFile(join(folder, file), text, mark);
+        for (const [file, content] of files) replaceFile(join(folder, file), content, mark);
         return success(null);
       });
       if (!written.ok) return written;
@@ -85,7 +85,7 @@ function noPlainFile(path: string) {
 /** Makes a folder with its files, by absolute path, unless there is one; whether it has. It throws what the system says. */
 export async function makeFolder(
   folder: string,
-  files: readonly NamedText[],
+  files: readonly NamedFile[],
   named: string,
 ): Promise<Result<boolean, Problem<'busy'>>> {
   if (existsSync(folder)) return success(false);

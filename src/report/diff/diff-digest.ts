@@ -6,7 +6,7 @@ import { counted } from '../../text/words.ts';
 import { settingText, tableNameText } from './change-text.ts';
 
 /** The first items of a list, and how many there are besides. */
-export interface Shortened<Item> {
+interface Shortened<Item> {
   readonly shown: readonly Item[];
   readonly hidden: number;
 }

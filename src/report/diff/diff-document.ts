@@ -16,10 +16,10 @@ import {
   section,
   table,
 } from '../../text/document.ts';
-import { formatMarkdownBlock } from '../../text/format-markdown.ts';
 import { styled } from '../../text/inline.ts';
 import { capitalised, counted } from '../../text/words.ts';
 import { findingSection } from '../findings/findings-document.ts';
+import { fittingSections } from '../fitting-sections.ts';
 import {
   basisText,
   cellMoveText,
@@ -33,7 +33,6 @@ import {
 import {
   biggestMoves,
   headlineText,
-  type Shortened,
   settingLines,
   statusText,
   tablesText,
@@ -76,7 +75,7 @@ export function diffDocument(
   const limits = { ...usualLimits, ...lowered };
   const { profiles, tables, bump, origin, findings } = diff;
   const sections = profiles.map((profile) => profileSection(profile, limits));
-  const listed = fitting(sections, limits.profiles, limits.length);
+  const listed = fittingSections(sections, { sections: limits.profiles, length: limits.length });
   return {
     title: `${base} → ${head}`,
     answer: `${capitalised(headlineText(profiles, bump))}.`,
@@ -91,23 +90,13 @@ export function diffDocument(
   };
 }
 
-/** The first sections, as many as there may be and as fit into a length. */
-function fitting(sections: readonly Section[], most: number, longest: number): Shortened<Section> {
-  let length = 0;
-  const shown = sections.slice(0, most).filter((each) => {
-    if (Number.isFinite(longest)) length += formatMarkdownBlock(each, { level: 1, aligned: false }).length;
-    return length <= longest;
-  });
-  return { shown, hidden: sections.length - shown.length };
-}
-
 function findingsSection(
   findings: readonly Finding[],
   limits: DiffLimits,
   textOf: DiffReport['textOf'],
 ): Section {
   const sections = findings.map((finding) => findingSection(finding, textOf));
-  const { shown, hidden } = fitting(sections, limits.findings, limits.length);
+  const { shown, hidden } = fittingSections(sections, { sections: limits.findings, length: limits.length });
   return section(`${counted(findings.length, 'problem')} to fix`, [
     ...shown,
     ...(hidden === 0 ? [] : [paragraph(`And ${hidden} more.`)]),

@@ -1,8 +1,11 @@
 import { type AcknowledgedFinding, compareText, type Finding } from '../../registry/finding.ts';
 import { rules } from '../../rules/engine/rules.ts';
 import { jsonText } from '../../text/json-text.ts';
-import { sha256Of } from '../../text/sha256.ts';
+import { escapeMarkdown } from '../../text/markdown.ts';
 import { documentationAddress, rulePageAddress } from '../rules/rule-address.ts';
+import type { TextOf } from './findings-document.ts';
+import { fingerprinter } from './fingerprints.ts';
+import { spanText } from './source-frame.ts';
 
 const schema = 'https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json';
 
@@ -17,26 +20,32 @@ export function formatFindingsAsSarif(
     count: 0,
     listed: [],
   },
+  textOf: TextOf = () => undefined,
 ): string {
   const codes = [...new Set([...findings, ...listed].map(({ rule }) => rule))].sort(compareText);
   const fingerprints = fingerprinter();
+  const told = (finding: Finding) =>
+    result(finding, {
+      ruleIndex: codes.indexOf(finding.rule),
+      fingerprint: fingerprints(finding),
+      text: textOf(finding.file),
+    });
   const run = {
     tool: {
       driver: {
         name: 'meltbounds',
+        fullName: `meltbounds ${version}`,
         semanticVersion: version,
         informationUri: documentationAddress,
         rules: codes.map(descriptor),
       },
     },
+    automationDetails: { id: 'meltbounds/check/' },
     columnKind: 'utf16CodeUnits',
     originalUriBaseIds: { '%SRCROOT%': { description: { text: 'The folder in which the check was run.' } } },
     results: [
-      ...findings.map((finding) => result(finding, codes.indexOf(finding.rule), fingerprints(finding))),
-      ...listed.map((finding) => ({
-        ...result(finding, codes.indexOf(finding.rule), fingerprints(finding)),
-        suppressions: [suppression(finding)],
-      })),
+      ...findings.map(told),
+      ...listed.map((finding) => ({ ...told(finding), suppressions: [suppression(finding)] })),
     ],
     properties: { acknowledged: count },
   };
@@ -45,18 +54,34 @@ export function formatFindingsAsSarif(
 
 function descriptor(code: string) {
   const rule = rules.find((documented) => documented.code === code);
-  const address = { id: code, helpUri: rulePageAddress(code) };
+  const address = { id: code, name: pascalCase(code), helpUri: rulePageAddress(code) };
   if (rule === undefined) return address;
   return {
     ...address,
     shortDescription: { text: rule.statement },
     fullDescription: { text: `${rule.statement} ${rule.rationale}` },
-    help: { text: `${rule.rationale} Source: ${rule.source}` },
+    help: {
+      text: `${rule.rationale} Source: ${rule.source}`,
+      markdown: `${escapeMarkdown(rule.rationale)}\n\nSource: ${escapeMarkdown(rule.source)}`,
+    },
     defaultConfiguration: { level: rule.severity },
+    properties: { tags: [code.replace(/\/.*/, '')] },
   };
 }
 
-function result(finding: Finding, ruleIndex: number, fingerprint: string) {
+/** `units/bare-number` as `UnitsBareNumber`, the form in which the stricter profiles of SARIF want names. */
+function pascalCase(code: string): string {
+  return code.replace(/(?:^|[-/])([a-z])/g, (_, letter: string) => letter.toUpperCase());
+}
+
+interface Told {
+  readonly ruleIndex: number;
+  readonly fingerprint: string;
+  /** Text of the file; undefined where it could not be read. */
+  readonly text: string | undefined;
+}
+
+function result(finding: Finding, { ruleIndex, fingerprint, text }: Told) {
   const { rule, severity, message, help, pointer, found, allowed, source } = finding;
   return {
     ruleId: rule,
@@ -65,7 +90,7 @@ function result(finding: Finding, ruleIndex: number, fingerprint: string) {
     message: { text: help === null ? sentence(message) : `${sentence(message)} ${help}` },
     locations: [
       {
-        physicalLocation: { artifactLocation: artifact(finding.file), region: region(finding) },
+        physicalLocation: { artifactLocation: artifact(finding.file), region: region(finding, text) },
         ...(pointer !== '' && { logicalLocations: [{ fullyQualifiedName: pointer }] }),
       },
     ],
@@ -99,18 +124,14 @@ function fileAddress(path: string): string {
   return new URL(`file://${path.startsWith('/') ? '' : '/'}${escaped}`).href;
 }
 
-function region({ line, column, endLine, endColumn }: Finding) {
+function region(finding: Finding, text: string | undefined) {
+  const { line, column, endLine, endColumn } = finding;
   const isEmpty = endLine === line && endColumn <= column;
-  return { startLine: line, startColumn: column, ...(!isEmpty && { endLine, endColumn }) };
-}
-
-/** Tells findings apart by what they are about, not by line, so that they stay the same when lines move. */
-function fingerprinter(): (finding: Finding) => string {
-  const seen = new Map<string, number>();
-  return ({ rule, file, pointer }) => {
-    const key = JSON.stringify([rule, file, pointer]);
-    const count = (seen.get(key) ?? 0) + 1;
-    seen.set(key, count);
-    return sha256Of(JSON.stringify([rule, file, pointer, count])).slice(0, 32);
+  const snippet = isEmpty || text === undefined ? null : spanText(text, finding);
+  return {
+    startLine: line,
+    startColumn: column,
+    ...(!isEmpty && { endLine, endColumn }),
+    ...(snippet !== null && { snippet: { text: snippet } }),
   };
 }

@@ -8,12 +8,18 @@ import {
   type Section,
   section,
 } from '../../text/document.ts';
-import { quiet, type Style, styled } from '../../text/inline.ts';
+import { quiet, type Style, styled, type Text } from '../../text/inline.ts';
 import { sourceFrame } from './source-frame.ts';
 import { type Summary, summaryText } from './summary.ts';
 
 /** Gives the text of a file, for showing the line of a finding; undefined where it could not be read. */
 export type TextOf = (file: string) => string | undefined;
+
+interface FindingsDocument extends Document {
+  readonly answer: Text;
+  /** Its blocks: one section per finding. */
+  readonly sections: readonly Section[];
+}
 
 /**
  * Findings for people: how many there are, then each with its place, the line itself, what is wrong, why, what to do;
@@ -24,15 +30,13 @@ export function findingsDocument(
   summary: Summary,
   textOf: TextOf,
   acknowledged: readonly AcknowledgedFinding[] = [],
-): Document {
-  return {
-    title: null,
-    answer: [styled(summaryStyle(summary), summaryText(summary))],
-    blocks: [
-      ...findings.map((finding) => findingSection(finding, textOf)),
-      ...acknowledged.map((finding) => acknowledgedSection(finding, textOf)),
-    ],
-  };
+): FindingsDocument {
+  const sections = [
+    ...findings.map((finding) => findingSection(finding, textOf)),
+    ...acknowledged.map((finding) => acknowledgedSection(finding, textOf)),
+  ];
+  const answer = [styled(summaryStyle(summary), summaryText(summary))];
+  return { title: null, answer, blocks: sections, sections };
 }
 
 function summaryStyle({ errors, warnings }: Summary): Style {

@@ -73,3 +73,17 @@ function cutAfter(characters: readonly string[], room: number): string {
   }
   return `${characters.slice(0, end).join('')}…`;
 }
+
+/** Longest part of a text that is quoted as a whole, in UTF-16 code units. */
+const longestQuote = 1000;
+
+/** What a span holds, of one or several lines; null where it holds nothing, or too much to be quoted. */
+export function spanText(text: string, { line, column, endLine, endColumn }: Span): string | null {
+  const lines = text.split('\n', endLine).slice(line - 1);
+  const last = lines.length - 1;
+  const part = lines.map((each, index) =>
+    each.replace(/\r$/, '').slice(index === 0 ? column - 1 : 0, index === last ? endColumn - 1 : undefined),
+  );
+  const quoted = part.join('\n');
+  return quoted === '' || quoted.length > longestQuote ? null : quoted;
+}

@@ -12,9 +12,9 @@ export const rule: DocumentRule = {
   example: {
     kind: 'filament',
     bad: `density:
-  - {value: 1.27 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet, date: 2062-03-12}`,
+  - {value: 1.27 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet, date: '2062-03-12'}`,
     good: `density:
-  - {value: 1.27 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet, date: 2026-03-12}`,
+  - {value: 1.27 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet, date: '2026-03-12'}`,
   },
   *check(document, { today }) {
     for (const { path, value } of leavesOf('date', shapes[document.kind], document.written)) {

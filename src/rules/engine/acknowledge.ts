@@ -178,7 +178,7 @@ function tooLong({ index, rule, until }: Acknowledgement, today: string): Hit {
     message: `"${quote(rule)}" is to be accepted until ${quote(until)}, more than twelve months from ${today}`,
     found: quote(until),
     allowed: `a day up to ${last}`,
-    help: `Write \`until: ${last}\` or an earlier day: once a year somebody looks again.`,
+    help: `Write \`until: '${last}'\` or an earlier day: once a year somebody looks again.`,
   };
 }
 

@@ -126,11 +126,11 @@ meltFlow:
     evidence: wren-clover-petg-245
     readings: 2bf0b98f14c9bbd5
     at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0002}
-    date: 2026-02-12${acknowledging('evidence/far-below-interval, at: /meltFlow/0, found: 8 mm3/s')}`;
+    date: '2026-02-12'${acknowledging('evidence/far-below-interval, at: /meltFlow/0, found: 8 mm3/s')}`;
 
 /** An acknowledgement of what a rule finds at a place. */
 export function acknowledging(ruleAndFinding: string, until = '2027-01-31'): string {
   return `
 acknowledged:
-  - {rule: ${ruleAndFinding}, reason: The heater is worn, until: ${until}}`;
+  - {rule: ${ruleAndFinding}, reason: The heater is worn, until: '${until}'}`;
 }

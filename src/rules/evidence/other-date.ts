@@ -19,7 +19,7 @@ export const rule: ProfileRule = {
     evidence: wren-clover-petg-245
     readings: 2bf0b98f14c9bbd5
     at: {machine: plumstead/wren, nozzle: hs-0.6, nozzleTemperature: 245 Cel, batch: 26-0002}
-    date: ${value}`,
+    date: '${value}'`,
   ),
   *check(profile, { registry, today }) {
     for (const { path, statement } of statementsOf(profile)) {
@@ -34,7 +34,7 @@ export const rule: ProfileRule = {
         message: `The value is dated ${date}, but its trial "${trial.id}" was run on ${trial.data.date}`,
         found: date,
         allowed: trial.data.date,
-        help: `Write \`date: ${trial.data.date}\`, or name the trial of that day.`,
+        help: `Write \`date: '${trial.data.date}'\`, or name the trial of that day.`,
       };
     }
   },

@@ -13,8 +13,8 @@ export const rule: DocumentRule = {
   example: {
     kind: 'trial',
     copied: true,
-    bad: 'date: 2025-02-12',
-    good: 'id: wren-clover-petg-245-first\ndate: 2025-02-12',
+    bad: "date: '2025-02-12'",
+    good: "id: wren-clover-petg-245-first\ndate: '2025-02-12'",
   },
   *check(document, { registry }) {
     const first = firstOfEach(registry).get(brokenKey(document.kind, document.id));

@@ -16,7 +16,7 @@ export const rule: ProfileRule<'machine' | 'trial'> = {
 id: plumstead/robin
 name: Wren Tall
 fieldNotes:
-  - date: 2026-04-02
+  - date: '2026-04-02'
     what: Spool rubs on the holder
     effect: The feed stutters
     concerns: {${concerns}: 38 mm3/s}`,

@@ -12,6 +12,6 @@ export const rule: FormRule = {
     { bad: '2026-02-30', good: '2026-02-28' },
     (value) => `
 density:
-  - {value: 1.27 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet, date: ${value}}`,
+  - {value: 1.27 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet, date: '${value}'}`,
   ),
 };

@@ -2,7 +2,7 @@ import { weakerBasis } from '../../registry/statement.ts';
 import type { ConditionRow } from '../derive/conditions/condition-row.ts';
 
 /** A column of the table of conditions; `unit` is null for words and for numbers whose unit stands in their row. */
-export interface ConditionColumn {
+interface ConditionColumn {
   readonly key:
     | 'condition'
     | 'flow'
@@ -59,6 +59,11 @@ export const conditionColumns: readonly ConditionColumn[] = [
   },
   { key: 'note', unit: null, isNumber: false, description: 'What to mind' },
 ];
+
+/** Heading of a column: its name with the unit, as bench sheets write it. */
+export function conditionHeading({ key, unit }: ConditionColumn): string {
+  return unit === null ? key : `${key} [${unit}]`;
+}
 
 /** The cell of a condition: a number, or text; null where it is empty. */
 export function conditionCell(row: ConditionRow, { key }: ConditionColumn): string | number | null {

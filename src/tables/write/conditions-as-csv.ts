@@ -2,24 +2,20 @@ import { tableCautions } from '../../knowledge/cautions.ts';
 import { formatCsv } from '../../text/csv.ts';
 import { jsonText } from '../../text/json-text.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
-import { type ConditionColumn, conditionCell, conditionColumns } from './condition-columns.ts';
+import { conditionCell, conditionColumns, conditionHeading } from './condition-columns.ts';
 import { jsonInputs, tableTitle } from './table-as-json.ts';
-
-function headingOf({ key, unit }: ConditionColumn): string {
-  return unit === null ? key : `${key} [${unit}]`;
-}
 
 /** The conditions of a table as CSV (RFC 4180), one a line; text that a spreadsheet would run is defused. */
 export function formatConditionsAsCsv({ conditions }: SpeedTable): string {
   const rows = conditions.map((row) => conditionColumns.map((column) => conditionCell(row, column)));
-  return formatCsv([conditionColumns.map(headingOf), ...rows]);
+  return formatCsv([conditionColumns.map(conditionHeading), ...rows]);
 }
 
 /** CSV-on-the-Web metadata of the conditions; `csvName` is the name of the CSV file beside it. */
 export function formatConditionsCsvMetadata(table: SpeedTable, csvName: string): string {
   const columns = conditionColumns.map((column) => ({
     name: column.key,
-    titles: headingOf(column),
+    titles: conditionHeading(column),
     'dc:description': column.description,
     datatype: column.isNumber ? 'decimal' : 'string',
     ...(['condition', 'unit'].includes(column.key) && { required: true }),

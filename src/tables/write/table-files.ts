@@ -5,10 +5,11 @@ import { formatConditionsAsCsv, formatConditionsCsvMetadata } from './conditions
 import { formatTableAsCsv } from './table-as-csv.ts';
 import { formatTableAsJson } from './table-as-json.ts';
 import { formatTableAsMarkdown } from './table-as-markdown.ts';
+import { formatTableAsWorkbook } from './table-as-workbook.ts';
 import { formatTableCsvMetadata } from './table-csv-metadata.ts';
 
-/** A file to write: its name and its text. */
-export type NamedText = readonly [name: string, text: string];
+/** A file to write: its name and its text, or its bytes. */
+export type NamedFile = readonly [name: string, content: string | Uint8Array];
 
 /** Letters of a name without its endings at most, so that no name of a file reaches 120. */
 const longestName = 80;
@@ -29,7 +30,7 @@ export function tableFileName(
 }
 
 /** Every form of a table as a file; one of a family of temperatures names its own. */
-export function tableFiles(table: SpeedTable, isOfFamily = false): NamedText[] {
+export function tableFiles(table: SpeedTable, isOfFamily = false): NamedFile[] {
   const name = tableFileName(table, isOfFamily);
   return [
     [`${name}.csv`, formatTableAsCsv(table)],
@@ -39,5 +40,6 @@ export function tableFiles(table: SpeedTable, isOfFamily = false): NamedText[] {
     [`${name}.json`, formatTableAsJson(table)],
     [`${name}.md`, formatTableAsMarkdown(table)],
     [`${name}.html`, formatTableAsHtml(table)],
+    [`${name}.xlsx`, formatTableAsWorkbook(table)],
   ];
 }

@@ -12,7 +12,7 @@ const accepting = (...codes: readonly string[]) =>
   `kind: machine
 # Both seen on the bench.
 acknowledged:
-${codes.map((code) => `  - {rule: ${code}, at: /topSpeed/0, reason: Seen, until: 2026-12-31}  # by Ida\n`).join('')}`;
+${codes.map((code) => `  - {rule: ${code}, at: /topSpeed/0, reason: Seen, until: '2026-12-31'}  # by Ida\n`).join('')}`;
 
 describe('0002', () => {
   test('gives every acknowledged rule the code of today, and leaves all else', () => {

@@ -49,12 +49,12 @@ function fingerprints(given: readonly Finding[]): unknown[] {
 }
 
 /** What the independent reader complains about. */
-function complaintsAbout(sarif: string): string[] {
+function complaintsAbout(sarif: string, options: readonly string[] = []): string[] {
   const file = join(temporaryFolder(), 'findings.sarif');
   writeFileSync(file, sarif);
   // The package sets this bit when it is installed, unless scripts of packages are switched off.
   chmodSync(tool, 0o755);
-  const printed = execFileSync(tool, ['validate', file], { encoding: 'utf8' });
+  const printed = execFileSync(tool, ['validate', file, ...options], { encoding: 'utf8' });
   expect(printed).toContain('1 files scanned');
   return printed.split('\n').filter((line) => /: (?:error|warning|note) [A-Z]+\d+:/.test(line));
 }
@@ -76,6 +76,27 @@ describe('the report as SARIF', () => {
     expect(complaintsAbout(sarif.replace('"startLine": 12', '"startLine": 0'))).not.toEqual([]);
   });
 
+  it('says nothing that the stricter profiles of code hosts ask for is missing', { tags: 'long' }, () => {
+    const text = `${'\n'.repeat(11)}topSpeed: 500 mm`;
+    const sarif = formatFindingsAsSarif(findings, '1.2.3', { count: 0, listed: [] }, () => text);
+    const kinds = ['--level', 'Error;Warning;Note', '--rule-kind', 'Sarif;Ghas;Ado'];
+    // Which commit was checked, only the code host knows.
+    expect(complaintsAbout(sarif, kinds).filter((line) => !line.includes(' SARIF2003'))).toEqual([]);
+    expect(complaintsAbout(sarif.replace(/"fullName": .*/, ''), kinds).join()).toContain('1018');
+  });
+
+  it('quotes what a finding points at, where the text is known', () => {
+    const text = `${'\n'.repeat(11)}topSpeed:   500 mm`;
+    const { results } = runOf(formatFindingsAsSarif(findings, '1.2.3', { count: 0, listed: [] }, () => text));
+    expect(results.map(({ locations }) => locations[0]?.physicalLocation.region)).toMatchObject([
+      { startLine: 12, snippet: { text: '500' } },
+      { startLine: 12, snippet: { text: '500' } },
+      { startLine: 3, snippet: { text: '\n\n' } },
+      { startLine: 1 },
+    ]);
+    expect(results.at(-1)?.locations[0]?.physicalLocation.region).not.toHaveProperty('snippet');
+  });
+
   it('is this for one finding', () => {
     expect(formatFindingsAsSarif([aFinding()], '1.2.3')).toMatchInlineSnapshot(`
       "{
@@ -86,11 +107,13 @@ describe('the report as SARIF', () => {
             "tool": {
               "driver": {
                 "name": "meltbounds",
+                "fullName": "meltbounds 1.2.3",
                 "semanticVersion": "1.2.3",
                 "informationUri": "https://meltbounds.example/",
                 "rules": [
                   {
                     "id": "units/bare-number",
+                    "name": "UnitsBareNumber",
                     "helpUri": "https://meltbounds.example/docs/rules/units-bare-number.md",
                     "shortDescription": {
                       "text": "A quantity has a unit."
@@ -99,14 +122,23 @@ describe('the report as SARIF', () => {
                       "text": "A quantity has a unit. Nobody can tell whether 430 was meant in mm/s or mm/min, and the machine runs either."
                     },
                     "help": {
-                      "text": "Nobody can tell whether 430 was meant in mm/s or mm/min, and the machine runs either. Source: The Unified Code for Units of Measure (UCUM), case-sensitive codes; BIPM, The International System of Units, 9th edition, 2.1: value = number times unit"
+                      "text": "Nobody can tell whether 430 was meant in mm/s or mm/min, and the machine runs either. Source: The Unified Code for Units of Measure (UCUM), case-sensitive codes; BIPM, The International System of Units, 9th edition, 2.1: value = number times unit",
+                      "markdown": "Nobody can tell whether 430 was meant in mm/s or mm/min, and the machine runs either.\\n\\nSource: The Unified Code for Units of Measure (UCUM), case-sensitive codes; BIPM, The International System of Units, 9th edition, 2.1: value = number times unit"
                     },
                     "defaultConfiguration": {
                       "level": "error"
+                    },
+                    "properties": {
+                      "tags": [
+                        "units"
+                      ]
                     }
                   }
                 ]
               }
+            },
+            "automationDetails": {
+              "id": "meltbounds/check/"
             },
             "columnKind": "utf16CodeUnits",
             "originalUriBaseIds": {

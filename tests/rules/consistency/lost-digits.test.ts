@@ -10,7 +10,7 @@ function surveyWith(resolution: string): Edit {
 id: clover-petg-diameter
 method: diameterSurvey
 origin: simulated
-date: 2026-02-12
+date: '2026-02-12'
 filament: oakhollow/clover-petg
 conditions: {ambientTemperature: 21 Cel}
 gauge: {resolution: ${resolution}}

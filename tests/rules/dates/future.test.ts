@@ -2,7 +2,7 @@ import { testCases } from '../edited-sample.ts';
 import { shelf, shelfWith } from '../second-profiles.ts';
 
 const noteOf = (date: string) =>
-  shelfWith(`fieldNotes:\n  - {date: ${date}, what: It fell down., effect: The hook broke.}\n`);
+  shelfWith(`fieldNotes:\n  - {date: '${date}', what: It fell down., effect: The hook broke.}\n`);
 
 testCases({
   slips: [
@@ -10,7 +10,7 @@ testCases({
       slip: 'a note of tomorrow',
       edits: [noteOf('2026-06-02')],
       found: [
-        `error dates/future ${shelf} | - {date: »2026-06-02, what: It fell down., effect: The hook broke.}`,
+        `error dates/future ${shelf} | - {date: »'2026-06-02', what: It fell down., effect: The hook broke.}`,
       ],
     },
   ],

@@ -14,7 +14,7 @@ function acknowledging(...entries: readonly string[]) {
 }
 
 const usual =
-  'rule: evidence/far-below-interval, at: /meltFlow/0, found: 9 mm3/s, reason: The heater is worn, until: 2026-12-31';
+  "rule: evidence/far-below-interval, at: /meltFlow/0, found: 9 mm3/s, reason: The heater is worn, until: '2026-12-31'";
 
 async function codes(entries: readonly string[], today = '2026-06-01') {
   const { findings } = await checked(acknowledging(...entries).cwd, '--today', today);
@@ -61,7 +61,7 @@ describe('an acknowledged finding', () => {
   it('stays acknowledged when its list is put in another order', async () => {
     const registry = acknowledging(usual);
     const [head = '', first = '', rest = ''] = registry.read(filament).split(/(?= {2}- value: (?:9|26) mm3)/);
-    const [second = '', tail = ''] = rest.split(/(?<= {4}date: 2026-02-11\n)/);
+    const [second = '', tail = ''] = rest.split(/(?<= {4}date: '2026-02-11'\n)/);
     registry.write(filament, head + second + first + tail);
     expect(registry.placeOf(filament, '- value: 9 mm3/s').line).toBeGreaterThan(
       registry.placeOf(filament, '- value: 26 mm3/s').line,
@@ -238,7 +238,7 @@ describe('an acknowledgement', () => {
     ]);
     registry.write(
       trial,
-      `${registry.read(trial)}acknowledged:\n  - {rule: evidence/stale-firmware, at: /firmware, found: 1.1.0, reason: Only the screen changed, until: 2026-12-31}\n`,
+      `${registry.read(trial)}acknowledged:\n  - {rule: evidence/stale-firmware, at: /firmware, found: 1.1.0, reason: Only the screen changed, until: '2026-12-31'}\n`,
     );
     expect((await checked(registry.cwd)).findings).toEqual([]);
   });
@@ -249,7 +249,7 @@ describe('an acknowledgement', () => {
     registry.edit('trials/2026/wren-daisy-pla-230.csv', '26,400,1.171', '26,400,x');
     registry.write(
       trial,
-      `${registry.read(trial)}acknowledged:\n  - {rule: evidence/unreducible, at: /observations, found: x, reason: Scale being repaired, until: 2026-12-31}\n`,
+      `${registry.read(trial)}acknowledged:\n  - {rule: evidence/unreducible, at: /observations, found: x, reason: Scale being repaired, until: '2026-12-31'}\n`,
     );
     const { findings } = await checked(registry.cwd);
     expect(findings.map(({ rule }) => rule)).not.toContain('evidence/unreducible');

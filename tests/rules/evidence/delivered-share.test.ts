@@ -6,7 +6,7 @@ const survey = (diameter: string) => ({
 id: clover-diameter
 method: diameterSurvey
 origin: simulated
-date: 2026-02-11
+date: '2026-02-11'
 filament: oakhollow/clover-petg
 batch: 26-0002
 conditions: {ambientTemperature: 21 Cel}

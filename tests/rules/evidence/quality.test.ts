@@ -67,8 +67,8 @@ const slips: readonly Slip[] = [
   },
   {
     slip: 'a value that is not dated like its trial',
-    edits: [{ in: daisy, from: '    date: 2026-02-11', to: '    date: 2026-02-17' }],
-    found: [`warning evidence/other-date ${daisy} | date: »2026-02-17`],
+    edits: [{ in: daisy, from: "    date: '2026-02-11'", to: "    date: '2026-02-17'" }],
+    found: [`warning evidence/other-date ${daisy} | date: »'2026-02-17'`],
   },
   {
     slip: 'a value above its interval',

@@ -18,7 +18,7 @@ testCases({
     {
       slip: 'a trial in the folder of another year',
       edits: [ladder({ write: oldTrial, date: '2026-01-02' })],
-      found: [`error identity/id-path ${oldTrial} | date: »2026-01-02`],
+      found: [`error identity/id-path ${oldTrial} | date: »'2026-01-02'`],
     },
   ],
   nearMisses: [

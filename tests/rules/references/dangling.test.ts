@@ -21,7 +21,7 @@ const noteIn = (file: string, concerns: string): Edit => ({
   in: file,
   below: notices[file] ?? '',
   add: `fieldNotes:
-  - date: 2026-03-01
+  - date: '2026-03-01'
     what: It oozes
     effect: Blobs
     concerns: {${concerns}}`,
