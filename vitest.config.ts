@@ -16,6 +16,7 @@ export default defineConfig(({ mode }) => ({
     globalSetup: ['tests/reductions-folder.ts', 'tests/bundled-cli.ts'],
     setupFiles: ['tests/reduce-once.ts', 'tests/property-runs.ts'],
     testTimeout: 60_000,
+    hookTimeout: 60_000,
     tags: [
       {
         name: 'long',

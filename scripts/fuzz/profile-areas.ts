@@ -93,6 +93,7 @@ export const judgingArea: FuzzArea = {
       files: paths,
       failOn: 'error',
       version: '1.0.0',
+      today: '2026-12-31',
       colour: false,
       textOf: (file: string) => loaded.texts.get(file),
     } as const;
@@ -100,6 +101,8 @@ export const judgingArea: FuzzArea = {
     mustBeSafe(`${formatReport.annotations(report)}`);
     JSON.parse(`${formatReport.json(report)}`);
     formatReport.junit(report);
+    JSON.parse(`${formatReport.codeQuality(report)}`);
+    mustBeSafe(`${formatReport.markdown(report)}`);
     return findings.length === 0 && identityOfPath(changed) !== null;
   },
 };
