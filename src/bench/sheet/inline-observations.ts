@@ -2,8 +2,8 @@ import { failure, type Result, success } from '../../result.ts';
 import { toCanonical } from '../../units/convert-unit.ts';
 import type { BenchProblem } from '../bench-problem.ts';
 import type { ColumnPlan } from './column-plan.ts';
-import type { Observations } from './observations.ts';
-import { matchColumns } from './sheet-columns.ts';
+import { isReading, type Observations } from './observations.ts';
+import { type ColumnHead, matchColumns } from './sheet-columns.ts';
 
 /** Observations as a trial holds them: columns with their units in the order of the cells, and rows of numbers. */
 interface InlineObservations {
@@ -26,7 +26,7 @@ export function readInlineObservations(
       { code: 'emptySheet', message: 'there are no readings', help: 'write one row per reading' },
     ]);
   }
-  const problems = inline.rows.flatMap((cells, index) => rowProblems(cells, heads.value.length, index + 1));
+  const problems = inline.rows.flatMap((cells, index) => rowProblems(cells, heads.value, index + 1));
   if (problems.length > 0) return failure(problems);
   return success({
     columns: Object.fromEntries(
@@ -39,7 +39,8 @@ export function readInlineObservations(
   });
 }
 
-function rowProblems(cells: readonly number[], expected: number, row: number): BenchProblem[] {
+function rowProblems(cells: readonly number[], heads: readonly ColumnHead[], row: number): BenchProblem[] {
+  const expected = heads.length;
   if (cells.length !== expected) {
     return [
       {
@@ -55,7 +56,7 @@ function rowProblems(cells: readonly number[], expected: number, row: number): B
     ];
   }
   return cells
-    .filter((cell) => !Number.isFinite(cell))
+    .filter((cell, column) => !canBeRead(cell, heads[column]))
     .map((cell) => ({
       code: 'notANumber',
       message: `${cell} is not a reading`,
@@ -63,4 +64,8 @@ function rowProblems(cells: readonly number[], expected: number, row: number): B
       help: 'write the number that was read',
       row,
     }));
+}
+
+function canBeRead(cell: number, head: ColumnHead | undefined): boolean {
+  return head !== undefined && isReading(toCanonical(cell, head.unit));
 }

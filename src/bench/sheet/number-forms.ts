@@ -33,7 +33,8 @@ export function numberForms(text: string): NumberForms {
 
 function numberWith(text: string, decimal: DecimalSign): number | null {
   const plain = plainNumber(text, decimal);
-  return plain === null ? null : Number(plain);
+  // `1e999` has the form of a number, and is none that can be reckoned with.
+  return plain === null || !Number.isFinite(Number(plain)) ? null : Number(plain);
 }
 
 /** A number with the digits that were typed, a decimal point and nothing between thousands; null where the text is none. */

@@ -6,7 +6,7 @@ import { toCanonical } from '../../units/convert-unit.ts';
 import type { BenchProblem } from '../bench-problem.ts';
 import { type NumberCell, type NumberStyle, numberStyle } from './decimal-sign.ts';
 import { type DecimalSign, numberForms } from './number-forms.ts';
-import type { Observations } from './observations.ts';
+import { isReading, type Observations } from './observations.ts';
 import { raggedRow } from './ragged-row.ts';
 import type { ColumnHead, SheetColumn } from './sheet-columns.ts';
 import type { SheetCell, SheetRow } from './sheet-row.ts';
@@ -115,11 +115,11 @@ function readCell(
   { decimal }: NumberStyle,
   row: number,
 ): Result<number, BenchProblem> {
-  if (typeof cell === 'number') return success(toCanonical(cell, unit));
+  const forms = typeof cell === 'number' ? { '.': cell, ',': null } : numberForms(cell);
+  const value = forms[typeof cell === 'number' ? '.' : (decimal ?? '.')];
+  const reading = value === null ? null : toCanonical(value, unit);
+  if (reading !== null && isReading(reading)) return success(reading);
   const at = { found: quote(cell), row };
-  const forms = numberForms(cell);
-  const value = forms[decimal ?? '.'];
-  if (value !== null) return success(toCanonical(value, unit));
   if (cell === '') {
     return failure({
       code: 'emptyCell',
@@ -128,7 +128,7 @@ function readCell(
       ...at,
     });
   }
-  if (forms[','] !== null) {
+  if (value === null && forms[','] !== null) {
     return failure({
       code: 'decimalComma',
       message: `${name} \`${quote(cell)}\` has a decimal comma`,
@@ -138,7 +138,7 @@ function readCell(
   }
   return failure({
     code: 'notANumber',
-    message: `${name} \`${quote(cell)}\` is not a number`,
+    message: `${name} \`${quote(cell)}\` is ${value === null ? 'not a number' : 'no number that an instrument shows'}`,
     help: `write the number alone, in ${unit.code} as the header says; put remarks into a column \`note\``,
     ...at,
   });

@@ -9,6 +9,7 @@ import { formatReport } from '../../report/findings/findings-formats.ts';
 import { summarise } from '../../report/findings/summary.ts';
 import type { ReportFormat } from '../../report/report-formats.ts';
 import { type Problem, type Result, success } from '../../result.ts';
+import { capAcknowledged } from '../../rules/engine/cap-findings.ts';
 import type { Judgement } from '../../rules/engine/check-registry.ts';
 import type { Shard } from '../../rules/engine/evidence-shards.ts';
 import { pathLines } from '../../text/terminal-text.ts';
@@ -123,7 +124,7 @@ async function checkOnce(
   const report = await formatReport[options.format]({
     findings: options.quiet ? findings.filter(({ severity }) => severity === 'error') : findings,
     summary: summarise(findings, wanted.length, acknowledged.length),
-    acknowledged: options.acknowledged ? acknowledged : null,
+    acknowledged: options.acknowledged ? capAcknowledged(acknowledged) : null,
     files: wanted,
     failOn: options.failOn,
     version,

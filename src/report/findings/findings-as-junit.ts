@@ -5,6 +5,7 @@ import {
   isAtLeast,
   type Severity,
 } from '../../registry/finding.ts';
+import { groupedBy } from '../../registry/grouped-by.ts';
 import { xmlAttribute, xmlContent } from '../../text/xml-text.ts';
 
 /** What was checked, and how. */
@@ -35,11 +36,12 @@ export function formatFindingsAsJunit(
   { count, listed }: AcknowledgedInReport = { count: 0, listed: [] },
 ): string {
   const all = [...new Set([...files, ...[...findings, ...listed].map(({ file }) => file)])].sort(compareText);
-  const failing = findings.filter(({ severity }) => isAtLeast(severity, failOn));
-  const cases = all.map((file) => ({ file, failing: failing.filter((finding) => finding.file === file) }));
+  const fails = ({ severity }: Finding) => isAtLeast(severity, failOn);
+  const failing = groupedBy(findings.filter(fails), ({ file }) => file);
+  const cases = all.map((file) => ({ file, failing: failing.get(file) ?? [] }));
   const failures = cases.filter((each) => each.failing.length > 0).length;
   const others = [
-    ...findings.filter((finding) => !failing.includes(finding)).map(textOf),
+    ...findings.filter((finding) => !fails(finding)).map(textOf),
     ...listed.map(acknowledgedText),
   ];
   const counts = `tests="${cases.length}" failures="${failures}" errors="0"`;

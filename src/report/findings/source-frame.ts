@@ -34,16 +34,24 @@ export function sourceFrame(
   };
 }
 
+/** Findings come file by file, and a hostile one has hundreds of thousands of lines. */
+let recent: { readonly text: string; readonly starts: readonly number[] } = { text: '', starts: [0] };
+
+/** Where the lines of a text begin. */
+function startsOf(text: string): readonly number[] {
+  if (recent.text === text) return recent.starts;
+  const starts = [0];
+  for (let end = text.indexOf('\n'); end !== -1; end = text.indexOf('\n', end + 1)) starts.push(end + 1);
+  recent = { text, starts };
+  return starts;
+}
+
 /** A line of a text, counted from 1, without its end; null where the text has no such line. */
 function lineAt(text: string, number: number): string | null {
-  let start = 0;
-  for (let line = 1; line < number; line++) {
-    const end = text.indexOf('\n', start);
-    if (end === -1) return null;
-    start = end + 1;
-  }
-  const end = text.indexOf('\n', start);
-  return text.slice(start, end === -1 ? text.length : end).replace(/\r$/, '');
+  const starts = startsOf(text);
+  const start = starts[number - 1];
+  if (start === undefined) return null;
+  return text.slice(start, (starts[number] ?? text.length + 1) - 1).replace(/\r$/, '');
 }
 
 /** The characters of a text as a terminal may show them. */

@@ -1,4 +1,9 @@
-import { compareFindings, type Finding, severities } from '../../registry/finding.ts';
+import {
+  type AcknowledgedFinding,
+  compareFindings,
+  type Finding,
+  severities,
+} from '../../registry/finding.ts';
 import { groupedBy } from '../../registry/grouped-by.ts';
 import { ruleOf } from './rules.ts';
 
@@ -13,9 +18,26 @@ const mostFindingsOfReport = 10_000;
  * the whole report would be too long, fewer of each file are shown, but one at least, so that no file seems to pass.
  */
 export function capFindings(findings: readonly Finding[]): Finding[] {
+  return capEach(findings, (more) => more);
+}
+
+/** The same of what reviewers have accepted, where a report lists it. */
+export function capAcknowledged(acknowledged: readonly AcknowledgedFinding[]): AcknowledgedFinding[] {
+  return capEach(acknowledged, (more, { until }) => ({
+    ...more,
+    message: `${more.message}; they are acknowledged too`,
+    reason: 'Each of them has a reason of its own in the file',
+    until,
+  }));
+}
+
+/** Gives what says how many are left out, made from a finding and the most serious of those. */
+type Rest<Found extends Finding> = (more: Finding, left: Found) => Found;
+
+function capEach<Found extends Finding>(findings: readonly Found[], rest: Rest<Found>): Found[] {
   const ofFiles = [...groupedBy(findings, ({ file }) => file).values()];
   const most = mostOfFile(ofFiles.map(({ length }) => length));
-  return ofFiles.flatMap((ofFile) => capped(ofFile, most)).sort(compareFindings);
+  return ofFiles.flatMap((ofFile) => capped(ofFile, most, rest)).sort(compareFindings);
 }
 
 /** How many findings of each file are shown, given how many each has. */
@@ -25,7 +47,11 @@ function mostOfFile(counts: readonly number[]): number {
   return Math.min(mostFindingsPerFile, Math.max(1, Math.floor(mostFindingsOfReport / counts.length)));
 }
 
-function capped(ofFile: readonly Finding[], most: number): readonly Finding[] {
+function capped<Found extends Finding>(
+  ofFile: readonly Found[],
+  most: number,
+  rest: Rest<Found>,
+): readonly Found[] {
   if (ofFile.length <= most) return ofFile;
   const mostSeriousFirst = ofFile.toSorted(
     (a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity) || compareFindings(a, b),
@@ -34,7 +60,7 @@ function capped(ofFile: readonly Finding[], most: number): readonly Finding[] {
   const [left] = mostSeriousFirst.slice(most);
   const last = shown.toSorted(compareFindings).at(-1);
   if (left === undefined || last === undefined) return ofFile;
-  return [...shown, andMore(left, last, ofFile.length, most)];
+  return [...shown, rest(andMore(left, last, ofFile.length, most), left)];
 }
 
 /** Stands at the last place shown, and is as serious as the most serious of what is left out. */

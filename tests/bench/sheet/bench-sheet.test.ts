@@ -139,3 +139,12 @@ test('no text makes it throw', () => {
   const cell = fc.constantFrom(',', '"', '\n', '\r', ';', '[', ']', 'g', '1', '.', ' ', '\uFEFF');
   fc.assert(fc.property(fc.array(cell), (cells) => void readBenchSheet(header + cells.join(''), plan)));
 });
+
+test.each([
+  ['1e999', 'commandedFlow [mm3/s]'],
+  ['1e308', 'commandedFlow [cm3/s]'],
+  ['3e115', 'commandedFlow [mm3/s]'],
+])('the number %s below %s is none that can be reckoned with', (cell, heading) => {
+  const text = `${heading},feedLength [mm],extrudedMass [g]\n${cell},500,1.49\n`;
+  expect(readBenchSheet(text, plan)).toMatchObject({ ok: false, error: [{ code: 'notANumber', row: 2 }] });
+});

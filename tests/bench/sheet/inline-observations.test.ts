@@ -29,6 +29,12 @@ test.each([
   ['no rows', units, [], 'emptySheet'],
   ['a short row', units, [[1490, 20], [1490]], 'raggedRow'],
   ['a number that is none', units, [[Number.NaN, 20]], 'notANumber'],
+  [
+    'one without an end in its canonical unit',
+    { ...units, commandedFlow: 'cm3/s' },
+    [[1490, 1e308]],
+    'notANumber',
+  ],
 ])('refuses %s', (_, written, rows, code) => {
   expect(readInlineObservations({ columns: written, rows }, plan)).toMatchObject({
     ok: false,

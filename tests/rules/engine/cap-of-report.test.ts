@@ -1,7 +1,7 @@
 /** @module-tag long */
 import { expect, it } from 'vitest';
 import type { Finding } from '../../../src/registry/finding.ts';
-import { capFindings } from '../../../src/rules/engine/cap-findings.ts';
+import { capAcknowledged, capFindings } from '../../../src/rules/engine/cap-findings.ts';
 
 function finding(file: string, line: number): Finding {
   const place = { file, line, column: 1, endLine: line, endColumn: 2, pointer: '' };
@@ -41,4 +41,14 @@ it.each([
 
 it('50 files may show all that one may show', () => {
   expect(capFindings(files(50, 200))).toHaveLength(10_000);
+});
+
+it('what is acknowledged is capped alike where a report lists it', () => {
+  const accepted = files(2, 300).map((each) => ({ ...each, reason: 'seen', until: '2027-01-01' }));
+  const shown = capAcknowledged(accepted);
+  expect(shown).toHaveLength(402);
+  expect(shown.filter(({ rule }) => rule === 'file/many-findings').map(({ message }) => message)).toEqual([
+    '100 more findings in this file are not shown; they are acknowledged too',
+    '100 more findings in this file are not shown; they are acknowledged too',
+  ]);
 });
