@@ -498,9 +498,9 @@ export const safeDirections = {
 /** In which bands keys lie. */
 export const bands = {
   machine: {
-    "envelope.x": { usual: { text: "40..2500 mm", low: 40, high: 2500 }, possible: { text: "20..20000 mm", low: 20, high: 20000 }, source: practice },
-    "envelope.y": { usual: { text: "40..2500 mm", low: 40, high: 2500 }, possible: { text: "20..20000 mm", low: 20, high: 20000 }, source: practice },
-    "envelope.z": { usual: { text: "40..2500 mm", low: 40, high: 2500 }, possible: { text: "20..20000 mm", low: 20, high: 20000 }, source: practice },
+    "envelope.x": { usual: { text: "40..3500 mm", low: 40, high: 3500 }, possible: { text: "20..20000 mm", low: 20, high: 20000 }, source: practice },
+    "envelope.y": { usual: { text: "40..3500 mm", low: 40, high: 3500 }, possible: { text: "20..20000 mm", low: 20, high: 20000 }, source: practice },
+    "envelope.z": { usual: { text: "40..3500 mm", low: 40, high: 3500 }, possible: { text: "20..20000 mm", low: 20, high: 20000 }, source: practice },
     "topSpeed": { usual: { text: "20..2000 mm/s", low: 20, high: 2000 }, possible: { text: "5..10000 mm/s", low: 5, high: 10000 }, source: practice },
     "acceleration": { usual: { text: "100..100000 mm/s2", low: 100, high: 100000 }, possible: { text: "10..1000000 mm/s2", low: 10, high: 1000000 }, source: practice },
     "layerChangeTime": { usual: { text: "0.1..30 s", low: 0.1, high: 30 }, possible: { text: "0..300 s", low: 0, high: 300 }, source: practice },
@@ -730,7 +730,7 @@ export const spans = {
   filament: {
     "nozzleTemperature": { kelvin: 120 },
     "bedTemperature": { kelvin: 90 },
-    "chamberTemperature": { kelvin: 150 },
+    "chamberTemperature": { kelvin: 200 },
   },
   polymer: {
     "density": { factor: 1.6 },
