@@ -70,8 +70,21 @@ const problemOfCode: Readonly<Record<string, { message: string; help: string }>>
     message: 'A character is missing',
     help: 'Check the quotes, brackets and the colon of this line and the one before.',
   },
+  MULTILINE_IMPLICIT_KEY: {
+    message: 'This line has no colon, so that it is read as one text with the next line',
+    help: 'Put a colon and a space behind the key, or remove the line; a line of notes begins with `#`.',
+  },
   TAG_RESOLVE_FAILED: noTags,
   NON_STRING_KEY: { message: 'A key must be text', help: 'Write the key as a plain word.' },
+};
+
+const noKey = {
+  message: 'This text is no key with a value, so that nothing below it can be read',
+  help: 'Remove it if it has slipped in, or put a colon and a space behind the key; a line of notes begins with `#`.',
+};
+const pastTheEnd = {
+  message: 'The document has ended above this line',
+  help: 'Indent the line like its neighbours, or remove the bracket, quote or `...` that ends the document too early.',
 };
 
 /** What makes a parsed text unfit for a registry; of several complaints of the parser about one line, the first. */
@@ -85,7 +98,7 @@ export function yamlProblems(tree: Tree, lines: LineCounter): YamlProblem[] {
   });
 }
 
-/** The complaints of the parser in our words, up to a quote or bracket left open: whatever follows is its echo. */
+/** The complaints of the parser in our words, up to one that all that follows is the echo of. */
 function parserProblems(tree: Tree, lines: LineCounter): YamlProblem[] {
   const problems: YamlProblem[] = [];
   for (const error of [...tree.warnings, ...tree.errors]) {
@@ -94,6 +107,7 @@ function parserProblems(tree: Tree, lines: LineCounter): YamlProblem[] {
       problems.push({ rule: 'syntax/yaml', span: spanOf(opening, opening + 1, lines), ...unclosed });
       return problems;
     }
+    if (isPastTheEnd(error)) return problems.length > 0 ? problems : [endedEarly(error, tree, lines)];
     const known = isBracketInText(error) ? bracketInText : problemOfCode[error.code];
     problems.push({
       rule: 'syntax/yaml',
@@ -103,6 +117,17 @@ function parserProblems(tree: Tree, lines: LineCounter): YamlProblem[] {
     });
   }
   return problems;
+}
+
+/** Where the parser takes the document for ended, it complains about each word of the rest. */
+function isPastTheEnd({ message }: YAMLError): boolean {
+  return /^Unexpected \S+ token in YAML stream/.test(message);
+}
+
+function endedEarly({ pos }: YAMLError, { contents }: Tree, lines: LineCounter): YamlProblem {
+  return isScalar(contents)
+    ? { rule: 'syntax/yaml', span: spanOfNode(contents, lines), ...noKey }
+    : { rule: 'syntax/yaml', span: spanOf(...pos, lines), ...pastTheEnd };
 }
 
 function isBracketInText({ message }: YAMLError): boolean {

@@ -23,6 +23,26 @@ describe('a text that is not read has one finding that says why:', () => {
       'id: a\n<<<<<<< HEAD\nx: 1\n=======\nx: 2\n>>>>>>> bench\n',
       'syntax/yaml 2:1 Both sides of a merge stand here, from line 2 to line 6',
     ],
+    [
+      'a mark of a merge alone',
+      'kind: machine\nid: a\n>>>>>>> bench\nname: b\n',
+      'syntax/yaml 3:1 A mark of a merge is left here',
+    ],
+    [
+      'notes above the first key',
+      'to be checked again\n# 12 March\nkind: machine\nid: a\nname: b\n',
+      'syntax/yaml 1:1 This text is no key with a value, so that nothing below it can be read',
+    ],
+    [
+      'notes right above the first key',
+      'to be checked again\nkind: machine\nid: a\n',
+      'syntax/yaml 1:1 This line has no colon, so that it is read as one text with the next line',
+    ],
+    [
+      'a bracket too many',
+      'kind: machine\n]\nid: a\nname: b\n',
+      'syntax/yaml 2:1 The document has ended above this line',
+    ],
     ['a quote left open', 'kind: "machine\nid: a\nname: b\n', `syntax/yaml 1:7 ${notClosed}`],
     ['a single quote left open', "name: 'it''s\nid: a\n", `syntax/yaml 1:7 ${notClosed}`],
     ['a bracket left open', 'a: 1\nsensors: [x, y\nid: a\n', `syntax/yaml 2:10 ${notClosed}`],
@@ -39,7 +59,7 @@ describe('a text that is not read has one finding that says why:', () => {
     [
       'a colon left out',
       'kind machine\nid: a\n',
-      'syntax/yaml 1:1 This is not valid YAML: Implicit keys need to be on a single line',
+      'syntax/yaml 1:1 This line has no colon, so that it is read as one text with the next line',
     ],
     [
       'a unit in brackets within braces',

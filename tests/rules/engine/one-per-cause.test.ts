@@ -10,6 +10,7 @@ const texts = readTexts(`${projectFolder}/profiles`);
 const demo = openRegistry('demo', texts, '2026-11-25');
 
 const pla = 'filaments/ashgrove/stagecraft-pla.yaml';
+const petg = 'filaments/ashgrove/stagecraft-petg.yaml';
 const lantern = 'machines/brackwater/lantern.yaml';
 const fine = 'trials/2026/lantern-stagecraft-pla-230-fine.yaml';
 const sheet = 'trials/2026/lantern-stagecraft-pla-210.csv';
@@ -52,6 +53,16 @@ describe('one cause gives one finding:', () => {
       'two columns under the wrong names, after a limit was adopted',
       [fine, 'feedLength: mm, extrudedMass: g', 'extrudedMass: g, feedLength: mm'],
       `error evidence/unreducible ${fine} /observations`,
+    ],
+    [
+      'a diameter of another kind of filament',
+      [petg, 'diameter: 1.75 mm', 'diameter: 2.85 mm'],
+      `error consistency/filament-diameter-mismatch ${petg} /diameter`,
+    ],
+    [
+      'a diameter of another kind of hot end',
+      [lantern, 'filamentDiameter: 1.75 mm', 'filamentDiameter: 2.85 mm'],
+      `error consistency/filament-diameter-mismatch ${lantern} /hotEnds/0/filamentDiameter`,
     ],
     [
       'a density that makes every ladder of the filament absurd',
