@@ -1,4 +1,4 @@
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Ajv } from 'ajv';
@@ -36,6 +36,21 @@ function addPolicy(registry: SampleRegistry): void {
 }
 
 describe('tables --all', () => {
+  it('leaves no old index to tables of which some are new, where it is cut off', async () => {
+    const registry = sampleRegistry();
+    addPolicy(registry);
+    const { cwd } = registry;
+    const index = (ending: string) => readFileSync(join(cwd, 'made', `index.${ending}`), 'utf8');
+    // An earlier run has left its index, and the tables of the second policy cannot go where a file stands.
+    mkdirSync(join(cwd, 'made'));
+    for (const name of ['index.html', 'index.json', 'rush']) writeFileSync(join(cwd, 'made', name), 'old');
+    expect((await all(cwd)).status).toBe(2);
+    expect(JSON.parse(index('json')).format).toBe('meltbounds-tables-unfinished/1');
+    expect(index('html')).toContain('not finished');
+    expect(await htmlComplaints(index('html'))).toEqual([]);
+    expect(index('csv')).toContain('not finished');
+  });
+
   it('writes the files of every pairing that has a limit, and the index', async () => {
     const { cwd } = sampleRegistry();
     const { status, err } = await all(cwd);

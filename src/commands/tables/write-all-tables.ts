@@ -15,6 +15,7 @@ import {
 import { formatTableIndexAsCsv } from '../../tables/write/table-index-as-csv.ts';
 import { formatTableIndexAsHtml } from '../../tables/write/table-index-as-html.ts';
 import { formatTableIndexAsJson } from '../../tables/write/table-index-as-json.ts';
+import { unfinishedIndex } from '../../tables/write/unfinished-index.ts';
 import { problemLine } from '../../text/problem-text.ts';
 import { alignedCells } from '../../text/text-grid.ts';
 import type { CliContext } from '../cli-context.ts';
@@ -31,9 +32,10 @@ interface AllTablesRequest {
 }
 
 /**
- * Writes the tables of every pairing into folders of their own, then the index. What it returns is to be printed.
+ * Writes the tables of every pairing into folders of their own, then the index, which says until then that they are unfinished. What
+ * it returns is to be printed.
  * Problems: an unknown policy, a template that cannot be filled, no pairing with a table, a wrong result of an earlier
- * run; then there is no index.
+ * run; then the index goes on saying so, if there is one.
  */
 export async function writeAllTables(
   { registry, trust }: OpenRegistry,
@@ -69,6 +71,10 @@ async function writeEach(
     progress(`Tables: ${tabled.length + omitted.length} of ${requests.length} pairings …`);
     const files = filesOf(table.value, template);
     if (!files.ok) return files;
+    if (tabled.length === 0) {
+      const marked = await writeFiles(unfinishedIndex(), resolve(cwd, out), out, cwd);
+      if (!marked.ok) return marked;
+    }
     const names = files.value.map(([name]) => name);
     const entry = tabledPairing(request, table.value, names);
     const written = await writeFiles(files.value, join(resolve(cwd, out), entry.folder), out, cwd);
