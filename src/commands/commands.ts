@@ -14,6 +14,7 @@ import { newCommand } from './new/new.ts';
 import { planCommand } from './plan.ts';
 import { reduceCommand } from './reduce/reduce.ts';
 import { indexCommand } from './registry-index.ts';
+import { reportCommand } from './report/report.ts';
 import { rulesCommand } from './rules.ts';
 import { siteCommand } from './site.ts';
 import { tablesCommand } from './tables/tables.ts';
@@ -35,6 +36,7 @@ export const commands: Readonly<Record<string, MakeCommand>> = {
   compare: compareCommand,
   claims: claimsCommand,
   site: siteCommand,
+  report: reportCommand,
   migrate: migrateCommand,
   rules: rulesCommand,
   editor: editorCommand,

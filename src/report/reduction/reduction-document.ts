@@ -112,7 +112,8 @@ function answerText({ name, value, interval, remark }: ResultTexts, subject: Tri
   return `${capitalised(name)} ${found}${reason}${origin}.`;
 }
 
-function resultTexts(
+/** A result of a method in words. */
+export function resultTexts(
   { quantity, dimension, value, interval: { low, high }, censored, at }: ReducedResult,
   words: ResultWords | undefined,
   open: OpenWords,

@@ -5,6 +5,7 @@ import { quirkSections } from '../../knowledge/quirk-words.ts';
 import { notesOf } from '../../knowledge/quirks.ts';
 import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
+import { readingColumns, readingsCsv, readingsTable } from '../../report/reduction/readings.ts';
 import { formatReductionAsJson } from '../../report/reduction/reduction-as-json.ts';
 import { reductionDocument } from '../../report/reduction/reduction-document.ts';
 import { reductionPlot } from '../../report/reduction/reduction-plot.ts';
@@ -18,7 +19,6 @@ import { documentPage } from '../site-page.ts';
 import { plainFacts } from './plain-facts.ts';
 import { plotFiles, plotPicture } from './plot-files.ts';
 import { fileBlocks, profileJson } from './profile-page.ts';
-import { readingColumns, readingsCsv, readingsTable } from './readings.ts';
 
 /** The page of a trial, and beside it its document, reduction, readings and plot. */
 export function* trialFiles(

@@ -12,14 +12,14 @@ export function htmlPage(title: string, document: Document): string {
   return pageAround(title, formatHtml(documentInPrint(document)));
 }
 
-/** A whole page around its body. */
-export function pageAround(title: string, body: readonly Markup[]): string {
+/** A whole page around its body; `ownStyle` comes behind the usual style sheet, and must hold no text of a registry. */
+export function pageAround(title: string, body: readonly Markup[], ownStyle = ''): string {
   const head = element('head', {}, [
     element('meta', { charset: 'utf-8' }),
     element('meta', { 'http-equiv': 'Content-Security-Policy', content: policy }),
     element('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
     element('title', {}, [title]),
-    { markup: `<style>${htmlStyle}</style>` },
+    { markup: `<style>${htmlStyle}${ownStyle}</style>` },
   ]);
   const page = element('html', { lang: 'en' }, [head, element('body', {}, body)]);
   return `<!DOCTYPE html>\n${page.markup}\n`;
