@@ -26,5 +26,20 @@ export function readSheetArguments(given: readonly string[]): SheetArguments {
   const all = Object.keys(simulations) as SimulatedMethod[]; // Object.keys widens to string
   const methods = asked === 'all' ? all : all.filter((name) => name === asked);
   if (methods.length === 0) throw new Error(`no simulated method "${asked}"; there are ${all.join(', ')}`);
-  return { methods, count: Number(count), seed: Number(seed), kind, lists: given.includes('--list') };
+  return {
+    methods,
+    count: wholeNumber(count, 'SHEETS'),
+    seed: wholeNumber(seed, 'SEED'),
+    kind,
+    lists: given.includes('--list'),
+  };
+}
+
+/** Largest seed of which every bench has a number of its own. */
+const largest = 1_000_000_000;
+
+function wholeNumber(text: string, name: string): number {
+  const number = Number(text);
+  if (/^\d+$/.test(text) && number >= 1 && number <= largest) return number;
+  throw new Error(`${name} is a whole number from 1 to ${largest}, not "${text}"`);
 }

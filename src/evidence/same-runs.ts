@@ -40,7 +40,7 @@ export function sameRuns(trial: Profile<'trial'>, registry: Registry): Profile<'
 }
 
 /** Whether a trial comes before another, by date and then by id. */
-function isEarlier(one: Profile<'trial'>, other: Profile<'trial'>): boolean {
+export function isEarlier(one: Profile<'trial'>, other: Profile<'trial'>): boolean {
   return (compareText(one.data.date, other.data.date) || compareText(one.id, other.id)) < 0;
 }
 

@@ -58,21 +58,28 @@ const ladderMasses: ReadonlyMap<number, number> = new Map([
 /** Every flow of the sample ladder, mm³/s. */
 export const allFlows: readonly number[] = [...ladderMasses.keys()];
 
-/** How a ladder differs from the sample one: a multiple of its flows, their unit, longer pieces in mm, digits of masses. */
+/**
+ * How a ladder differs from the sample one: a multiple of its flows, their unit, longer pieces in mm, digits of masses,
+ * pieces that are so many g heavier and lighter in turn, as those of another run are.
+ */
 interface LadderChanges {
   readonly times?: number;
   readonly unit?: string;
   readonly length?: number;
   readonly digits?: number;
+  readonly apart?: number;
 }
 
 /** The observations of the sample ladder at some of its flows. */
 export function ladder(
   flows: readonly number[],
-  { times = 1, unit = 'mm3/s', length = 400, digits = 3 }: LadderChanges = {},
+  { times = 1, unit = 'mm3/s', length = 400, digits = 3, apart = 0 }: LadderChanges = {},
 ): string {
-  const massOf = (flow: number) => (((ladderMasses.get(flow) ?? 0) * length) / 400).toFixed(digits);
-  const rows = flows.map((flow) => `\n    - [${times * flow}, ${length}, ${massOf(flow)}]`);
+  const massOf = (flow: number) => ((ladderMasses.get(flow) ?? 0) * length) / 400;
+  const rows = flows.map((flow, index) => {
+    const mass = massOf(flow) + (index % 2 === 0 ? apart : -apart);
+    return `\n    - [${times * flow}, ${length}, ${mass.toFixed(digits)}]`;
+  });
   return `
 observations:
   columns: {commandedFlow: ${unit}, feedLength: mm, extrudedMass: g}

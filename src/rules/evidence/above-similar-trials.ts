@@ -22,11 +22,11 @@ export const rule: ProfileRule<'trial'> = {
     kind: 'trial',
     copied: true,
     bad: `
-id: wren-clover-petg-245-again${ladder(allFlows, { times: 3 })}
+id: wren-clover-petg-245-again${ladder(allFlows, { times: 3, apart: 0.002 })}
 events:
   - {event: halted, commandedFlow: 84 mm3/s}`,
     good: `
-id: wren-clover-petg-245-again`,
+id: wren-clover-petg-245-again${ladder(allFlows, { apart: 0.002 })}`,
   },
   *check(profile, context) {
     const middle = siblingLimit(profile, context);

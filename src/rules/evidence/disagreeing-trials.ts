@@ -25,12 +25,12 @@ export const rule: ProfileRule<'trial'> = {
     kind: 'trial',
     copied: true,
     bad: `
-id: wren-clover-petg-245-again${ladder(allFlows, { times: 0.8 })}
+id: wren-clover-petg-245-again${ladder(allFlows, { times: 0.8, apart: 0.002 })}
 events:
   - {event: halted, commandedFlow: 28 mm3/s}`,
     good: `
 id: wren-clover-petg-245-other
-batch: 26-0009${ladder(allFlows, { times: 0.8 })}
+batch: 26-0009${ladder(allFlows, { times: 0.8, apart: 0.002 })}
 events:
   - {event: halted, commandedFlow: 28 mm3/s}`,
   },

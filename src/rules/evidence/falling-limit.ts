@@ -22,12 +22,12 @@ export const rule: ProfileRule<'trial'> = {
     copied: true,
     bad: `
 id: wren-clover-petg-260
-conditions: {nozzleTemperature: 260 Cel}${ladder(allFlows, { times: 0.5 })}
+conditions: {nozzleTemperature: 260 Cel}${ladder(allFlows, { times: 0.5, apart: 0.002 })}
 events:
   - {event: halted, commandedFlow: 13 mm3/s}`,
     good: `
 id: wren-clover-petg-260
-conditions: {nozzleTemperature: 260 Cel}`,
+conditions: {nozzleTemperature: 260 Cel}${ladder(allFlows, { apart: 0.002 })}`,
   },
   *check(profile, context) {
     const own = trialLimit(profile, context);

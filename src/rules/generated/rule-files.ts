@@ -65,6 +65,7 @@ import { rule as evidenceOtherConditions } from '../evidence/other-conditions.ts
 import { rule as evidenceOtherDate } from '../evidence/other-date.ts';
 import { rule as evidenceReadingOffTrend } from '../evidence/reading-off-trend.ts';
 import { rule as evidenceReadingsChanged } from '../evidence/readings-changed.ts';
+import { rule as evidenceRepeatedRows } from '../evidence/repeated-rows.ts';
 import { rule as evidenceScaleDigits } from '../evidence/scale-digits.ts';
 import { rule as evidenceShortOfClaim } from '../evidence/short-of-claim.ts';
 import { rule as evidenceStaleFirmware } from '../evidence/stale-firmware.ts';
@@ -82,6 +83,7 @@ import { rule as fileRepository } from '../file/repository.ts';
 import { rule as fileTooDeep } from '../file/too-deep.ts';
 import { rule as fileTooLarge } from '../file/too-large.ts';
 import { rule as fileUnreadable } from '../file/unreadable.ts';
+import { rule as identityCopiedReadings } from '../identity/copied-readings.ts';
 import { rule as identityDuplicateId } from '../identity/duplicate-id.ts';
 import { rule as identityIdPath } from '../identity/id-path.ts';
 import { rule as identityNearDuplicate } from '../identity/near-duplicate.ts';
@@ -236,6 +238,7 @@ export const ruleFiles = {
   'evidence/other-date': evidenceOtherDate,
   'evidence/reading-off-trend': evidenceReadingOffTrend,
   'evidence/readings-changed': evidenceReadingsChanged,
+  'evidence/repeated-rows': evidenceRepeatedRows,
   'evidence/scale-digits': evidenceScaleDigits,
   'evidence/short-of-claim': evidenceShortOfClaim,
   'evidence/stale-firmware': evidenceStaleFirmware,
@@ -253,6 +256,7 @@ export const ruleFiles = {
   'file/too-deep': fileTooDeep,
   'file/too-large': fileTooLarge,
   'file/unreadable': fileUnreadable,
+  'identity/copied-readings': identityCopiedReadings,
   'identity/duplicate-id': identityDuplicateId,
   'identity/id-path': identityIdPath,
   'identity/near-duplicate': identityNearDuplicate,

@@ -1,6 +1,7 @@
 import type { ReadDocument } from '../../registry/profile.ts';
 import { brokenKey, oncePerRegistry } from '../../registry/registry.ts';
 import { quote } from '../../text/quote.ts';
+import { allFlows, ladder } from '../engine/examples.ts';
 import type { DocumentRule } from '../engine/rule.ts';
 
 export const rule: DocumentRule = {
@@ -14,7 +15,8 @@ export const rule: DocumentRule = {
     kind: 'trial',
     copied: true,
     bad: "date: '2025-02-12'",
-    good: "id: wren-clover-petg-245-first\ndate: '2025-02-12'",
+    good: `id: wren-clover-petg-245-first
+date: '2025-02-12'${ladder(allFlows, { apart: 0.002 })}`,
   },
   *check(document, { registry }) {
     const first = firstOfEach(registry).get(brokenKey(document.kind, document.id));

@@ -47,12 +47,12 @@ export const rule: ProfileRule<'trial'> = {
     copied: true,
     bad: `
 id: wren-clover-petg-245-fine
-nozzle: hs-0.4${ladder(allFlows, { unit: 'cm3/h' })}
+nozzle: hs-0.4${ladder(allFlows, { unit: 'cm3/h', apart: 0.002 })}
 events:
   - {event: halted, commandedFlow: 26 cm3/h}`,
     good: `
 id: wren-clover-petg-245-fine
-nozzle: hs-0.4`,
+nozzle: hs-0.4${ladder(allFlows, { apart: 0.002 })}`,
   },
   *check(profile, context) {
     const zone = meltZoneOf(profile, context.registry);

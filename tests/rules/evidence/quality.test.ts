@@ -1,3 +1,4 @@
+import { sampleTexts } from '../../sample-texts.ts';
 import {
   cloverTrial,
   daisy,
@@ -7,6 +8,14 @@ import {
   testCases,
   wren,
 } from '../edited-sample.ts';
+
+/** The masses of a run of its own, a few milligrams from those of the sample. */
+const otherMasses = [...(sampleTexts().get(cloverTrial) ?? '').matchAll(/\[\d+, 400, ([\d.]+)\]/g)].map(
+  ([row, mass = ''], index): [string, string] => [
+    row,
+    row.replace(mass, (Number(mass) + (index % 3 === 0 ? 0.003 : -0.002)).toFixed(3)),
+  ],
+);
 
 const slips: readonly Slip[] = [
   {
@@ -167,7 +176,10 @@ const slips: readonly Slip[] = [
         ],
       },
     ],
-    found: [`warning evidence/falling-limit ${cloverTrial} | nozzleTemperature: »245 Cel`],
+    found: [
+      `warning evidence/falling-limit ${cloverTrial} | nozzleTemperature: »245 Cel`,
+      `warning identity/copied-readings ${cloverTrial} | »observations:`,
+    ],
   },
 ];
 
@@ -222,6 +234,7 @@ const nearMisses: readonly NearMiss[] = [
         edits: [
           ['id: wren-clover-petg-245', 'id: wren-clover-petg-230'],
           ['nozzleTemperature: 245 Cel', 'nozzleTemperature: 230 Cel'],
+          ...otherMasses,
         ],
       },
     ],

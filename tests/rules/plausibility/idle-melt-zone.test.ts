@@ -9,7 +9,7 @@ const copy = (edits: readonly (readonly [string, string])[]) =>
       to: again,
       edits: [['id: wren-clover-petg-245', 'id: wren-clover-petg-245-again'], ...edits],
     },
-  ]).filter((line) => line.includes(again));
+  ]).filter((line) => line.includes(again) && !line.includes('identity/copied-readings'));
 const inCubicCentimetres = [
   ['commandedFlow: mm3/s', 'commandedFlow: cm3/h'],
   ['commandedFlow: 28 mm3/s', 'commandedFlow: 28 cm3/h'],

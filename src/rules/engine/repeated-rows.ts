@@ -1,0 +1,98 @@
+import type { Profile } from '../../registry/profile.ts';
+import { countsOf, type ToldRow, tellingOf, toldRows } from './told-rows.ts';
+
+/** Rows of a sheet that stand above in it already, one after the other. */
+interface RepeatedRows {
+  readonly rows: readonly ToldRow[];
+  /** The rows that they repeat. */
+  readonly originals: readonly ToldRow[];
+  /** Whether only what was read is the same, at other settings. */
+  readonly isOfReadings: boolean;
+  /** Whether they stand right below what they repeat. */
+  readonly isBeside: boolean;
+}
+
+/** What no honest sheet repeats by chance (common practice, no source). */
+export const leastRepeated = {
+  /** Figures of a row that stands once more where nothing else does: 500 steps of its last digit. */
+  figures: Math.log10(500),
+  /** Rows that are the same as others one after the other, and telling figures in them. */
+  rows: 3,
+  block: 2.5,
+  /** Telling figures in readings that come again at other settings. */
+  readings: 4.5,
+} as const;
+
+/** The stretches of a sheet that are told in it before, and are no repeats of a bench. */
+export function repeatedRows(trial: Profile<'trial'>): readonly RepeatedRows[] {
+  const rows = toldRows(trial);
+  const counts = countsOf(rows);
+  const [lastOf, lastRead] = [new Map<string, number>(), new Map<string, number>()];
+  const found: RepeatedRows[] = [];
+  let told = 0;
+  for (const [at, { all, read }] of rows.entries()) {
+    if (at >= told) {
+      const block = stretchAt(rows, at, lastOf.get(all), (row) => row.all);
+      const readings = stretchAt(rows, at, lastRead.get(read), (row) => row.read);
+      const repeated = isNoChance(block, counts) ? block : isNoChance(readings, counts) ? readings : null;
+      if (repeated !== null) found.push(repeated);
+      told = at + (repeated?.rows.length ?? 0);
+    }
+    lastOf.set(all, at);
+    lastRead.set(read, at);
+  }
+  return found;
+}
+
+/** Rows after which a stretch is long enough to be found. */
+const longest = 50;
+
+/** The rows from a place on that say the same as those from an earlier one on. */
+function stretchAt(
+  rows: readonly ToldRow[],
+  at: number,
+  from: number | undefined,
+  textOf: (row: ToldRow) => string,
+): RepeatedRows {
+  let length = 0;
+  const most = from === undefined ? 0 : Math.min(longest, at - from, rows.length - at);
+  while (length < most && isSame(rows[at + length], rows[(from ?? 0) + length], textOf)) length++;
+  const [repeats, originals] = [at, from ?? 0].map((start) => rows.slice(start, start + length));
+  const isOfReadings = repeats?.some(({ all }, index) => all !== originals?.[index]?.all) ?? false;
+  return {
+    rows: repeats ?? [],
+    originals: originals ?? [],
+    isOfReadings,
+    isBeside: from !== undefined && from + length === at,
+  };
+}
+
+function isSame(
+  one: ToldRow | undefined,
+  other: ToldRow | undefined,
+  textOf: (row: ToldRow) => string,
+): boolean {
+  return one !== undefined && other !== undefined && textOf(one) === textOf(other);
+}
+
+function isNoChance(
+  { rows, isOfReadings, isBeside }: RepeatedRows,
+  counts: ReadonlyMap<string, number>,
+): boolean {
+  if (isOfReadings)
+    return rows.every(({ telling }) => telling > 0) && tellingOf(rows) >= leastRepeated.readings;
+  if (rows.length >= leastRepeated.rows && tellingOf(rows) >= leastRepeated.block) return true;
+  if (rows.length === 0 || rows.some(({ figures }) => figures < leastRepeated.figures)) return false;
+  return (isBeside || rows.length > 1) && standOut(rows, counts);
+}
+
+/** Whether the settings of some rows stand once more often in the sheet than any other. */
+function standOut(rows: readonly ToldRow[], counts: ReadonlyMap<string, number>): boolean {
+  const own = new Set(rows.map(({ set }) => set));
+  const others = [...counts].flatMap(([set, count]) => (own.has(set) ? [] : [count]));
+  const usual = others.reduce((most, count) => Math.max(most, count), 0);
+  return (
+    usual > 0 &&
+    [...own].every((set) => (counts.get(set) ?? 0) === usual + rows.filter((row) => row.set === set).length)
+  );
+}
