@@ -1,6 +1,7 @@
 import { siblingLimit } from '../../evidence/sibling-limits.ts';
 import { trialLimit } from '../../evidence/trial-limit.ts';
 import { shown, shownNumber } from '../../units/wording.ts';
+import { allFlows, ladder } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Grades and temperatures of a family differ by less (common practice, no source). */
@@ -46,7 +47,7 @@ events:
 id: wren-daisy-pla-210
 filament: oakhollow/daisy-pla
 batch: 26-0001
-conditions: {nozzleTemperature: 210 Cel}`,
+conditions: {nozzleTemperature: 210 Cel}${ladder(allFlows, { apart: 0.002 })}`,
   },
   *check(profile, context) {
     const middle = siblingLimit(profile, context, fewestSiblings);
