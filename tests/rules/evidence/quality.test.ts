@@ -9,12 +9,10 @@ import {
   wren,
 } from '../edited-sample.ts';
 
-/** The masses of a run of its own, a few milligrams from those of the sample. */
-const otherMasses = [...(sampleTexts().get(cloverTrial) ?? '').matchAll(/\[\d+, 400, ([\d.]+)\]/g)].map(
-  ([row, mass = ''], index): [string, string] => [
-    row,
-    row.replace(mass, (Number(mass) + (index % 3 === 0 ? 0.003 : -0.002)).toFixed(3)),
-  ],
+/** The rows of the sample, and those of a run of its own, a few milligrams from them. */
+const [sampleRows = ''] = /(?: {4}- \[.*\]\n)+/.exec(sampleTexts().get(cloverTrial) ?? '') ?? [];
+const otherRows = sampleRows.replaceAll(/[\d.]+(?=\])/g, (mass, place) =>
+  (Number(mass) + (Number(place) % 3 === 0 ? 0.003 : -0.002)).toFixed(3),
 );
 
 const slips: readonly Slip[] = [
@@ -234,7 +232,7 @@ const nearMisses: readonly NearMiss[] = [
         edits: [
           ['id: wren-clover-petg-245', 'id: wren-clover-petg-230'],
           ['nozzleTemperature: 245 Cel', 'nozzleTemperature: 230 Cel'],
-          ...otherMasses,
+          [sampleRows, otherRows],
         ],
       },
     ],

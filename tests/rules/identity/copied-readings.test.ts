@@ -18,7 +18,7 @@ function nextDay(given: readonly string[]): Edit {
     to: copy,
     edits: [
       ['id: wren-clover-petg-245', 'id: wren-clover-petg-246'],
-      ['date: 2026-02-12', 'date: 2026-02-13'],
+      ["date: '2026-02-12'", "date: '2026-02-13'"],
       ...edits,
     ],
   };
