@@ -8,6 +8,8 @@ export interface Catalogue {
   readonly registry: Registry;
   readonly pairings: readonly CataloguedPairing[];
   readonly omitted: readonly OmittedPairing[];
+  /** Whether pairings that nothing names together were left out, since there are too many. */
+  readonly isCut: boolean;
   /** The reduction of a trial, made once. */
   readonly reductionOf: (trial: string) => ReturnType<typeof reduceTrial>;
 }

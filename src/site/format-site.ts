@@ -1,14 +1,15 @@
 import type { Registry } from '../registry/registry.ts';
-import { deriveEach, everyPairing } from '../tables/derive/every-pairing.ts';
+import { deriveEach } from '../tables/derive/every-pairing.ts';
 import type { OmittedPairing } from '../tables/write/table-index.ts';
 import { problemLine } from '../text/problem-text.ts';
-import { besidePage, dataPath, rootPages, scriptPath, stylePath } from './address.ts';
+import { besidePage, rootPages, scriptPath, stylePath } from './address.ts';
 import { type Catalogue, reductionsOf } from './catalogue.ts';
 import { type CataloguedPairing, cataloguedPairing } from './catalogued-pairing.ts';
-import { type ComparedPairing, comparedPairing } from './compare/compared-pairing.ts';
+import { cataloguedRequests } from './catalogued-requests.ts';
+import { comparedPairing } from './compare/compared-pairing.ts';
 import { catalogueJson } from './data/catalogue-as-json.ts';
 import { catalogueData } from './data/catalogue-data.ts';
-import { dataNames, scriptOf } from './data/script-text.ts';
+import { catalogueScript, comparedScript } from './data/data-scripts.ts';
 import { siteScript } from './generated/site-script.ts';
 import { comparePage } from './pages/compare-page.ts';
 import { homePage } from './pages/home-page.ts';
@@ -29,30 +30,22 @@ export function* formatSite(registry: Registry, today: string): Generator<SiteFi
   const reductionOf = reductionsOf(registry);
   const pairings: CataloguedPairing[] = [];
   const omitted: OmittedPairing[] = [];
-  const requests = everyPairing(registry);
-  for (const { request, table } of deriveEach(registry, requests.ok ? requests.value : [], today)) {
+  const { requests, isCut } = cataloguedRequests(registry);
+  for (const { request, table } of deriveEach(registry, requests, today)) {
     if (table.ok) {
       pairings.push(cataloguedPairing(registry, request, table.value));
       yield* pairingFiles(request, table.value, { registry, reductionOf });
-      yield compareData(comparedPairing(request, table.value, { registry, reductionOf }));
+      yield comparedScript(comparedPairing(request, table.value, { registry, reductionOf }));
     } else omitted.push({ ...request, reason: problemLine(table.error) });
   }
-  const catalogue: Catalogue = { registry, pairings, omitted, reductionOf };
+  const catalogue: Catalogue = { registry, pairings, omitted, isCut, reductionOf };
   yield* pagesOf(catalogue);
   yield homePage(catalogue);
   yield comparePage();
   yield { path: besidePage(rootPages.home, '.json'), text: catalogueJson(pairings) };
   yield { path: stylePath, text: siteStyle.trimStart() };
-  yield { path: dataPath, text: scriptOf(dataNames.catalogue, catalogueData(catalogue)) };
+  yield catalogueScript(catalogueData(catalogue));
   yield { path: scriptPath, text: siteScript };
-}
-
-/** What the comparison shows of a pairing, to be loaded where it is asked for. */
-function compareData(compared: ComparedPairing): SiteFile {
-  const { pairings } = dataNames;
-  const start = `globalThis.${pairings} = globalThis.${pairings} || {};\n`;
-  const text = start + scriptOf(`${pairings}[${JSON.stringify(compared.page)}]`, compared);
-  return { path: besidePage(compared.page, '--compare.js'), text };
 }
 
 function* pagesOf(catalogue: Catalogue): Generator<SiteFile> {

@@ -8,6 +8,11 @@ export function jsonText(value: unknown): string {
   return `${JSON.stringify(value, null, 2).replace(unprintable, escaped)}\n`;
 }
 
+/** The same on one line, for programs alone. */
+export function compactJsonText(value: unknown): string {
+  return JSON.stringify(value).replace(unprintable, escaped);
+}
+
 /** A character by its UTF-16 code units, as JSON escapes it. */
 function escaped(character: string): string {
   return Array.from(

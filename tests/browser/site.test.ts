@@ -53,7 +53,8 @@ describe('the catalogue in a browser, opened as files', { tags: 'browser' }, () 
     browser = await startChromium();
     // axe is put into the page from outside, which the policy of the page would refuse.
     page = await (await browser.newContext({ bypassCSP: true })).newPage();
-  }, 300_000);
+    // On a clean clone this reduces the trials of the demo first.
+  }, 600_000);
   afterAll(async () => {
     await browser?.close();
     rmSync(join(folder, '..'), { recursive: true });

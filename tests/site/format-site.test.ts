@@ -5,7 +5,13 @@ import formatsPlugin from 'ajv-formats';
 import { HtmlValidate } from 'html-validate';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { rules } from '../../src/rules/engine/rules.ts';
+import { dangersIn } from '../text/dangers.ts';
 import { sampleSite } from './sample-site.ts';
+
+/** Hides, turns the direction, ends lines, commands a runner, marks up: as much of it as a name may hold. */
+const poison = JSON.stringify(
+  'POISON \u009B2J\u202E\u2066\u200B\u2028::error::x ##[error]\u0085<script>alert(1)</script>|[x](javascript:1)',
+).replace(/[^ -~]/g, (character) => `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`);
 
 let site: Map<string, string>;
 let pages: [string, string][];
@@ -117,9 +123,14 @@ describe('a page', () => {
     expect(site.has('trials/wren-daisy-pla-230--curve.svg')).toBe(true);
   });
 
-  it('says what has no result and what is invented; what rests on neither is as it was', () => {
-    const changed = sampleSite(({ edit, write }) => {
+  it('says what has no result and what is invented, and defuses what a stranger writes; what rests on none of it is as it was', () => {
+    const changed = sampleSite(({ edit, read, write }) => {
       edit('jobs/hook.yaml', 'kind: job\n', 'kind: job\ninvented: true\n');
+      edit(
+        'machines/plumstead/wren.yaml',
+        /^name: .*$/m.exec(read('machines/plumstead/wren.yaml'))?.[0] ?? '',
+        `name: ${poison}`,
+      );
       write(
         'trials/2026/wren-daisy-pla-230.csv',
         'commandedFlow [mm3/s],feedLength [mm],extrudedMass [g]\r\n10,500,1.49\r\n',
@@ -129,8 +140,19 @@ describe('a page', () => {
     expect(textOf(trial)).toContain('No result: its readings cannot be reduced.');
     expect(trial).toContain('<strong>Warning:</strong>');
     expect(textOf(changed.get('jobs/hook.html') ?? '')).toContain('no such thing exists');
+    expect(textOf(changed.get('machines/plumstead/wren.html') ?? '')).toContain('POISON');
+    const dangers = [...changed].flatMap(([path, text]) =>
+      dangersIn(text, { commands: true })
+        .filter((danger) => !danger.includes('inner command'))
+        .map((danger) => `${path}: ${danger}`),
+    );
+    expect(dangers).toEqual([]);
+    const pages = [...changed].filter(
+      ([path, text]) => /\.(?:html|js|svg)$/.test(path) && text.includes('<script>a'),
+    );
+    expect(pages.map(([path]) => path)).toEqual([]);
     const same = [...changed].filter(([path, text]) => site.get(path) === text);
-    expect(same.length).toBeGreaterThan(0.9 * site.size);
+    expect(same.length).toBeGreaterThan(0.8 * site.size);
   });
 
   it('of a profile shows every figure as it was typed, with what it rests on', () => {

@@ -2,7 +2,7 @@ import { createContext, Script } from 'node:vm';
 import { gzipSync } from 'node:zlib';
 import { expect, it } from 'vitest';
 import { siteScriptModule } from '../../scripts/generate/site-script.ts';
-import { scriptOf } from '../../src/site/data/script-text.ts';
+import { scriptOf } from '../../src/site/data/data-scripts.ts';
 import { siteScript } from '../../src/site/generated/site-script.ts';
 
 it('the script of the catalogue is the one that its sources give', async () => {
@@ -14,10 +14,10 @@ it('the script of the catalogue is small', () => {
 });
 
 it('the data are a script that gives them back, whatever a text says', () => {
-  const value = { text: '</script><!-- \u2028\u202E{}"\\' };
+  const value = { text: '</script><!-- \u2028\u202E\u009B##[error]{}"\\' };
   const text = scriptOf('answer', value);
   const context = createContext({});
   new Script(text).runInContext(context);
   expect(JSON.stringify(context.answer)).toBe(JSON.stringify(value));
-  expect(text).not.toMatch(/[<\u2028\u202E]/);
+  expect(text).not.toMatch(/[<\u2028\u202E\u009B]|##\[/);
 });

@@ -24,7 +24,7 @@ import { documentPage } from '../site-page.ts';
 import { citationText } from './source-page.ts';
 
 /** The lists of profiles of each kind, of all quirks, and of the pairings without a table. */
-export function* listFiles({ registry, omitted }: Catalogue): Generator<SiteFile> {
+export function* listFiles({ registry, omitted, isCut }: Catalogue): Generator<SiteFile> {
   for (const { kind, page, title, columns } of kindLists) {
     const profiles = [...registry[kind].values()].toSorted((one, other) => compareText(one.id, other.id));
     const to = wayFrom(page);
@@ -42,10 +42,13 @@ export function* listFiles({ registry, omitted }: Catalogue): Generator<SiteFile
   yield* quirkFiles(registry);
   yield documentPage(rootPages.untabled, 'Pairings without a table', {
     title: 'Pairings without a table',
-    answer: `${counted(omitted.length, 'pairing')} of which no table follows, with the reason.`,
+    answer: `${counted(omitted.length, 'pairing')} of which no table follows, with the reason.${isCut ? cutText : ''}`,
     blocks: omitted.length === 0 ? [] : [untabledTable(omitted)],
   });
 }
+
+const cutText =
+  ' Those whose machine and filament no trial and no limit names together are too many to be listed.';
 
 interface KindList {
   readonly kind: Kind;

@@ -1,0 +1,46 @@
+import { nozzleIds } from '../registry/nozzle.ts';
+import { idsOf, type Registry } from '../registry/registry.ts';
+import { everyPairing, type FullRequest } from '../tables/derive/every-pairing.ts';
+
+/** Pairings that are tried at most: each one that has a table has a page. */
+const mostTried = 20_000;
+
+/** The pairings of a catalogue, and whether those that nothing names together were left out. */
+interface CataloguedRequests {
+  readonly requests: readonly FullRequest[];
+  readonly isCut: boolean;
+}
+
+/**
+ * Every pairing of a registry under each policy; of a large one those whose machine and filament a trial or a melt flow limit
+ * names together, since a claim that holds for a whole family would give each machine a page for each filament of it.
+ */
+export function cataloguedRequests(registry: Registry, most = mostTried): CataloguedRequests {
+  const nozzles = [...registry.machine.values()].reduce((sum, { data }) => sum + nozzleIds(data).length, 0);
+  if (nozzles * registry.filament.size * registry.policy.size <= most) {
+    const every = everyPairing(registry);
+    return { requests: every.ok ? every.value : [], isCut: false };
+  }
+  const fitted = [...namedTogether(registry)].sort().map((key) => key.split(' '));
+  const requests = idsOf(registry, 'policy').flatMap((policy) =>
+    fitted.map(([machine = '', nozzle = '', filament = '']) => ({ machine, nozzle, filament, policy })),
+  );
+  return { requests, isCut: true };
+}
+
+/** `MACHINE NOZZLE FILAMENT` of what a trial or a limit names together; a space stands in no id. */
+function namedTogether(registry: Registry): Set<string> {
+  const named = new Set<string>();
+  const add = (machine: string | undefined, nozzle: string | undefined, filament: string) => {
+    const data = registry.machine.get(machine ?? '')?.data;
+    if (data === undefined || !registry.filament.has(filament)) return;
+    for (const id of nozzleIds(data)) {
+      if ((nozzle ?? id) === id) named.add(`${data.id} ${id} ${filament}`);
+    }
+  };
+  for (const { data } of registry.trial.values()) add(data.machine, data.nozzle, data.filament);
+  for (const { id, data } of registry.filament.values()) {
+    for (const { at } of data.meltFlow ?? []) add(at?.machine, at?.nozzle, id);
+  }
+  return named;
+}
