@@ -148,7 +148,7 @@ describe('the catalogue in a browser, opened as files', { tags: 'browser' }, () 
     await search.fill('stagcraft pla');
     await strict.locator('#matches').getByRole('link', { name: 'Stagecraft PLA', exact: true }).click();
     expect(await strict.title()).toBe('Stagecraft PLA (filament)');
-    await strict.goto(address('index.html#search=chamber+50+min'));
+    await strict.goto(`${address('index.html')}#search=chamber+50+min`);
     expect(await strict.locator('#matches a').allTextContents()).toContain('Hearth');
     await strict.close();
   });
