@@ -87,7 +87,7 @@ function notARange(written: string, dimension: Dimension): QuantityProblem {
 
 function rewrittenRange(written: string, parts: RangeParts, dimension: Dimension): QuantityProblem {
   const message = `${quote(written)} is not in the form of a range: the ends of ${aQuantityOf(dimension)} are joined by two points`;
-  const high = readMeasure(parts.right, dimension, `${parts.left}..`);
+  const high = readMeasure(parts.right, dimension);
   const example = high.ok
     ? `${parts.left}..${high.value.number} ${high.value.unit.code}`
     : dimensionInfo[dimension].exampleRange;

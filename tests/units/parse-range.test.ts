@@ -120,3 +120,32 @@ describe('laws', () => {
     },
   );
 });
+
+test('a range holds its ends and its unit as they were written', () => {
+  expect(parseRange('190.0..235 °C', 'temperature')).toMatchObject({
+    ok: true,
+    value: { written: { low: '190.0', high: '235', unit: '°C' } },
+  });
+});
+
+test.each([
+  ['235..190 Cel', '235..190 Cel runs backwards: its first end is the higher one'],
+  ['230 Cel', '230 Cel is a single value where a range belongs'],
+  [
+    '190-235 Cel',
+    '190-235 Cel is not in the form of a range: the ends of a temperature are joined by two points',
+  ],
+  [
+    '190 Cel..235 Cel',
+    '190 Cel..235 Cel has a unit at its first end: the one at the end of a range serves both',
+  ],
+])('of %j is said what is wrong', (written, message) => {
+  expect(parseRange(written, 'temperature')).toMatchObject({ ok: false, error: { message } });
+});
+
+test('a first end with a unit that nobody knows is told by that unit', () => {
+  expect(parseRange('190 parsnips..235 Cel', 'temperature')).toMatchObject({
+    ok: false,
+    error: { code: 'unknownUnit', found: expect.stringContaining('parsnips') },
+  });
+});

@@ -66,9 +66,13 @@ function explained(all: readonly Based[], explanations: (one: Based) => readonly
 type FoundAtPlaces = (owner: string, place: string) => readonly Based[];
 
 function foundAt(all: readonly Based[], placesOf: (one: Based) => readonly BlamedPlace[]): FoundAtPlaces {
+  const asked = new Set(all.flatMap(askedPlaces));
   const pairs = all.flatMap((one) =>
     placesOf(one).flatMap(({ file, pointer }) =>
-      placesAround(pointer).map((place) => ({ one, key: `${file}\n${place}` })),
+      placesAround(pointer).flatMap((place) => {
+        const key = `${file}\n${place}`;
+        return asked.has(key) ? [{ one, key }] : [];
+      }),
     ),
   );
   const groups = groupedBy(pairs, ({ key }) => key);
@@ -79,6 +83,15 @@ function foundAt(all: readonly Based[], placesOf: (one: Based) => readonly Blame
     }),
   );
   return (owner, place) => oneOfEach.get(`${owner}\n${place}`) ?? [];
+}
+
+/** Where the causes of a finding are looked for; of a file with a hundred thousand unknown keys these are few places. */
+function askedPlaces({ owner, blames, finding: { rule, pointer } }: Based): string[] {
+  const own = rule.startsWith('shape/') ? ['/kind'] : isOfForm(rule) ? [] : [pointer];
+  return [
+    ...own.map((place) => `${owner}\n${place}`),
+    ...blames.map((place) => `${place.file}\n${place.pointer}`),
+  ];
 }
 
 /** A place and those that it lies in, but for the whole document. */
