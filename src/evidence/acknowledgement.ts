@@ -36,8 +36,11 @@ export function acknowledgementsOf({ written }: ReadDocument): Acknowledgement[]
   });
 }
 
-/** Why a rule's findings are never accepted: a limit that is refuted, a value of unknown origin, danger to people. */
-export type NeverAccepted = 'refuted' | 'provenance' | 'safety';
+/**
+ * Why a rule's findings are never accepted: a limit that is refuted, one that would count for more than was measured, a value
+ * of unknown origin, danger to people.
+ */
+export type NeverAccepted = 'refuted' | 'unbounded' | 'provenance' | 'safety';
 
 /** Rules that find a limit refuted by the readings or the interval that it is stated with, or these altered. */
 const refuting: ReadonlySet<string> = new Set([
@@ -58,6 +61,7 @@ const dangerous: ReadonlySet<string> = new Set([
 /** Why no finding of a rule may be accepted, whatever a reviewer says; null where one may. */
 export function neverAccepted(rule: string): NeverAccepted | null {
   if (refuting.has(rule)) return 'refuted';
+  if (rule === 'evidence/missing-condition') return 'unbounded';
   if (rule.startsWith('provenance/') || rule === 'references/dangling') return 'provenance';
   return dangerous.has(rule) ? 'safety' : null;
 }

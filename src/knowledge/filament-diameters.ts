@@ -27,3 +27,11 @@ export function fitsHotEnd(filament: Millimetres, hotEnd: Millimetres): boolean 
 
 /** Fastest feed that drives push, in mm/s: twice the highest feed published; drives lose their grip on the way there (common practice, no source). */
 export const fastestFeed = 60;
+
+/** A nominal diameter in mm, as names and titles write it: `2.85`, `3,0`. */
+const written = /(?<![\d.,])(1[.,]75|2[.,]85|3[.,]00?)(?!\d|[.,]\d)/g;
+
+/** The nominal diameters of filaments that a text mentions. */
+export function diametersIn(text: string): readonly Millimetres[] {
+  return [...text.matchAll(written)].map(([, number = '']) => Number(number.replace(',', '.')));
+}

@@ -1,14 +1,10 @@
+import { diametersIn, fitsHotEnd } from '../../knowledge/filament-diameters.ts';
 import { shown } from '../../units/wording.ts';
 import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-/** A nominal diameter of filaments in mm, as names write it: `2.85`, `3,0`. */
-const inName = /(?<![\d.,])(1[.,]75|2[.,]85|3[.,]00?)(?![\d.,])/;
 /** The same as ids write it, at their end: `-285`, `-1.75`. */
 const inId = /[-_](1\.?75|2\.?85)$/;
-/** What is sold as 3 mm is often drawn to 2.85 mm (common practice, no source). */
-const alikeWithin = 0.2;
-
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
   reach: 'profile',
@@ -29,7 +25,7 @@ diameter: ${diameter}`,
   ),
   *check({ id, data: { name, diameter } }) {
     const other = diameterIn(name, id);
-    if (other === null || Math.abs(other - diameter) <= alikeWithin) return;
+    if (other === null || fitsHotEnd(other, diameter)) return;
     yield {
       path: ['diameter'],
       part: 'value',
@@ -43,8 +39,8 @@ diameter: ${diameter}`,
 
 /** The diameter that the name of a filament mentions, else its id, in mm; null where neither does. */
 function diameterIn(name: string, id: string): number | null {
-  const named = inName.exec(name)?.[1];
-  if (named !== undefined) return Number(named.replace(',', '.'));
+  const [named] = diametersIn(name);
+  if (named !== undefined) return named;
   const coded = inId.exec(id)?.[1]?.replace('.', '');
   return coded === undefined ? null : Number(coded) / 100;
 }

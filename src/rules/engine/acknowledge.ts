@@ -124,6 +124,10 @@ const neverBecause: Readonly<Record<NeverAccepted, { readonly why: string; reado
     why: 'the readings or the interval of the limit refute it',
     help: 'Correct the limit to what its readings support, or measure again, and remove this entry.',
   },
+  unbounded: {
+    why: 'a limit counts for every nozzle, filament or temperature that it does not name',
+    help: 'Run `meltbounds check --fix`, which adds what the trial knows, and remove this entry.',
+  },
   provenance: {
     why: 'nobody could tell where the value comes from',
     help: 'Name the trial, the source or the reason that the value rests on, and remove this entry.',

@@ -46,6 +46,7 @@ import { rule as consistencySpoolHolder } from '../consistency/spool-holder.ts';
 import { rule as consistencyTrialOutsideWindow } from '../consistency/trial-outside-window.ts';
 import { rule as datesCalendar } from '../dates/calendar.ts';
 import { rule as datesFuture } from '../dates/future.ts';
+import { rule as datesReadBeforeIssued } from '../dates/read-before-issued.ts';
 import { rule as datesSourceOrder } from '../dates/source-order.ts';
 import { rule as evidenceAboveSimilarTrials } from '../evidence/above-similar-trials.ts';
 import { rule as evidenceBelowInterval } from '../evidence/below-interval.ts';
@@ -219,6 +220,7 @@ export const ruleFiles = {
   'consistency/trial-outside-window': consistencyTrialOutsideWindow,
   'dates/calendar': datesCalendar,
   'dates/future': datesFuture,
+  'dates/read-before-issued': datesReadBeforeIssued,
   'dates/source-order': datesSourceOrder,
   'evidence/above-similar-trials': evidenceAboveSimilarTrials,
   'evidence/below-interval': evidenceBelowInterval,

@@ -6,6 +6,9 @@ import { type Shared, sharedWithOtherPolymer } from '../engine/shared-figures.ts
 /** Weight of shared figures that needs no misfit, and of both together where they do not fit the family either. */
 const bounds = { alone: 5, withMisfit: 3.5, leastMisfit: 1 };
 
+/** Figures of any kind; fewer tell something only where a density is among them. */
+const leastKeys = 3;
+
 export const rule: ProfileRule<'filament'> = {
   judges: 'profile',
   reach: 'registry',
@@ -16,7 +19,7 @@ export const rule: ProfileRule<'filament'> = {
     'Products have figures of their own; many equal ones stand where a block was copied and its values were never replaced.',
   source:
     'Common practice, no source: figures of different plastics agree one by one, and seldom all together.',
-  formula: `W >= ${bounds.alone}, or M >= ${bounds.leastMisfit} and W + M >= ${bounds.withMisfit}: W sum of weights of equal figures (1 for nozzle, bed, softening, drying temperature, density; 0.5 for chamber, fan, times), M how far they lie outside of the family, in allowances for grades`,
+  formula: `Of ${leastKeys} equal figures or more, or of a density and another one: W >= ${bounds.alone}, or M >= ${bounds.leastMisfit} and W + M >= ${bounds.withMisfit}: W sum of weights of equal figures (1 for nozzle, bed, softening, drying temperature, density; 0.5 for chamber, fan, times), M how far they lie outside of the family, in allowances for grades`,
   example: {
     kind: 'filament',
     bad: `
@@ -49,7 +52,9 @@ bedTemperature:
   },
 };
 
-function isCopied({ weight, misfit, misfitOfOther, other }: Shared, registry: Registry): boolean {
+function isCopied({ weight, keys, misfit, misfitOfOther, other }: Shared, registry: Registry): boolean {
+  // Temperatures are round, so that two of them are the same by chance.
+  if (keys.length < leastKeys && keys.every(({ key }) => key !== 'density')) return false;
   // Where the figures fit this family better, the other profile is the copy.
   if (misfitOfOther > misfit || familiesOf(other.data, registry).length === 0) return false;
   return weight >= bounds.alone || (misfit >= bounds.leastMisfit && weight + misfit >= bounds.withMisfit);

@@ -1,4 +1,7 @@
+import type { Hit } from '../../registry/hit.ts';
+import { oncePerRegistry, type Registry } from '../../registry/registry.ts';
 import { alike } from '../engine/examples.ts';
+import { foldedName, isProduct, type Product } from '../engine/product-key.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 import { borrowedStatements, isSameMaker } from '../engine/sheet-owners.ts';
 
@@ -20,6 +23,8 @@ fan:
   - {value: 20..60 %, basis: claimed, source: ${sheet}}`,
   ),
   *check(profile, { registry }) {
+    const author = foreignAuthor(profile, registry);
+    if (author !== null) yield author;
     for (const { path, source, owners } of borrowedStatements(profile, registry)) {
       const [owner] = owners;
       if (owner === undefined || owners.some((one) => isSameMaker(one, profile))) continue;
@@ -34,3 +39,26 @@ fan:
     }
   },
 };
+
+/** The sheet of a product as the work of another maker of the registry; test houses and dealers may issue one. */
+function foreignAuthor({ data }: Product, registry: Registry): Hit | null {
+  const authors = (registry.source.get(data.sheet)?.data.author ?? []).flatMap(
+    ({ literal }) => literal ?? [],
+  );
+  if (authors.some((author) => foldedName(author) === foldedName(data.maker))) return null;
+  const maker = authors.find((author) => makers(registry).has(foldedName(author)));
+  return maker === undefined
+    ? null
+    : {
+        path: ['sheet'],
+        part: 'value',
+        message: `"${data.sheet}" was issued by ${maker}, but ${data.name} is made by ${data.maker}`,
+        found: `${data.sheet} by ${maker}`,
+        allowed: `a sheet by ${data.maker}`,
+        help: `Name the sheet of ${data.name}, or correct the maker of the product or the author of the source.`,
+      };
+}
+
+const makers = oncePerRegistry(
+  (registry) => new Set(registry.profiles.filter(isProduct).map(({ data }) => foldedName(data.maker))),
+);

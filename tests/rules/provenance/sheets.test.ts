@@ -7,8 +7,25 @@ const source = (id: string, from: string, where = clover) => ({
   to: from.replace(/\S+sheet/, id),
 });
 
+const cloverSheet = 'sources/oakhollow-clover-petg-sheet.yaml';
+
 testCases({
   slips: [
+    {
+      slip: 'a sheet whose title names another product of the maker',
+      edits: [{ in: cloverSheet, from: 'title: Clover PETG', to: 'title: Daisy PLA' }],
+      found: [`warning provenance/other-product ${clover} | sheet: »oakhollow-clover-petg-sheet`],
+    },
+    {
+      slip: 'a sheet of another maker',
+      edits: [{ in: cloverSheet, from: '{literal: Oakhollow}', to: '{literal: Plumstead}' }],
+      found: [`error provenance/other-maker ${clover} | sheet: »oakhollow-clover-petg-sheet`],
+    },
+    {
+      slip: 'a sheet about filament of another diameter',
+      edits: [{ in: cloverSheet, from: 'title: Clover PETG', to: 'title: Clover PETG 2.85' }],
+      found: [`warning provenance/other-product ${clover} | sheet: »oakhollow-clover-petg-sheet`],
+    },
     {
       slip: 'a value from the sheet of another maker',
       edits: [
@@ -66,6 +83,17 @@ notice: Invented for the tests of this project; belongs to no company.
     },
   ],
   nearMisses: [
+    {
+      nearMiss: 'a sheet about both diameters, by a test house',
+      edits: [
+        { in: cloverSheet, from: 'title: Clover PETG', to: 'title: Clover PETG 1.75 and 2.85' },
+        { in: cloverSheet, from: '{literal: Oakhollow}', to: '{literal: Bench laboratory}' },
+      ],
+    },
+    {
+      nearMiss: 'a sheet with the number of its edition',
+      edits: [{ in: cloverSheet, from: 'title: Clover PETG', to: 'title: Clover PETG 3.0' }],
+    },
     { nearMiss: 'one sheet for two colours of a plastic', edits: [sorrelWith('')] },
     {
       nearMiss: 'a value from the sheet of another product that the conditions name',
