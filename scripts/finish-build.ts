@@ -2,6 +2,7 @@ import { chmodSync, copyFileSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { digestFile, digestOfFiles } from '../src/host/program-digest.ts';
 import { bundleCli } from './bundle/bundle-cli.ts';
+import { bundlePackages } from './bundle/bundle-packages.ts';
 
 const at = (path: string) => fileURLToPath(new URL(`../${path}`, import.meta.url));
 
@@ -10,6 +11,7 @@ copyFileSync(at('src/registry/generated/validators.js'), at('dist/registry/gener
 // The commands are no part of what programs import: they come as one bundle.
 for (const path of ['cli.d.ts', 'host/launch.js', 'host/launch.d.ts', 'commands', 'editor', 'cli'])
   rmSync(at(`dist/${path}`), { recursive: true, force: true });
+await bundlePackages(at('dist'));
 await bundleCli('dist');
 chmodSync(at('dist/cli.js'), 0o755);
 writeFileSync(at(`dist/${digestFile}`), `${digestOfFiles(at('dist'))}\n`);
