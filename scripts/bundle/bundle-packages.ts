@@ -1,19 +1,19 @@
 import { build, type Plugin } from 'esbuild';
 
 /** Modules that bring the packages with them that they read files with: of both only one entrance is needed. */
-const bundled: readonly (readonly [file: string, packages: RegExp])[] = [
-  ['registry/yaml/plain-yaml.js', /^js-yaml$/],
-  ['host/read-workbook.js', /^read-excel-file\//],
-];
+export const carriedPackages: Readonly<Record<string, string>> = {
+  'registry/yaml/plain-yaml': 'js-yaml',
+  'host/read-workbook': 'read-excel-file/universal',
+};
 
 /** Leaves out what the module itself imports, but for its package, and what others install anyway. */
-function onlyPackage(entry: string, packages: RegExp): Plugin {
+function onlyPackage(entry: string, carried: string): Plugin {
   return {
     name: 'only-package',
     setup: ({ onResolve }) => {
       onResolve({ filter: /.*/ }, ({ path, importer }) => {
         if (importer === '') return null;
-        const isOwn = importer === entry && !packages.test(path);
+        const isOwn = importer === entry && path !== carried;
         return isOwn || path === 'fflate' ? { path, external: true } : null;
       });
     },
@@ -25,8 +25,8 @@ function onlyPackage(entry: string, packages: RegExp): Plugin {
  * depend on they are 5.5 MB, in the modules 0.2 MB.
  */
 export async function bundlePackages(folder: string): Promise<void> {
-  for (const [file, packages] of bundled) {
-    const path = `${folder}/${file}`;
+  for (const [file, carried] of Object.entries(carriedPackages)) {
+    const path = `${folder}/${file}.js`;
     await build({
       entryPoints: [path],
       outfile: path,
@@ -38,7 +38,7 @@ export async function bundlePackages(folder: string): Promise<void> {
       target: 'node20.19',
       minify: true,
       legalComments: 'inline',
-      plugins: [onlyPackage(path, packages)],
+      plugins: [onlyPackage(path, carried)],
     });
   }
 }
