@@ -22,19 +22,19 @@ export interface ToldRow {
 }
 
 /**
- * Standard deviations by which two readings of one thing differ at best: a share of the reading, and of temperatures
- * so many kelvin (common practice, no source).
+ * Standard deviations by which two readings of one thing differ at best: a share of the reading, less where one spool is weighed
+ * again and again, and of temperatures so many kelvin (common practice, no source).
  */
-const scatter = { share: 0.002, temperature: 0.1 };
+const scatter = { share: 0.002, ofOneSpool: 0.00002, temperature: 0.1 };
 
 /** The chance that two normal readings fall on one step, over how many steps they scatter by: 1/(2 sqrt(pi)). */
 const onOneStep = 1 / (2 * Math.sqrt(Math.PI));
 
 /** For the pages of rules that go by telling figures. */
 export const sourceOfTelling =
-  'The chance that two normal readings fall on one step of a display; that benches repeat to 0.2 %, and temperatures to 0.1 K, at best is common practice, no source.';
+  'The chance that two normal readings fall on one step of a display; that benches repeat to 0.2 %, weighings of one spool to 0.002 % and temperatures to 0.1 K at best is common practice, no source.';
 export const formulaOfTelling =
-  'F sum of lg(2 sqrt(pi) s/d) over the readings in different rows, s = 0.002 y or 0.1 K, y reading, d step of its last digit';
+  'F sum of lg(2 sqrt(pi) s/d) over the readings in different rows, s = 0.002 y, 0.00002 y of a spool that dries, or 0.1 K, y reading, d step of its last digit';
 
 const known = new WeakMap<Profile<'trial'>, readonly ToldRow[]>();
 
@@ -54,8 +54,9 @@ function tell(trial: Profile<'trial'>): readonly ToldRow[] {
   const method = methodOf(trial.data.method);
   const observations = trialObservations(trial, method);
   if (!observations.ok) return [];
+  const share = method.method === 'dryingCurve' ? scatter.ofOneSpool : scatter.share;
   const columns = Object.entries(observations.value.columns).map(([name, values]) =>
-    columnOf(name, values, method.columns[name], method.read.includes(name)),
+    columnOf(name, values, method.columns[name], method.read.includes(name), share),
   );
   const read = columns.filter(({ isRead }) => isRead);
   const set = columns.filter(({ isRead }) => !isRead);
@@ -83,13 +84,14 @@ function columnOf(
   values: readonly number[],
   dimension: Dimension | undefined,
   isRead: boolean,
+  share: number,
 ): Column {
   // Conversion to canonical units leaves errors of rounding behind the figures that were written.
   const plain = values.map((value) => Number(value.toPrecision(9)));
   const step = 10 ** -Math.max(...plain.map(decimalsOf));
   const figures = plain.map((value) => Math.max(0, Math.log10(Math.abs(value) / step)));
   const telling = plain.map((value) => {
-    const spread = dimension === 'temperature' ? scatter.temperature : scatter.share * Math.abs(value);
+    const spread = dimension === 'temperature' ? scatter.temperature : share * Math.abs(value);
     return Math.max(0, Math.log10(spread / step / onOneStep));
   });
   return { name, isRead, values: plain, figures, telling };
