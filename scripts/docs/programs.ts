@@ -15,7 +15,7 @@ export function installPackage(folder: string): void {
     exports: Record<string, string | { readonly default: string }>;
   };
   const entrances = Object.entries(exports).flatMap(([name, target]) =>
-    typeof target === 'string' ? [] : [[name, sourceOf(target.default)]],
+    typeof target === 'string' ? [[name, target]] : [[name, sourceOf(target.default)]],
   );
   const content = { name: 'meltbounds', type: 'module', exports: Object.fromEntries(entrances) };
   const place = join(folder, 'node_modules', 'meltbounds');

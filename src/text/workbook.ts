@@ -1,4 +1,5 @@
 import { strToU8, zipSync } from 'fflate';
+import { printableLines } from './printable.ts';
 import { xmlAttribute, xmlContent } from './xml-text.ts';
 
 /** What stands in a cell: a number, by which a spreadsheet calculates, or text, which it never runs. */
@@ -136,7 +137,7 @@ function rowXml(
     const place = `r="${columnName(column)}${number}"${styled === null ? '' : ` s="${styled}"`}`;
     return typeof cell === 'number'
       ? `<c ${place}><v>${cell}</v></c>`
-      : `<c ${place} t="inlineStr"><is><t xml:space="preserve">${xmlContent(cell)}</t></is></c>`;
+      : `<c ${place} t="inlineStr"><is><t xml:space="preserve">${xmlContent(printableLines(cell))}</t></is></c>`;
   });
   return `<row r="${number}">${all.join('')}</row>`;
 }

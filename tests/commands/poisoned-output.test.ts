@@ -2,6 +2,7 @@
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { runCommand } from '../run-command.ts';
 import { type SampleRegistry, sampleRegistry } from '../sample-registry.ts';
@@ -247,7 +248,15 @@ function writtenTexts(folder: string): [string, string][] {
   return readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .map((file) => join(folder, file))
     .filter((path) => statSync(path).isFile())
-    .map((path) => [path, readFileSync(path, 'utf8')]);
+    .flatMap((path): [string, string][] =>
+      path.endsWith('.xlsx') ? textsOfWorkbook(path) : [[path, readFileSync(path, 'utf8')]],
+    );
+}
+
+/** A workbook is an archive of texts. */
+function textsOfWorkbook(path: string): [string, string][] {
+  const parts = Object.entries(unzipSync(readFileSync(path)));
+  return parts.map(([name, bytes]) => [`${path}: ${name}`, strFromU8(bytes)]);
 }
 
 function poisonedFolder(registry: SampleRegistry): string {

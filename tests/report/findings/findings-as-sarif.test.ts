@@ -59,6 +59,16 @@ function complaintsAbout(sarif: string, options: readonly string[] = []): string
   return printed.split('\n').filter((line) => /: (?:error|warning|note) [A-Z]+\d+:/.test(line));
 }
 
+/** Suggestions, none of them an error or a warning, that are not followed, each for a reason. */
+const accepted = [
+  'SARIF2002', // each message is a sentence of its own, with its figures in it
+  'SARIF2003', // which commit was checked, only the code host knows
+  'SARIF2006', // the tool looks the schema up in the network, which tests do without
+  'SARIF2009', // `class/name` is the code that people type, not a hierarchy
+  'SARIF2010', // a finding about a whole file has nothing to quote
+  'SARIF2011', // the quoted text is a line, and says enough
+];
+
 describe('the report as SARIF', () => {
   it('fits the schema of SARIF 2.1.0', () => {
     expect(
@@ -80,9 +90,16 @@ describe('the report as SARIF', () => {
     const text = `${'\n'.repeat(11)}topSpeed: 500 mm`;
     const sarif = formatFindingsAsSarif(findings, '1.2.3', { count: 0, listed: [] }, () => text);
     const kinds = ['--level', 'Error;Warning;Note', '--rule-kind', 'Sarif;Ghas;Ado'];
-    // Which commit was checked, only the code host knows.
-    expect(complaintsAbout(sarif, kinds).filter((line) => !line.includes(' SARIF2003'))).toEqual([]);
-    expect(complaintsAbout(sarif.replace(/"fullName": .*/, ''), kinds).join()).toContain('1018');
+    const complaints = complaintsAbout(sarif, kinds);
+    expect(complaints.filter((line) => !accepted.some((code) => line.includes(` note ${code}:`)))).toEqual(
+      [],
+    );
+    // Only the finding that has no text stays without a quotation; the tool does complain about the others.
+    const unquoted = (lines: readonly string[]) => lines.filter((line) => line.includes(' SARIF2010:'));
+    expect(unquoted(complaints)).toHaveLength(1);
+    expect(unquoted(complaintsAbout(formatFindingsAsSarif(findings, '1.2.3'), kinds)).length).toBeGreaterThan(
+      1,
+    );
   });
 
   it('quotes what a finding points at, where the text is known', () => {
