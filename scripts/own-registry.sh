@@ -40,7 +40,22 @@ new trial lantern-tulip-pla-230 --from ladder.csv --set machine=brackwater/lante
 npx meltbounds reduce lantern-tulip-pla-230 --adopt
 
 # A ladder with a published filament: its limit goes into an addition, the published file stays as it is.
-new trial our-stagecraft-pla-225 --from ladder.csv --set machine=brackwater/lantern --set nozzle=hs-0.6 \
+cat > other.csv <<'SHEET'
+commandedFlow [mm3/s],feedLength [mm],extrudedMass [g]
+20,1000,2.99
+20,1000,2.97
+27,1000,2.98
+27,1000,2.96
+34,1000,2.96
+34,1000,2.95
+41,1000,2.92
+41,1000,2.91
+48,1000,2.61
+48,1000,2.60
+55,1000,2.17
+55,1000,2.19
+SHEET
+new trial our-stagecraft-pla-225 --from other.csv --set machine=brackwater/lantern --set nozzle=hs-0.6 \
   --set filament=ashgrove/stagecraft-pla --set 'conditions.nozzleTemperature=225 Cel' --set 'scale.resolution=0.01 g'
 npx meltbounds reduce our-stagecraft-pla-225 --adopt
 test -f profiles/additions/ashgrove-stagecraft-pla.yaml

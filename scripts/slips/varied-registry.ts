@@ -7,9 +7,10 @@ import type { Registry } from '../../src/registry/registry.ts';
 import { leavesOf } from '../../src/registry/shape.ts';
 import { statementsOf } from '../../src/registry/statement.ts';
 import { type RandomSource, randomSource } from '../../src/statistics/random.ts';
-import { loadTexts, openRegistry } from './planted-registry.ts';
+import { loadTexts, openRegistry, withEdits } from './planted-registry.ts';
 import { measuredColumns } from './reading-slips.ts';
 import { rangeAt, type Texts } from './slip.ts';
+import { withoutLimits } from './with-adoption.ts';
 import { plainNumber } from './written-quantity.ts';
 import { writtenReadings } from './written-readings.ts';
 
@@ -109,17 +110,29 @@ function variedReadings(trial: Profile<'trial'>, random: RandomSource): (readonl
 /** Every limit that rests on a trial of the registry, brought up to date with its readings. */
 function withNewLimits(texts: Texts): Texts {
   const parse = parsingChanges();
-  const { registry } = loadTexts(texts, parse);
-  const now = new Map(texts);
-  for (const trial of registry.trial.values()) {
-    const reduction = reduceTrial(registry, trial.id);
-    const kind = reduction.ok ? adoptingKind(reduction.value) : null;
-    if (!reduction.ok || kind === null) continue;
-    const profile = restingProfile(trial, loadTexts(now, parse).registry[kind]);
-    const text = profile === null ? null : adoptLimits(profile, trial, reduction.value);
-    if (profile !== null && text?.ok) now.set(profile.source.relativePath, text.value);
-  }
-  return now;
+  const load = (state: Texts) => loadTexts(state, parse).registry;
+  const { trial: trials } = load(texts);
+  return [...trials.values()].reduce((now, trial) => withNewLimit(now, trial, load), texts);
+}
+
+/** The same for one trial; another profile that states its limit besides loses that statement. */
+function withNewLimit(texts: Texts, trial: Profile<'trial'>, load: (state: Texts) => Registry): Texts {
+  const present = load(texts);
+  const reduction = reduceTrial(present, trial.id);
+  const kind = reduction.ok ? adoptingKind(reduction.value) : null;
+  const profile = kind === null ? null : restingProfile(trial, present[kind]);
+  if (!reduction.ok || kind === null || profile === null) return texts;
+  const { relativePath, text } = profile.source;
+  const others = withEdits(texts, withoutLimits(new Map(), trial.id, present));
+  const undigested = new Map([...others, [relativePath, withoutDigest(text, trial.id)]]);
+  const resting = load(undigested)[kind].get(profile.id);
+  const adopted = resting === undefined ? null : adoptLimits(resting, trial, reduction.value);
+  return new Map([...others, [relativePath, adopted?.ok ? adopted.value : text]]);
+}
+
+/** A statement whose digest is taken out is adopted anew, as after a look at the bench sheet. */
+function withoutDigest(text: string, trial: string): string {
+  return text.replaceAll(new RegExp(`(evidence: ${trial})\\n +readings: [0-9a-f]+`, 'g'), '$1');
 }
 
 /** The profile that states a limit of a trial already. */

@@ -19,7 +19,8 @@ export function withAdoption(
   return stage === 'nothingAdopted' ? bare : adopted(bare, trialId, load(bare).registry);
 }
 
-function withoutLimits(edits: Edits, trialId: string, { profiles }: Registry): Edits {
+/** The edits without the statements that rest on a trial. */
+export function withoutLimits(edits: Edits, trialId: string, { profiles }: Registry): Edits {
   const changed = new Map(edits);
   for (const profile of profiles) {
     const resting = [...statementsOf(profile)].filter(({ statement }) => statement.evidence === trialId);
