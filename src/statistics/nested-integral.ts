@@ -1,26 +1,20 @@
 import { integrateAlong, type LineGuess, type LineIntegral } from './integral-line.ts';
 import type { LineAxis, LineNode } from './line-march.ts';
 
-/** A density at one point, what is to be averaged besides, and what the node there is to hold. */
-export interface WeighedPoint<Held> extends Pick<LineNode, 'log' | 'aside'> {
-  readonly held: Held;
-}
-
 /** A density over several coordinates, the outermost first. */
-interface NestedDensity<Held> {
+interface NestedDensity {
   /** Each with a guess for its first line; the lines beside one another guess from each other. */
   readonly axes: readonly (LineAxis & LineGuess)[];
-  /** The density along the innermost coordinate, the others being given. */
-  readonly along: (outer: readonly number[]) => (at: number) => WeighedPoint<Held>;
+  /** Nodes along the innermost coordinate, the others being given. */
+  readonly along: (outer: readonly number[]) => (at: number) => NestedNode;
 }
 
-/** A node with the line inside of it; on the innermost lines with what its point is to hold. */
-export interface NestedNode<Held = unknown> extends LineNode {
-  readonly inner: NestedLine<Held> | null;
-  readonly held: Held | null;
+/** A node with the line inside of it, which is null on the innermost lines. */
+export interface NestedNode extends LineNode {
+  readonly inner: NestedLine | null;
 }
 
-export type NestedLine<Held = unknown> = LineIntegral<NestedNode<Held>>;
+export type NestedLine = LineIntegral<NestedNode>;
 
 /** Lines are summed coarsely where they are less than the best one of their level by e to that power. */
 const coarseBelow = 7;
@@ -29,68 +23,52 @@ const coarseBelow = 7;
  * The integral of a density over all of its coordinates, as lines within lines: each node of a line holds the integral
  * over the coordinates inside of it. Null where the density is 0 wherever it was looked at.
  */
-export function integrateNested<Held>(density: NestedDensity<Held>): NestedLine<Held> | null {
+export function integrateNested(density: NestedDensity): NestedLine | null {
   const best = density.axes.map(() => Number.NEGATIVE_INFINITY);
   return integrateLine({ density, best }, [], null, null);
 }
 
-interface Integration<Held> {
-  readonly density: NestedDensity<Held>;
+interface Integration {
+  readonly density: NestedDensity;
   /** The highest logarithm of each level so far. */
   readonly best: number[];
 }
 
-function integrateLine<Held>(
-  integration: Integration<Held>,
+function integrateLine(
+  integration: Integration,
   outer: readonly number[],
-  like: NestedLine<Held> | null,
+  like: NestedLine | null,
   guess: LineGuess | null,
-): NestedLine<Held> | null {
+): NestedLine | null {
   const { density, best } = integration;
   const level = outer.length;
   const axis = density.axes[level];
   if (axis === undefined) return null;
   const isInnermost = level === density.axes.length - 1;
-  const nodeAt = isInnermost ? points(density, outer) : linesInside(integration, outer, like);
+  const nodeAt = isInnermost ? density.along(outer) : linesInside(integration, outer, like);
   const line = integrateAlong(nodeAt, axis, guess ?? axis, (best[level] ?? 0) - coarseBelow);
   for (const { log } of line?.nodes ?? []) if (log > (best[level] ?? 0)) best[level] = log;
   return line;
 }
 
-function points<Held>(
-  { along }: NestedDensity<Held>,
-  outer: readonly number[],
-): (at: number) => NestedNode<Held> {
-  const weigh = along(outer);
-  return (at) => {
-    const { log, aside, held } = weigh(at);
-    return { at, log, aside, inner: null, held };
-  };
-}
-
-interface KnownLine<Held = unknown> {
+interface KnownLine {
   readonly at: number;
-  readonly inner: NestedLine<Held>;
+  readonly inner: NestedLine;
 }
 
-function linesInside<Held>(
-  integration: Integration<Held>,
+function linesInside(
+  integration: Integration,
   outer: readonly number[],
-  like: NestedLine<Held> | null,
-): (at: number) => NestedNode<Held> {
-  const known: KnownLine<Held>[] = [];
+  like: NestedLine | null,
+): (at: number) => NestedNode {
+  const known: KnownLine[] = [];
   return (at) => {
     const [one, two] = nearest(known, at);
     const beside = one?.inner ?? innerNearest(like, at);
     const inner = integrateLine(integration, [...outer, at], beside, guessFrom(at, beside, one, two));
     if (inner !== null) known.push({ at, inner });
-    return {
-      at,
-      log: inner?.logIntegral ?? Number.NEGATIVE_INFINITY,
-      aside: inner?.aside ?? 0,
-      inner,
-      held: null,
-    };
+    const log = inner?.logIntegral ?? Number.NEGATIVE_INFINITY;
+    return { at, log, aside: inner?.aside ?? 0, inner };
   };
 }
 
@@ -113,12 +91,9 @@ function guessFrom(
 /** A node half-way between two others counts as near to the one that was known first, whatever rounding says. */
 const clearlyNearer = 1 - 1e-6;
 
-function nearest<Held>(
-  known: readonly KnownLine<Held>[],
-  at: number,
-): readonly [KnownLine<Held> | null, KnownLine<Held> | null] {
-  let one: KnownLine<Held> | null = null;
-  let two: KnownLine<Held> | null = null;
+function nearest(known: readonly KnownLine[], at: number): readonly [KnownLine | null, KnownLine | null] {
+  let one: KnownLine | null = null;
+  let two: KnownLine | null = null;
   const isNearer = (each: KnownLine, other: KnownLine | null) =>
     other === null || Math.abs(each.at - at) < clearlyNearer * Math.abs(other.at - at);
   for (const each of known) {
@@ -128,8 +103,8 @@ function nearest<Held>(
   return [one, two];
 }
 
-function innerNearest<Held>(like: NestedLine<Held> | null, at: number): NestedLine<Held> | null {
-  let best: NestedLine<Held> | null = null;
+function innerNearest(like: NestedLine | null, at: number): NestedLine | null {
+  let best: NestedLine | null = null;
   let distance = Number.POSITIVE_INFINITY;
   for (const node of like?.nodes ?? []) {
     const away = Math.abs(node.at - at);

@@ -20,7 +20,7 @@ function along(
 ) {
   return (outer: readonly number[]) => (last: number) => {
     const point = [...outer, last];
-    return { log: log(point), aside: aside(point), held: point };
+    return { at: last, log: log(point), aside: aside(point), inner: null };
   };
 }
 
@@ -95,12 +95,12 @@ describe('several coordinates', () => {
     expect(wider.mean).toBeCloseTo(10 * once.mean, 6);
   });
 
-  test('an innermost node holds what the density gave for its place', () => {
+  test('an innermost node is what the density gave for its place, and has no line inside', () => {
     const found = integrateNested({ axes, along: along(chain) })!;
     const inner = found.nodes[3]!.inner!;
     const innermost = inner.nodes[2]!.inner!.nodes[1]!;
-    expect(innermost.held).toEqual([found.nodes[3]!.at, inner.nodes[2]!.at, innermost.at]);
-    expect(inner.nodes[2]!.held).toBeNull();
+    expect(innermost.log).toBe(chain([found.nodes[3]!.at, inner.nodes[2]!.at, innermost.at]));
+    expect(innermost.inner).toBeNull();
   });
 
   test('rounding makes no difference', () => {

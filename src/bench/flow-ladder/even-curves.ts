@@ -1,5 +1,5 @@
 import { evenlySpread } from '../../statistics/evenly-spread.ts';
-import type { NestedLine, NestedNode } from '../../statistics/nested-integral.ts';
+import type { NestedLine } from '../../statistics/nested-integral.ts';
 import { normalQuantile } from '../../statistics/normal-quantile.ts';
 import type { DriftOfDrive } from './drift-of-drive.ts';
 import type { LadderFit } from './ladder-likelihood.ts';
@@ -38,10 +38,9 @@ export function visitEvenCurves(
         continue;
       }
       const cell = limitCell(limits, place);
-      visitShapes(inner, shareOfLimit, [], passing, (outer, { at: last, held }, count) => {
-        const onset = held === null ? family.onsets(outer, tolerance)(last) : null;
-        const fit = onset === null ? held : likelihood.fit(onset, at);
-        if (fit !== null) visit({ fit, cell, portions: count });
+      visitShapes(inner, shareOfLimit, [], passing, (outer, last, count) => {
+        const onset = family.onsets(outer, tolerance)(last);
+        if (onset !== null) visit({ fit: likelihood.fit(onset, at), cell, portions: count });
       });
     }
   }
@@ -74,26 +73,22 @@ function shareOf({ nodes, widths, logIntegral }: NestedLine, place: number, whol
   return whole * Math.exp(log - logIntegral) * (widths[place] ?? 0);
 }
 
-type ShapeNode = NestedNode<LadderFit | null>;
-
 function visitShapes(
-  line: NestedLine<LadderFit | null>,
+  line: NestedLine,
   whole: number,
   outer: readonly number[],
   passing: Passing,
-  visit: (outer: readonly number[], node: ShapeNode, count: number) => void,
+  visit: (outer: readonly number[], last: number, count: number) => void,
 ): void {
   for (let place = 0; place < line.nodes.length; place++) {
-    const node = line.nodes[place];
-    if (node === undefined) continue;
-    const { at, inner } = node;
+    const { at = Number.NaN, inner = null } = line.nodes[place] ?? {};
     const share = shareOf(line, place, whole);
     if (inner !== null && passing.fallsWithin(share)) {
       visitShapes(inner, share, [...outer, at], passing, visit);
       continue;
     }
     const count = passing.pass(share);
-    if (count > 0 && share > leastShare) visit(outer, node, count);
+    if (count > 0 && share > leastShare) visit(outer, at, count);
   }
 }
 

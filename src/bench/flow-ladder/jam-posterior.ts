@@ -2,13 +2,13 @@ import { integrateAlong } from '../../statistics/integral-line.ts';
 import type { NestedLine, NestedNode } from '../../statistics/nested-integral.ts';
 import type { Range } from '../../units/canonical.ts';
 import type { LadderStep } from './flow-ladder-steps.ts';
-import type { LadderFit, LadderLikelihood } from './ladder-likelihood.ts';
+import type { LadderLikelihood } from './ladder-likelihood.ts';
 import { jam, type OnsetFamily } from './onset-families.ts';
 
 /** Jams between two neighbouring steps, which the readings cannot place any closer. */
 export interface JamPosterior {
   readonly family: OnsetFamily;
-  readonly limits: NestedLine<LadderFit | null>;
+  readonly limits: NestedLine;
   /** The steps, mm3/s. */
   readonly gap: Range;
 }
@@ -58,21 +58,20 @@ function jamsWithin(
   { low, high }: Range,
   likelihood: LadderLikelihood,
   tolerance: number,
-): (at: number) => NestedNode<null> {
+): (at: number) => NestedNode {
   const onsets = jam.onsets([], tolerance);
   const logLimit = Math.log(low * high) / 2;
   return (at) => {
     const onset = onsets(at);
-    if (onset === null) return { at, log: Number.NEGATIVE_INFINITY, aside: 0, inner: null, held: null };
+    if (onset === null) return { at, log: Number.NEGATIVE_INFINITY, aside: 0, inner: null };
     const fit = likelihood.fit(onset, logLimit);
     const log = jam.logWeight + onset.logPrior + fit.logLikelihood;
-    // What is held would be the fit at another limit than those that the line is put inside of.
-    return { at, log, aside: fit.drift, inner: null, held: null };
+    return { at, log, aside: fit.drift, inner: null };
   };
 }
 
 /** Limits spread evenly over a gap, with the same line inside of each. */
-function evenLimits(inner: NestedLine<null>, gap: Range): NestedLine<null> {
+function evenLimits(inner: NestedLine, gap: Range): NestedLine {
   const low = Math.log(gap.low);
   const whole = Math.log(gap.high) - low;
   const width = whole / parts;
@@ -82,7 +81,6 @@ function evenLimits(inner: NestedLine<null>, gap: Range): NestedLine<null> {
     log,
     aside,
     inner,
-    held: null,
   }));
   return {
     nodes,

@@ -5,7 +5,7 @@ import type { Range } from '../../units/canonical.ts';
 import { type DriftOfDrive, driftOfDrive } from './drift-of-drive.ts';
 import { familyDensity } from './family-density.ts';
 import { type JamPosterior, jamPosteriors } from './jam-posterior.ts';
-import { type LadderBench, type LadderFit, LadderLikelihood } from './ladder-likelihood.ts';
+import { type LadderBench, LadderLikelihood } from './ladder-likelihood.ts';
 import { type OnsetFamily, onsetFamilies } from './onset-families.ts';
 import { posteriorSummit } from './posterior-summit.ts';
 
@@ -20,7 +20,7 @@ export interface LadderPosterior {
 /** Curves of one family by the logarithm of the limit, and inside by their shapes; aside is the mean drift. */
 interface FamilyPosterior {
   readonly family: OnsetFamily;
-  readonly limits: NestedLine<LadderFit | null>;
+  readonly limits: NestedLine;
 }
 
 /**
