@@ -41,9 +41,8 @@ export function repeatabilityNodes(
     const logPrior = Math.log(distance) - 0.5 * (deviate * deviate + Math.log(2 * Math.PI));
     const repeatability = Math.exp(usualRepeatability + repeatabilitySpread * deviate);
     const square = repeatability * repeatability;
-    const variances = Float64Array.from(
-      steps,
-      (step) => meanVariance(step, square) + feedLengthUncertainty ** 2,
+    const variances = new Float64Array(
+      steps.map((step) => meanVariance(step, square) + feedLengthUncertainty ** 2),
     );
     const scatter = steps.reduce((sum, step) => sum + withinStep(step, square), 0);
     return { repeatability, log: logPrior - scatter, variances, before: sumsBefore(steps, variances) };
@@ -53,15 +52,23 @@ export function repeatabilityNodes(
 function sumsBefore(steps: readonly LadderStep[], variances: Float64Array): Float64Array {
   const before = new Float64Array(sums * (steps.length + 1));
   const first = steps[0]?.flow ?? Number.NaN;
-  for (const [index, { flow, meanLogRatio: z }] of steps.entries()) {
+  let place = 0;
+  const add = (term: number) => {
+    before[place + sums] = (before[place] ?? 0) + term;
+    place += 1;
+  };
+  steps.forEach(({ flow, meanLogRatio: z }, index) => {
     const variance = variances[index] ?? Number.NaN;
     const w = 1 / variance;
     const x = first - flow;
-    const terms = [w, w * x, w * x * x, w * z, w * x * z, w * z * z, Math.log(variance)];
-    for (const [place, term] of terms.entries()) {
-      before[sums * (index + 1) + place] = (before[sums * index + place] ?? 0) + term;
-    }
-  }
+    add(w);
+    add(w * x);
+    add(w * x * x);
+    add(w * z);
+    add(w * x * z);
+    add(w * z * z);
+    add(Math.log(variance));
+  });
   return before;
 }
 
