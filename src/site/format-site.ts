@@ -1,11 +1,11 @@
 import type { Registry } from '../registry/registry.ts';
 import { deriveEach } from '../tables/derive/every-pairing.ts';
+import { likelyPairings } from '../tables/derive/likely-pairings.ts';
 import type { OmittedPairing } from '../tables/write/table-index.ts';
 import { problemLine } from '../text/problem-text.ts';
 import { besidePage, rootPages, scriptPath, stylePath } from './address.ts';
 import { type Catalogue, reductionsOf } from './catalogue.ts';
 import { type CataloguedPairing, cataloguedPairing } from './catalogued-pairing.ts';
-import { cataloguedRequests } from './catalogued-requests.ts';
 import { comparedPairing } from './compare/compared-pairing.ts';
 import { catalogueJson } from './data/catalogue-as-json.ts';
 import { catalogueData } from './data/catalogue-data.ts';
@@ -30,7 +30,7 @@ export function* formatSite(registry: Registry, today: string): Generator<SiteFi
   const reductionOf = reductionsOf(registry);
   const pairings: CataloguedPairing[] = [];
   const omitted: OmittedPairing[] = [];
-  const { requests, isCut } = cataloguedRequests(registry);
+  const { requests, isCut } = likelyPairings(registry);
   for (const { request, table } of deriveEach(registry, requests, today)) {
     if (table.ok) {
       pairings.push(cataloguedPairing(registry, request, table.value));

@@ -1,4 +1,4 @@
-import { trialResults } from '../../bench/reduce-trial.ts';
+import { type ReduceById, reducingOnce } from '../../bench/reducing-once.ts';
 import { noPolicy, type PairingRequest } from '../../knowledge/pairing.ts';
 import { findProfile, type UnknownProfile } from '../../registry/find-profile.ts';
 import { nozzleIds } from '../../registry/nozzle.ts';
@@ -39,20 +39,15 @@ export function everyPairing(
 }
 
 /**
- * Derives pairings one after the other, so that no more than one table is held; each trial is reduced once. Their
- * evidence is judged on the date of today, YYYY-MM-DD.
+ * Derives pairings one after the other, so that no more than one table is held; each trial is reduced once, by `reduce`
+ * where it is given. Their evidence is judged on the date of today, YYYY-MM-DD.
  */
 export function* deriveEach(
   registry: Registry,
   requests: readonly FullRequest[],
   today: string,
+  reduce: ReduceById = reducingOnce(registry),
 ): Generator<DerivedPairing> {
-  const known = new Map<string, ReturnType<typeof trialResults>>();
-  const reduce = (_: Registry, trial: string) => {
-    const reduced = known.get(trial) ?? trialResults(registry, trial);
-    known.set(trial, reduced);
-    return reduced;
-  };
-  for (const request of requests)
-    yield { request, table: deriveTables(registry, request, { today, reduce }) };
+  const options = { today, reduce: (_: Registry, trial: string) => reduce(trial) };
+  for (const request of requests) yield { request, table: deriveTables(registry, request, options) };
 }

@@ -1,19 +1,19 @@
 import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
-import { loadFolders } from '../../src/host/load-registry.ts';
-import { cataloguedRequests } from '../../src/site/catalogued-requests.ts';
+import { loadFolders } from '../../../src/host/load-registry.ts';
+import { likelyPairings } from '../../../src/tables/derive/likely-pairings.ts';
 
-const { registry } = loadFolders([fileURLToPath(new URL('../fixtures/registry', import.meta.url))]);
+const { registry } = loadFolders([fileURLToPath(new URL('../../fixtures/registry', import.meta.url))]);
 
 it('every pairing of a small registry is tried', () => {
-  const { requests, isCut } = cataloguedRequests(registry);
+  const { requests, isCut } = likelyPairings(registry);
   expect(isCut).toBe(false);
   const filaments = [...new Set(requests.map(({ filament }) => filament))];
   expect(filaments.sort()).toEqual([...registry.filament.keys()].sort());
 });
 
 it('of a large one those alone whose machine and filament something names together', () => {
-  const { requests, isCut } = cataloguedRequests(registry, 1);
+  const { requests, isCut } = likelyPairings(registry, 1);
   expect(isCut).toBe(true);
   const measured = {
     machine: 'plumstead/wren',

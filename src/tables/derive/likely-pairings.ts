@@ -1,21 +1,21 @@
-import { nozzleIds } from '../registry/nozzle.ts';
-import { idsOf, type Registry } from '../registry/registry.ts';
-import { everyPairing, type FullRequest } from '../tables/derive/every-pairing.ts';
+import { nozzleIds } from '../../registry/nozzle.ts';
+import { idsOf, type Registry } from '../../registry/registry.ts';
+import { everyPairing, type FullRequest } from './every-pairing.ts';
 
-/** Pairings that are tried at most: each one that has a table has a page. */
+/** Pairings that are tried at most. */
 const mostTried = 20_000;
 
-/** The pairings of a catalogue, and whether those that nothing names together were left out. */
-interface CataloguedRequests {
+/** Pairings that are worth a table, and whether those that nothing names together were left out. */
+interface LikelyPairings {
   readonly requests: readonly FullRequest[];
   readonly isCut: boolean;
 }
 
 /**
  * Every pairing of a registry under each policy; of a large one those whose machine and filament a trial or a melt flow limit
- * names together, since a claim that holds for a whole family would give each machine a page for each filament of it.
+ * names together, since a claim that holds for a whole family would give each machine a table for each filament of it.
  */
-export function cataloguedRequests(registry: Registry, most = mostTried): CataloguedRequests {
+export function likelyPairings(registry: Registry, most = mostTried): LikelyPairings {
   const nozzles = [...registry.machine.values()].reduce((sum, { data }) => sum + nozzleIds(data).length, 0);
   if (nozzles * registry.filament.size * registry.policy.size <= most) {
     const every = everyPairing(registry);
