@@ -54,6 +54,12 @@ export { type NextPieceRequest, planNextPiece } from './decisions/plan/plan-next
 export type { PlanRequest } from './decisions/plan/plan-request.ts';
 export { planTrial } from './decisions/plan/plan-trial.ts';
 export type { EvidenceFault, EvidenceFaultCode } from './evidence/standing.ts';
+export {
+  type ExportedTable,
+  type ExportOptions,
+  exportRegistry,
+  type FilePart,
+} from './export/export-registry.ts';
 export type { Conformance } from './knowledge/conformance.ts';
 export type { ChosenRule, DecisionRule } from './knowledge/decision-rule.ts';
 export {

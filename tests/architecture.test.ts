@@ -15,6 +15,7 @@ const layers = [
     'prediction',
     'decisions',
     'report',
+    'export',
     'editor',
     'site',
     'api',
@@ -94,7 +95,8 @@ function packageOf(target: string): string {
 
 /** Imports of files of the project, as opposed to packages. */
 function isOwn(target: string): boolean {
-  return /\.(?:ts|js|json)$/.test(target) && !(packageOf(target) in dependencies) && !isBundled(target);
+  const isInstalled = packageOf(target) in { ...dependencies, ...devDependencies };
+  return /\.(?:ts|js|json)$/.test(target) && !isInstalled && !isBundled(target);
 }
 
 test('the imports are found', () => {

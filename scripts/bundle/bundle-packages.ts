@@ -1,9 +1,10 @@
 import { build, type Plugin } from 'esbuild';
 
-/** Modules that bring the packages with them that they read files with: of both only one entrance is needed. */
+/** Modules that bring the packages with them that they read or write files with: of each only one entrance is needed. */
 export const carriedPackages: Readonly<Record<string, string>> = {
   'registry/yaml/plain-yaml': 'js-yaml',
   'host/read-workbook': 'read-excel-file/universal',
+  'export/parquet-file': 'hyparquet-writer/src/index.js',
 };
 
 /** Leaves out what the module itself imports, but for its package, and what others install anyway. */
@@ -34,6 +35,8 @@ export async function bundlePackages(folder: string): Promise<void> {
       bundle: true,
       format: 'esm',
       platform: 'neutral',
+      // What packages have for browsers runs anywhere.
+      conditions: ['browser'],
       mainFields: ['module', 'main'],
       target: 'node20.19',
       minify: true,

@@ -7,6 +7,7 @@ import { completionCommand } from './completion/completion.ts';
 import { diffCommand } from './diff/diff.ts';
 import { editorCommand } from './editor/editor.ts';
 import type { Exit } from './exit.ts';
+import { exportCommand } from './export/export.ts';
 import { initCommand } from './init.ts';
 import { matchCommand } from './match.ts';
 import { migrateCommand } from './migrate.ts';
@@ -36,6 +37,7 @@ export const commands: Readonly<Record<string, MakeCommand>> = {
   compare: compareCommand,
   claims: claimsCommand,
   site: siteCommand,
+  export: exportCommand,
   report: reportCommand,
   migrate: migrateCommand,
   rules: rulesCommand,

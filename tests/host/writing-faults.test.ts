@@ -81,6 +81,14 @@ const writings: Readonly<Record<string, Writing>> = {
       writeFileSync(join(cwd, 'tables/table.csv'), 'old\n');
     },
   },
+  'export --out': { args: ['export', '--out', 'export', '--today', testDay] },
+  'export --out over some': {
+    args: ['export', '--out', 'export', '--today', testDay],
+    prepare: (cwd) => {
+      mkdirSync(join(cwd, 'export'));
+      writeFileSync(join(cwd, 'export/limits.parquet'), 'old\n');
+    },
+  },
   'plan --out': { args: ['plan', ...pairing, '--out', 'next', '--today', testDay] },
   'reduce --plot': { args: ['reduce', 'wren-daisy-pla-230', '--plot', 'ladder.svg'] },
   'the cache of a check': { args: ['check', '--today', testDay], under: 'remembered' },

@@ -1,4 +1,4 @@
-import { reducingOnce } from '../../bench/reducing-once.ts';
+import { type ReduceById, reducingOnce } from '../../bench/reducing-once.ts';
 import { type ChosenRule, chooseRule } from '../../knowledge/decision-rule.ts';
 import { type Origin, originOf } from '../../knowledge/origin.ts';
 import { findProfile, type UnknownProfile } from '../../registry/find-profile.ts';
@@ -20,6 +20,8 @@ export interface ClaimsOptions {
   readonly today: string;
   /** Id of the policy whose decision rule counts; by default the only one of the registry. */
   readonly policy?: string;
+  /** Reduces a trial; a caller that judges several machines passes one function for all of them. */
+  readonly reduce?: ReduceById;
 }
 
 /** The claims of a machine with what has become of them. */
@@ -40,14 +42,14 @@ export interface ClaimReport {
 export function judgeClaims(
   registry: Registry,
   machineId: string,
-  { today, policy }: ClaimsOptions,
+  { today, policy, reduce = reducingOnce(registry) }: ClaimsOptions,
 ): Result<ClaimReport, UnknownProfile<'machine' | 'policy'>> {
   const machine = findProfile(registry, 'machine', machineId);
   if (!machine.ok) return machine;
   const decision = chooseRule(registry, policy);
   if (!decision.ok) return decision;
   const { rule } = decision.value;
-  const context = { registry, today, rule, reduce: reducingOnce(registry) };
+  const context = { registry, today, rule, reduce };
   const claims = claimsOf(machine.value).map((claim) => ({ claim, ...judge(machine.value, claim, context) }));
   const trials = claims.flatMap(({ evidence }) => evidence.flatMap(({ trial }) => trial ?? []));
   return success({

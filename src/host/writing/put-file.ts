@@ -60,6 +60,50 @@ export function createFolder(
   syncFolder(dirname(path));
 }
 
+/** Makes a folder beside or in another one, where nobody looks, for files that come piece by piece, and writes these; their names. */
+export function gatherParts(
+  beside: string,
+  parts: Iterable<{ readonly name: string; readonly bytes: Uint8Array }>,
+): string[] {
+  const files = new Map<string, number>();
+  mkdirSync(beside);
+  try {
+    for (const { name, bytes } of parts) {
+      const file = files.get(name) ?? openSync(join(beside, name), 'wx', 0o666);
+      files.set(name, file);
+      writeFileSync(file, bytes);
+    }
+    for (const file of files.values()) fsyncSync(file);
+  } finally {
+    for (const file of files.values()) closeSync(file);
+  }
+  syncFolder(beside);
+  return [...files.keys()];
+}
+
+/** Moves a file that lies ready to its place, over one that is there already, whose owner and permissions it keeps. It must be under `mark`'s lock. */
+export function placeFile(ready: string, path: string, mark: string): void {
+  const before = statSync(path, { throwIfNoEntry: false });
+  if (before !== undefined) {
+    const file = openSync(ready, 'r+');
+    try {
+      giveTo(file, before);
+    } finally {
+      closeSync(file);
+    }
+  }
+  holdStill(path, mark);
+  renameSync(ready, path);
+  syncFolder(dirname(path));
+}
+
+/** Moves a folder that lies ready to its place; ENOTEMPTY if something stands there. It must be under `mark`'s lock. */
+export function placeFolder(ready: string, path: string, mark: string): void {
+  holdStill(path, mark);
+  renameSync(ready, path);
+  syncFolder(dirname(path));
+}
+
 /**
  * Puts a file whose loss costs nothing but time in its place, without a lock: of two writers the last one's stays. After
  * a power cut it may be gone.
@@ -113,7 +157,7 @@ function writeBytes(
 }
 
 /** A name of its own each time: an earlier part may have refused to go. */
-function partBeside(path: string): string {
+export function partBeside(path: string): string {
   return join(dirname(path), markedName(newMark(), 'part'));
 }
 

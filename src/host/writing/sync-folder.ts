@@ -5,13 +5,13 @@ import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { jsonText } from '../../text/json-text.ts';
 import { printable } from '../../text/printable.ts';
 import { sha256Of } from '../../text/sha256.ts';
-import { fileErrorCode, linkElsewhere } from '../file-error.ts';
+import { linkElsewhere } from '../file-error.ts';
 import { isLink, leadsOut } from '../inside.ts';
 import { noLink, readPlainFile } from '../read-plain-file.ts';
 import { underLock } from './folder-lock.ts';
 import { removeQuietly } from './leftovers.ts';
 import { replaceFile } from './put-file.ts';
-import { makeFolder } from './write-files.ts';
+import { makeFolder, unwritableFolder } from './write-files.ts';
 
 /** A file by its path from the folder, with `/` between folders. */
 type NamedText = readonly [path: string, text: string];
@@ -70,11 +70,7 @@ export async function syncFolder(
     }
     return success({ changed: changed.length, removed });
   } catch (error) {
-    return refusal(
-      'unwritable',
-      `--out ${printable(named)}: the files cannot be written (${fileErrorCode(error)})`,
-      'Name a folder that you may write to, on a disk with space.',
-    );
+    return unwritableFolder(named, error);
   }
 }
 

@@ -61,20 +61,25 @@ export async function writeFiles(
     }
     return success(files.map(([file]) => file));
   } catch (error) {
-    return refusal(
-      'unwritable',
-      `--out ${printable(named)}: the files cannot be written (${fileErrorCode(error)})`,
-      'Name a folder that you may write to, on a disk with space.',
-    );
+    return unwritableFolder(named, error);
   }
 }
 
+/** A folder that the system would not write into, by the name that the user gave it. */
+export function unwritableFolder(named: string, error: unknown) {
+  return refusal(
+    'unwritable',
+    `--out ${printable(named)}: the files cannot be written (${fileErrorCode(error)})`,
+    'Name a folder that you may write to, on a disk with space.',
+  );
+}
+
 /** Whether a folder, a device or a pipe stands at a path: a file must not take its place. */
-function isOther(path: string): boolean {
+export function isOther(path: string): boolean {
   return lstatSync(path, { throwIfNoEntry: false })?.isFile() === false;
 }
 
-function noPlainFile(path: string) {
+export function noPlainFile(path: string) {
   return refusal(
     'unwritable',
     `${printable(path)} is no plain file; nothing was written`,

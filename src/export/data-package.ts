@@ -1,0 +1,104 @@
+import { tableCautions } from '../knowledge/cautions.ts';
+import { type Origin, originOf, originSentence } from '../knowledge/origin.ts';
+import type { Source } from '../registry/generated/documents.ts';
+import type { Registry } from '../registry/registry.ts';
+import type { AnyExportTable } from './export-table.ts';
+
+/** A written table. */
+export interface WrittenTable {
+  readonly table: AnyExportTable;
+  readonly path: string;
+  readonly rows: number;
+  readonly bytes: number;
+  readonly sha256: string;
+}
+
+/** What a package says besides its tables. */
+interface PackageFacts {
+  /** Licence of the registry, by its SPDX id; null where it is not known. */
+  readonly licence: string | null;
+  /** Whether pairings that nothing names together have no table. */
+  readonly isCut: boolean;
+}
+
+/** Version of the form of an export: it grows when a program that reads one must change. */
+const exportFormat = 'meltbounds-export/1';
+
+/**
+ * What describes an export for programs, as the Data Package standard 2.0 has it (datapackage.org): every table with its columns, their
+ * types, units, keys and digest, and the sources of the registry.
+ */
+export function dataPackage(
+  registry: Registry,
+  tables: readonly WrittenTable[],
+  { licence, isCut }: PackageFacts,
+): Record<string, unknown> {
+  const sources = [...registry.source.values()].map(({ data }) => packageSource(data));
+  return {
+    $schema: 'https://datapackage.org/profiles/2.0/datapackage.json',
+    name: 'meltbounds-export',
+    title: 'Measured limits of material-extrusion machines and filaments',
+    description: descriptionOf(wholeOrigin(registry), isCut),
+    ...(licence !== null && { licenses: [{ name: licence }] }),
+    ...(sources.length > 0 && { sources }),
+    format: exportFormat,
+    resources: tables.map(resource),
+  };
+}
+
+function descriptionOf(origin: Origin, isCut: boolean): string {
+  return [
+    originSentence(origin) ?? '',
+    'Numbers are in the unit that the name of a column ends with, or that stands in the column `unit` of their row.',
+    isCut ? 'Tables are given for pairings that a trial or a melt flow limit names together.' : '',
+    ...tableCautions,
+  ]
+    .filter((sentence) => sentence !== '')
+    .join(' ');
+}
+
+/** What of the whole registry is not real. */
+function wholeOrigin(registry: Registry): Origin {
+  return originOf(registry, { profiles: registry.profiles, trials: registry.trial.keys() });
+}
+
+function packageSource({ title, DOI, URL }: Source): Record<string, string> {
+  const path = DOI === undefined ? URL : `https://doi.org/${DOI}`;
+  return { title, ...(path !== undefined && /^https?:\/\//.test(path) && { path }) };
+}
+
+function resource({ table, path, rows, bytes, sha256 }: WrittenTable): Record<string, unknown> {
+  return {
+    name: table.name,
+    type: 'table',
+    path,
+    title: table.title,
+    description: table.description,
+    format: 'parquet',
+    mediatype: 'application/vnd.apache.parquet',
+    bytes,
+    hash: `sha256:${sha256}`,
+    rows,
+    schema: tableSchema(table),
+  };
+}
+
+/** The columns and keys of a table, as Table Schema 2.0 has them; `unit` holds UCUM codes. */
+function tableSchema({ columns, primaryKey, foreignKeys }: AnyExportTable): Record<string, unknown> {
+  return {
+    $schema: 'https://datapackage.org/profiles/2.0/tableschema.json',
+    fields: columns.map(({ name, type, description, unit }) => ({
+      name,
+      type,
+      description,
+      ...(unit !== null && { unit }),
+    })),
+    primaryKey,
+    ...(foreignKeys.length > 0 && {
+      foreignKeys: foreignKeys.map((key) => ({
+        fields: key.columns,
+        reference: { resource: key.table, fields: key.references },
+      })),
+    }),
+  };
+}
