@@ -45,7 +45,7 @@ interface Session {
 /**
  * Does what a Markdown document tells its reader, from top to bottom, in an empty folder with a copy of the demo registry:
  * blocks with a path (`csv ladder.csv`) become files, `diff PATH` blocks edit one, `sh` blocks run (`sh exits=1` where a
- * command ends so), `ts` blocks are programs that run, and a `text`, `json`, `csv` or `markdown` block right after them
+ * command ends so), `ts` blocks are programs that run, `sql FOLDER` blocks are asked of the Parquet files of a folder, and a `text`, `json`, `csv` or `markdown` block right after them
  * shows what they print. A line `…` stands for lines left out.
  */
 export async function runDocument(markdown: string, root: string, results?: Results): Promise<DocumentRun> {
@@ -59,6 +59,7 @@ export async function runDocument(markdown: string, root: string, results?: Resu
     const [path] = block.words;
     if (block.language === 'sh') await runBlock(block, session);
     else if (block.language === 'ts') runProgramBlock(block, session);
+    else if (block.language === 'sql') await runQuery(block, session);
     else if (block.language === 'diff') editFile(block, session);
     else if (path !== undefined) writeFile(path, block.text, session);
     else if (shows(markdown, blocks[index - 1], block)) outputs.push({ block, printed: session.printed });
@@ -68,7 +69,7 @@ export async function runDocument(markdown: string, root: string, results?: Resu
 
 /** Whether an output block belongs to what runs above it: nothing but a blank line or one short sentence between. */
 function shows(markdown: string, above: Block | undefined, { language, start }: Block): boolean {
-  if (above === undefined || !['sh', 'ts'].includes(above.language)) return false;
+  if (above === undefined || !['sh', 'ts', 'sql'].includes(above.language)) return false;
   const between = markdown.slice(above.end, start);
   return ['text', 'json', 'csv', 'markdown', 'yaml'].includes(language) && between.split('\n\n').length <= 3;
 }
@@ -111,6 +112,16 @@ function runProgramBlock({ text, line }: Block, session: Session): void {
   const { printed, status } = runProgram(text, session.cwd);
   session.printed = printed;
   if (status !== 0) session.failures.push(`line ${line}: the program ended with ${status}:\n${printed}`);
+}
+
+async function runQuery({ text, line, words: [folder] }: Block, session: Session): Promise<void> {
+  const { answerSql } = await import('./answer-sql.ts');
+  session.printed = '';
+  try {
+    session.printed = await answerSql(text, session.cwd, folder);
+  } catch (error) {
+    session.failures.push(`line ${line}: the question was refused: ${error}`);
+  }
 }
 
 async function runLine(words: readonly string[], session: Session): Promise<number | null> {
