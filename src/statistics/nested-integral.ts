@@ -21,10 +21,11 @@ const coarseBelow = 7;
 
 /**
  * The integral of a density over all of its coordinates, as lines within lines: each node of a line holds the integral
- * over the coordinates inside of it. Null where the density is 0 wherever it was looked at.
+ * over the coordinates inside of it. Null where the density is 0 wherever it was looked at. `known` is the highest
+ * logarithm on the outermost line of what the integral is to be added to: far below it, less is needed.
  */
-export function integrateNested(density: NestedDensity): NestedLine | null {
-  const best = density.axes.map(() => Number.NEGATIVE_INFINITY);
+export function integrateNested(density: NestedDensity, known = Number.NEGATIVE_INFINITY): NestedLine | null {
+  const best = density.axes.map((_, level) => (level === 0 ? known : Number.NEGATIVE_INFINITY));
   return integrateLine({ density, best }, [], null, null);
 }
 

@@ -53,10 +53,18 @@ export function ladderPosterior(bench: LadderBench, tolerance: number): LadderPo
     return { family, density, top };
   });
   const best = Math.max(...outlines.map(({ top }) => top.height));
-  const families = outlines.flatMap(({ family, density, top }) => {
+  // Where families with few coordinates explain a ladder, those with many need only be gone over coarsely.
+  const simplestFirst = outlines.toSorted(
+    (one, other) => one.family.coordinates.length - other.family.coordinates.length,
+  );
+  let known = Number.NEGATIVE_INFINITY;
+  const families = simplestFirst.flatMap(({ family, density, top }) => {
     if (top.height < best - hopeless) return [];
-    const line = integrateNested({ axes: axesFrom(family, limits, top.point), along: density.along });
-    return line === null ? [] : { family, limits: line };
+    const axes = axesFrom(family, limits, top.point);
+    const line = integrateNested({ axes, along: density.along }, known);
+    if (line === null) return [];
+    known = Math.max(known, ...line.nodes.map(({ log }) => log));
+    return [{ family, limits: line }];
   });
   const jams = jamPosteriors(bench.steps, likelihood, tolerance);
   return {
