@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { digestFile, digestOfFiles } from '../src/host/program-digest.ts';
 import { bundleCli } from './bundle/bundle-cli.ts';
 import { bundlePackages } from './bundle/bundle-packages.ts';
+import { writeCommonJsTypes } from './bundle/commonjs-types.ts';
 
 const at = (path: string) => fileURLToPath(new URL(`../${path}`, import.meta.url));
 
@@ -12,6 +13,7 @@ copyFileSync(at('src/registry/generated/validators.js'), at('dist/registry/gener
 for (const path of ['cli.d.ts', 'host/launch.js', 'host/launch.d.ts', 'commands', 'editor', 'cli'])
   rmSync(at(`dist/${path}`), { recursive: true, force: true });
 await bundlePackages(at('dist'));
+await writeCommonJsTypes(at('.'));
 await bundleCli('dist');
 chmodSync(at('dist/cli.js'), 0o755);
 writeFileSync(at(`dist/${digestFile}`), `${digestOfFiles(at('dist'))}\n`);

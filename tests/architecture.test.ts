@@ -421,7 +421,10 @@ describe('what programs may import', () => {
   test('stands in the package under the name of its group', () => {
     const { exports } = JSON.parse(text('../package.json')) as { exports: Record<string, unknown> };
     const built = (file: string) => ({
-      types: `./dist/${file.replace('.ts', '.d.ts')}`,
+      types: {
+        require: `./dist/${file.replace('.ts', '.d.cts')}`,
+        default: `./dist/${file.replace('.ts', '.d.ts')}`,
+      },
       default: `./dist/${file.replace('.ts', '.js')}`,
     });
     expect(exports).toMatchObject({

@@ -11,7 +11,7 @@ const allowed: readonly RegExp[] = [
   /^profiles\/trials\/[0-9]{4}\/[^/]+\.csv$/,
   /^templates\/registry\/(?:[a-zA-Z0-9_-]+\/)*[a-zA-Z0-9_-]+(?:\.(?:yaml|yml|json|md|sh|example))?$/,
   /^examples\/templates\/[a-z-]+\.(?:ini|txt|xml)$/,
-  /^dist\/(?:[a-z0-9-]+\/)*[a-z0-9-]+\.(?:js|d\.ts)$/,
+  /^dist\/(?:[a-z0-9-]+\/)*[a-z0-9-]+\.(?:js|d\.c?ts)$/,
   /^dist\/program-digest\.txt$/,
   /^dist\/(?:main|cli\/[a-zA-Z0-9_-]+)\.cjs$/,
   /^dist\/cli\/LICENSES\.txt$/,
@@ -28,6 +28,7 @@ const needed: readonly string[] = [
   'dist/cli/LICENSES.txt',
   'dist/index.js',
   'dist/index.d.ts',
+  'dist/index.d.cts',
   'dist/program-digest.txt',
   'dist/registry/generated/validators.js',
   'schema/filament.schema.json',
@@ -37,7 +38,7 @@ const needed: readonly string[] = [
 /** Sentences about files of a package that should not be there, or should; `sources` are paths below `src/`. */
 export function contentFaults(files: readonly string[], sources: ReadonlySet<string>): string[] {
   const strange = files.filter((file) => !allowed.some((pattern) => pattern.test(file)));
-  const stale = files.filter((file) => /\.(?:js|d\.ts)$/.test(file) && !hasSource(file, sources));
+  const stale = files.filter((file) => /\.(?:js|d\.c?ts)$/.test(file) && !hasSource(file, sources));
   const missing = needed.filter((file) => !files.includes(file));
   return [
     ...strange.map((file) => `${file} does not belong into the package.`),
@@ -47,7 +48,7 @@ export function contentFaults(files: readonly string[], sources: ReadonlySet<str
 }
 
 function hasSource(file: string, sources: ReadonlySet<string>): boolean {
-  const name = file.slice('dist/'.length).replace(/\.(?:js|d\.ts)$/, '');
+  const name = file.slice('dist/'.length).replace(/\.(?:js|d\.c?ts)$/, '');
   return sources.has(`${name}.ts`) || sources.has(`${name}.js`);
 }
 

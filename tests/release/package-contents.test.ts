@@ -11,6 +11,7 @@ const whole = [
     'dist/cli/LICENSES.txt',
     'dist/index.js',
     'dist/index.d.ts',
+    'dist/index.d.cts',
     'dist/program-digest.txt',
     'dist/registry/generated/validators.js',
   ],

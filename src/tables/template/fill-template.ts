@@ -2,7 +2,7 @@ import mustache, { type TemplateSpans } from 'mustache';
 import { failure, type Problem, type Result, refusal, success } from '../../result.ts';
 import { escapeValue, type ValueEscape } from '../../text/escape.ts';
 import type { SpeedTable } from '../derive/speed-table.ts';
-import { type TagProblem, templateProblems } from './check-template.ts';
+import { templateProblems } from './check-template.ts';
 import { mostOutput } from './template-size.ts';
 import { templateView } from './template-view.ts';
 
@@ -14,8 +14,17 @@ export interface Template {
   readonly text: string;
 }
 
+/** What is wrong with a template. The codes of tags stand here too, since the file that finds them names types of the library. */
+type TemplateCode =
+  | 'otherFile'
+  | 'unknownVariable'
+  | 'listAsText'
+  | 'nestedTooDeep'
+  | 'tooLong'
+  | 'syntax';
+
 /** What is wrong with a template, and where. */
-export interface TemplateProblem extends Problem<TagProblem['code'] | 'tooLong' | 'syntax'> {
+export interface TemplateProblem extends Problem<TemplateCode> {
   /** Counted from 1; null for the whole template. */
   readonly line: number | null;
   readonly column: number | null;
