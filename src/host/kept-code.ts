@@ -15,6 +15,8 @@ interface LoadedPart {
 
 /** By how much more there must be to be worth writing again. */
 const muchMore = 1.1;
+/** What a run that is so many times as long as any before may know more; to find out takes some hundredths of it. */
+const muchLonger = 1.3;
 
 /**
  * Loads the parts of the built program, CommonJS modules of few large files. To read and translate a megabyte of them takes
@@ -55,22 +57,33 @@ export class KeptCode {
   }
 
   /**
-   * Writes what nothing was kept of; after a long run also what it knows much more of. That something cannot be written
-   * is no error: nothing but time depends on it.
+   * Writes what nothing was kept of; after a run that took much longer than any before, in µs of processor time, also what
+   * it knows much more of. That something cannot be written is no error: nothing but time depends on it.
    */
-  keep(isLong: boolean): void {
+  keep(spent: number): void {
     if (this.#folder === null) return;
     try {
-      for (const { name, script, size } of this.#parts) {
-        if (size > 0 && !isLong) continue;
+      const isLong = spent > muchLonger * this.#longest();
+      const news = this.#parts.filter(({ size }) => size === 0 || isLong);
+      for (const { name, script, size } of news) {
         const data = script.createCachedData();
-        if (data.length <= muchMore * size) continue;
-        keepFile(this.#pathOf(name), data, { isPrivate: false });
-        tidyFolders([this.#folder]);
+        if (data.length > muchMore * size) keepFile(this.#pathOf(name), data, { isPrivate: false });
       }
+      if (isLong) keepFile(this.#longestPath(), String(spent), { isPrivate: false });
+      if (news.length > 0) tidyFolders([this.#folder]);
     } catch {
       // Read-only, full, or gone.
     }
+  }
+
+  /** What the longest run took that was looked at, in µs. */
+  #longest(): number {
+    const told = Number(readIfThere(this.#longestPath())?.toString());
+    return Number.isNaN(told) ? 0 : told;
+  }
+
+  #longestPath(): string {
+    return join(this.#folder ?? '', 'longest');
   }
 
   #pathOf(name: string): string {

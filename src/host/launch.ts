@@ -19,9 +19,6 @@ if (process.versions.v8.startsWith('11.')) {
   setFlagsFromString('--no-parallel-scavenge');
 }
 
-/** µs of processor time; to find out what such a run knows more than what is kept takes a hundredth of it. */
-const longRun = 1_000_000;
-
 /** Beside the program: who may write there may change the program too. */
 const folder = fileURLToPath(new URL('./cli/kept/', import.meta.url));
 const keeps = process.env.NODE_DISABLE_COMPILE_CACHE === undefined;
@@ -29,7 +26,7 @@ const code = new KeptCode(keeps ? join(folder, `${build}-${process.version}-${pr
 if (isMainThread) {
   process.once('exit', () => {
     const { user, system } = process.cpuUsage();
-    code.keep(user + system > longRun);
+    code.keep(user + system);
   });
 }
 code.load(fileURLToPath(new URL(isMainThread ? './main.cjs' : './cli/worker.cjs', import.meta.url)));

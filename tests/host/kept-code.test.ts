@@ -18,10 +18,10 @@ beforeEach(() => {
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
 
 /** Loads the program as a run does, and ends the run. */
-function run(place: string | null = kept, isLong = false): unknown {
+function run(place: string | null = kept, spent = 100): unknown {
   const code = new KeptCode(place);
   const exported = code.load(join(folder, 'main.cjs'));
-  code.keep(isLong);
+  code.keep(spent);
   return exported;
 }
 
@@ -34,17 +34,32 @@ test('a module gets what it asks for, of the program and of Node', () => {
 
 test('what the engine has made of every part is kept, and serves the next run', () => {
   run();
-  expect(keptFiles()).toEqual(['main.bin', 'sum.bin']);
+  expect(keptFiles()).toEqual(['longest', 'main.bin', 'sum.bin']);
   const before = writtenAt();
   expect(run()).toMatchObject({ three: 3 });
   expect(writtenAt()).toEqual(before);
 });
 
-test('a long run that knows no more writes nothing', () => {
+test('a longer run that knows no more writes how long it was, and nothing else', () => {
   run();
+  const [, ...before] = writtenAt();
+  run(kept, 1000);
+  expect(writtenAt().slice(1)).toEqual(before);
+  expect(readFileSync(join(kept, 'longest'), 'utf8')).toBe('1000');
+});
+
+test('runs that are no longer are not asked what they know', () => {
+  run(kept, 1000);
   const before = writtenAt();
-  run(kept, true);
+  run(kept, 1200);
   expect(writtenAt()).toEqual(before);
+});
+
+test('a length that is no number counts as none', () => {
+  run();
+  writeFileSync(join(kept, 'longest'), 'long');
+  run(kept, 50);
+  expect(readFileSync(join(kept, 'longest'), 'utf8')).toBe('50');
 });
 
 test('a long run that knows much more writes it', () => {
@@ -54,7 +69,7 @@ test('a long run that knows much more writes it', () => {
   const before = statSync(join(kept, 'main.bin')).size;
   const code = new KeptCode(kept);
   for (const each of code.load(join(folder, 'main.cjs')) as ((x: number) => number)[]) each(2);
-  code.keep(true);
+  code.keep(1000);
   expect(statSync(join(kept, 'main.bin')).size).toBeGreaterThan(1.1 * before);
 });
 
