@@ -5,8 +5,7 @@ import { wordHint } from '../../text/unknown-word.ts';
 import { type TemplateVariable, templateVariables } from './template-variables.ts';
 
 /** What is wrong with a tag of a template. */
-interface TagProblem
-  extends Problem<'otherFile' | 'unknownVariable' | 'listAsText' | 'nestedTooDeep'> {
+interface TagProblem extends Problem<'otherFile' | 'unknownVariable' | 'listAsText' | 'nestedTooDeep'> {
   /** The place in the template as an index of characters. */
   readonly at: number;
 }

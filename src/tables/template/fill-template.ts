@@ -15,13 +15,7 @@ export interface Template {
 }
 
 /** What is wrong with a template. The codes of tags stand here too, since the file that finds them names types of the library. */
-type TemplateCode =
-  | 'otherFile'
-  | 'unknownVariable'
-  | 'listAsText'
-  | 'nestedTooDeep'
-  | 'tooLong'
-  | 'syntax';
+type TemplateCode = 'otherFile' | 'unknownVariable' | 'listAsText' | 'nestedTooDeep' | 'tooLong' | 'syntax';
 
 /** What is wrong with a template, and where. */
 export interface TemplateProblem extends Problem<TemplateCode> {
