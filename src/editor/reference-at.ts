@@ -3,8 +3,7 @@ import { shapes } from '../registry/generated/shapes.ts';
 import { isKind, type Kind } from '../registry/kind.ts';
 import { largestFile } from '../registry/registry-file.ts';
 import { isObject, type Path, type ReferenceTarget, shapeAt } from '../registry/shape.ts';
-import { deepestNesting, parsedTree } from '../registry/yaml/yaml-document.ts';
-import { tooDeepAt } from '../registry/yaml/yaml-nesting.ts';
+import { deepestNesting, treeWithin } from '../registry/yaml/yaml-document.ts';
 
 /** A place in a text where the id of something in the registry stands, or is being typed. */
 export interface ReferencePlace {
@@ -29,8 +28,9 @@ const marker = 'zqz';
 export function referenceAt(text: string, offset: number, kindByPath: Kind | null): ReferencePlace | null {
   if (text.length > largestFile) return null;
   const marked = text.slice(0, offset) + marker + text.slice(offset);
-  if (tooDeepAt(marked, deepestNesting) !== null) return null;
-  const { contents } = parsedTree(marked);
+  const { tree } = treeWithin(marked, deepestNesting);
+  if (tree === null) return null;
+  const { contents } = tree;
   const found = scalarAt(contents, offset, []);
   const root = valuesOf(contents);
   const kind = isKind(root.kind) ? root.kind : kindByPath;

@@ -1,4 +1,5 @@
 import {
+  Composer,
   type Document,
   isAlias,
   isMap,
@@ -12,13 +13,14 @@ import {
   type ParsedNode,
   parseDocument,
   type YAMLMap,
+  YAMLParseError,
 } from 'yaml';
 import { type Span, wholeFile } from '../finding.ts';
 import { isObject, type Path } from '../shape.ts';
 import { conflictProblems } from './merge-conflict.ts';
 import { plainYaml } from './plain-yaml.ts';
 import { rootKeysOf } from './root-keys.ts';
-import { tooDeepAt } from './yaml-nesting.ts';
+import { shallowTokens } from './yaml-nesting.ts';
 import { type YamlProblem, yamlProblems } from './yaml-problem.ts';
 import { linesOf, spanOfNode } from './yaml-span.ts';
 
@@ -43,9 +45,8 @@ export function readYaml(text: string): { document: YamlDocument | null; problem
   const plain = plainYaml(text, deepestNesting);
   if (plain !== null && plain.value !== null)
     return { document: documentOfValue(plain.value, text), problems: [] };
-  const tooDeep = tooDeepAt(text, deepestNesting);
+  const { tree, tooDeep } = treeWithin(text, deepestNesting);
   if (tooDeep !== null) return { document: null, problems: [depthProblem(tooDeep)] };
-  const tree = parsedTree(text);
   const problems = conflictProblems(text) ?? yamlProblems(tree, linesOf(text));
   if (problems.length === 0 && tree.contents === null) problems.push(emptyProblem);
   const unusable = problems.some(({ rule }) => rule !== 'syntax/duplicate-key');
@@ -86,16 +87,34 @@ function documentOf(value: unknown, treeOf: () => Tree, text: string): YamlDocum
 const keptTrees = 4;
 let recentTrees: readonly { readonly key: object; readonly tree: Tree }[] = [];
 
-/** The tree of the full reader, whatever is wrong with the text. */
-export function parsedTree(text: string): Tree {
-  return parseDocument(text, {
-    version: '1.2',
-    schema: 'core',
-    merge: false,
-    prettyErrors: false,
-    stringKeys: true,
-    uniqueKeys: false,
+const readerOptions = {
+  version: '1.2',
+  schema: 'core',
+  merge: false,
+  prettyErrors: false,
+  stringKeys: true,
+  uniqueKeys: false,
+} as const;
+
+/** The tree of the full reader, whatever is wrong with the text, unless it nests deeper than so many levels somewhere. */
+export function treeWithin(
+  text: string,
+  deepest: number,
+): { readonly tree: Tree; readonly tooDeep: null } | { readonly tree: null; readonly tooDeep: Span } {
+  let deep: Span | null = null;
+  const tokens = shallowTokens(text, deepest, (place) => {
+    deep = place;
   });
+  const [tree, second] = new Composer<ParsedNode>(readerOptions).compose(tokens, true, text.length);
+  if (deep !== null || tree === undefined) return { tree: null, tooDeep: deep ?? wholeFile };
+  if (second !== undefined)
+    tree.errors.push(new YAMLParseError([second.range[0], second.range[1]], 'MULTIPLE_DOCS', ''));
+  return { tree: tree as Tree, tooDeep: null };
+}
+
+/** The tree of a text that nests no deeper than a reader can follow. */
+export function parsedTree(text: string): Tree {
+  return parseDocument(text, readerOptions);
 }
 
 const emptyProblem: YamlProblem = {

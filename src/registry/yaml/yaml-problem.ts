@@ -188,22 +188,32 @@ function* nodesOf(node: unknown): Generator<Node> {
   }
 }
 
-/** The parser compares each key with all before it, which takes minutes for a hostile file; a set does not. */
-function repeatedKeys(map: YAMLMap): Scalar[] {
-  const seen = new Set<unknown>();
-  return map.items.flatMap(({ key }) => {
-    if (!isScalar(key)) return [];
-    if (seen.has(key.value)) return [key];
-    seen.add(key.value);
-    return [];
-  });
+interface RepeatedKey {
+  /** Where it stands for the second time. */
+  readonly again: Scalar;
+  readonly times: number;
 }
 
-function duplicateKey(key: Scalar, lines: LineCounter): YamlProblem {
+/** The parser compares each key with all before it, which takes minutes for a hostile file; a map does not. */
+function repeatedKeys(map: YAMLMap): RepeatedKey[] {
+  const known = new Map<unknown, { again: Scalar | null; times: number }>();
+  for (const { key } of map.items) {
+    if (!isScalar(key)) continue;
+    const one = known.get(key.value);
+    if (one === undefined) known.set(key.value, { again: null, times: 1 });
+    else {
+      one.again ??= key;
+      one.times += 1;
+    }
+  }
+  return [...known.values()].flatMap(({ again, times }) => (again === null ? [] : [{ again, times }]));
+}
+
+function duplicateKey({ again, times }: RepeatedKey, lines: LineCounter): YamlProblem {
   return {
     rule: 'syntax/duplicate-key',
-    span: spanOfNode(key, lines),
-    message: `The key "${quote(key.value)}" stands twice in the same mapping`,
+    span: spanOfNode(again, lines),
+    message: `The key "${quote(again.value)}" stands ${times === 2 ? 'twice' : `${times} times`} in the same mapping`,
     help: 'Keep one of them; to state several values, list them as statements under one key.',
   };
 }
