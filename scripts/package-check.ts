@@ -1,17 +1,20 @@
 import { spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { commonJsFaults } from './release/commonjs-project.ts';
-import { contentFaults, packedFiles } from './release/package-contents.ts';
+import { contentFaults, linkFaults, packedFiles } from './release/package-contents.ts';
 
 // `npm run package-check`, after `npm run build`: what is in the package, and whether its types and entrances resolve, also from CommonJS.
 const root = fileURLToPath(new URL('..', import.meta.url));
 
 const sources = readdirSync(join(root, 'src'), { recursive: true, encoding: 'utf8' });
 const files = packedFiles(root);
-const faults = contentFaults(files, new Set(sources.map((path) => path.replaceAll('\\', '/'))));
+const faults = [
+  ...contentFaults(files, new Set(sources.map((path) => path.replaceAll('\\', '/')))),
+  ...linkFaults(files, (file) => readFileSync(join(root, file), 'utf8')),
+];
 for (const fault of faults) process.stderr.write(`${fault}\n`);
 process.stdout.write(`${files.length} files in the package.\n`);
 

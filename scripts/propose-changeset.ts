@@ -36,13 +36,13 @@ async function propose(id: string) {
   const [before, after] = [await diffSide(id, folders, root), await diffSide(undefined, folders, root)];
   if (!before.ok) return before;
   if (!after.ok) return after;
-  return success(
-    proposedChangeset({
-      profiles: diffRegistries(before.value.loaded, after.value.loaded).profiles,
-      schema: schemaDiff(await schemasAt(id), schemasNow()),
-      rules: difference(await rulesAt(id), ruleCodes(readdirSync(`${root}docs/rules`))),
-    }),
-  );
+  const { version } = JSON.parse(readFileSync(`${root}package.json`, 'utf8')) as { version: string };
+  const change = {
+    profiles: diffRegistries(before.value.loaded, after.value.loaded).profiles,
+    schema: schemaDiff(await schemasAt(id), schemasNow()),
+    rules: difference(await rulesAt(id), ruleCodes(readdirSync(`${root}docs/rules`))),
+  };
+  return success(proposedChangeset(change, version));
 }
 
 function difference(before: readonly string[], after: readonly string[]) {

@@ -1,8 +1,11 @@
 import { spawnSync } from 'node:child_process';
+import { posix } from 'node:path';
+import { linksOf, pathOfLink } from '../docs/document-links.ts';
 
 /** What a published package may hold, and nothing else. */
 const allowed: readonly RegExp[] = [
-  /^(?:package\.json|README\.md|CHANGELOG\.md)$/,
+  /^(?:package\.json|(?:README|CHANGELOG|CONTRIBUTING|DEVELOPERS|SECURITY)\.md)$/,
+  /^docs\/(?:[a-z-]+\/)*[A-Za-z0-9-]+\.(?:md|svg|png)$/,
   /^LICENSES\/[^/]+\.txt$/,
   /^schema\/(?:bundle\/|output\/)?[a-z-]+\.schema\.json$/,
   /^schema\/bundle\/catalogue\.json$/,
@@ -21,6 +24,7 @@ const allowed: readonly RegExp[] = [
 const needed: readonly string[] = [
   'package.json',
   'README.md',
+  'docs/README.md',
   'LICENSES/MIT.txt',
   'LICENSES/CC0-1.0.txt',
   'dist/cli.js',
@@ -45,6 +49,23 @@ export function contentFaults(files: readonly string[], sources: ReadonlySet<str
     ...stale.map((file) => `${file} has no source any more: delete dist/ and build again.`),
     ...missing.map((file) => `${file} is missing from the package: run \`npm run build\`.`),
   ];
+}
+
+/**
+ * Sentences about links of the documents of a package that lead to no file of it: whoever has installed it may have no
+ * repository at hand. `textOf` reads a file.
+ */
+export function linkFaults(files: readonly string[], textOf: (file: string) => string): string[] {
+  const known = new Set(files);
+  return files
+    .filter((file) => file.endsWith('.md'))
+    .flatMap((file) => {
+      const targets = linksOf(textOf(file))
+        .map(pathOfLink)
+        .filter((path) => path !== '');
+      const gone = targets.filter((path) => !known.has(posix.join(posix.dirname(file), path)));
+      return gone.map((path) => `${file} links to ${path}, which is not in the package.`);
+    });
 }
 
 function hasSource(file: string, sources: ReadonlySet<string>): boolean {

@@ -4,6 +4,9 @@ import { type Bump, highestBump } from '../../src/decisions/diff/profile-bump.ts
 import type { ProfileChange } from '../../src/decisions/diff/profile-changes.ts';
 import { changeName, sideText } from '../../src/report/diff/change-text.ts';
 import { tellingChanges } from '../../src/report/diff/diff-digest.ts';
+import { slowerTables } from '../../src/report/diff/diff-document.ts';
+import { majorMark } from './changelog-groups.ts';
+import { beforeFirstStable } from './release-version.ts';
 import type { SchemaDiff } from './schema-diff.ts';
 
 /** What has changed in the package since its last release, as far as files show it. */
@@ -26,10 +29,11 @@ interface Proposal {
 }
 
 /**
- * A changeset for a change of the package, or null where no file that it looks at has changed. Major: the shape, or an
- * id that is gone. Minor: new entries, fields and rules. Patch: corrected values.
+ * A changeset for a change of the package of a version, or null where no file that it looks at has changed. Major: the shape, an id
+ * that is gone, or values by which old tables are no longer safe, such as a limit that goes down. Minor: new entries, fields and
+ * rules. Patch: other corrected values. Before 1.0.0 a minor version may hold major changes, which say so.
  */
-export function proposedChangeset(change: PackageChange): string | null {
+export function proposedChangeset(change: PackageChange, version: string): string | null {
   const proposals = [
     ...profileProposals(change.profiles),
     ...schemaProposals(change),
@@ -37,23 +41,33 @@ export function proposedChangeset(change: PackageChange): string | null {
   ];
   const bump = highestBump(proposals.map((proposal) => proposal.bump));
   if (bump === null) return null;
-  return `---\n"meltbounds": ${bump}\n---\n\n${proposals.map(({ text }) => text).join('\n\n')}\n`;
+  const texts = proposals.map(({ text }) => text).join('\n\n');
+  return beforeFirstStable(`---\n"meltbounds": ${bump}\n---\n\n${texts}\n`, version);
 }
 
 function profileProposals(profiles: readonly ProfileDiff[]): Proposal[] {
   const of = (status: ProfileDiff['status']) => profiles.filter((profile) => profile.status === status);
+  const lessSafe = of('changed').filter((profile) => profile.bump === 'major');
+  const corrected = of('changed').filter((profile) => profile.bump !== 'major');
   return [
     ...proposal('minor', 'Added', of('added').map(nameOf), ', '),
-    ...proposal('patch', 'Corrected values', of('changed').map(correctionOf), '; '),
+    ...lessSafe.map((profile) => lessSafeProposal(profile)),
+    ...proposal('patch', 'Corrected values', corrected.map(correctionOf), '; '),
     ...proposal('major', 'Removed', of('removed').map(nameOf), ', '),
   ];
+}
+
+/** Values by which old tables are no longer safe, with the warning that `diff` prints. */
+function lessSafeProposal(profile: ProfileDiff): Proposal {
+  const warning = profile.slowsTables ? slowerTables : 'Tables made by the old version are no longer safe.';
+  return { bump: 'major', text: `Corrected values: ${majorMark}${correctionOf(profile)}. ${warning}` };
 }
 
 function proposal(bump: Bump, group: string, texts: readonly string[], separator: string): Proposal[] {
   if (texts.length === 0) return [];
   const hidden = texts.length - mostProfiles;
   const shown = [...texts.slice(0, mostProfiles), ...(hidden > 0 ? [`and ${hidden} more`] : [])];
-  return [{ bump, text: `${group}: ${shown.join(separator)}.` }];
+  return [{ bump, text: `${group}: ${bump === 'major' ? majorMark : ''}${shown.join(separator)}.` }];
 }
 
 function nameOf({ kind, id, version }: ProfileDiff): string {

@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { linksOf, pathOfLink } from '../../scripts/docs/document-links.ts';
 import { projectFolder } from '../../scripts/docs/documents.ts';
 
 const atTop = ['README.md', 'CONTRIBUTING.md', 'DEVELOPERS.md', 'SECURITY.md', 'profiles/README.md'];
@@ -10,15 +11,15 @@ const pages = readdirSync(`${projectFolder}docs`, { recursive: true, encoding: '
 
 describe('every link of a document leads somewhere:', () => {
   test.each([...atTop, ...pages].map((path) => [path]))('%s', (path) => {
-    expect(linksOf(prose(path)).filter((link) => !leadsSomewhere(path, link))).toEqual([]);
+    expect(linksOf(read(path)).filter((link) => !leadsSomewhere(path, link))).toEqual([]);
   });
 });
 
 test('every page of docs/ can be reached from the README', () => {
   const reached = new Set(['README.md']);
   for (const page of reached) {
-    for (const link of linksOf(prose(page))) {
-      const target = join(dirname(page), pathOf(link)).replaceAll('\\', '/');
+    for (const link of linksOf(read(page))) {
+      const target = join(dirname(page), pathOfLink(link)).replaceAll('\\', '/');
       if (target.endsWith('.md')) reached.add(target);
     }
   }
@@ -34,25 +35,13 @@ test.each([
   expect(leadsSomewhere(path, link)).toBe(leads);
 });
 
-/** A document without its fenced blocks and code spans. */
-function prose(path: string): string {
-  const text = readFileSync(join(projectFolder, path), 'utf8');
-  return text.replaceAll(/^ *```[\s\S]*?^ *```$/gm, '').replaceAll(/`[^`\n]+`/g, 'code');
-}
-
-/** Targets of links and pictures inside of the project, line ends inside of their texts included. */
-function linksOf(text: string): string[] {
-  return [...text.matchAll(/\]\(([^)\s]+)\)/g)]
-    .map(([, target = '']) => target)
-    .filter((target) => !/^[a-z]+:/.test(target));
-}
-
-function pathOf(link: string): string {
-  return link.split('#')[0] ?? '';
+/** A document's text. */
+function read(path: string): string {
+  return readFileSync(join(projectFolder, path), 'utf8');
 }
 
 function leadsSomewhere(from: string, link: string): boolean {
-  const path = pathOf(link);
+  const path = pathOfLink(link);
   const target = path === '' ? join(projectFolder, from) : join(projectFolder, dirname(from), path);
   if (!existsSync(target)) return false;
   const [, anchor] = link.split('#');

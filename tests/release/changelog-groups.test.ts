@@ -7,13 +7,15 @@ describe('the summary of a changeset', () => {
     expect(
       itemsOfSummary('Rules: flow is held against power.\n\nTool: `rules` explains\neach rule.'),
     ).toEqual([
-      { group: 'Rules', text: 'Flow is held against power.' },
-      { group: 'Tool', text: '`rules` explains each rule.' },
+      { group: 'Rules', isMajor: false, text: 'Flow is held against power.' },
+      { group: 'Tool', isMajor: false, text: '`rules` explains each rule.' },
     ]);
   });
 
   it('is about the tool where it names no group', () => {
-    expect(itemsOfSummary('Starts faster.')).toEqual([{ group: 'Tool', text: 'Starts faster.' }]);
+    expect(itemsOfSummary('Starts faster.')).toEqual([
+      { group: 'Tool', isMajor: false, text: 'Starts faster.' },
+    ]);
   });
 
   it('is not split at a word inside of a sentence', () => {
@@ -32,6 +34,8 @@ const written = `# meltbounds
 ### Minor Changes
 
 - Tool: \`diff\` says what a change means.
+- Corrected values: Major: filament a/d 2.0.0. Tables made by the old version are too fast, or gone.
+- Tables: a column for the fan. Docs: recipes.
 - Added: filament a/b 1.0.0. Rules: new \`units/slip\`.
 
 ### Patch Changes
@@ -50,6 +54,11 @@ it('a changelog is sorted by group, what was released before stays', () => {
 
 ## 0.2.0
 
+### Major changes
+
+- **Corrected values:** Filament a/d 2.0.0. Tables made by the old version are too fast, or gone.
+- **Schema:** \`filament/colour\` is gone.
+
 ### Added
 
 - Filament a/b 1.0.0.
@@ -58,17 +67,21 @@ it('a changelog is sorted by group, what was released before stays', () => {
 
 - Filament a/c 2.0.0.
 
-### Schema
-
-- **Major:** \`filament/colour\` is gone.
-
 ### Rules
 
 - New \`units/slip\`.
 
+### Tables
+
+- A column for the fan.
+
 ### Tool
 
 - \`diff\` says what a change means.
+
+### Documents
+
+- Recipes.
 
 ## 0.1.0
 

@@ -1,9 +1,17 @@
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { contentFaults, packedFiles } from '../../scripts/release/package-contents.ts';
+import { contentFaults, linkFaults, packedFiles } from '../../scripts/release/package-contents.ts';
 
 const whole = [
-  ...['package.json', 'README.md', 'LICENSES/MIT.txt', 'LICENSES/CC0-1.0.txt', 'schema/filament.schema.json'],
+  ...[
+    'package.json',
+    'README.md',
+    'docs/README.md',
+    'LICENSES/MIT.txt',
+    'LICENSES/CC0-1.0.txt',
+    'schema/filament.schema.json',
+  ],
   'schema/bundle/filament.schema.json',
   ...[
     'dist/cli.js',
@@ -53,9 +61,24 @@ describe('the contents of a package', () => {
   });
 });
 
+it('a link of a packed document that leads out of the package is told', () => {
+  const files = ['README.md', 'docs/README.md', 'docs/rules.md'];
+  const texts: Readonly<Record<string, string>> = {
+    'README.md': '[Rules](docs/rules.md#severity) [Code](src/core.ts) [elsewhere](https://example.org/)',
+    'docs/README.md': '[up](../README.md) `[no](link.md)` [gone](gone.md)',
+    'docs/rules.md': '[here](#severity)',
+  };
+  expect(linkFaults(files, (file) => texts[file] ?? '')).toEqual([
+    'README.md links to src/core.ts, which is not in the package.',
+    'docs/README.md links to gone.md, which is not in the package.',
+  ]);
+});
+
 it('what npm packs from this project is allowed, a build aside', { tags: 'long' }, () => {
-  const files = packedFiles(fileURLToPath(new URL('../../', import.meta.url)));
+  const root = fileURLToPath(new URL('../../', import.meta.url));
+  const files = packedFiles(root);
   const others = files.filter((file) => !file.startsWith('dist/'));
   expect(others).toContain('schema/output/index.schema.json');
   expect(contentFaults(others, sources).filter((fault) => fault.includes('does not belong'))).toEqual([]);
+  expect(linkFaults(files, (file) => readFileSync(`${root}${file}`, 'utf8'))).toEqual([]);
 });

@@ -2,7 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { cpSync, mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { commitAll } from '../git-repository.ts';
 import { sampleRegistry, temporaryFolder } from '../sample-registry.ts';
 
@@ -13,7 +13,8 @@ it('`npm run propose-changeset` writes what has changed in profiles, schemas and
 }, () => {
   const registry = sampleRegistry();
   const at = (path: string) => join(registry.cwd, path);
-  for (const folder of ['schema', 'docs/rules']) cpSync(join(root, folder), at(folder), { recursive: true });
+  for (const part of ['schema', 'docs/rules', 'package.json'])
+    cpSync(join(root, part), at(part), { recursive: true });
   mkdirSync(at('.changeset'));
   commitAll(registry.cwd, 'Start');
   registry.edit('jobs/hook.yaml', 'version: 1.0.0', 'version: 1.0.1');
@@ -31,10 +32,10 @@ it('`npm run propose-changeset` writes what has changed in profiles, schemas and
   expect(run('nowhere')).toMatchObject({ status: 2, stderr: expect.stringContaining('git knows no commit') });
 });
 
-/** What a release needs of the project, in a repository of its own, with two changesets. */
-function projectCopy(): string {
+/** What a release needs of the project, in a repository of its own, with these changesets. */
+function projectCopy(changesets: Readonly<Record<string, readonly [bump: string, text: string]>>): string {
   const folder = temporaryFolder();
-  for (const name of ['package.json', 'CHANGELOG.md', 'scripts']) {
+  for (const name of ['package.json', 'package-lock.json', 'CHANGELOG.md', 'scripts']) {
     cpSync(join(root, name), join(folder, name), { recursive: true });
   }
   mkdirSync(join(folder, '.changeset'));
@@ -43,25 +44,51 @@ function projectCopy(): string {
   }
   const changeset = (name: string, bump: string, text: string) =>
     writeFileSync(join(folder, '.changeset', name), `---\n"meltbounds": ${bump}\n---\n\n${text}\n`);
-  changeset('one.md', 'minor', 'Rules: new `units/slip`. Tool: `diff` says what a change means.');
-  changeset('two.md', 'patch', 'Corrected values: filament a/b 1.0.1.');
+  for (const [name, [bump, text]] of Object.entries(changesets)) changeset(`${name}.md`, bump, text);
   symlinkSync(join(root, 'node_modules'), join(folder, 'node_modules'), 'dir');
   writeFileSync(join(folder, '.gitignore'), 'node_modules\n');
   commitAll(folder, 'Start');
   return folder;
 }
 
-it('`npm run version` moves the version and writes the changelog by group', { tags: 'long' }, () => {
-  const folder = projectCopy();
-  const { status, stderr } = spawnSync('npm', ['run', '--silent', 'version'], {
+/** Sets the version of a copy, as an earlier release has left it. */
+function setVersion(folder: string, version: string): void {
+  for (const name of ['package.json', 'package-lock.json']) {
+    const file = join(folder, name);
+    writeFileSync(file, readFileSync(file, 'utf8').replace('"version": "0.0.0"', `"version": "${version}"`));
+  }
+}
+
+/** Cuts a version in a copy: what it is, what the lock file says, and what the changelog says of it. */
+function cutVersion(folder: string, ...args: string[]) {
+  const { status, stderr } = spawnSync('npm', ['run', '--silent', 'version', '--', ...args], {
     cwd: folder,
     encoding: 'utf8',
   });
   expect(status, stderr).toBe(0);
-  const manifest = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as { version: string };
-  expect(manifest.version).toBe('0.1.0');
-  const changelog = readFileSync(join(folder, 'CHANGELOG.md'), 'utf8');
-  expect(changelog).toContain(`## 0.1.0
+  const read = (name: string) => readFileSync(join(folder, name), 'utf8');
+  const { version } = JSON.parse(read('package.json')) as { version: string };
+  const lock = JSON.parse(read('package-lock.json')) as {
+    version: string;
+    packages: Record<string, { version: string }>;
+  };
+  const [release = ''] = read('CHANGELOG.md')
+    .split(/^(?=## )/m)
+    .slice(1);
+  return { version, locked: [lock.version, lock.packages['']?.version], release };
+}
+
+describe('`npm run version`', { tags: 'long' }, () => {
+  it('moves the version, that of the lock file too, and writes the changelog by group', () => {
+    const folder = projectCopy({
+      one: ['minor', 'Rules: new `units/slip`. Tool: `diff` says what a change means.'],
+      two: ['patch', 'Corrected values: filament a/b 1.0.1.'],
+    });
+    const lockBefore = readFileSync(join(folder, 'package-lock.json'), 'utf8');
+    expect(cutVersion(folder)).toEqual({
+      version: '0.1.0',
+      locked: ['0.1.0', '0.1.0'],
+      release: `## 0.1.0
 
 ### Corrected values
 
@@ -74,6 +101,46 @@ it('`npm run version` moves the version and writes the changelog by group', { ta
 ### Tool
 
 - \`diff\` says what a change means.
-`);
-  expect(changelog).not.toMatch(/(?:Minor|Patch) Changes/);
+`,
+    });
+    // Nothing else of the lock file moves.
+    expect(readFileSync(join(folder, 'package-lock.json'), 'utf8').replaceAll('"0.1.0"', '"0.0.0"')).toBe(
+      lockBefore.replaceAll('"0.1.0"', '"0.0.0"'),
+    );
+  });
+
+  it('cuts 0.1.0 as the first version, whatever changed on the way to it', () => {
+    const folder = projectCopy({ one: ['major', 'Tool: all methods are reached by one entrance.'] });
+    expect(cutVersion(folder)).toMatchObject({
+      version: '0.1.0',
+      release: '## 0.1.0\n\n### Tool\n\n- All methods are reached by one entrance.\n',
+    });
+  });
+
+  it('stays below 1.0.0 for a breaking change, and names it before all others', () => {
+    const folder = projectCopy({
+      one: ['minor', 'Rules: new `units/slip`.'],
+      two: [
+        'major',
+        'Added: job peg 1.0.0.\n\nCorrected values: Major: filament a/b 2.0.0. Tables made by the old version are too fast, or gone.',
+      ],
+      three: ['major', 'Schema: `filament/tint` is gone.'],
+    });
+    setVersion(folder, '0.3.2');
+    expect(cutVersion(folder)).toMatchObject({
+      version: '0.4.0',
+      release: expect.stringMatching(
+        /^## 0\.4\.0\n\n### Major changes\n\n- \*\*Corrected values:\*\* Filament a\/b 2\.0\.0\. Tables made by the old version are too fast, or gone\.\n- \*\*Schema:\*\* `filament\/tint` is gone\.\n\n### Added\n\n- Job peg 1\.0\.0\.\n\n### Rules\n/,
+      ),
+    });
+  });
+
+  it('cuts 1.0.0 when it is told to', () => {
+    const folder = projectCopy({ one: ['major', 'Tool: what it promises, it keeps from now on.'] });
+    setVersion(folder, '0.9.0');
+    expect(cutVersion(folder, '--first-stable')).toMatchObject({
+      version: '1.0.0',
+      locked: ['1.0.0', '1.0.0'],
+    });
+  });
 });

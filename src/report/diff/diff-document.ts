@@ -103,6 +103,9 @@ function findingsSection(
   ]);
 }
 
+/** What whoever prints by tables that are slower now has to hear. */
+export const slowerTables = 'Tables made by the old version are too fast, or gone.';
+
 const changeColumns = [
   ...leftColumns('bump', 'what'),
   { heading: 'old', align: 'right' },
@@ -117,7 +120,7 @@ function profileSection(profile: ProfileDiff, limits: DiffLimits): Section {
   const blocks: Block[] = [
     ...(shown.length === 0 ? [] : [table(wrapped(changeColumns, 1, 2, 3, 5), shown.map(changeCells))]),
     ...(hidden === 0 ? [] : [paragraph(`And ${counted(hidden, 'change')} more.`)]),
-    ...(profile.slowsTables ? [paragraph('Tables made by the old version are too fast, or gone.')] : []),
+    ...(profile.slowsTables ? [paragraph(slowerTables)] : []),
     ...(notes === 0 ? [] : [paragraph(`${counted(notes, 'change')} of notes, names, sources or intervals.`)]),
   ];
   return section(
