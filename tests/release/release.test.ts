@@ -33,11 +33,21 @@ it('`npm run propose-changeset` writes what has changed in profiles, schemas and
 });
 
 /** What a release needs of the project, in a repository of its own, with these changesets. */
-function projectCopy(changesets: Readonly<Record<string, readonly [bump: string, text: string]>>): string {
+function projectCopy(
+  changesets: Readonly<Record<string, readonly [bump: string, text: string]>>,
+  version = '0.0.0',
+): string {
   const folder = temporaryFolder();
-  for (const name of ['package.json', 'package-lock.json', 'CHANGELOG.md', 'scripts']) {
-    cpSync(join(root, name), join(folder, name), { recursive: true });
+  cpSync(join(root, 'scripts'), join(folder, 'scripts'), { recursive: true });
+  for (const name of ['package.json', 'package-lock.json']) {
+    // The first version in either file is that of the package itself, in the lock file the second too.
+    const text = readFileSync(join(root, name), 'utf8');
+    const { version: now } = JSON.parse(text) as { version: string };
+    const own = `"name": "meltbounds",\n`;
+    const parts = text.split(new RegExp(`(?<=${own} *)"version": "${now}"`));
+    writeFileSync(join(folder, name), parts.join(`"version": "${version}"`));
   }
+  writeFileSync(join(folder, 'CHANGELOG.md'), '# Changelog\n');
   mkdirSync(join(folder, '.changeset'));
   for (const name of ['config.json', 'changelog.cjs']) {
     cpSync(join(root, '.changeset', name), join(folder, '.changeset', name));
@@ -49,14 +59,6 @@ function projectCopy(changesets: Readonly<Record<string, readonly [bump: string,
   writeFileSync(join(folder, '.gitignore'), 'node_modules\n');
   commitAll(folder, 'Start');
   return folder;
-}
-
-/** Sets the version of a copy, as an earlier release has left it. */
-function setVersion(folder: string, version: string): void {
-  for (const name of ['package.json', 'package-lock.json']) {
-    const file = join(folder, name);
-    writeFileSync(file, readFileSync(file, 'utf8').replace('"version": "0.0.0"', `"version": "${version}"`));
-  }
 }
 
 /** Cuts a version in a copy: what it is, what the lock file says, and what the changelog says of it. */
@@ -118,15 +120,17 @@ describe('`npm run version`', { tags: 'long' }, () => {
   });
 
   it('stays below 1.0.0 for a breaking change, and names it before all others', () => {
-    const folder = projectCopy({
-      one: ['minor', 'Rules: new `units/slip`.'],
-      two: [
-        'major',
-        'Added: job peg 1.0.0.\n\nCorrected values: Major: filament a/b 2.0.0. Tables made by the old version are too fast, or gone.',
-      ],
-      three: ['major', 'Schema: `filament/tint` is gone.'],
-    });
-    setVersion(folder, '0.3.2');
+    const folder = projectCopy(
+      {
+        one: ['minor', 'Rules: new `units/slip`.'],
+        two: [
+          'major',
+          'Added: job peg 1.0.0.\n\nCorrected values: Major: filament a/b 2.0.0. Tables made by the old version are too fast, or gone.',
+        ],
+        three: ['major', 'Schema: `filament/tint` is gone.'],
+      },
+      '0.3.2',
+    );
     expect(cutVersion(folder)).toMatchObject({
       version: '0.4.0',
       release: expect.stringMatching(
@@ -136,8 +140,7 @@ describe('`npm run version`', { tags: 'long' }, () => {
   });
 
   it('cuts 1.0.0 when it is told to', () => {
-    const folder = projectCopy({ one: ['major', 'Tool: what it promises, it keeps from now on.'] });
-    setVersion(folder, '0.9.0');
+    const folder = projectCopy({ one: ['major', 'Tool: what it promises, it keeps from now on.'] }, '0.9.0');
     expect(cutVersion(folder, '--first-stable')).toMatchObject({
       version: '1.0.0',
       locked: ['1.0.0', '1.0.0'],
