@@ -48,10 +48,12 @@ await keepCurrent(claimsOutput, claimsOutputSchema(existing(claimsOutput) ?? '')
 await keepCurrent(`${generated}validators.js`, await validatorsModule());
 await keepCurrent(`${generatedRules}rule-files.ts`, ruleFilesModule());
 
-// What the script of the catalogue shows of the registry reads what has just been written.
+// What the scripts of the catalogue show of the registry reads what has just been written.
 const { siteScriptModule } = await import('./generate/site-script.ts');
 await mkdir(generatedSite, { recursive: true });
 await keepCurrent(`${generatedSite}site-script.ts`, await siteScriptModule());
+const { benchScriptsModule } = await import('./generate/bench-scripts.ts');
+await keepCurrent(`${generatedSite}bench-scripts.ts`, await benchScriptsModule());
 
 // Rules, kinds and methods read by what has just been written, so they cannot be loaded before.
 const { listingOutputs, listingSchema } = await import('./generate/output-lists.ts');

@@ -4,6 +4,7 @@ import { Ajv } from 'ajv';
 import standaloneCode from 'ajv/dist/standalone/index.js';
 import formatsPlugin from 'ajv-formats';
 import { build } from 'esbuild';
+import type { Kind } from '../../src/registry/kind.ts';
 import {
   kindNames,
   readSchema,
@@ -33,8 +34,11 @@ export function addFactKeywords(ajv: Ajv, keyFacts: Schema): void {
   ajv.addKeyword({ keyword: 'meltboundsShared', metaSchema: { $ref: `${$id}#/definitions/shared` } });
 }
 
-/** Source text of an ES module that exports one validator a kind and the digest of the schemas. */
-export async function validatorsModule(read: SchemaReader = readSchema): Promise<string> {
+/** Source text of an ES module that exports one validator a kind, of some or all kinds, and the digest of the schemas. */
+export async function validatorsModule(
+  read: SchemaReader = readSchema,
+  kinds: readonly Kind[] = kindNames,
+): Promise<string> {
   const ajv = new Ajv({
     allErrors: true,
     verbose: true,
@@ -49,11 +53,11 @@ export async function validatorsModule(read: SchemaReader = readSchema): Promise
   addFactKeywords(ajv, read('key-facts'));
   for (const name of [...sharedNames, ...kindNames]) ajv.addSchema(read(name));
   const ids = Object.fromEntries(
-    kindNames.map((kind) => [kind, `https://meltbounds.example/schema/${kind}.schema.json`]),
+    kinds.map((kind) => [kind, `https://meltbounds.example/schema/${kind}.schema.json`]),
   );
   const bundled = await build({
     stdin: {
-      contents: `${withoutUnread(standalone(ajv, ids))}\nexport const validators = { ${kindNames.join(', ')} };`,
+      contents: `${withoutUnread(standalone(ajv, ids))}\nexport const validators = { ${kinds.join(', ')} };`,
       resolveDir: schemaFolder,
       loader: 'js',
     },

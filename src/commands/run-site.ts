@@ -1,5 +1,10 @@
-import { join, resolve } from 'node:path';
+import { dirname, join, relative, resolve, sep } from 'node:path';
+import { configuredEditor } from '../host/configured-registries.ts';
+import { registryFolders } from '../host/registry-folders.ts';
+import { schemaPathFrom } from '../host/schema-files.ts';
 import { syncFolder } from '../host/writing/sync-folder.ts';
+import type { BenchOptions } from '../site/bench/bench-files.ts';
+import type { WebEditor } from '../site/bench/web-editor.ts';
 import { formatSite } from '../site/format-site.ts';
 import { counted } from '../text/words.ts';
 import type { CliContext } from './cli-context.ts';
@@ -12,13 +17,18 @@ export interface SiteOptions extends RegistryOptions {
 }
 
 export async function runSite(options: SiteOptions, cli: CliContext, exit: Exit): Promise<void> {
+  const folders = registryFolders(options.registry, cli.cwd);
+  if (!folders.ok) return exit.cannotRun(folders.error);
+  const webEditor = configuredEditor(cli.cwd);
+  if (!webEditor.ok) return exit.cannotRun(webEditor.error);
   const opened = await openRegistry(cli, options);
   if (!opened.ok) return exit.cannotRun(opened.error);
   const { registry, trust } = opened.value;
   const today = options.today ?? cli.today();
   const { progress = () => {}, cwd } = cli;
+  const bench = benchOptions(folders.value.at(-1) ?? cwd, cwd, webEditor.value);
   const files: (readonly [path: string, text: string])[] = [];
-  for (const { path, text } of formatSite(registry, today)) {
+  for (const { path, text } of formatSite(registry, today, bench)) {
     files.push([path, text]);
     progress(`Catalogue: ${counted(files.length, 'file')} …`);
   }
@@ -31,4 +41,14 @@ export async function runSite(options: SiteOptions, cli: CliContext, exit: Exit)
   cli.out(
     `${counted(files.length, 'file')} under ${options.out}: ${changed} written, ${files.length - changed} as they were, ${removed} removed. Open ${join(options.out, 'index.html')}.\n`,
   );
+}
+
+/** How the bench page names the files of the team's own registry. */
+function benchOptions(own: string, cwd: string, webEditor: WebEditor | null): BenchOptions {
+  const slashed = (path: string) => path.replaceAll('\\', '/');
+  const schemas = dirname(schemaPathFrom(own, own, 'trial.schema.json'));
+  return {
+    setting: { folder: slashed(relative(cwd, own)), schemas: slashed(schemas), webEditor },
+    isOwn: (path) => resolve(cwd, path).startsWith(own + sep),
+  };
 }

@@ -3,6 +3,8 @@ import { dirname, isAbsolute, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { isObject } from '../registry/shape.ts';
 import { type Problem, type Result, refusal, success } from '../result.ts';
+import { templateProblem, type WebEditor } from '../site/bench/web-editor.ts';
+import { quote } from '../text/quote.ts';
 import { readPlainFile } from './read-plain-file.ts';
 
 const example = '"meltbounds": {"registries": ["meltbounds", "profiles"]}';
@@ -10,8 +12,10 @@ const example = '"meltbounds": {"registries": ["meltbounds", "profiles"]}';
 /** Bytes. */
 const largestManifest = 1 << 20;
 
-/** Why package.json does not say which registries there are. */
-export type ConfigProblem = Problem<'unreadableConfig' | 'noRegistriesNamed' | 'outsideFolder'>;
+/** What is wrong with what package.json says of the registries and their repository. */
+export type ConfigProblem = Problem<
+  'unreadableConfig' | 'noRegistriesNamed' | 'outsideFolder' | 'badWebEditor'
+>;
 
 /**
  * The registries that package.json in a folder names under `meltbounds`, the team's own last; null where it names
@@ -23,7 +27,11 @@ export function configuredRegistries(cwd: string): Result<readonly string[] | nu
   const config = readConfig(path);
   if (!config.ok) return config;
   if (config.value === undefined) return success(null);
-  const { registries } = isObject(config.value) ? config.value : { registries: undefined };
+  const { registries, webEditor } = isObject(config.value)
+    ? config.value
+    : { registries: undefined, webEditor: undefined };
+  // Who names a web editor need not name registries.
+  if (registries === undefined && webEditor !== undefined) return success(null);
   if (!Array.isArray(registries) || registries.length === 0 || !registries.every(isName)) {
     return refusal(
       'noRegistriesNamed',
@@ -37,6 +45,42 @@ export function configuredRegistries(cwd: string): Result<readonly string[] | nu
     'outsideFolder',
     `package.json: the registry "${outside}" lies outside of this folder`,
     'Name a folder inside it, or an installed package.',
+  );
+}
+
+/**
+ * The web editor of the code host that package.json names under `meltbounds`; null where it names none. Problems: a file
+ * that is no JSON, or addresses that are no templates of https addresses.
+ */
+export function configuredEditor(cwd: string): Result<WebEditor | null, ConfigProblem> {
+  const path = join(cwd, 'package.json');
+  if (!existsSync(path)) return success(null);
+  const config = readConfig(path);
+  if (!config.ok) return config;
+  const named = isObject(config.value) ? config.value.webEditor : undefined;
+  if (named === undefined) return success(null);
+  const { newFile, editFile, ...others } = isObject(named)
+    ? named
+    : { newFile: undefined, editFile: undefined };
+  const [stray] = Object.keys(others);
+  if (stray !== undefined) return badEditor(`has a key "${quote(stray)}"`);
+  if (typeof newFile !== 'string') return badEditor('has no text under newFile');
+  if (typeof editFile !== 'string') return badEditor('has no text under editFile');
+  for (const [key, template] of Object.entries({ newFile, editFile })) {
+    const problem = templateProblem(template);
+    if (problem !== null) return badEditor(`${key} ${problem}`);
+  }
+  return success({ newFile, editFile });
+}
+
+const editorExample =
+  '"webEditor": {"newFile": "https://code.example/team/registry/new/main?filename={path}&value={text}", "editFile": "https://code.example/team/registry/edit/main/{path}"}';
+
+function badEditor(what: string) {
+  return refusal(
+    'badWebEditor',
+    `package.json: "webEditor" of "meltbounds" ${what}`,
+    `Write it like this: ${editorExample}`,
   );
 }
 

@@ -35,10 +35,13 @@ export interface RegistryTexts {
 
 /**
  * Reads one or several registries from memory; later ones add to earlier ones. It touches nothing but the texts, so that
- * it runs in a browser too. Every problem is collected, and one broken file hides no other.
+ * it runs in a browser too. Every problem is collected, and one broken file hides no other. `parse` is how each file is parsed.
  */
-export function loadFiles(registries: readonly RegistryTexts[]): LoadedRegistry {
-  return linkFiles(registries.flatMap(filesOfTexts));
+export function loadFiles(
+  registries: readonly RegistryTexts[],
+  parse: ParseFile = parseFile,
+): LoadedRegistry {
+  return linkFiles(registries.flatMap(filesOfTexts), parse);
 }
 
 function filesOfTexts({ folder, texts }: RegistryTexts): FileWithSiblings[] {

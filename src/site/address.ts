@@ -5,6 +5,7 @@ import type { FullRequest } from '../tables/derive/every-pairing.ts';
 export const rootPages = {
   home: 'index.html',
   compare: 'compare.html',
+  bench: 'bench.html',
   machines: 'machines.html',
   filaments: 'filaments.html',
   trials: 'trials.html',
@@ -24,6 +25,22 @@ export const stylePath = 'style.css';
 /** The script of the pages that have one, and what it knows of the registry. */
 export const scriptPath = 'catalogue.js';
 export const dataPath = 'catalogue-data.js';
+
+/** What the bench page runs: its script, the worker that calculates, and what keeps it at hand without a network. */
+export const benchScripts = {
+  page: 'bench.js',
+  worker: 'bench-worker.js',
+  offline: 'bench-offline.js',
+} as const;
+
+/** What the bench page knows of the registry from the start; the rest it loads when a run is begun. */
+export const benchDataPath = 'bench-data.js';
+export const commonPartPath = 'bench/common.json';
+
+/** The part of the registry that is about a machine or a filament. */
+export function partPath(kind: 'machine' | 'filament', id: string): string {
+  return `bench/${kindFolders[kind]}/${id}.json`;
+}
 
 /** Page of a profile by its path from the root of the site. */
 export function profilePage(kind: Kind, id: string): string {

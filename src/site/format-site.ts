@@ -4,6 +4,7 @@ import { likelyPairings } from '../tables/derive/likely-pairings.ts';
 import type { OmittedPairing } from '../tables/write/table-index.ts';
 import { problemLine } from '../text/problem-text.ts';
 import { besidePage, rootPages, scriptPath, stylePath } from './address.ts';
+import { type BenchOptions, benchFiles } from './bench/bench-files.ts';
 import { type Catalogue, reductionsOf } from './catalogue.ts';
 import { type CataloguedPairing, cataloguedPairing } from './catalogued-pairing.ts';
 import { comparedPairing } from './compare/compared-pairing.ts';
@@ -24,9 +25,14 @@ import { siteStyle } from './site-style.ts';
 
 /**
  * The catalogue of a registry, file by file: pages that can be read without script, and the data beside them. The same
- * registry gives the same bytes on the same day. `today` is the day by which evidence is judged, YYYY-MM-DD.
+ * registry gives the same bytes on the same day. `today` is the day by which evidence is judged, YYYY-MM-DD; `bench` says how
+ * the bench page names files, by default those of a registry in the folder `profiles`.
  */
-export function* formatSite(registry: Registry, today: string): Generator<SiteFile> {
+export function* formatSite(
+  registry: Registry,
+  today: string,
+  bench: BenchOptions = usualBench,
+): Generator<SiteFile> {
   const reductionOf = reductionsOf(registry);
   const pairings: CataloguedPairing[] = [];
   const omitted: OmittedPairing[] = [];
@@ -46,7 +52,13 @@ export function* formatSite(registry: Registry, today: string): Generator<SiteFi
   yield { path: stylePath, text: siteStyle.trimStart() };
   yield catalogueScript(catalogueData(catalogue));
   yield { path: scriptPath, text: siteScript };
+  yield* benchFiles(registry, bench);
 }
+
+const usualBench: BenchOptions = {
+  setting: { folder: 'profiles', schemas: '../schema', webEditor: null },
+  isOwn: () => true,
+};
 
 function* pagesOf(catalogue: Catalogue): Generator<SiteFile> {
   const { registry } = catalogue;

@@ -2,18 +2,30 @@ import type { Document } from '../text/document.ts';
 import { formatHtml } from '../text/format-html.ts';
 import { element, type Markup } from '../text/html-element.ts';
 import { documentInPrint } from '../units/in-print.ts';
-import { dataPath, rootPages, scriptPath, stylePath, wayFrom } from './address.ts';
+import {
+  benchDataPath,
+  benchScripts,
+  dataPath,
+  rootPages,
+  scriptPath,
+  stylePath,
+  wayFrom,
+} from './address.ts';
 import type { SiteFile } from './site-file.ts';
 
 /** Nothing is loaded but from the site itself, and nothing is sent anywhere (W3C, Content Security Policy Level 3). */
 const contentPolicy = ["default-src 'none'", "style-src 'self'", "base-uri 'none'", "form-action 'none'"];
 
 /** Scripts of the site itself, on the pages that have one. */
-const scriptPolicy = "script-src 'self'";
+const scriptPolicy = ["script-src 'self'"];
+
+/** The bench page also starts workers and loads data, all of it from the site itself. */
+const benchPolicy = [...scriptPolicy, "worker-src 'self'", "connect-src 'self'"];
 
 const mainPages = [
   ['Pairings', rootPages.home],
   ['Compare', rootPages.compare],
+  ['Bench', rootPages.bench],
   ['Machines', rootPages.machines],
   ['Filaments', rootPages.filaments],
   ['Trials', rootPages.trials],
@@ -37,25 +49,35 @@ export function documentPage(path: string, title: string, document: Document): S
 
 /** A page of the site around its content, in English. */
 export function sitePage(path: string, title: string, content: readonly Markup[]): SiteFile {
-  return pageWith(path, title, content, []);
+  return pageWith(path, title, content, { scripts: [], policy: [] });
 }
 
 /** A page that can do more where scripts run: the data of the catalogue, then the script. */
 export function scriptedPage(path: string, title: string, content: readonly Markup[]): SiteFile {
-  return pageWith(path, title, content, [dataPath, scriptPath]);
+  return pageWith(path, title, content, { scripts: [dataPath, scriptPath], policy: scriptPolicy });
+}
+
+/** The page on which trials are typed. */
+export function benchScriptedPage(path: string, title: string, content: readonly Markup[]): SiteFile {
+  return pageWith(path, title, content, {
+    scripts: [benchDataPath, benchScripts.page],
+    policy: benchPolicy,
+  });
 }
 
 function pageWith(
   path: string,
   title: string,
   content: readonly Markup[],
-  scripts: readonly string[],
+  { scripts, policy }: { readonly scripts: readonly string[]; readonly policy: readonly string[] },
 ): SiteFile {
   const to = wayFrom(path);
-  const policy = scripts.length === 0 ? contentPolicy : [...contentPolicy, scriptPolicy];
   const head = element('head', {}, [
     element('meta', { charset: 'utf-8' }),
-    element('meta', { 'http-equiv': 'Content-Security-Policy', content: policy.join('; ') }),
+    element('meta', {
+      'http-equiv': 'Content-Security-Policy',
+      content: [...contentPolicy, ...policy].join('; '),
+    }),
     element('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
     element('title', {}, [title]),
     element('link', { rel: 'stylesheet', href: to(stylePath) }),

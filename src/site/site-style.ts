@@ -1,4 +1,5 @@
 import { htmlStyle } from '../tables/card/html-style.ts';
+import { benchStyle } from './bench-style.ts';
 
 /**
  * Style sheet of the catalogue: that of the pages of tables, so that both look alike, with what a site has besides. One
@@ -53,6 +54,7 @@ div.unreal { padding: .1rem 0 .1rem 1.4rem; background: repeating-linear-gradien
 .pairings .why { min-width: 9rem; font-size: .9rem; }
 .readings { width: auto; }
 ul.caution, ul.warning { list-style: none; padding-left: .8rem; }
+${benchStyle.trim()}
 pre { white-space: pre-wrap; overflow-wrap: anywhere; border-left: 3px solid var(--line); padding-left: .8rem; }
 @media (max-width: 30rem) { body { padding: 0 .8rem 2rem; } caption { max-width: calc(100vw - 2rem); } }
 @media print { nav, footer, .pages { display: none; } a { color: inherit; text-decoration: none; } }

@@ -15,7 +15,8 @@ export async function startChromium(): Promise<Browser> {
   return chromium.launch({ executablePath: pathOfChromium(), args: ['--disable-dev-shm-usage'] });
 }
 
-function pathOfChromium(): string {
+/** Path of the Chromium of the system. Where there is none, the error says what to install. */
+export function pathOfChromium(): string {
   const named = process.env.CHROMIUM;
   if (named !== undefined && !existsSync(named)) {
     throw new Error(`CHROMIUM names ${named}, and there is no such file.`);

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { runCommand } from '../run-command.ts';
@@ -16,9 +16,50 @@ describe('site', () => {
 
     registry.edit('jobs/hook.yaml', 'version: 1.0.0', 'version: 1.0.1');
     const second = await write();
-    // Its page, its data, and the digest in the list of jobs.
-    expect(second.out).toMatch(/: 3 written, \d+ as they were, 0 removed\./);
+    // Its page, its data, and the digest in the list of jobs; what every bench has of the registry, and the list of what it keeps.
+    expect(second.out).toMatch(/: 5 written, \d+ as they were, 0 removed\./);
     expect(readFileSync(join(registry.cwd, 'public/jobs/hook.html'), 'utf8')).toContain('1.0.1');
+  });
+
+  it('hands the bench page what is the team’s own, and the web editor that package.json names', async () => {
+    const registry = sampleRegistry();
+    const webEditor = {
+      newFile: 'https://code.example/new/main?filename={path}&value={text}',
+      editFile: 'https://code.example/edit/main/{path}',
+    };
+    writeFileSync(join(registry.cwd, 'package.json'), JSON.stringify({ meltbounds: { webEditor } }));
+    expect(await runCommand(registry.cwd, ['site', '--out', 'public'])).toMatchObject({ status: 0, err: '' });
+    const data = readFileSync(join(registry.cwd, 'public/bench-data.js'), 'utf8');
+    expect(data).toContain(
+      `"setting":${JSON.stringify({ folder: 'profiles', schemas: '../node_modules/meltbounds/schema', webEditor })}`,
+    );
+    const part = JSON.parse(
+      readFileSync(join(registry.cwd, 'public/bench/machines/plumstead/wren.json'), 'utf8'),
+    );
+    expect(part.files).toContainEqual({
+      path: 'machines/plumstead/wren.yaml',
+      text: registry.read('machines/plumstead/wren.yaml'),
+      isOwn: true,
+    });
+  });
+
+  it.each([
+    [
+      { newFile: 'http://code.example/{path}', editFile: 'https://code.example/{path}' },
+      'newFile does not begin with https://',
+    ],
+    [{ newFile: 'https://code.example/{path}' }, 'has no text under editFile'],
+    [
+      { newFile: 'https://a.example/{path}', editFile: 'https://a.example/{path}', tabs: 2 },
+      'has a key "tabs"',
+    ],
+    ['https://code.example/{path}', 'has no text under newFile'],
+  ])('refuses the web editor %j', async (webEditor, message) => {
+    const registry = sampleRegistry();
+    writeFileSync(join(registry.cwd, 'package.json'), JSON.stringify({ meltbounds: { webEditor } }));
+    const { status, err } = await runCommand(registry.cwd, ['site', '--out', 'public']);
+    expect({ status, err }).toMatchObject({ status: 2, err: expect.stringContaining(message) });
+    expect(existsSync(join(registry.cwd, 'public'))).toBe(false);
   });
 
   it('needs a folder', async () => {
