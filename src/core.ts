@@ -136,6 +136,7 @@ export {
   type FullRequest,
 } from './tables/derive/every-pairing.ts';
 export { formatRowExplanation } from './tables/derive/explain-row.ts';
+export { type LikelyPairings, likelyPairings } from './tables/derive/likely-pairings.ts';
 export type { MeltLimit } from './tables/derive/limits/melt-limit.ts';
 export { findRow, rowAddress } from './tables/derive/row-address.ts';
 export type { RowFlag } from './tables/derive/row-flag.ts';

@@ -2,6 +2,8 @@ import { tableCautions } from '../knowledge/cautions.ts';
 import { type Origin, originOf, originSentence } from '../knowledge/origin.ts';
 import type { Source } from '../registry/generated/documents.ts';
 import type { Registry } from '../registry/registry.ts';
+import type { LikelyPairings } from '../tables/derive/likely-pairings.ts';
+import { enumerated } from '../text/words.ts';
 import type { AnyExportTable } from './export-table.ts';
 
 /** A written table. */
@@ -17,9 +19,12 @@ export interface WrittenTable {
 interface PackageFacts {
   /** Licence of the registry, by its SPDX id; null where it is not known. */
   readonly licence: string | null;
-  /** Whether pairings that nothing names together have no table. */
-  readonly isCut: boolean;
+  /** What tables were derived for. */
+  readonly pairings: LikelyPairings;
 }
+
+/** Policies that are named. */
+const mostNamed = 4;
 
 /** Version of the form of an export: it grows when a program that reads one must change. */
 const exportFormat = 'meltbounds-export/1';
@@ -31,14 +36,14 @@ const exportFormat = 'meltbounds-export/1';
 export function dataPackage(
   registry: Registry,
   tables: readonly WrittenTable[],
-  { licence, isCut }: PackageFacts,
+  { licence, pairings }: PackageFacts,
 ): Record<string, unknown> {
   const sources = [...registry.source.values()].map(({ data }) => packageSource(data));
   return {
     $schema: 'https://datapackage.org/profiles/2.0/datapackage.json',
     name: 'meltbounds-export',
     title: 'Measured limits of material-extrusion machines and filaments',
-    description: descriptionOf(wholeOrigin(registry), isCut),
+    description: descriptionOf(wholeOrigin(registry), pairings),
     ...(licence !== null && { licenses: [{ name: licence }] }),
     ...(sources.length > 0 && { sources }),
     format: exportFormat,
@@ -46,15 +51,27 @@ export function dataPackage(
   };
 }
 
-function descriptionOf(origin: Origin, isCut: boolean): string {
+function descriptionOf(origin: Origin, pairings: LikelyPairings): string {
   return [
     originSentence(origin) ?? '',
     'Numbers are in the unit that the name of a column ends with, or that stands in the column `unit` of their row.',
-    isCut ? 'Tables are given for pairings that a trial or a melt flow limit names together.' : '',
+    tablesNote(pairings),
     ...tableCautions,
   ]
     .filter((sentence) => sentence !== '')
     .join(' ');
+}
+
+function tablesNote({ requests, isCut }: LikelyPairings): string {
+  if (requests.length === 0) return 'No tables were derived.';
+  const policies = [...new Set(requests.map(({ policy }) => policy))];
+  const under = `${policies.length > 1 ? 'policies' : 'policy'} ${enumerated(policies)}`;
+  const which = isCut
+    ? 'pairings that a trial or a melt flow limit names together'
+    : 'every pairing that has one';
+  return policies.length > mostNamed
+    ? `Tables are given for ${which}.`
+    : `Tables are given for ${which}, under ${under}.`;
 }
 
 /** What of the whole registry is not real. */

@@ -1,6 +1,6 @@
 import { reducingOnce } from '../bench/reducing-once.ts';
 import type { Registry } from '../registry/registry.ts';
-import { likelyPairings } from '../tables/derive/likely-pairings.ts';
+import { type LikelyPairings, likelyPairings } from '../tables/derive/likely-pairings.ts';
 import { jsonText } from '../text/json-text.ts';
 import { beginSha256 } from '../text/sha256.ts';
 import { claimRows, claimsTable } from './claims-table.ts';
@@ -39,6 +39,8 @@ export interface ExportOptions {
   readonly program: string;
   /** Licence of the registry, by its SPDX id; unless given none is named. */
   readonly licence?: string;
+  /** What tables are derived for; unless given what `likelyPairings` finds. None: the tables have no rows. */
+  readonly pairings?: LikelyPairings;
 }
 
 /**
@@ -51,22 +53,18 @@ export function* exportRegistry(
   registry: Registry,
   options: ExportOptions,
 ): Generator<FilePart, readonly ExportedTable[]> {
-  const { today, program, licence = null } = options;
+  const { today, program, licence = null, pairings = likelyPairings(registry) } = options;
   const files = new Map(exportTables.map((table) => [table.name, growingFile(table, program)]));
-  const { requests, isCut } = likelyPairings(registry);
   const source: ExportSource = { registry, today, reduce: reducingOnce(registry) };
-  for (const { table, cells } of rowsOf(source, requests)) yield* files.get(table)?.add(cells) ?? [];
+  for (const { table, cells } of rowsOf(source, pairings)) yield* files.get(table)?.add(cells) ?? [];
   for (const file of files.values()) yield* file.end();
   const written = [...files.values()].map(({ facts }) => facts());
-  const description = jsonText(dataPackage(registry, written, { licence, isCut }));
+  const description = jsonText(dataPackage(registry, written, { licence, pairings }));
   yield { name: 'datapackage.json', bytes: new TextEncoder().encode(description) };
   return written.map(({ path, rows }) => ({ path, rows }));
 }
 
-function* rowsOf(
-  source: ExportSource,
-  requests: ReturnType<typeof likelyPairings>['requests'],
-): Generator<ExportedRow> {
+function* rowsOf(source: ExportSource, { requests }: LikelyPairings): Generator<ExportedRow> {
   yield* readingRows(source);
   yield* trialRows(source);
   yield* resultRows(source);

@@ -31,6 +31,28 @@ describe('export', () => {
     expect(readdirSync(join(registry.cwd, 'export')).filter((name) => name.startsWith('.'))).toEqual([]);
   });
 
+  it('derives tables under one policy, or none', async () => {
+    const registry = sampleRegistry();
+    const house = registry.read('policies/house.yaml');
+    registry.write('policies/other.yaml', house.replace('id: house', 'id: other'));
+    const rowsOfTables = async (...args: string[]) => {
+      const { status, out } = await runCommand(registry.cwd, ['export', '--out', 'export', ...args]);
+      const described = JSON.parse(readFileSync(join(registry.cwd, 'export/datapackage.json'), 'utf8'));
+      return [status, Number(/^tables\.parquet +(\d+)$/m.exec(out)?.[1]), described.description];
+    };
+    expect(await rowsOfTables()).toEqual([0, 96, expect.stringContaining('under policies house and other.')]);
+    expect(await rowsOfTables('--policy', 'other')).toEqual([
+      0,
+      48,
+      expect.stringContaining('under policy other.'),
+    ]);
+    expect(await rowsOfTables('--no-tables')).toEqual([
+      0,
+      0,
+      expect.stringContaining('No tables were derived.'),
+    ]);
+  });
+
   it('reads the folder that is named, as with --registry', async () => {
     const { cwd } = sampleRegistry();
     const elsewhere = temporaryFolder();
@@ -61,6 +83,7 @@ describe('export', () => {
     [['export'], "required option '--out <folder>'"],
     [['export', '--out', 'export', 'nowhere'], 'nowhere'],
     [['export', '--out', 'export', '--licence', 'as you like'], 'SPDX'],
+    [['export', '--out', 'export', '--policy', 'hose'], 'house'],
   ])('cannot run as %j', async (args, message) => {
     const { cwd } = sampleRegistry();
     expect(await runCommand(cwd, args)).toMatchObject({

@@ -1,4 +1,4 @@
-import { Argument, Command, InvalidArgumentError } from 'commander';
+import { Argument, Command, InvalidArgumentError, Option } from 'commander';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
 import { rememberOption } from '../open-memory.ts';
@@ -18,6 +18,12 @@ export function exportCommand(cli: CliContext, exit: Exit): Command {
       'licence of the registry for datapackage.json, such as CC0-1.0 (default: none is named)',
       licenceArgument,
     )
+    .addOption(
+      new Option('--policy <id>', 'tables under these house rules only (default: under all)').conflicts(
+        'tables',
+      ),
+    )
+    .option('--no-tables', 'derive no tables, which of a large registry take most of the time')
     .addOption(todayOption())
     .addOption(registryOption())
     .addOption(rememberOption())
@@ -27,6 +33,7 @@ export function exportCommand(cli: CliContext, exit: Exit): Command {
 Examples:
   meltbounds export --out export
   meltbounds export profiles --out export --licence CC0-1.0
+  meltbounds export --out export --policy workshop
 
 Exit status: 0 files written; 2 the command cannot run.`,
     )

@@ -1,4 +1,5 @@
 import { join, resolve } from 'node:path';
+import { exportPairings } from '../../export/export-pairings.ts';
 import { type ExportedTable, exportRegistry, type FilePart } from '../../export/export-registry.ts';
 import type { Progress } from '../../host/progress.ts';
 import { writeParts } from '../../host/writing/write-parts.ts';
@@ -11,6 +12,8 @@ export interface ExportCommandOptions extends RegistryOptions {
   readonly out: string;
   readonly licence?: string;
   readonly today?: string;
+  readonly policy?: string;
+  readonly tables: boolean;
 }
 
 export async function runExport(
@@ -25,8 +28,11 @@ export async function runExport(
   const opened = await openRegistry(cli, { ...options, registry: [...folders, ...options.registry] });
   if (!opened.ok) return exit.cannotRun(opened.error);
   const { registry, trust } = opened.value;
+  const pairings = exportPairings(registry, options);
+  if (!pairings.ok) return exit.cannotRun(pairings.error);
   const today = options.today ?? cli.today();
-  const parts = exportRegistry(registry, { today, program, ...(licence !== undefined && { licence }) });
+  const asked = { today, program, pairings: pairings.value, ...(licence !== undefined && { licence }) };
+  const parts = exportRegistry(registry, asked);
   const tables: ExportedTable[] = [];
   const watched = watch(parts, progress, (all) => tables.push(...all));
   const written = await writeParts(watched, resolve(cwd, out), out, cwd, () => trust(today));

@@ -2,27 +2,37 @@ import { nozzleIds } from '../../registry/nozzle.ts';
 import { idsOf, type Registry } from '../../registry/registry.ts';
 import { everyPairing, type FullRequest } from './every-pairing.ts';
 
-/** Pairings that are tried at most. */
+/** Pairings that are all tried; of more than that those alone which something names together. */
 const mostTried = 20_000;
 
 /** Pairings that are worth a table, and whether those that nothing names together were left out. */
-interface LikelyPairings {
+export interface LikelyPairings {
   readonly requests: readonly FullRequest[];
   readonly isCut: boolean;
 }
 
+/** How pairings are looked for: under one policy, and how many are tried before only likely ones are. */
+interface PairingSearch {
+  readonly policy?: string;
+  readonly most?: number;
+}
+
 /**
- * Every pairing of a registry under each policy; of a large one those whose machine and filament a trial or a melt flow limit
+ * Every pairing of a registry under each policy or the given one; of a large one those whose machine and filament a trial or a melt flow limit
  * names together, since a claim that holds for a whole family would give each machine a table for each filament of it.
  */
-export function likelyPairings(registry: Registry, most = mostTried): LikelyPairings {
+export function likelyPairings(
+  registry: Registry,
+  { policy: asked, most = mostTried }: PairingSearch = {},
+): LikelyPairings {
+  const policies = asked === undefined ? idsOf(registry, 'policy') : [asked];
   const nozzles = [...registry.machine.values()].reduce((sum, { data }) => sum + nozzleIds(data).length, 0);
-  if (nozzles * registry.filament.size * registry.policy.size <= most) {
-    const every = everyPairing(registry);
+  if (nozzles * registry.filament.size * policies.length <= most) {
+    const every = everyPairing(registry, asked);
     return { requests: every.ok ? every.value : [], isCut: false };
   }
   const fitted = [...namedTogether(registry)].sort().map((key) => key.split(' '));
-  const requests = idsOf(registry, 'policy').flatMap((policy) =>
+  const requests = policies.flatMap((policy) =>
     fitted.map(([machine = '', nozzle = '', filament = '']) => ({ machine, nozzle, filament, policy })),
   );
   return { requests, isCut: true };

@@ -13,7 +13,7 @@ it('every pairing of a small registry is tried', () => {
 });
 
 it('of a large one those alone whose machine and filament something names together', () => {
-  const { requests, isCut } = likelyPairings(registry, 1);
+  const { requests, isCut } = likelyPairings(registry, { most: 1 });
   expect(isCut).toBe(true);
   const measured = {
     machine: 'plumstead/wren',
@@ -28,4 +28,11 @@ it('of a large one those alone whose machine and filament something names togeth
   );
   const named = new Set([...trials, ...limits]);
   expect(requests.filter(({ nozzle, filament }) => !named.has(`${nozzle} ${filament}`))).toEqual([]);
+});
+
+it.each([{}, { most: 1 }])('those of one policy are those of all that are under it: %j', (search) => {
+  const all = likelyPairings(registry, search).requests;
+  const one = likelyPairings(registry, { ...search, policy: 'house' }).requests;
+  expect(one).toEqual(all.filter(({ policy }) => policy === 'house'));
+  expect(one.length).toBeGreaterThan(0);
 });
