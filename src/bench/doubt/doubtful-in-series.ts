@@ -7,8 +7,8 @@ import { chanceOf, isUnlikely } from './unlikely.ts';
 export interface SeriesCourse {
   /** How the readings go with the setting, where that is known. */
   readonly course: 'falling' | 'rising' | 'any';
-  /** Standard deviation of a reading, given the steps without the judged one, and the degrees of freedom that it is known to. */
-  readonly scatterAt: (level: number, others: readonly StepOfOthers[]) => Scatter;
+  /** How a reading may scatter, given the steps without the judged one. */
+  readonly scatterAt: (level: number, others: readonly StepOfOthers[]) => readonly PossibleScatter[];
   /** Step of the display at a level. */
   readonly resolutionAt: (level: number) => number;
   /** A smaller deviation is no slip, however little the others scatter. */
@@ -17,7 +17,9 @@ export interface SeriesCourse {
   readonly endsWithin?: { readonly first?: number; readonly last?: number };
 }
 
-interface Scatter {
+/** A standard deviation, the degrees of freedom that it is known to, and how probable it is among others. */
+export interface PossibleScatter {
+  readonly probability: number;
   readonly deviation: number;
   readonly freedom: number;
 }
@@ -118,15 +120,18 @@ function judge(reading: ScaledReading, place: number, steps: readonly Step[], co
   const inside = Math.min(Math.max(reading.y, low), high);
   const ofOwn = own.length > 0 ? (others[place]?.mean ?? inside) : null;
   const expected = ofOwn ?? inside;
-  const { deviation, freedom } = course.scatterAt(expected, others);
   const alike = ofOwn === null ? 2 : own.length;
-  const spread = Math.hypot(
-    deviation * Math.sqrt(1 + 1 / alike),
-    course.resolutionAt(expected) / Math.sqrt(12),
-  );
+  const display = course.resolutionAt(expected) / Math.sqrt(12);
+  const scatters = course.scatterAt(expected, others).map(({ probability, deviation, freedom }) => {
+    const spread = Math.hypot(deviation * Math.sqrt(1 + 1 / alike), display);
+    return { probability, spread, chance: chanceOf((reading.y - expected) / spread, freedom, readings) };
+  });
+  const mean = (of: (each: (typeof scatters)[number]) => number) =>
+    scatters.reduce((sum, each) => sum + each.probability * of(each), 0);
   return {
-    ...{ reading, expected, spread, outside: Math.abs(reading.y - inside) },
-    chance: chanceOf((reading.y - expected) / spread, freedom, readings),
+    ...{ reading, expected, outside: Math.abs(reading.y - inside) },
+    spread: Math.sqrt(mean(({ spread }) => spread ** 2)),
+    chance: mean(({ chance }) => chance),
   };
 }
 
@@ -190,8 +195,8 @@ function endCorridor(
 export function pooledScatter(
   steps: readonly StepOfOthers[],
   usual: { readonly scatter: number; readonly freedom: number },
-): Scatter {
+): PossibleScatter[] {
   const freedom = steps.reduce((sum, { count }) => sum + count - 1, usual.freedom);
   const squares = steps.reduce((sum, step) => sum + step.squares, usual.freedom * usual.scatter ** 2);
-  return { deviation: Math.sqrt(squares / freedom), freedom };
+  return [{ probability: 1, deviation: Math.sqrt(squares / freedom), freedom }];
 }

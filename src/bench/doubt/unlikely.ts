@@ -1,7 +1,7 @@
 import { studentTDistribution } from '../../statistics/student-t.ts';
 
 /** How often one of all readings of a sound sheet may seem doubtful by chance (common practice, no source). */
-const mostFalse = 0.002;
+const mostFalse = 0.005;
 
 /**
  * Probability that one of so many sound readings is that far off, in standard deviations that are known to some degrees of

@@ -24,7 +24,7 @@ export function doubtfulWeighings(
   }));
   const found = doubtfulInSeries(readings, {
     course: 'falling',
-    scatterAt: () => ({ deviation: usual.steps * massResolution, freedom: usual.freedom }),
+    scatterAt: () => [{ probability: 1, deviation: usual.steps * massResolution, freedom: usual.freedom }],
     resolutionAt: () => massResolution,
     least: leastShare * Math.min(...mass),
     endsWithin: { first: endsWithin, last: endsWithin },

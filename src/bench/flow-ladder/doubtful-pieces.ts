@@ -1,4 +1,4 @@
-import { doubtfulInSeries, type StepOfOthers } from '../doubt/doubtful-in-series.ts';
+import { doubtfulInSeries, type PossibleScatter, type StepOfOthers } from '../doubt/doubtful-in-series.ts';
 import { type DoubtfulReading, relativeDoubts } from '../doubt/doubtful-reading.ts';
 import { usualMassResolution } from '../facts/instrument-facts.ts';
 import type { Observations } from '../sheet/observations.ts';
@@ -6,16 +6,23 @@ import type { FlowLadderRun } from './flow-ladder-facts.ts';
 
 /** Relative scatter of pieces that are delivered in full, and what it counts in degrees of freedom (common practice, no source). */
 const usual = { scatter: 0.005, freedom: 4 };
-/** Scatter past the onset, of a piece that is missing all, and what it counts in degrees of freedom (common practice, no source). */
-const usualPastOnset = { scatter: 0.03, freedom: 6 };
+/** Scatters past the onset of a piece that is missing all, and how likely they are beforehand (common practice, no source). */
+const scattersPastOnset = [
+  { scatter: 0.005, prior: 0.6 },
+  { scatter: 0.02, prior: 0.2 },
+  { scatter: 0.06, prior: 0.2 },
+] as const;
 /** What a piece of the plateau may be missing. */
 const plateau = 0.03;
 const leastDeviation = 0.025;
 const fewestSteps = 4;
+/** How many times the fall behind it the first step may lie above the second: an onset does not level off before it begins. */
+const firstWithin = 3;
 
 /**
  * The pieces of a ladder that weigh what neither their repeats nor the neighbouring steps let expect: the mass per fed length
- * does not rise with the flow, and it scatters the more the more is missing. Pieces from a halt on tell nothing.
+ * does not rise with the flow, and it scatters the more the more is missing: how much, the repeats past the onset tell (Bayes'
+ * theorem over a few scatters). Pieces from a halt on tell nothing.
  */
 export function doubtfulPieces({ columns, rows }: Observations, run: FlowLadderRun): DoubtfulReading[] {
   const { commandedFlow = [], feedLength = [], extrudedMass = [] } = columns;
@@ -33,6 +40,7 @@ export function doubtfulPieces({ columns, rows }: Observations, run: FlowLadderR
   const resolution = run.massResolution ?? usualMassResolution;
   const found = doubtfulInSeries(pieces, {
     course: 'falling',
+    endsWithin: { first: firstWithin },
     scatterAt: scatterOfPieces,
     resolutionAt: (level) => resolution / (Math.exp(level) * shortest),
     least: leastDeviation,
@@ -45,24 +53,28 @@ export function doubtfulPieces({ columns, rows }: Observations, run: FlowLadderR
 }
 
 /** How far a piece may be from a level of the logarithm of the mass per fed length, by what the others do. */
-function scatterOfPieces(level: number, others: readonly StepOfOthers[]) {
+function scatterOfPieces(level: number, others: readonly StepOfOthers[]): PossibleScatter[] {
   const top = topOf(others);
   const missingOf = (mean: number) => Math.max(0, top - mean);
   const full = scatterInFull(others.filter(({ mean }) => missingOf(mean) <= plateau));
   const missing = missingOf(level);
-  if (missing <= plateau) return { deviation: Math.sqrt(full.variance), freedom: full.freedom };
+  const { freedom } = full;
+  if (missing <= plateau) return [{ probability: 1, deviation: Math.sqrt(full.variance), freedom }];
   const past = others.filter(({ mean, count }) => missingOf(mean) > plateau && count > 1);
-  const freedom = past.reduce((sum, { count }) => sum + count - 1, usualPastOnset.freedom);
-  const squares = past.reduce(
-    (sum, { mean, count, squares: own }) =>
-      sum + Math.max(0, own - (count - 1) * full.variance) / missingOf(mean) ** 2,
-    usualPastOnset.freedom * usualPastOnset.scatter ** 2,
+  const logs = scattersPastOnset.map(({ scatter, prior }) =>
+    past.reduce((sum, { mean, count, squares }) => {
+      const variance = full.variance + (scatter * missingOf(mean)) ** 2;
+      return sum - ((count - 1) * Math.log(variance) + squares / variance) / 2;
+    }, Math.log(prior)),
   );
-  const growing = (squares / freedom) * missing ** 2;
-  return {
-    deviation: Math.sqrt(full.variance + growing),
-    freedom: Math.min(freedom, full.freedom + past.length),
-  };
+  const best = Math.max(...logs);
+  const weights = logs.map((log) => Math.exp(log - best));
+  const whole = weights.reduce((sum, weight) => sum + weight, 0);
+  return scattersPastOnset.map(({ scatter }, index) => ({
+    probability: (weights[index] ?? 0) / whole,
+    deviation: Math.sqrt(full.variance + (scatter * missing) ** 2),
+    freedom,
+  }));
 }
 
 /** The level of full delivery: the median of the upper half, which one reading that is off does not move. */

@@ -33,10 +33,13 @@ export function doubtfulReferences(observations: Observations, run: SetPointChec
           })
         : doubtfulInSeries(own, {
             course: 'any',
-            scatterAt: (_, others) => ({
-              deviation: Math.max(usual[scale.name], wavering(others)),
-              freedom: usual.freedom,
-            }),
+            scatterAt: (_, others) => [
+              {
+                probability: 1,
+                deviation: Math.max(usual[scale.name], wavering(others)),
+                freedom: usual.freedom,
+              },
+            ],
             resolutionAt: () => resolution,
             least: least[scale.name],
             endsWithin: { last: lastWithin },

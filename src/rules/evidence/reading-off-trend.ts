@@ -19,9 +19,9 @@ export const rule: ProfileRule<'trial'> = {
   rationale:
     'One misread digit shifts the result or hides it; nobody sees that any more once a limit is adopted.',
   source:
-    'JCGM 100:2008 (GUM), 4.2.6 and G.3: a deviation far beyond what repeats spread; one sound sheet in 500 by chance (common practice, no source).',
+    'JCGM 100:2008 (GUM), 4.2.6 and G.3: a deviation far beyond what repeats spread; one sound sheet in 200 by chance (common practice, no source).',
   formula:
-    "n P(|T| > |y - y'|/u) < 0.002, y' expected from the other readings, u its standard deviation, T Student's t, n readings",
+    "n P(|T| > |y - y'|/u) < 0.005, y' expected from the other readings, u its standard deviation, T Student's t, n readings",
   example: {
     kind: 'trial',
     bad: ladder([8, 12, 14, 16, 18, 20, 22, 24]).replace('14, 400, 1.225', '14, 400, 1.025'),
