@@ -24,8 +24,9 @@ export const rule: ProfileRule<'filament'> = {
   example: stating('filament', 'softening', { bad: '130 Cel', good: '77 Cel' }),
   *check(profile, { registry }) {
     const families = familiesOf(profile.data, registry);
-    const band = softeningBand(families);
-    if (band === null) return;
+    const softens = softeningOf(families);
+    if (softens === null) return;
+    const { band } = softens;
     const below = Math.max(allowance, modifiedShare * (band.low - roomTemperature));
     const sane = { low: band.low - below, high: band.high + allowance };
     for (const { path, value } of stated(profile.data.softening, ['softening'])) {
@@ -33,20 +34,28 @@ export const rule: ProfileRule<'filament'> = {
       yield {
         path,
         part: 'value',
-        message: `A softening at ${shown(value, 'temperature')} does not fit ${familyNames(families)}, which softens within ${shownRange(band, 'temperature')}`,
+        message: `A softening at ${shown(value, 'temperature')} does not fit ${familyNames(families)}, ${softens.words}`,
         found: shown(value, 'temperature'),
         allowed: shownRange(sane, 'temperature'),
         source: band.source,
-        help: 'State the glass transition of an amorphous grade; check digits, unit and polymer.',
+        help: 'State the glass transition, or the deflection under load of a grade that crystallises; check digits, unit and polymer.',
       };
     }
   },
 };
 
-function softeningBand(families: readonly Polymer[]): Envelope | null {
+/** Where a family softens, and what it is that happens there: the glass transition, and the melting of one that crystallises. */
+function softeningOf(
+  families: readonly Polymer[],
+): { readonly band: Envelope; readonly words: string } | null {
   const glass = widest(families, 'glassTransition');
-  const crystalline = families.some(({ structure }) => structure === 'semiCrystalline');
-  if (glass === null || !crystalline) return glass;
+  if (glass === null) return null;
+  const words = `whose glass transition lies within ${shownRange(glass, 'temperature')}`;
+  if (!families.some(({ structure }) => structure === 'semiCrystalline')) return { band: glass, words };
   const melting = widest(families, 'melting');
-  return melting && { low: glass.low, high: melting.high, source: melting.source };
+  if (melting === null) return null;
+  return {
+    band: { low: glass.low, high: melting.high, source: melting.source },
+    words: `${words}, and which melts within ${shownRange(melting, 'temperature')}`,
+  };
 }
