@@ -3,7 +3,6 @@ import { diffRegistries } from '../../decisions/diff/diff-registries.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
 import { formatDiff } from '../../report/diff/diff-formats.ts';
 import type { DiffFormat } from '../../report/report-formats.ts';
-import { capFindings } from '../../rules/engine/cap-findings.ts';
 import { type CliContext, exitStatus } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
 import { openMemory } from '../open-memory.ts';
@@ -33,8 +32,7 @@ export async function runDiff(
   if (!memory.ok) return exit.cannotRun(memory.error);
   for (const { loaded } of [base.value, head.value]) rememberReductions(loaded.registry, memory.value);
   progress('Comparing profiles and tables …');
-  const compared = diffRegistries(base.value.loaded, head.value.loaded);
-  const found = { ...compared, findings: capFindings(compared.findings) };
+  const found = diffRegistries(base.value.loaded, head.value.loaded);
   const trusted = trust(memory.value, cli.today());
   progress('');
   if (!trusted.ok) return exit.cannotRun(trusted.error);
