@@ -5,6 +5,7 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 import axe, { type AxeResults } from 'axe-core';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { methodNames } from '../../src/bench/method-facts.ts';
 import { runCommand } from '../run-command.ts';
 import { type BegunRun, beginLadder, readings, typeLadder } from './bench-steps.ts';
 import { startChromium } from './chromium.ts';
@@ -51,8 +52,9 @@ describe('the bench page in a browser', { tags: 'browser' }, () => {
     return { page, context, complaints };
   }
 
-  /** Waits until all that was typed is judged. */
+  /** Waits until all that was typed is reduced and judged. */
   async function judged(page: Page): Promise<void> {
+    await page.locator('#bench-limit[aria-busy="false"]').waitFor();
     await page.locator('#bench-files:not([inert]) #bench-verdict').waitFor();
   }
 
@@ -123,13 +125,13 @@ describe('the bench page in a browser', { tags: 'browser' }, () => {
     await beginLadder(page, untested);
     await typeLadder(page, 47);
     const limit = page.locator('#bench-limit');
-    await page.locator('#bench-limit strong').waitFor();
+    await judged(page);
     const before = await limit.textContent();
     const first = readings(page).first();
     await first.fill('2.00');
-    await expect.poll(() => limit.textContent(), { timeout: 5000 }).not.toBe(before);
+    await expect.poll(() => limit.textContent(), { timeout: 10_000 }).not.toBe(before);
     await page.getByRole('button', { name: 'Undo' }).click();
-    await expect.poll(() => limit.textContent(), { timeout: 5000 }).toBe(before);
+    await expect.poll(() => limit.textContent(), { timeout: 10_000 }).toBe(before);
     expect(await first.inputValue()).not.toBe('2.00');
     await first.focus();
     await page.keyboard.press('Enter');
@@ -139,6 +141,53 @@ describe('the bench page in a browser', { tags: 'browser' }, () => {
     await first.fill('three');
     await page.getByText('This is no number.').waitFor();
     expect(await first.getAttribute('aria-invalid')).toBe('true');
+  });
+
+  it('shows the limit within 0.3 s after a reading, as the median of nine', async () => {
+    const { page } = await newPage();
+    await page.addInitScript(`
+      globalThis.delays = [];
+      let typed = 0;
+      addEventListener('input', () => { typed = performance.now(); }, true);
+      addEventListener('DOMContentLoaded', () =>
+        new MutationObserver((changes) => {
+          if (typed === 0 || !changes.some(({ target }) => target.id === 'bench-limit')) return;
+          delays.push(performance.now() - typed);
+          typed = 0;
+        }).observe(document.body, { childList: true, subtree: true }));
+    `);
+    await page.goto(`${served.address}bench.html`);
+    await beginLadder(page, untested);
+    await typeLadder(page, 47);
+    await judged(page);
+    await page.evaluate('void (delays.length = 0)');
+    const limit = page.locator('#bench-limit');
+    for (let step = 1; step <= 9; step++) {
+      const before = await limit.textContent();
+      await readings(page)
+        .first()
+        .fill(step % 2 === 1 ? '3.20' : '3.36');
+      await expect.poll(() => limit.textContent(), { timeout: 10_000 }).not.toBe(before);
+      await judged(page);
+    }
+    const delays = await page.evaluate<number[]>('delays');
+    expect(delays).toHaveLength(9);
+    expect(delays.toSorted((one, other) => one - other)[4]).toBeLessThan(300);
+  });
+
+  it.each([...methodNames])('begins a run of %s', async (method) => {
+    const { page, complaints } = await newPage();
+    await page.goto(`${served.address}bench.html`);
+    await page.getByLabel('Method').selectOption(method);
+    await page.getByLabel('Machine').selectOption('emberlow/hearth');
+    await page.getByLabel('Filament').selectOption('quillmere/rigging-abs');
+    await page.getByRole('button', { name: 'Begin' }).click();
+    await readings(page).first().waitFor();
+    await judged(page);
+    await page.getByText('The plan: what to expect').click();
+    expect(await page.locator('#bench-plan h3').count()).toBeGreaterThan(1);
+    expect(await page.locator('#bench-verdict').textContent()).toMatch(/^\d+ finding|^No problems/);
+    expect(complaints).toEqual([]);
   });
 
   it('lets nobody lose the other’s readings where one run is open on two pages', async () => {
@@ -151,17 +200,20 @@ describe('the bench page in a browser', { tags: 'browser' }, () => {
     await page.getByText('open on another page').waitFor();
     await readings(page).nth(0).fill('3,36');
     await readings(other).nth(1).fill('3,35');
-    await expect.poll(() => readings(other).nth(0).inputValue(), { timeout: 5000 }).toBe('3,36');
-    await expect.poll(() => readings(page).nth(1).inputValue(), { timeout: 5000 }).toBe('3,35');
+    await expect.poll(() => readings(other).nth(0).inputValue(), { timeout: 10_000 }).toBe('3,36');
+    await expect.poll(() => readings(page).nth(1).inputValue(), { timeout: 10_000 }).toBe('3,35');
     // Of two texts in one field the later counts, on both pages and on the disk.
-    await readings(other).nth(0).fill('3,34');
-    await readings(other).nth(2).focus();
     await readings(page).nth(3).focus();
-    await expect.poll(() => readings(page).nth(0).inputValue(), { timeout: 5000 }).toBe('3,34');
+    await readings(other).nth(0).fill('3,34');
+    await expect.poll(() => readings(page).nth(0).inputValue(), { timeout: 10_000 }).toBe('3,34');
+    await readings(other).nth(1).focus();
+    await readings(page).nth(1).fill('3,33');
+    await readings(other).nth(2).focus();
+    await expect.poll(() => readings(other).nth(1).inputValue(), { timeout: 10_000 }).toBe('3,33');
     await page.reload();
     await readings(page).first().waitFor();
     expect(await readings(page).nth(0).inputValue()).toBe('3,34');
-    expect(await readings(page).nth(1).inputValue()).toBe('3,35');
+    expect(await readings(page).nth(1).inputValue()).toBe('3,33');
   });
 
   it('opens without a network once it was opened with one, and reduces', async () => {

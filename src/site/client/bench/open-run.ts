@@ -100,12 +100,19 @@ export function openRun(
     files.inert = judgedAt !== live.draft().changed;
     if (judged !== null) show('bench-files', judgedMarkup(judged, live.draft(), setting.webEditor));
   };
+  // A limit that is about to change is not read out.
+  const showBusy = (isBusy: boolean) => at('bench-limit')?.setAttribute('aria-busy', String(isBusy));
+  const refresh = () => {
+    showRows();
+    showFacts();
+  };
   const reduce = async () => {
     const draft = live.draft();
     const answer = await worker.ask({ ask: 'reduce', draft });
     if (answer === null) return;
     reduced = answer;
     show('bench-limit', limitMarkup(answer));
+    showBusy(draft.changed !== live.draft().changed);
     show('bench-others', otherResultsMarkup(answer));
     show('bench-plot', plotMarkup(answer, draft.fields.get('id') ?? 'trial'));
     show('bench-warnings', warningMarkup(answer));
@@ -130,6 +137,7 @@ export function openRun(
     showFiles();
   };
   const changed = () => {
+    showBusy(true);
     showRows();
     showFiles();
     clearTimeout(timer);
@@ -166,6 +174,8 @@ export function openRun(
     },
   };
   startActions(section, actions);
+  // What another page has typed meanwhile is kept out of a field that somebody is in.
+  section.addEventListener('focusout', () => setTimeout(refresh));
   keepAwake();
   showRows();
   showFiles();
