@@ -15,7 +15,7 @@ const [profiles = 10_000, rounds = 3] = process.argv.slice(2).map(Number);
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'meltbounds-benchmark-'));
 const large = join(folder, 'large');
-const program = join(root, 'dist', 'cli.js');
+const program = join(root, 'dist', 'cli.cjs');
 const loop = join(root, 'scripts', 'benchmark', 'plain-loop.mjs');
 const one = 'profiles/filaments/ashgrove/stagecraft-pla.yaml';
 

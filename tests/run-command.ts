@@ -80,7 +80,7 @@ export async function checked(cwd: string, ...args: string[]): Promise<JsonRepor
 }
 
 /** Bundled before the tests begin. */
-export const bundledProgram = fileURLToPath(new URL('../out/cli.js', import.meta.url));
+export const bundledProgram = fileURLToPath(new URL('../out/cli.cjs', import.meta.url));
 
 /** Runs a command line in a process of its own, as a user would. */
 export function spawnCommand(

@@ -23,7 +23,7 @@ const ofNode: ReadonlyMap<string, string> = new Map([
 ]);
 
 /**
- * Bundles the command line into a folder at the root of the package: `cli.js`, which starts `main.cjs`, and in `cli/` what
+ * Bundles the command line into a folder at the root of the package: `cli.cjs`, which starts `main.cjs`, and in `cli/` what
  * the commands load when they need it; as CommonJS, of which the launcher can keep what the machine makes. A program of some 600 modules takes longer to find them than to do its work, and of a hundred
  * small files that `check` needs half, too.
  */
@@ -56,7 +56,7 @@ export async function bundleCli(folder: string): Promise<void> {
   await bundleLauncher(folder, sha256Of(texts.join('\n')).slice(0, 16));
 }
 
-/** What starts the parts; it is told which build they are of. */
+/** What starts the parts, as CommonJS, which Node starts sooner; it is told which build they are of. */
 async function bundleLauncher(folder: string, build: string): Promise<void> {
   const bundle = await rolldown({
     cwd: root,
@@ -65,7 +65,7 @@ async function bundleLauncher(folder: string, build: string): Promise<void> {
     transform: { target: 'node20.19', define: { build: JSON.stringify(build) } },
     logLevel: 'warn',
   });
-  await bundle.write({ dir: folder, format: 'esm', minify: true });
+  await bundle.write({ dir: folder, format: 'cjs', entryFileNames: '[name].cjs', minify: true });
   await bundle.close();
 }
 

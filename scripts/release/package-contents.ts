@@ -16,7 +16,7 @@ const allowed: readonly RegExp[] = [
   /^examples\/templates\/[a-z-]+\.(?:ini|txt|xml)$/,
   /^dist\/(?:[a-z0-9-]+\/)*[a-z0-9-]+\.(?:js|d\.c?ts)$/,
   /^dist\/program-digest\.txt$/,
-  /^dist\/(?:main|cli\/[a-zA-Z0-9_-]+)\.cjs$/,
+  /^dist\/(?:cli|main|cli\/[a-zA-Z0-9_-]+)\.cjs$/,
   /^dist\/cli\/LICENSES\.txt$/,
 ];
 
@@ -27,7 +27,7 @@ const needed: readonly string[] = [
   'docs/README.md',
   'LICENSES/MIT.txt',
   'LICENSES/CC0-1.0.txt',
-  'dist/cli.js',
+  'dist/cli.cjs',
   'dist/main.cjs',
   'dist/cli/LICENSES.txt',
   'dist/index.js',

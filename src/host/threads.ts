@@ -20,7 +20,7 @@ const mostThreads = 16;
 const batch = { reduce: 8, parse: 64 } as const;
 
 /** What a thread runs, as it stands above this file in a build. */
-const builtWorker = new URL('../cli.js', import.meta.url);
+const builtWorker = new URL('../cli.cjs', import.meta.url);
 
 /** Threads of this machine, as many as it has processors, or as many as are asked for. */
 export function threadsOfMachine(

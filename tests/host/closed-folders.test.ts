@@ -31,7 +31,7 @@ function openToAll() {
     cpSync(join(root, name), join(program, name), { recursive: true });
   if (isRoot) execFileSync('chown', ['-R', `${nobody}:${nobody}`, folder]);
   const run = (...args: string[]) => {
-    const command = [...drop, process.execPath, join(program, 'dist/cli.js'), ...args];
+    const command = [...drop, process.execPath, join(program, 'dist/cli.cjs'), ...args];
     const { status, stdout, stderr } = spawnSync(command[0] ?? '', command.slice(1), {
       cwd,
       encoding: 'utf8',

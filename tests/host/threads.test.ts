@@ -6,7 +6,7 @@ import { threadsOfMachine } from '../../src/host/threads.ts';
 import { linkFiles } from '../../src/registry/load-files.ts';
 import { profileOfSound, readSoundProfile } from '../../src/registry/read-profile.ts';
 
-const worker = new URL('../../out/cli.js', import.meta.url);
+const worker = new URL('../../out/cli.cjs', import.meta.url);
 const files = filesOfFolders(['profiles'], []);
 const loaded = linkFiles(files);
 

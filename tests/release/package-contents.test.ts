@@ -14,7 +14,7 @@ const whole = [
   ],
   'schema/bundle/filament.schema.json',
   ...[
-    'dist/cli.js',
+    'dist/cli.cjs',
     'dist/main.cjs',
     'dist/cli/LICENSES.txt',
     'dist/index.js',
