@@ -11,7 +11,7 @@ interface ExportedSpeed {
   readonly row: SpeedRow;
 }
 
-const ofTable = (name: string, description: string, cell: (table: SpeedTable) => string) =>
+const ofTable = (name: string, description: string, cell: (table: SpeedTable) => string | null) =>
   words<ExportedSpeed>(name, description, ({ table }) => cell(table));
 
 /** One row per speed of the neutral tables. */
@@ -34,6 +34,7 @@ export const speedsTable: ExportTable<ExportedSpeed> = {
     ofTable('nozzle_id', 'Nozzle of that machine', ({ nozzle }) => nozzle),
     ofTable('filament_id', 'Filament', ({ filament }) => filament),
     ofTable('policy_id', 'House rules', ({ policy }) => policy),
+    ofTable('policy_version', 'Version of the house rules', policyVersion),
     words('feature', 'Feature of the printed part', ({ row }) => row.feature),
     quantity('layerHeight', 'length', 'layer height', ({ row }) => row.layerHeight),
     quantity('lineWidth', 'length', 'line width', ({ row }) => row.lineWidth),
@@ -85,6 +86,10 @@ export const speedsTable: ExportTable<ExportedSpeed> = {
     ),
   ],
 };
+
+function policyVersion({ inputs }: SpeedTable): string | null {
+  return inputs.find(({ kind }) => kind === 'policy')?.version ?? null;
+}
 
 interface SpeedLimit extends ExportedSpeed {
   readonly ground: SourcedValue;

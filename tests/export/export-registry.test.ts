@@ -173,14 +173,15 @@ describe('tables', () => {
     const { rows } = JSON.parse((await runCommand(registry.cwd, args)).out) as {
       rows: { feature: string; speed: { value: number }; flow: { value: number }; bound: string }[];
     };
-    const speeds = `SELECT feature, speed_mm_per_s AS speed, flow_mm3_per_s AS flow, bound FROM 'tables.parquet'
-      WHERE filament_id = 'oakhollow/daisy-pla' AND nozzle_id = 'hs-0.6'`;
+    const speeds = `SELECT feature, speed_mm_per_s AS speed, flow_mm3_per_s AS flow, bound, policy_version
+      FROM 'tables.parquet' WHERE filament_id = 'oakhollow/daisy-pla' AND nozzle_id = 'hs-0.6'`;
     expect(await ask(speeds)).toEqual(
       rows.map(({ feature, speed, flow, bound }) => ({
         feature,
         speed: speed.value,
         flow: flow.value,
         bound,
+        policy_version: '1.0.0',
       })),
     );
   });
