@@ -1,3 +1,4 @@
+import { capitalised } from '../text/words.ts';
 import type { Dimension } from '../units/dimension.ts';
 import { dimensionInfo } from '../units/dimension.ts';
 import { clean } from '../units/round-to-step.ts';
@@ -56,7 +57,12 @@ export function quantity<Row>(
 ): Column<Row> {
   const unit = dimensionInfo[dimension].canonicalUnit ?? null;
   return {
-    ...column('number', quantityName(name, dimension), `${description}, in ${unitWords(dimension)}`, cell),
+    ...column(
+      'number',
+      quantityName(name, dimension),
+      capitalised(`${description}, in ${unitWords(dimension)}`),
+      cell,
+    ),
     unit,
   };
 }

@@ -79,9 +79,10 @@ function wholeOrigin(registry: Registry): Origin {
   return originOf(registry, { profiles: registry.profiles, trials: registry.trial.keys() });
 }
 
-function packageSource({ title, DOI, URL }: Source): Record<string, string> {
+function packageSource({ title, DOI, URL, invented }: Source): Record<string, string> {
   const path = DOI === undefined ? URL : `https://doi.org/${DOI}`;
-  return { title, ...(path !== undefined && /^https?:\/\//.test(path) && { path }) };
+  const shown = invented === true ? `${title} (invented)` : title;
+  return { title: shown, ...(path !== undefined && /^https?:\/\//.test(path) && { path }) };
 }
 
 function resource({ table, path, rows, bytes, sha256 }: WrittenTable): Record<string, unknown> {

@@ -56,6 +56,23 @@ describe('datapackage.json', () => {
     }
   });
 
+  it('names the sources of the registry, and says which are invented', async () => {
+    const registry = sampleRegistry();
+    const [sheet, tables] = [
+      'sources/oakhollow-daisy-pla-sheet.yaml',
+      'sources/invented-plastics-tables.yaml',
+    ];
+    registry.write(sheet, `${registry.read(sheet)}invented: true\n`);
+    registry.write(tables, `${registry.read(tables)}DOI: 10.1000/182\n`);
+    const { descriptor } = await exported(registry.cwd);
+    expect(descriptor).toMatchObject({
+      sources: expect.arrayContaining([
+        { title: expect.stringMatching(/Daisy PLA.*\(invented\)$/) },
+        { title: expect.any(String), path: 'https://doi.org/10.1000/182' },
+      ]),
+    });
+  });
+
   it('names no licence that nobody has named', async () => {
     expect((await exported(sampleRegistry().cwd)).descriptor).not.toHaveProperty('licenses');
   });
