@@ -52,6 +52,11 @@ function moveSeconds(length: number, head: Head): number {
   return 2 * ramp(low, head).time;
 }
 
+/** mm */
+const longest = 250;
+/** How many times as long as a move that touches the commanded speed the longest one is at least. */
+const leastHeld = 4;
+
 const kinds = ['steady ramps', 'slightly rounded', 'rounded', 'strongly rounded'] as const;
 
 /** Share of the steady ramp to the top speed that its rounding takes. */
@@ -65,9 +70,11 @@ function between(random: RandomSource, low: number, high: number): number {
 export function simulateMotion(index: number): SimulatedBench {
   const random = randomSource(`motion ${index}`);
   const kind = kinds[index % kinds.length] ?? 'steady ramps';
+  const asked = Math.round(between(random, 120, 600));
+  const most = between(random, 1000, 13000);
   const commanded = {
-    speed: Math.round(between(random, 120, 600)),
-    acceleration: between(random, 1000, 13000),
+    speed: Math.min(asked, Math.floor(Math.sqrt((most * longest) / leastHeld))),
+    acceleration: most,
   };
   const capped = (value: number, chance: number) =>
     random.uniform() < chance ? value * between(random, 0.6, 0.98) : value;
@@ -88,7 +95,9 @@ export function simulateMotion(index: number): SimulatedBench {
   } as Record<string, number[]>;
   const touch = commanded.speed ** 2 / commanded.acceleration;
   const shares = [0.1, 0.2, 0.4, 0.8, 2, 4, 8];
-  const lengths = [...new Set(shares.map((share) => Math.round(Math.max(1, Math.min(250, share * touch)))))];
+  const lengths = [
+    ...new Set(shares.map((share) => Math.round(Math.max(1, Math.min(longest, share * touch))))),
+  ];
   for (const asked of [commanded.speed / 2, commanded.speed]) {
     for (const length of lengths.flatMap((each) => [each, each])) {
       const guess = length / asked + asked / commanded.acceleration;

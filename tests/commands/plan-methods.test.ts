@@ -134,6 +134,18 @@ describe.each(Object.entries(runs))('the plan of a %s', (method, run) => {
   });
 });
 
+it('moves on an axis that is too short for the top speed are timed at one that they hold', async () => {
+  const registry = sampleRegistry();
+  registry.edit('machines/plumstead/wren.yaml', '8200 mm/s2', '800 mm/s2');
+  const { status, out } = await plan(registry, 'motionTiming');
+  expect(status).toBe(0);
+  // 80 % of the axis of 228 mm is 182 mm; a quarter of it touches √(800 · 45.6) = 191 mm/s.
+  expect(unwrapped(out)).toContain(
+    'top speed 430 mm/s (claimed), for which the axis is too short at this acceleration: 190 mm/s instead, and half of it',
+  );
+  expect(unwrapped(out)).toContain('no longer than 182.4 mm');
+});
+
 it('a reference print needs a job', async () => {
   const registry = sampleRegistry();
   registry.remove('jobs/hook.yaml');

@@ -1,5 +1,5 @@
 import { conditionsOf } from '../../knowledge/pairing.ts';
-import { lengthToTouchSpeed, moveDuration } from '../../physics/motion.ts';
+import { lengthToTouchSpeed, moveDuration, peakSpeedOfMove } from '../../physics/motion.ts';
 import { chooseStatement } from '../../registry/statement.ts';
 import { type Result, refusal, success } from '../../result.ts';
 import { shown } from '../../units/wording.ts';
@@ -12,6 +12,8 @@ import { settingsSections } from '../layout/settings-sections.ts';
 const shares = [0.1, 0.2, 0.4, 0.8, 2, 4, 8];
 /** Share of an axis that a move may use. */
 const usableShare = 0.8;
+/** How many times as long as a move that touches the highest speed the longest one is at least, so that its time tells that speed. */
+const leastHeld = 4;
 /** mm; a shorter move is no test of an axis. */
 const shortest = 1;
 /** s; so long that the error of a hand at a stop watch is half a per cent (common practice, no source). */
@@ -33,6 +35,7 @@ export function layOutMotionTiming({ pairing }: LayoutRequest): Result<RunLayout
   }
   const { x, y } = machine.data.envelope;
   const longest = usableShare * Math.min(x, y);
+  const timed = timedSpeed(top.value, acceleration.value, longest);
   return success({
     name: 'Timed moves',
     idWord: 'motion',
@@ -40,9 +43,9 @@ export function layOutMotionTiming({ pairing }: LayoutRequest): Result<RunLayout
     keys: ['gauge: {resolution: 0.01 mm}', 'clock: {resolution: 0.01 s, accuracy: 0.1 s}'],
     sections: settingsSections({
       settings: [
-        `top speed ${shown(top.value, 'speed')} (${top.basis}), and half of it`,
+        `top speed ${shown(top.value, 'speed')} (${top.basis})${timed < top.value ? `, for which the axis is too short at this acceleration: ${shown(timed, 'speed')} instead` : ''}, and half of it`,
         `acceleration ${shown(acceleration.value, 'acceleration')} (${acceleration.basis}) for all rows`,
-        `the shortest move that touches the top speed is ${shown(lengthToTouchSpeed(top.value, acceleration.value), 'length')}`,
+        `the shortest move that touches ${shown(timed, 'speed')} is ${shown(lengthToTouchSpeed(timed, acceleration.value), 'length')}`,
         `moves along one axis, in its middle, no longer than ${shown(longest, 'length')}`,
       ],
       howTo: [
@@ -66,16 +69,22 @@ export function layOutMotionTiming({ pairing }: LayoutRequest): Result<RunLayout
       { name: 'positionShift', unit: 'mm' },
     ],
     rows: speedShares.flatMap((share) =>
-      rowsAt(Math.round(top.value * share), top.value, acceleration.value, longest),
+      rowsAt(Math.round(timed * share), timed, acceleration.value, longest),
     ),
     repeats: 2,
   });
 }
 
+/** The top speed in mm/s, or, where the longest move would hardly hold it, one that it holds, even if ramps are slow and rounded. */
+function timedSpeed(top: number, acceleration: number, longest: number): number {
+  return Math.min(top, Math.floor(peakSpeedOfMove(longest / leastHeld, acceleration)));
+}
+
 function rowsAt(speed: number, top: number, acceleration: number, longest: number): PlanRow[] {
   const touch = lengthToTouchSpeed(top, acceleration);
   const lengths = shares.map((share) => Math.round(Math.min(longest, Math.max(shortest, share * touch))));
-  return [...new Set(lengths)].map((length) => {
+  const apart = lengths.filter((length, index) => length > 1.1 * (lengths[index - 1] ?? 0));
+  return apart.map((length) => {
     const each = moveDuration(length, speed, acceleration);
     return { given: [speed, length, Math.max(10, Math.round(rowTime / each / 10) * 10)], hints: [] };
   });
