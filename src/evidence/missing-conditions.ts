@@ -46,9 +46,11 @@ function missingConditions(
   const kind = profile.kind === 'addition' ? 'filament' : profile.kind;
   const property = propertyOf(path);
   const limit = limitsOfMethod(trial.data.method, kind).find((each) => each.property === property);
+  if (limit === undefined) return [];
+  const missing = conditionsKnown(trial, limit).filter(([name]) => statement.at?.[name] === undefined);
   // A statement that names the wrong trial is one mistake.
-  if (limit === undefined || !otherConditionHits(profile, placed, { registry }).next().done) return [];
-  return conditionsKnown(trial, limit).filter(([name]) => statement.at?.[name] === undefined);
+  const isOfTrial = () => otherConditionHits(profile, placed, { registry }).next().done === true;
+  return missing.length === 0 || isOfTrial() ? missing : [];
 }
 
 function conditionsText(conditions: Missing): string {

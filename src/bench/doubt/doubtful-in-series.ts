@@ -52,7 +52,7 @@ interface Judged extends Unexpected {
 const asLikely = 1.01;
 
 /** How many readings are set aside, one at a time, to see whether they hide another one. */
-const mostSetAside = 4;
+const mostSetAside = 2;
 
 function worstOf(readings: readonly ScaledReading[], course: SeriesCourse): Unexpected | null {
   const judged = judgeAll(readings, course);

@@ -61,20 +61,25 @@ interface SourcedStatement {
   readonly source: string;
 }
 
+/** Statements of a source beside which there is another one of the same property under the same conditions. */
 function sourcedStatements(profile: AnyProfile): SourcedStatement[] {
+  const keyed = [...statementsOf(profile)].flatMap(({ path, statement }) => {
+    const { basis, source } = statement;
+    // A claim that a bench has refuted is no slip, but what the registry is for.
+    if (source === undefined || (basis !== 'published' && basis !== 'claimed')) return [];
+    return [{ path, statement, source, key: `${toPointer(path.slice(0, -1))} ${conditionText(statement)}` }];
+  });
+  const several = [...groupedBy(keyed, ({ key }) => key).values()].filter(({ length }) => length > 1);
+  if (several.length === 0) return [];
   // An impossible figure is found as such, and its statement contradicts all others.
   const impossible = new Set(
     figuresOutside(profile).flatMap((figure) => (figure.impossible ? toPointer(figure.path) : [])),
   );
-  return [...statementsOf(profile)].flatMap(({ path, statement }) => {
+  return several.flat().flatMap(({ path, statement, source, key }) => {
     if (impossible.has(toPointer([...path, 'value']))) return [];
     const shape = shapeAt(shapes[profile.kind], [...path, 'value']);
     const [low, high = low] = endsOf(statement.value);
-    const { basis, source } = statement;
     if (shape?.type !== 'quantity' || low === undefined || high === undefined) return [];
-    // A claim that a bench has refuted is no slip, but what the registry is for.
-    if (source === undefined || (basis !== 'published' && basis !== 'claimed')) return [];
-    const key = `${toPointer(path.slice(0, -1))} ${conditionText(statement)}`;
     return [{ key, path, range: { low, high }, dimension: shape.dimension, source }];
   });
 }
