@@ -56,6 +56,7 @@ void run(process.argv.slice(2), manifest.version, {
     threads: async () => (await import('./host/threads.ts')).threadsOfMachine(),
   }),
   changes: async (folders) => (await import('./host/folder-changes.ts')).folderChanges(folders),
+  serve: async (folder, port) => (await import('./host/serve-folder.ts')).serveFolder(folder, port),
   ...(progress !== null && { progress }),
   today: () => new Date().toISOString().slice(0, 10),
   ...(process.stdout.isTTY === true && { terminalColumns: process.stdout.columns }),

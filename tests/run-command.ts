@@ -40,6 +40,7 @@ export async function runCommand(
     readonly stdin?: string;
     readonly progress?: Progress;
     readonly changes?: () => AsyncIterable<unknown>;
+    readonly serve?: CliContext['serve'];
     readonly terminalColumns?: number;
     readonly results?: CliContext['results'];
   } = {},
@@ -63,6 +64,7 @@ export async function runCommand(
     ...(options.stdin !== undefined && { stdin: async () => Buffer.from(options.stdin ?? '') }),
     ...(options.progress !== undefined && { progress: options.progress }),
     ...(options.changes !== undefined && { changes: async () => options.changes!() }),
+    ...(options.serve !== undefined && { serve: options.serve }),
     ...(options.asker !== undefined && { asker: async () => options.asker! }),
   });
   return { status, ...written };

@@ -1,5 +1,6 @@
 import type { Asker } from '../host/asker.ts';
 import type { Progress } from '../host/progress.ts';
+import type { ServedFolder } from '../host/serve-folder.ts';
 import type { Threads } from '../host/threads.ts';
 import type { ResultStore } from '../registry/result-store.ts';
 import { type TerminalForm, terminalText } from '../text/terminal-text.ts';
@@ -34,6 +35,8 @@ export interface CliContext {
   readonly results?: () => Promise<KeptResults>;
   /** Tells of each change in some folders from now on; throws what the system says. Absent where nobody watches. */
   readonly changes?: (folders: readonly string[]) => Promise<AsyncIterable<unknown>>;
+  /** Serves a folder to this machine at a port; throws what the system says. Absent where nobody asks for it. */
+  readonly serve?: (folder: string, port: number) => Promise<ServedFolder>;
   /** Threads to share long work with; absent where there is one only. */
   readonly threads?: () => Promise<Threads>;
   /** Shows what is being done; absent where nobody watches. */

@@ -17,7 +17,7 @@ import { reduceCommand } from './reduce/reduce.ts';
 import { indexCommand } from './registry-index.ts';
 import { reportCommand } from './report/report.ts';
 import { rulesCommand } from './rules.ts';
-import { siteCommand } from './site.ts';
+import { siteCommand } from './site/site.ts';
 import { tablesCommand } from './tables/tables.ts';
 
 /** Makes a command with its options; what it does is loaded when it runs. */

@@ -47,7 +47,7 @@ it('says where changes cannot be seen', async () => {
   const { cwd } = sampleRegistry();
   const { status, err } = await runCommand(cwd, ['check', '--watch']);
   expect(status).toBe(2);
-  expect(err).toMatch(/cannot see when files change.*check again after each change/s);
+  expect(err).toMatch(/cannot see when files change.*run the command again after each change/s);
 });
 
 it('says so when the system lets no more be watched', async () => {

@@ -17,6 +17,7 @@ import { type CliContext, exitStatus } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
 import { openMemory } from '../open-memory.ts';
 import { usage } from '../usage.ts';
+import { cannotWatch, nobodyWatches } from '../watching.ts';
 import { scopeOf } from './check-scope.ts';
 import { stdinCheck } from './check-stdin.ts';
 import { checkTarget } from './check-target.ts';
@@ -167,20 +168,6 @@ async function checkAgainAndAgain(run: CheckRun, memory: ResultMemory): Promise<
     exit.cannotRun(cannotWatch(fileErrorCode(error)));
   }
 }
-
-function cannotWatch(code: string): Problem {
-  return {
-    code: 'cannotWatch',
-    message: `--watch cannot see any longer when files change (${code})`,
-    help: 'Check that the folders are there and that the system lets so many be watched, or check again after each change.',
-  };
-}
-
-const nobodyWatches: Problem = {
-  code: 'noChanges',
-  message: '--watch cannot see when files change here',
-  help: 'Leave it out, and check again after each change.',
-};
 
 const noProfiles: Problem = {
   code: 'noProfiles',
