@@ -7,17 +7,26 @@ interface Entrance {
   readonly default: string;
 }
 
+/** The entrances of a package in a folder, each a module by its path from there. */
+function entrancesOf(folder: string): Entrance[] {
+  const { exports } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as {
+    exports: Readonly<Record<string, string | Entrance>>;
+  };
+  return Object.values(exports).filter((entrance) => typeof entrance !== 'string');
+}
+
+/** `core` for `./dist/core.js`: the entrances of the package as modules of its build. */
+export function builtEntrances(folder: string): string[] {
+  return entrancesOf(folder).map((entrance) => entrance.default.replace('./dist/', '').replace(/\.js$/, ''));
+}
+
 /**
  * Writes the types that a CommonJS project reads of each entrance of the package in a folder: the same, of the same modules. Node
  * requires ES modules in every version that the package runs on, but a compiler older than TypeScript 5.8 believes so only of
  * what says by its name that it is CommonJS.
  */
 export async function writeCommonJsTypes(folder: string): Promise<void> {
-  const { exports } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as {
-    exports: Readonly<Record<string, string | Entrance>>;
-  };
-  for (const entrance of Object.values(exports)) {
-    if (typeof entrance === 'string') continue;
+  for (const entrance of entrancesOf(folder)) {
     const module: object = await import(pathToFileURL(join(folder, entrance.default)).href);
     const names = Object.keys(module).sort();
     writeFileSync(
