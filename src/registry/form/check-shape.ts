@@ -47,9 +47,7 @@ function faultyShape(kind: Kind, value: unknown, errors: readonly ShapeError[]):
   const shape = shapes[kind];
   const unreadable = unreadableQuantities(shape, value);
   const broken = new Set(unreadable.map((hit) => toPointer(hit.path)));
-  const others = withoutEchoes(
-    errors.filter((error) => !broken.has(error.instancePath)).map((error) => shapeMessage(error)),
-  );
+  const others = withoutEchoes(toldErrors(errors.filter((error) => !broken.has(error.instancePath))));
   const told = others.map((hit) => withMigration(hit, kind));
   const usable = prune(value, [...errors.map(placeToPrune), ...broken], (rest) =>
     schemaErrors(kind, rest).map(placeToPrune),
@@ -59,6 +57,30 @@ function faultyShape(kind: Kind, value: unknown, errors: readonly ShapeError[]):
     data: usable === null ? null : normalise(usable.rest, shape, failOnUnreadable),
     originalPath: usable?.originalPath ?? ((path) => path),
   };
+}
+
+/** A mapping with more unknown keys than this is something else altogether, and is not told key by key. */
+const mostUnknownKeys = 30;
+
+function toldErrors(errors: readonly ShapeError[]): ShapeHit[] {
+  const counts = new Map<string, number>();
+  const told: { readonly error: ShapeError; readonly hit: ShapeHit }[] = [];
+  for (const error of errors) {
+    if (error.keyword === 'additionalProperties') {
+      const count = (counts.get(error.instancePath) ?? 0) + 1;
+      counts.set(error.instancePath, count);
+      if (count > mostUnknownKeys) continue;
+    }
+    told.push({ error, hit: shapeMessage(error) });
+  }
+  return told.map(({ error, hit }) => {
+    const count = error.keyword === 'additionalProperties' ? (counts.get(error.instancePath) ?? 0) : 0;
+    return count > mostUnknownKeys ? withCount(hit, count) : hit;
+  });
+}
+
+function withCount(hit: ShapeHit, count: number): ShapeHit {
+  return { ...hit, message: `${hit.message}, one of ${count} such keys` };
 }
 
 function failOnUnreadable({ message }: QuantityProblem): never {

@@ -35,3 +35,20 @@ describe('two quantities in the places of each other', () => {
     expect(found('trial', 'conditions: {nozzleTemperature: 230 Cel}', two)).toHaveLength(2);
   });
 });
+
+describe('unknown keys of one mapping', () => {
+  const keys = (count: number) => Array.from({ length: count }, (_, index) => `k${index}: 1`).join('\n');
+  const unknown = (count: number) => found('source', 'standing: read', `${keys(count)}\nstanding: read`);
+
+  it('are told one by one up to thirty', () => {
+    expect(unknown(30)).toHaveLength(30);
+    expect(unknown(30)[0]).not.toContain('such keys');
+  });
+
+  it('are counted beyond, since the mapping is something else altogether', () => {
+    expect(unknown(5000)).toHaveLength(30);
+    expect(unknown(5000)[29]).toContain(
+      '"k29" is not a key that this kind of document knows, one of 5000 such keys',
+    );
+  });
+});
