@@ -1,9 +1,6 @@
-import stringWidth from 'string-width';
+import terminalWidth from 'fast-string-width';
 
-/**
- * Columns that a text takes in a terminal. Most are plain ASCII, which needs no counting: the library looks at every
- * character for what it may join with.
- */
+/** Columns that a text takes in a terminal. Most are plain ASCII, which needs no counting. */
 export function columnsOf(text: string): number {
-  return /^[\x20-\x7e]*$/.test(text) ? text.length : stringWidth(text);
+  return /^[\x20-\x7e]*$/.test(text) ? text.length : terminalWidth(text);
 }
