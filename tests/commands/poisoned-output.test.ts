@@ -103,16 +103,23 @@ function profilesOf({ cwd }: SampleRegistry): string[] {
 const pairing = ['plumstead/wren', 'oakhollow/daisy-pla'];
 
 const questions: readonly (readonly string[])[] = [
-  ...['text', 'json', 'sarif', 'junit', 'annotations'].flatMap((format) => [
-    ['check', '--format', format],
-    ['check', '--acknowledged', '--format', format],
-  ]),
+  ...['text', 'json', 'sarif', 'junit', 'annotations', 'codeQuality', 'markdown', 'html'].flatMap(
+    (format) => [
+      ['check', '--format', format],
+      ['check', '--acknowledged', '--format', format],
+    ],
+  ),
   ...['text', 'csv', 'json', 'markdown', 'html'].map((format) => ['tables', ...pairing, '--format', format]),
   ['tables', ...pairing, '--all-temperatures'],
   ['tables', ...pairing, '--out', 'out/tables'],
   ['tables', ...pairing, '--template', 'template.txt'],
   ['tables', '--all', '--out', 'out/all'],
   ['site', '--out', 'out/site'],
+  ['export', '--out', 'out/export'],
+  ...['text', 'markdown', 'html'].flatMap((format) => [
+    ['report', 'wren-daisy-pla-230', '--format', format],
+    ['report', 'wren-daisy-pla-230', '--laboratory', poison, '--format', format],
+  ]),
   ...['text', 'markdown', 'csv', 'json', 'trial'].map((format) => ['plan', ...pairing, '--format', format]),
   ['plan', ...pairing, '--out', `out/${poisonedName}`],
   ...['text', 'json', 'markdown'].flatMap((format) => [
@@ -187,6 +194,9 @@ const poisonedOptions: readonly (readonly string[])[] = [
   ['new', 'trial', 'a', '--from', poison],
   ['index', poison],
   ['site', '--out', poison],
+  ['export', '--out', poison],
+  ['export', '--out', 'out', '--policy', poison],
+  ['report', poison],
   ['site', '--out', 'out', '--registry', poison],
   ['index', '--verify', poison],
   ['migrate', poison],
@@ -243,11 +253,11 @@ function strangeCommands(text: string): string[] {
     );
 }
 
-/** Everything that commands have written below a folder. */
+/** Everything that commands have written below a folder, but for tables of data, where a text is no more than that. */
 function writtenTexts(folder: string): [string, string][] {
   return readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .map((file) => join(folder, file))
-    .filter((path) => statSync(path).isFile())
+    .filter((path) => statSync(path).isFile() && !path.endsWith('.parquet'))
     .flatMap((path): [string, string][] =>
       path.endsWith('.xlsx') ? textsOfWorkbook(path) : [[path, readFileSync(path, 'utf8')]],
     );
