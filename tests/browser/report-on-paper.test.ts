@@ -32,19 +32,18 @@ describe('the test report on paper', { tags: 'browser' }, () => {
     await browser?.close();
   });
 
-  it.each([
-    'lantern-stagecraft-pla-230',
-    'stagecraft-pla-26-0131-diameter',
-    'lantern-sound',
-  ])('of %s is some pages of A4, with nothing cut off and no drawing torn', async (trial) => {
-    const { status, out } = await runCommand(root, ['report', trial, '--format', 'html']);
-    expect(status).toBe(0);
-    await page.setContent(out);
-    expect(await page.evaluate(cutOff)).toEqual([]);
-    expect(await page.evaluate(torn)).toBe(0);
-    expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(sheet.width);
-    const pages = await pagesOnPaper(page);
-    expect(pages).toBeGreaterThanOrEqual(2);
-    expect(pages).toBeLessThanOrEqual(8);
-  });
+  it.each(['lantern-stagecraft-pla-230', 'stagecraft-pla-26-0131-diameter', 'lantern-sound'])(
+    'of %s is some pages of A4, with nothing cut off and no drawing torn',
+    async (trial) => {
+      const { status, out } = await runCommand(root, ['report', trial, '--format', 'html']);
+      expect(status).toBe(0);
+      await page.setContent(out);
+      expect(await page.evaluate(cutOff)).toEqual([]);
+      expect(await page.evaluate(torn)).toBe(0);
+      expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(sheet.width);
+      const pages = await pagesOnPaper(page);
+      expect(pages).toBeGreaterThanOrEqual(2);
+      expect(pages).toBeLessThanOrEqual(8);
+    },
+  );
 });
