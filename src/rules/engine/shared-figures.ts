@@ -3,7 +3,7 @@ import type { Filament } from '../../registry/generated/documents.ts';
 import { groupedBy } from '../../registry/grouped-by.ts';
 import type { Profile } from '../../registry/profile.ts';
 import { oncePerRegistry, type Registry } from '../../registry/registry.ts';
-import { familyMisfits } from './family-misfits.ts';
+import { familyMisfits, type Misfit } from './family-misfits.ts';
 
 /** Figures that sheets give of a filament, and how much it says that two have the same (common practice, no source). */
 const figures = [
@@ -39,9 +39,11 @@ interface StatedFigure {
 /** The filaments of other polymers that share figures with one, each with what they share. */
 export function sharedWithOtherPolymer(filament: Profile<'filament'>, registry: Registry): Shared[] {
   const byText = figuresByText(registry);
-  const found = figuresOf(filament).flatMap(({ text }) =>
-    (byText.get(text) ?? []).filter(({ filament: { data } }) => data.polymer !== filament.data.polymer),
-  );
+  const found = figuresOf(filament).flatMap(({ text }) => {
+    const stating = byText.get(text) ?? [];
+    if (stating.length > mostStating) return [];
+    return stating.filter(({ filament: { data } }) => data.polymer !== filament.data.polymer);
+  });
   return [...groupedBy(found, ({ filament: { id } }) => id).values()].flatMap((shared) => {
     const [first] = shared;
     if (first === undefined || shared.length < 2) return [];
@@ -59,9 +61,20 @@ export function sharedWithOtherPolymer(filament: Profile<'filament'>, registry: 
   });
 }
 
-const figuresByText = oncePerRegistry((registry) =>
-  groupedBy([...registry.filament.values()].flatMap(figuresOf), ({ text }) => text),
-);
+/** A figure that more kinds of filament state is a round one, and comparing each with each would take hours. */
+const mostStating = 100;
+
+/** By what they say; of filaments with the same figures throughout, the first stands for all. */
+const figuresByText = oncePerRegistry((registry) => {
+  const alike = groupedBy([...registry.filament.values()], allFiguresOf);
+  const first = [...alike.values()].flatMap(([one]) => (one === undefined ? [] : [one]));
+  return groupedBy(first.flatMap(figuresOf), ({ text }) => text);
+});
+
+function allFiguresOf({ data }: Profile<'filament'>): string {
+  const values = figures.map(({ key }) => (data[key] ?? []).map(({ value, basis }) => [value, basis]));
+  return JSON.stringify([data.polymer, data.designation, values]);
+}
 
 /** What is not measured on a bench of one's own, since that is nobody's copy. */
 function figuresOf(filament: Profile<'filament'>): StatedFigure[] {
@@ -73,9 +86,19 @@ function figuresOf(filament: Profile<'filament'>): StatedFigure[] {
 }
 
 function misfitOf(keys: readonly Figure[], filament: Filament, registry: Registry): number {
-  const [family, ...others] = familiesOf(filament, registry);
-  if (family === undefined || others.length > 0) return 0;
-  return familyMisfits(filament, family)
+  return misfitsByFilament(registry)(filament)
     .filter(({ key }) => keys.some((figure) => figure.key === key))
     .reduce((sum, { off }) => sum + Math.min(2, off), 0);
 }
+
+const misfitsByFilament = oncePerRegistry((registry) => {
+  const known = new Map<Filament, readonly Misfit[]>();
+  return (filament: Filament): readonly Misfit[] => {
+    const before = known.get(filament);
+    if (before !== undefined) return before;
+    const [family, ...others] = familiesOf(filament, registry);
+    const found = family === undefined || others.length > 0 ? [] : familyMisfits(filament, family);
+    known.set(filament, found);
+    return found;
+  };
+});
