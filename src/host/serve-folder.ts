@@ -57,8 +57,8 @@ function servedFile(
   const path = pathOf(url ?? '/');
   const kind = kinds[path.split('.').at(-1) ?? ''];
   const file = resolve(folder, path);
-  if (kind === undefined || !isInside(file, folder) || leadsOut(path, folder)) return 404;
   try {
+    if (kind === undefined || !isInside(file, folder) || leadsOut(path, folder)) return 404;
     const read = readPlainFile(file, largestFile);
     return read.ok ? { kind, bytes: read.value } : 404;
   } catch {

@@ -92,7 +92,7 @@ describe('a served folder', () => {
     const out = `..%2f${outside.split('/').at(-1)}%2fsecret.json`;
     for (const path of ['missing.html', '.hidden', out, 'link.json', '%', 'page.html%00.html'])
       expect(await answerOf(address + path)).toMatchObject({ status: 404 });
-    rmSync(join(folder, 'page.html'));
+    rmSync(folder, { recursive: true });
     expect(await answerOf(`${address}page.html`)).toMatchObject({ status: 404 });
     close();
   });
