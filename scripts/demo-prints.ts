@@ -1,11 +1,12 @@
 import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { secondsOfPauses, statedPauses } from '../src/bench/reference-print/job-pauses.ts';
+import { secondsOfPauses } from '../src/bench/reference-print/job-pauses.ts';
 import { type JobFeature, jobPlan } from '../src/bench/reference-print/job-plan.ts';
+import { figuresOfPairing } from '../src/decisions/compare/figures-of-pairing.ts';
 import { jobFilament } from '../src/decisions/compare/job-filament.ts';
 import { type JobSpeed, jobSpeeds } from '../src/decisions/compare/job-speeds.ts';
 import { loadFolders } from '../src/host/load-registry.ts';
-import { conditionsOf, findPairing, type Pairing } from '../src/knowledge/pairing.ts';
+import { findPairing, type Pairing } from '../src/knowledge/pairing.ts';
 import { randomSource } from '../src/statistics/random.ts';
 import { simulatePrint } from './simulate-print.ts';
 import { simulatedPlan } from './simulated-plan.ts';
@@ -56,16 +57,17 @@ for (const demo of demoPrints) {
 function trialText(demo: DemoPrint, pairing: Pairing): string {
   const job = registry.job.get(demo.job)?.data;
   if (job === undefined) throw new Error(`no job ${demo.job}`);
-  const speeds = jobSpeeds(registry, pairing, job);
+  const figures = figuresOfPairing(registry, pairing);
+  if (!figures.ok) throw new Error(figures.error.message);
+  const speeds = jobSpeeds(figures.value, job);
   if (!speeds.ok) throw new Error(speeds.error.message);
-  const stated = statedPauses(pairing.machine.data, pairing.filament.data, conditionsOf(pairing));
-  const plan = simulatedPlan(jobPlan(job, speeds.value, secondsOfPauses(stated)));
+  const plan = simulatedPlan(jobPlan(job, speeds.value, secondsOfPauses(figures.value.pauses)));
   const real = {
     ...plan,
     layerChange: unseen.layerChange * plan.layerChange,
     paths: plan.paths.map((path) => ({ ...path, pause: unseen.pause * path.pause })),
   };
-  const mass = jobFilament(registry, pairing, job).mass?.value ?? 0;
+  const mass = jobFilament(figures.value, job).mass?.value ?? 0;
   const random = randomSource(demo.trial);
   // The part is the same each time it is printed.
   const simulated = simulatePrint(real, demo.job);

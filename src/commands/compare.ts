@@ -1,6 +1,6 @@
 import { Command, InvalidArgumentError, Option } from 'commander';
-import type { Money } from '../units/canonical.ts';
-import { parseMoney } from '../units/parse-quantity.ts';
+import type { Fraction, Millimetres, Money } from '../units/canonical.ts';
+import { parseMoney, parseQuantity } from '../units/parse-quantity.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
 import { rememberOption } from './open-memory.ts';
@@ -19,6 +19,18 @@ export function compareCommand(cli: CliContext, exit: Exit): Command {
       'MACHINE:NOZZLE+FILAMENT each, such as brackwater/lantern:hs-0.4+ashgrove/stagecraft-pla; without :NOZZLE one with a measured limit, else the first that fits',
     )
     .option('--policy <id>', 'house rules to apply (default: the only ones of the registry)')
+    .addOption(
+      new Option(
+        '--layer-height <length>',
+        'height of the layers above the first in place of that of the job, such as "0.3 mm"',
+      ).argParser(readLayerHeight),
+    )
+    .addOption(
+      new Option(
+        '--melt-share <percent>',
+        'share of the melt flow limits that is used, such as "60 %" (default: all that the house rules allow)',
+      ).argParser(readMeltShare),
+    )
     .addOption(
       new Option(
         '--jobs <number>',
@@ -44,6 +56,7 @@ Examples:
   meltbounds compare mask-rack brackwater/lantern:hs-0.4+ashgrove/stagecraft-pla tollwick/steeple:hs-0.4+ashgrove/stagecraft-pla --policy workshop
   meltbounds compare mask-rack ferrywright/skiff+ashgrove/stagecraft-pla tollwick/steeple:hs-0.4+ashgrove/stagecraft-pla --policy workshop --jobs 2000
   meltbounds compare mask-rack brackwater/lantern:hs-0.4+ashgrove/stagecraft-pla tollwick/steeple:hs-0.4+ashgrove/stagecraft-pla --policy workshop --hour-value "38 EUR" --power "0.06 EUR" --wear "0.40 EUR"
+  meltbounds compare mask-rack brackwater/lantern:hs-0.4+ashgrove/stagecraft-pla --policy workshop --layer-height "0.3 mm" --melt-share "60 %"
 
 Exit status: 0 compared; 2 the command cannot run, for example because of an unknown id.`,
     )
@@ -65,6 +78,21 @@ function readMoney(written: string, tooLittle: string): Money {
   if (!money.ok) throw new InvalidArgumentError(`${money.error.message}. ${money.error.help}`);
   if (!(money.value.amount > 0)) throw new InvalidArgumentError(tooLittle);
   return money.value;
+}
+
+function readLayerHeight(written: string): Millimetres {
+  const height = parseQuantity(written, 'length');
+  if (!height.ok) throw new InvalidArgumentError(`${height.error.message}. ${height.error.help}`);
+  if (!(height.value.value > 0)) throw new InvalidArgumentError('a layer must be higher than 0 mm.');
+  return height.value.value;
+}
+
+function readMeltShare(written: string): Fraction {
+  const share = parseQuantity(written, 'ratio');
+  if (!share.ok) throw new InvalidArgumentError(`${share.error.message}. ${share.error.help}`);
+  const { value } = share.value;
+  if (!(value > 0 && value <= 1)) throw new InvalidArgumentError('write more than 0 % and at most 100 %.');
+  return value;
 }
 
 function readJobs(written: string): number {

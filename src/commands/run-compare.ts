@@ -4,7 +4,7 @@ import { comparisonDocument } from '../decisions/compare/comparison-document.ts'
 import type { FittedRequest } from '../knowledge/pairing.ts';
 import { type Problem, type Result, success } from '../result.ts';
 import { quote } from '../text/quote.ts';
-import type { Money } from '../units/canonical.ts';
+import type { Fraction, Millimetres, Money } from '../units/canonical.ts';
 import { formatDocument } from '../units/format-document.ts';
 import type { CliContext } from './cli-context.ts';
 import type { Exit } from './exit.ts';
@@ -14,6 +14,8 @@ import { usage } from './usage.ts';
 
 export interface CompareOptions extends RegistryOptions {
   readonly policy?: string;
+  readonly layerHeight?: Millimetres;
+  readonly meltShare?: Fraction;
   readonly jobs?: number;
   readonly hourValue?: Money;
   readonly power?: Money;
@@ -50,7 +52,7 @@ export async function runCompare(
 }
 
 function chosen(options: CompareOptions): Omit<ComparisonRequest, 'job' | 'pairings'> {
-  const { policy, jobs, hourValue, power, wear, labour } = options;
+  const { policy, layerHeight, meltShare, jobs, hourValue, power, wear, labour } = options;
   return {
     hourlyCosts: {
       ...(power !== undefined && { power }),
@@ -58,6 +60,8 @@ function chosen(options: CompareOptions): Omit<ComparisonRequest, 'job' | 'pairi
       ...(labour !== undefined && { labour }),
     },
     ...(policy !== undefined && { policy }),
+    ...(layerHeight !== undefined && { layerHeight }),
+    ...(meltShare !== undefined && { meltShare }),
     ...(jobs !== undefined && { jobs }),
     ...(hourValue !== undefined && { hourValue }),
   };

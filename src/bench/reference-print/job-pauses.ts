@@ -4,7 +4,9 @@ import type { Seconds } from '../../units/canonical.ts';
 import type { PrintPauses } from './job-plan.ts';
 
 /** What the profiles say of the times that a print takes besides its ways; null where they say nothing. */
-export type StatedPauses = { readonly [Name in keyof PrintPauses]: Statement<Seconds> | null };
+type StatedPauses = { readonly [Name in keyof PrintPauses]: Statement<Seconds> | null };
+
+type KnownPauses = { readonly [Name in keyof PrintPauses]: { readonly value: Seconds } | null };
 
 export function statedPauses(machine: Machine, filament: Filament, conditions: Conditions): StatedPauses {
   return {
@@ -14,8 +16,8 @@ export function statedPauses(machine: Machine, filament: Filament, conditions: C
   };
 }
 
-/** The same in s; what is unknown is not counted. */
-export function secondsOfPauses({ layerChange, travel, shortestLayerTime }: StatedPauses): PrintPauses {
+/** Times in s; what is unknown is not counted. */
+export function secondsOfPauses({ layerChange, travel, shortestLayerTime }: KnownPauses): PrintPauses {
   return {
     layerChange: layerChange?.value ?? 0,
     travel: travel?.value ?? 0,

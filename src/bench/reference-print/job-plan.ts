@@ -5,6 +5,9 @@ import type { MillimetresPerSecond, MillimetresPerSecondSquared, Seconds } from 
 
 export type JobFeature = keyof Job['features'];
 
+/** What the time model must know of a job. */
+export type JobPaths = Pick<Job, 'layers' | 'corners' | 'features'>;
+
 /** How the machine is set for one kind of path. */
 export interface PathSettings {
   /** Commanded speed. */
@@ -25,7 +28,7 @@ const usualCorner: Corner = { deflection: 90, tolerance: 0.05 };
 
 /** A job as the time model sees it. Paths for which there are no settings are left out. */
 export function jobPlan(
-  job: Job,
+  job: JobPaths,
   settings: ReadonlyMap<JobFeature, PathSettings>,
   pauses: PrintPauses,
 ): PrintPlan<JobFeature> {
@@ -49,7 +52,7 @@ export function jobPlan(
   return { layers: job.layers, paths, layerChange, shortestLayerTime };
 }
 
-function placeOf(feature: JobFeature, { features }: Job): PathPlace {
+function placeOf(feature: JobFeature, { features }: JobPaths): PathPlace {
   if (feature === 'travel' || features.firstLayer === undefined) return 'allLayers';
   return feature === 'firstLayer' ? 'firstLayer' : 'layersAbove';
 }

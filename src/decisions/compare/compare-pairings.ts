@@ -1,47 +1,35 @@
-import { originOf } from '../../knowledge/origin.ts';
-import {
-  type FittedRequest,
-  findPairing,
-  type Pairing,
-  type PairingProblem,
-} from '../../knowledge/pairing.ts';
+import { type FittedRequest, findPairing, type PairingProblem } from '../../knowledge/pairing.ts';
 import { findProfile, type UnknownProfile } from '../../registry/find-profile.ts';
 import type { Profile } from '../../registry/profile.ts';
 import type { Registry } from '../../registry/registry.ts';
-import { type Problem, type Result, refusal, success } from '../../result.ts';
-import type { TableInput } from '../../tables/derive/speed-table.ts';
-import { enumerated } from '../../text/words.ts';
-import type { Count, Money } from '../../units/canonical.ts';
+import { failure, type Result } from '../../result.ts';
+import {
+  type ComparisonTerms,
+  compareFigures,
+  type FiguresComparisonProblem,
+  type JobFigures,
+} from './compare-figures.ts';
 import type { Comparison } from './comparison.ts';
-import { type EstimateProblem, estimateJob } from './estimate-job.ts';
-import { currenciesOf, type HourlyCosts } from './hourly-costs.ts';
-import type { JobEstimate } from './job-estimate.ts';
-import { modelCheckOf } from './model-check.ts';
-import { against } from './saved-hours.ts';
-import { speedAnswer } from './speed-answer.ts';
+import { type FiguresProblem, figuresOfPairing } from './figures-of-pairing.ts';
+import { currencyProblem } from './hourly-costs.ts';
+import type { PairingFigures } from './pairing-figures.ts';
 
 /** A job and the pairings that might print it. */
-export interface ComparisonRequest {
+export interface ComparisonRequest extends ComparisonTerms {
   /** Id of the job. */
   readonly job: string;
   /** Pairings to compare; the others are compared with the first. */
   readonly pairings: readonly FittedRequest[];
   /** Id of the policy; by default the only one of the registry. */
   readonly policy?: string;
-  /** Number of such jobs over which a difference of price is spread. */
-  readonly jobs?: Count;
-  /** What an hour is worth. */
-  readonly hourValue?: Money;
-  /** What an hour of printing costs in power, wear and labour; each given only where it is to count. */
-  readonly hourlyCosts?: HourlyCosts;
 }
 
 /** Why pairings cannot be compared. */
 export type ComparisonProblem =
   | UnknownProfile<'job'>
   | PairingProblem
-  | EstimateProblem
-  | Problem<'noPairing' | 'severalCurrencies'>;
+  | FiguresProblem
+  | FiguresComparisonProblem;
 
 /**
  * Compares pairings on a job: time and what limits it, speed really reached, filament, sound and money. All numbers in
@@ -50,66 +38,29 @@ export type ComparisonProblem =
  */
 export function comparePairings(
   registry: Registry,
-  request: ComparisonRequest,
+  { job: asked, pairings, policy, ...terms }: ComparisonRequest,
 ): Result<Comparison, ComparisonProblem> {
-  const { hourlyCosts = {} } = request;
-  if (currenciesOf(hourlyCosts).length > 1) return severalCurrencies(hourlyCosts);
-  const found = findProfile(registry, 'job', request.job);
-  if (!found.ok) return found;
-  const job = found.value;
-  const pairings: Pairing[] = [];
-  const estimates: JobEstimate[] = [];
-  for (const asked of request.pairings) {
-    const pairing = findPairing(registry, {
-      ...asked,
-      ...(request.policy !== undefined && { policy: request.policy }),
-    });
+  const mixed = currencyProblem(terms.hourlyCosts ?? {});
+  if (mixed !== null) return failure(mixed);
+  const job = findProfile(registry, 'job', asked);
+  if (!job.ok) return job;
+  const figures: PairingFigures[] = [];
+  for (const request of pairings) {
+    const pairing = findPairing(registry, { ...request, ...(policy !== undefined && { policy }) });
     if (!pairing.ok) return pairing;
-    const estimate = estimateJob(registry, pairing.value, job.data, modelCheckOf(registry, asked.machine));
-    if (!estimate.ok) return estimate;
-    pairings.push(pairing.value);
-    estimates.push(estimate.value);
+    const known = figuresOfPairing(registry, pairing.value);
+    if (!known.ok) return known;
+    figures.push(known.value);
   }
-  const [first, ...others] = estimates;
-  const policy = pairings[0]?.policy;
-  if (first === undefined || policy === undefined) {
-    return refusal('noPairing', 'There is nothing to compare', 'Name at least one pairing.');
-  }
-  const terms = { jobs: request.jobs ?? null, hourValue: request.hourValue ?? null, hourlyCosts };
-  return success({
-    job: { id: job.id, name: job.data.name },
-    policy: policy.id,
-    ...terms,
-    answer: speedAnswer(first, others),
-    estimates: estimates.map((estimate) => against(first, estimate, terms)),
-    inputs: inputsOf(job, pairings),
-    origin: originOf(registry, {
-      profiles: profilesOf(job, pairings),
-      trials: estimates.flatMap(({ trials }) => trials),
-    }),
-  });
+  return compareFigures(jobFigures(job.value), figures, terms);
 }
 
-/** The documents behind a comparison, each once. */
-function inputsOf(job: Profile<'job'>, pairings: readonly Pairing[]): TableInput[] {
-  return profilesOf(job, pairings).map(({ kind, id, data, source }) => ({
-    kind,
-    id,
-    version: data.version,
-    digest: source.digest,
-  }));
-}
-
-function profilesOf(job: Profile<'job'>, pairings: readonly Pairing[]) {
-  return [
-    ...new Set([job, ...pairings.flatMap(({ policy, machine, filament }) => [policy, machine, filament])]),
-  ];
-}
-
-function severalCurrencies(costs: HourlyCosts) {
-  return refusal(
-    'severalCurrencies',
-    `The costs of an hour are in ${enumerated(currenciesOf(costs))}`,
-    'Give all of them in one currency, that of the machine prices.',
-  );
+/** A job of a registry as a comparison needs it. */
+function jobFigures({ kind, id, data, source }: Profile<'job'>): JobFigures {
+  const { name, version, layers, corners, features, invented } = data;
+  return {
+    ...{ id, name, isInvented: invented === true },
+    paths: { layers, features, ...(corners !== undefined && { corners }) },
+    input: { kind, id, version, digest: source.digest },
+  };
 }

@@ -13,12 +13,15 @@ const comparisonFormat = 'meltbounds-comparison/1';
 
 /** A comparison for programs: every quantity an object of value and unit, what is unknown null. */
 export function formatComparisonAsJson(comparison: Comparison): string {
-  const { job, policy, jobs, hourValue, hourlyCosts, answer, estimates, origin } = comparison;
+  const { job, policy, layerHeight, meltShare, jobs, hourValue, hourlyCosts, answer, estimates, origin } =
+    comparison;
   const document = {
     format: comparisonFormat,
     job,
     policy,
     origin,
+    layerHeight: layerHeight === null ? null : amountOf(layerHeight, 'mm'),
+    meltShare: ratio(meltShare),
     jobs,
     hourValue: money(hourValue),
     hourlyCosts: Object.fromEntries(costNames.map((name) => [name, money(hourlyCosts[name] ?? null)])),
@@ -31,12 +34,16 @@ export function formatComparisonAsJson(comparison: Comparison): string {
 }
 
 function jsonEstimate(estimate: ComparedEstimate) {
-  const { machine, nozzle, filament, saved, weakest, modelCheck, warnings } = estimate;
+  const { machine, nozzle, filament, timeInterval, lessMelt, saved, weakest, modelCheck, warnings } =
+    estimate;
   return {
     machine,
     nozzle,
     filament,
     time: seconds(estimate.time),
+    timeInterval:
+      timeInterval === null ? null : { low: seconds(timeInterval.low), high: seconds(timeInterval.high) },
+    lessMelt: lessMelt.map((each) => ({ share: ratio(each.share), time: seconds(each.time) })),
     saved: saved === null ? null : { time: seconds(saved.time), share: ratio(saved.share) },
     limiters: estimate.limiters.map(({ limiter, time }) => ({ limiter, time: seconds(time) })),
     features: estimate.features.map(

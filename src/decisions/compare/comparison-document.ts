@@ -14,14 +14,15 @@ import {
 } from '../../text/document.ts';
 import { type Comparison, pairingName } from './comparison.ts';
 import { comparisonBlocks } from './comparison-grid.ts';
+import { percent } from './format-duration.ts';
 import { costScope, currenciesOf } from './hourly-costs.ts';
 
 /** A comparison for people: the answer first, then the figures side by side, a column a pairing. */
 export function comparisonDocument(comparison: Comparison): Document {
-  const { job, policy, answer, estimates, inputs, origin } = comparison;
+  const { answer, estimates, inputs, origin } = comparison;
   const numbers = estimates.map((_, index) => String(index + 1));
   return {
-    title: `Job ${job.id} (${job.name}), policy ${policy}`,
+    title: comparisonTitle(comparison),
     answer,
     blocks: [
       ...originBlocks(origin),
@@ -39,11 +40,27 @@ export function comparisonDocument(comparison: Comparison): Document {
   };
 }
 
+/** What was compared: `Job mask-rack (Mask rack, three pegs), policy workshop`, and what is otherwise than these say. */
+function comparisonTitle({ job, policy, layerHeight, meltShare }: Comparison): string {
+  return [
+    `Job ${job.id} (${job.name})`,
+    `policy ${policy}`,
+    ...(layerHeight === null ? [] : [`layers of ${layerHeight} mm`]),
+    ...(meltShare === 1 ? [] : [`${percent(meltShare)} of the melt flow`]),
+  ].join(', ');
+}
+
 /** What the figures leave out. */
-function comparisonNotes({ jobs, hourValue, hourlyCosts }: Comparison): string[] {
+function comparisonNotes({ layerHeight, jobs, hourValue, hourlyCosts }: Comparison): string[] {
   const scope = costScope(hourlyCosts);
   return [
     'Times run from the first path to the last, without heating up, homing and levelling.',
+    'Over the melt interval: the time with the melt flow limits at either end of their 95 % intervals; what else it rests on has none.',
+    ...(layerHeight === null
+      ? []
+      : [
+          'Layers of another height: each has the paths that a layer of the job has, and their number keeps the part as high; the first layer stays as it is, top surface and bridges keep their length (common practice, no source).',
+        ]),
     ...(jobs === null
       ? []
       : [

@@ -4,7 +4,14 @@ import { counted, enumerated, wordsOf } from '../../text/words.ts';
 import type { MillimetresPerSecond, Money } from '../../units/canonical.ts';
 import { formatNumber, formatQuantity } from '../../units/format-quantity.ts';
 import type { ComparedEstimate, Comparison } from './comparison.ts';
-import { durationText, featureTexts, limiterTexts, percent, savingText } from './format-duration.ts';
+import {
+  durationText,
+  featureTexts,
+  intervalText,
+  limiterTexts,
+  percent,
+  savingText,
+} from './format-duration.ts';
 import { costNames, currenciesOf, gapText, type NoFigure } from './hourly-costs.ts';
 import type { Known } from './job-estimate.ts';
 import { limiterWords } from './limiter-words.ts';
@@ -27,6 +34,7 @@ export function comparisonBlocks(comparison: Comparison): ComparisonBlock[] {
   ];
   return [
     { heading: 'pairing', rows: summaryRows(comparison, row) },
+    { heading: 'time with less melt flow', rows: lessMeltRows(estimates, row) },
     { heading: 'time limited by', rows: limiterRows(estimates, row) },
     { heading: 'time by feature, limited by', rows: featureTimeRows(estimates, row) },
     { heading: 'peak reached, of commanded', rows: featureRows(estimates, row, peakCell) },
@@ -44,6 +52,7 @@ function summaryRows(
 ): ComparisonBlock['rows'] {
   return [
     row('time', ({ time }) => durationText(time)),
+    row('over the melt interval', ({ time, timeInterval }) => intervalText(timeInterval, time)),
     row('saved', (estimate) =>
       estimate.saved === null || first === undefined
         ? none
@@ -95,6 +104,19 @@ function summaryRows(
         : `within ${formatNumber(100 * modelCheck.largestError, { decimals: 1 })} % of ${counted(modelCheck.prints, 'print')}`,
     ),
   ];
+}
+
+/** One row a share of the melt flow limits that is smaller than the one that is used. */
+function lessMeltRows(estimates: readonly ComparedEstimate[], row: Row): ComparisonBlock['rows'] {
+  const shares = new Set(estimates.flatMap(({ lessMelt }) => lessMelt.map(({ share }) => share)));
+  return [...shares].map((share) =>
+    row(`${percent(share)} of the limit`, (estimate) => {
+      const slower = estimate.lessMelt.find((each) => each.share === share);
+      return slower === undefined
+        ? none
+        : `${durationText(slower.time)} (+${percent(slower.time / estimate.time - 1)})`;
+    }),
+  );
 }
 
 /** One row a limiter, in the order of the first pairing that spends time under it. */

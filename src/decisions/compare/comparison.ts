@@ -1,6 +1,6 @@
 import type { Origin } from '../../knowledge/origin.ts';
 import type { TableInput } from '../../tables/derive/speed-table.ts';
-import type { Count, Fraction, Money, Seconds } from '../../units/canonical.ts';
+import type { Count, Fraction, Millimetres, Money, Seconds } from '../../units/canonical.ts';
 import type { HourlyCosts, NoFigure } from './hourly-costs.ts';
 import type { JobEstimate } from './job-estimate.ts';
 
@@ -26,6 +26,10 @@ export interface ComparedEstimate extends JobEstimate {
 export interface Comparison {
   readonly job: { readonly id: string; readonly name: string };
   readonly policy: string;
+  /** Height of the layers above the first, where another than that of the job was asked for; else null. */
+  readonly layerHeight: Millimetres | null;
+  /** Share that is used of what the policy lets melt; all of it where it is 1. */
+  readonly meltShare: Fraction;
   /** Number of such jobs over which a difference of price is spread; null where it was not given. */
   readonly jobs: Count | null;
   /** What an hour is worth; null where it was not given. */

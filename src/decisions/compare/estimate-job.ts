@@ -1,44 +1,38 @@
-import { type StatedPauses, secondsOfPauses, statedPauses } from '../../bench/reference-print/job-pauses.ts';
-import { type JobFeature, jobPlan } from '../../bench/reference-print/job-plan.ts';
-import { isPrinted } from '../../knowledge/feature.ts';
-import { isSimulated } from '../../knowledge/origin.ts';
-import { conditionsOf, type Pairing } from '../../knowledge/pairing.ts';
-import { quirksOf } from '../../knowledge/quirks.ts';
+import { secondsOfPauses } from '../../bench/reference-print/job-pauses.ts';
+import { type JobFeature, type JobPaths, jobPlan } from '../../bench/reference-print/job-plan.ts';
+import { features, isPrinted } from '../../knowledge/feature.ts';
 import { type PrintTime, printTime, secondsOf } from '../../physics/print-time.ts';
-import type { Job, Statement } from '../../registry/generated/documents.ts';
-import type { Registry } from '../../registry/registry.ts';
-import { chooseStatement } from '../../registry/statement.ts';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
-import type { MillimetresPerSecond, Seconds } from '../../units/canonical.ts';
-import type { FeatureTime, JobEstimate, ModelCheck } from './job-estimate.ts';
+import type { Fraction, MillimetresPerSecond, Range, Seconds } from '../../units/canonical.ts';
+import type { FeatureTime, JobEstimate, Known } from './job-estimate.ts';
 import { beadWarnings, jobFilament } from './job-filament.ts';
-import { type JobSpeed, jobSpeeds, type SpeedsProblem } from './job-speeds.ts';
-import { knownValue } from './known-value.ts';
+import { type JobSpeed, jobSpeeds, type MeltShare, type SpeedsProblem } from './job-speeds.ts';
+import type { PairingFigures } from './pairing-figures.ts';
 import { limitersOfPrint, longestFirst, mainLimiter } from './time-limiters.ts';
 import { type NamedBasis, weakestOf } from './weakest-number.ts';
 
 type Speeds = ReadonlyMap<JobFeature, JobSpeed>;
 
-/** Why there is no estimate: a number that the model needs is not known or not usable. */
+/** Why there is no estimate: a number that the model needs is not usable. */
 export type EstimateProblem = SpeedsProblem | Problem<'noTime'>;
+
+/** Shares of the melt flow limits of which an estimate says the time, besides the one that is used. */
+const lesserShares: readonly Fraction[] = [0.75, 0.5, 0.25];
 
 /**
  * Time of a job on a pairing by the time model, what limits it, and what else a choice of machine turns on. All numbers in
- * canonical units.
+ * canonical units. `meltShare` is the share that is used of what the policy lets melt.
  */
 export function estimateJob(
-  registry: Registry,
-  pairing: Pairing,
-  job: Job,
-  modelCheck: ModelCheck | null,
+  figures: PairingFigures,
+  job: JobPaths & { readonly id: string },
+  meltShare: Fraction = 1,
 ): Result<JobEstimate, EstimateProblem> {
-  const found = jobSpeeds(registry, pairing, job);
+  const found = jobSpeeds(figures, job, () => meltShare);
   if (!found.ok) return found;
   const speeds = found.value;
-  const { machine, nozzle, filament } = pairing;
-  const conditions = conditionsOf(pairing);
-  const stated = statedPauses(machine.data, filament.data, conditions);
-  const time = printTime(jobPlan(job, speeds, secondsOfPauses(stated)));
+  const { machine, nozzle, filament, pauses, topSpeed, soundLevel, price, modelCheck, quirks } = figures;
+  const time = printTime(jobPlan(job, speeds, secondsOfPauses(pauses)));
   if (!(time.total > 0 && Number.isFinite(time.total))) {
     return refusal(
       'noTime',
@@ -46,37 +40,54 @@ export function estimateJob(
       'Look for a path, segment or corner that is 0 or negative in its profile.',
     );
   }
-  const { mass, cost } = jobFilament(registry, pairing, job);
-  const topSpeed = chooseStatement(machine.data.topSpeed, conditions);
-  const soundLevel = chooseStatement(machine.data.soundLevel, conditions);
+  const { mass, cost } = jobFilament(figures, job);
   return success({
-    machine: machine.id,
-    nozzle: nozzle.id,
-    filament: filament.id,
+    ...{ machine, nozzle, filament },
     time: time.total,
+    timeInterval: timeInterval(figures, job, meltShare),
+    lessMelt: lesserShares
+      .filter((share) => share < meltShare)
+      .flatMap((share) => {
+        const slower = timeOf(figures, job, () => share);
+        return slower === null ? [] : [{ share, time: slower }];
+      }),
     features: featureTimes(time, speeds),
     betweenLayers: time.layerChanges + time.coolingWait,
     limiters: longestFirst(limitersOfPrint(time, speeds)),
     printPeak: highestPeak(time, isPrinted),
     travelPeak: highestPeak(time, (feature) => !isPrinted(feature)),
-    topSpeed: knownValue(topSpeed, registry),
-    mass,
-    filamentCost: cost,
-    soundLevel: knownValue(soundLevel, registry),
-    price: knownValue(chooseStatement(machine.data.price, conditions), registry),
-    weakest: weakestNumber(registry, time, speeds, stated),
+    ...{ topSpeed, mass, filamentCost: cost, soundLevel, price },
+    weakest: weakestNumber(time, speeds, pauses),
     modelCheck,
-    warnings: [...beadWarnings(pairing, job), ...unknownPauses(stated, time)],
-    quirks: quirksOf(registry, pairing),
-    trials: [
-      ...[...speeds.values()].flatMap(({ trials }) => trials),
-      ...[topSpeed, soundLevel, ...Object.values(stated)].flatMap((statement) => statement?.evidence ?? []),
-      ...(modelCheck?.trials ?? []),
-    ],
+    warnings: [...beadWarnings(figures, job), ...unknownPauses(pauses, time)],
+    quirks,
+    trials: [...[...speeds.values()].flatMap(({ trials }) => trials), ...figures.trials],
   });
 }
 
-function unknownPauses(stated: StatedPauses, time: PrintTime<JobFeature>): string[] {
+/** Total time of a job at a share of each melt flow limit; null where no path has a speed. */
+function timeOf(figures: PairingFigures, job: JobPaths, meltShare: MeltShare): Seconds | null {
+  const speeds = jobSpeeds(figures, job, meltShare);
+  if (!speeds.ok) return null;
+  return printTime(jobPlan(job, speeds.value, secondsOfPauses(figures.pauses))).total;
+}
+
+/** Each limit at its ends; a limit that was adopted below its interval is the lower end. */
+function timeInterval(figures: PairingFigures, job: JobPaths, meltShare: Fraction): Range | null {
+  const asked = features.filter((feature) => isPrinted(feature) && job.features[feature] !== undefined);
+  const limits = asked.flatMap((feature) =>
+    figures.paths[feature].bounds.filter(({ name }) => name === 'melt'),
+  );
+  if (limits.length === 0 || limits.some((limit) => limit.of === 'flow' && limit.interval === null))
+    return null;
+  const [fastest, slowest] = [
+    timeOf(figures, job, ({ interval }) => meltShare * Math.max(1, interval?.high ?? 1)),
+    timeOf(figures, job, ({ interval }) => meltShare * Math.min(1, interval?.low ?? 1)),
+  ];
+  return fastest === null || slowest === null ? null : { low: fastest, high: slowest };
+}
+
+function unknownPauses(stated: PairingFigures['pauses'], time: PrintTime<JobFeature>): string[] {
   const unknown = [
     ...(stated.layerChange === null ? ['the change of layer'] : []),
     ...(stated.travel === null && time.paths.has('travel') ? ['the pause on a travel move'] : []),
@@ -112,19 +123,14 @@ function highestPeak(
 }
 
 function weakestNumber(
-  registry: Registry,
   time: PrintTime<JobFeature>,
   speeds: Speeds,
-  stated: StatedPauses,
+  { layerChange, travel, shortestLayerTime }: PairingFigures['pauses'],
 ): NamedBasis {
-  const { layerChange, travel, shortestLayerTime } = stated;
-  const ofSpeeds = [...speeds.values()].map(({ weakest }) => weakest);
-  const named = (of: string, statement: Statement<Seconds> | null, used: boolean): NamedBasis[] =>
-    statement === null || !used
-      ? []
-      : [{ basis: statement.basis, of, isSimulated: isSimulated(statement, registry) }];
+  const named = (of: string, known: Known<Seconds> | null, used: boolean): NamedBasis[] =>
+    known === null || !used ? [] : [{ basis: known.basis, of, isSimulated: known.isSimulated }];
   return weakestOf({ basis: 'measured', of: 'every number', isSimulated: false }, [
-    ...ofSpeeds,
+    ...[...speeds.values()].map(({ weakest }) => weakest),
     ...named('layerChangeTime', layerChange, time.layerChanges > 0),
     ...named('travelPause', travel, (time.paths.get('travel')?.pauses ?? 0) > 0),
     ...named('shortestLayerTime', shortestLayerTime, time.coolingWait > 0),

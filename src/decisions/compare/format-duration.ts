@@ -1,4 +1,4 @@
-import type { Fraction, Seconds } from '../../units/canonical.ts';
+import type { Fraction, Range, Seconds } from '../../units/canonical.ts';
 import { formatNumber } from '../../units/format-quantity.ts';
 import type { FeatureTime, JobEstimate, TimeLimiter } from './job-estimate.ts';
 
@@ -16,6 +16,14 @@ export function durationText(time: Seconds, step: Seconds = stepFor(time)): stri
   const whole = Math.round(Math.abs(time) / minute);
   const hours = Math.floor(whole / 60);
   return `${time < 0 && whole > 0 ? '-' : ''}${hours === 0 ? '' : `${hours} h `}${whole % 60} min`;
+}
+
+/** The ends of a time, in the step in which it is shown itself: `35.1 to 35.9 min`. */
+export function intervalText(interval: Range | null, time: Seconds): string {
+  if (interval === null) return 'not known';
+  const step = stepFor(time);
+  const [low, high] = [durationText(interval.low, step), durationText(interval.high, step)];
+  return `${step === tenthOfMinute ? low.replace(' min', '') : low} to ${high}`;
 }
 
 /** A share for reading, in whole percent. */

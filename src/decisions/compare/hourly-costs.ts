@@ -1,3 +1,4 @@
+import type { Problem } from '../../result.ts';
 import { enumerated } from '../../text/words.ts';
 import type { Money, Seconds } from '../../units/canonical.ts';
 
@@ -21,6 +22,21 @@ export type NoFigure =
 /** The currencies of some costs, each once. */
 export function currenciesOf(costs: HourlyCosts): string[] {
   return [...new Set(costNames.flatMap((name) => costs[name]?.currency ?? []))];
+}
+
+/** Costs of an hour that cannot be added up. */
+export type CurrencyProblem = Problem<'severalCurrencies'>;
+
+/** Why costs cannot be added up; null where they can. */
+export function currencyProblem(costs: HourlyCosts): CurrencyProblem | null {
+  const currencies = currenciesOf(costs);
+  return currencies.length < 2
+    ? null
+    : {
+        code: 'severalCurrencies',
+        message: `The costs of an hour are in ${enumerated(currencies)}`,
+        help: 'Give all of them in one currency, that of the machine prices.',
+      };
 }
 
 /** What printing for a time costs in power, wear and labour; null where none of them was given. */

@@ -9,6 +9,7 @@ import type {
   Grams,
   MillimetresPerSecond,
   Money,
+  Range,
   Seconds,
 } from '../../units/canonical.ts';
 import type { NamedBasis } from './weakest-number.ts';
@@ -55,6 +56,10 @@ export interface JobEstimate {
   readonly filament: string;
   /** From the first path to the last: heating up, homing and levelling are not in it. */
   readonly time: Seconds;
+  /** The time where the melt flow limits are at either end of their 95 % coverage intervals; null where one has none. */
+  readonly timeInterval: Range | null;
+  /** The time with smaller shares of the melt flow limits than are used, from the largest. */
+  readonly lessMelt: readonly { readonly share: Fraction; readonly time: Seconds }[];
   readonly features: readonly FeatureTime[];
   /** Changes of layer, and waits in layers that are done before the plastic holds its shape. */
   readonly betweenLayers: Seconds;

@@ -1,12 +1,10 @@
+import type { JobPaths } from '../../bench/reference-print/job-plan.ts';
 import { features } from '../../knowledge/feature.ts';
-import { conditionsOf, type FittedPairing } from '../../knowledge/pairing.ts';
 import { beadArea } from '../../physics/bead.ts';
-import type { Job } from '../../registry/generated/documents.ts';
-import type { Registry } from '../../registry/registry.ts';
-import { chooseStatement, weakerBasis } from '../../registry/statement.ts';
+import { weakerBasis } from '../../registry/statement.ts';
 import type { CubicMillimetres, Grams, Money } from '../../units/canonical.ts';
 import type { Known } from './job-estimate.ts';
-import { knownValue } from './known-value.ts';
+import type { PairingFigures } from './pairing-figures.ts';
 
 /** Filament that a job takes, and what it costs; null where density or price are not known. */
 interface JobFilament {
@@ -15,13 +13,13 @@ interface JobFilament {
 }
 
 /** Mass of the printed paths of a job, and their share of the price of a spool. Source: m = rho sum(A l), mass balance. */
-export function jobFilament(registry: Registry, pairing: FittedPairing, job: Job): JobFilament {
-  const { density: densities, price: prices, spoolMass } = pairing.filament.data;
-  const density = knownValue(chooseStatement(densities, conditionsOf(pairing)), registry);
+export function jobFilament(
+  { density, spoolMass, spoolPrice: price }: PairingFigures,
+  job: JobPaths,
+): JobFilament {
   if (density === null) return { mass: null, cost: null };
   const mass = { ...density, value: printedVolume(job) * density.value };
-  const price = knownValue(chooseStatement(prices, conditionsOf(pairing)), registry);
-  if (price === null || spoolMass === undefined || spoolMass <= 0) return { mass, cost: null };
+  if (price === null || spoolMass === null || spoolMass <= 0) return { mass, cost: null };
   const { amount, currency } = price.value;
   const value = { amount: (amount * mass.value) / spoolMass, currency };
   const isSimulated = price.isSimulated || density.isSimulated;
@@ -29,7 +27,7 @@ export function jobFilament(registry: Registry, pairing: FittedPairing, job: Job
 }
 
 /** Volume of all beads of a job, in mm³. */
-function printedVolume(job: Job): CubicMillimetres {
+function printedVolume(job: JobPaths): CubicMillimetres {
   return features.reduce((volume, feature) => {
     const path = job.features[feature];
     if (path === undefined || !('layerHeight' in path)) return volume;
@@ -38,8 +36,7 @@ function printedVolume(job: Job): CubicMillimetres {
 }
 
 /** What speaks against the beads of a job on a nozzle. Source: common practice, no source. */
-export function beadWarnings({ nozzle }: FittedPairing, job: Job): string[] {
-  const bore = nozzle.diameter;
+export function beadWarnings({ nozzle, bore }: PairingFigures, job: JobPaths): string[] {
   const beads = features.flatMap((feature) => {
     const path = job.features[feature];
     return path !== undefined && 'layerHeight' in path ? [path] : [];
@@ -49,11 +46,11 @@ export function beadWarnings({ nozzle }: FittedPairing, job: Job): string[] {
   return [
     ...(narrow === undefined
       ? []
-      : [`Lines of ${narrow.lineWidth} mm are narrower than the bore of nozzle ${nozzle.id}, ${bore} mm.`]),
+      : [`Lines of ${narrow.lineWidth} mm are narrower than the bore of nozzle ${nozzle}, ${bore} mm.`]),
     ...(tall === undefined
       ? []
       : [
-          `Layers of ${tall.layerHeight} mm are higher than 80 % of the bore of nozzle ${nozzle.id}, ${bore} mm.`,
+          `Layers of ${tall.layerHeight} mm are higher than 80 % of the bore of nozzle ${nozzle}, ${bore} mm.`,
         ]),
   ];
 }

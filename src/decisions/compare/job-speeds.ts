@@ -1,25 +1,12 @@
-import type { JobFeature, PathSettings } from '../../bench/reference-print/job-plan.ts';
+import type { JobFeature, JobPaths, PathSettings } from '../../bench/reference-print/job-plan.ts';
 import { features } from '../../knowledge/feature.ts';
-import { originOf } from '../../knowledge/origin.ts';
-import type { Pairing } from '../../knowledge/pairing.ts';
-import { beadArea } from '../../physics/bead.ts';
-import type { Job } from '../../registry/generated/documents.ts';
-import type { Registry } from '../../registry/registry.ts';
-import type { Basis } from '../../registry/statement.ts';
-import { failure, type Problem, type Result, refusal, success } from '../../result.ts';
-import { boundsOf } from '../../tables/derive/bounds.ts';
-import { resultTerm, sourcedValuesIn, type Term } from '../../tables/derive/calculation.ts';
-import {
-  type LimitsProblem,
-  meltOf,
-  type PairingLimits,
-  pairingLimits,
-} from '../../tables/derive/limits/pairing-limits.ts';
-import { policyProblem, type UnusablePolicy } from '../../tables/derive/limits/usable-policy.ts';
-import type { SourcedValue } from '../../tables/derive/sourced-value.ts';
-import { accelerationOf } from '../../tables/derive/speed-row.ts';
-import type { Bound, BoundName } from '../../tables/derive/speed-table.ts';
+import { beadArea, speedAtFlow } from '../../physics/bead.ts';
+import { type Problem, type Result, refusal, success } from '../../result.ts';
+import { contourFor } from '../../tables/derive/limits/contour-limit.ts';
+import type { BoundName } from '../../tables/derive/speed-table.ts';
+import type { Fraction, MillimetresPerSecond } from '../../units/canonical.ts';
 import { roundDown } from '../../units/round-to-step.ts';
+import type { BoundFacts, PairingFigures, PathFigures } from './pairing-figures.ts';
 import { type NamedBasis, weakestOf } from './weakest-number.ts';
 
 /** How a kind of path of a job is set on a pairing, and what limits the speed there. */
@@ -33,26 +20,26 @@ export interface JobSpeed extends PathSettings {
 }
 
 /** Why a path of a job has no speed. */
-export type SpeedsProblem = UnusablePolicy | LimitsProblem | Problem<'noSpeed'>;
+export type SpeedsProblem = Problem<'noSpeed'>;
+
+/** The share of a melt flow limit that is used. */
+export type MeltShare = (limit: FlowBound) => Fraction;
+
+type FlowBound = Extract<PathFigures['bounds'][number], { readonly of: 'flow' }>;
 
 /**
- * Commanded speeds for the paths of a job, by the policy of the pairing: its fraction of the least of melt, machine and
- * quality at the beads of the job, at most its cap, all at the one nozzle temperature that the policy chooses. Motion and cooling are left to the time model, which knows the segments and
- * layers of the job, where a table has to assume typical ones.
+ * Commanded speeds for the paths of a job: the least of what bounds the pairing at the beads of the job, with a share of its
+ * melt flow limit.
  */
 export function jobSpeeds(
-  registry: Registry,
-  pairing: Pairing,
-  job: Job,
+  figures: PairingFigures,
+  job: JobPaths,
+  meltShare: MeltShare = () => 1,
 ): Result<ReadonlyMap<JobFeature, JobSpeed>, SpeedsProblem> {
-  const unusable = policyProblem(pairing.policy.id, pairing.policy.data);
-  if (unusable !== null) return failure(unusable);
-  const limits = pairingLimits(registry, pairing);
-  if (!limits.ok) return limits;
   const speeds = new Map<JobFeature, JobSpeed>();
   for (const feature of features) {
     if (job.features[feature] === undefined) continue;
-    const speed = speedOf(registry, pairing, limits.value, feature, job);
+    const speed = speedOf(figures, feature, job, meltShare);
     if (!speed.ok) return speed;
     speeds.set(feature, speed.value);
   }
@@ -60,74 +47,65 @@ export function jobSpeeds(
 }
 
 function speedOf(
-  registry: Registry,
-  pairing: Pairing,
-  limits: PairingLimits,
+  { machine, filament, paths, speedStep }: PairingFigures,
   feature: JobFeature,
-  job: Job,
-): Result<JobSpeed, Problem<'noSpeed'>> {
-  const { machine, filament, policy } = pairing;
-  const { rounding } = policy.data;
-  const acceleration = resultTerm(accelerationOf(pairing, limits, feature));
-  const path = job.features[feature];
-  const layerHeight = path !== undefined && 'layerHeight' in path ? path.layerHeight : 0;
-  const bounds = boundsOf(pairing, limits, {
-    feature,
-    layerHeight,
-    area: areaOf(feature, job),
-    acceleration,
-  });
-  const least = leastOf(bounds.filter(({ name }) => name !== 'motion' && name !== 'cooling'));
-  const speed = least === null ? 0 : roundDown(least.allowed, rounding.speed);
-  if (least === null || !(speed > 0 && acceleration.value > 0)) {
+  job: JobPaths,
+  meltShare: MeltShare,
+): Result<JobSpeed, SpeedsProblem> {
+  const { acceleration, accelerationBasis } = paths[feature];
+  const least = leastOf(allowedSpeeds(paths[feature], beadOf(job, feature), meltShare));
+  const speed = least === null ? 0 : roundDown(least.speed, speedStep);
+  if (least === null || !(speed > 0 && acceleration > 0)) {
     return refusal(
       'noSpeed',
-      `No speed above 0 follows for ${feature} with ${filament.id} on ${machine.id}`,
+      `No speed above 0 follows for ${feature} with ${filament} on ${machine}`,
       'Look for a speed, acceleration or flow that is 0 or negative in their profiles.',
     );
   }
-  const trials = trialsOf(least, limits, feature);
+  const { name, basis, isSimulated, trials } = least.bound;
+  const named = basis === null ? [] : [{ basis, of: `${name} bound of ${feature}`, isSimulated }];
   return success({
-    speed,
-    acceleration: acceleration.value,
-    bound: least.name,
-    weakest: weakestOf(
-      named(registry, limits.acceleration.basis, 'acceleration', trialsIn([limits.acceleration.ground])),
-      least.basis === null ? [] : [named(registry, least.basis, `${least.name} bound of ${feature}`, trials)],
-    ),
-    trials,
+    ...{ speed, acceleration, bound: name, trials },
+    weakest: weakestOf(accelerationBasis, named),
   });
 }
 
-function named(registry: Registry, basis: Basis, of: string, trials: readonly string[]): NamedBasis {
-  return { basis, of, isSimulated: originOf(registry, { trials }).simulated.length > 0 };
+interface AllowedSpeed {
+  readonly bound: BoundFacts;
+  readonly speed: MillimetresPerSecond;
 }
 
-/** The trials that show a bound; that of the melt may be read off a line through the limits of several. */
-function trialsOf(bound: Bound, limits: PairingLimits, feature: JobFeature): string[] {
-  const behind = bound.name === 'melt' ? meltOf(limits, feature).limits.map(({ ground }) => ground) : [];
-  return trialsIn([...sourcedValuesIn(bound), ...behind]);
+/** What each bound allows, those first that count where several are equal: house rules come last. */
+function allowedSpeeds(
+  { acceleration, bounds, contour }: PathFigures,
+  { layerHeight, area }: ReturnType<typeof beadOf>,
+  meltShare: MeltShare,
+): AllowedSpeed[] {
+  const chosen = contourFor(contour, layerHeight, acceleration)?.limit;
+  const allowed = bounds.map((bound): AllowedSpeed => {
+    if (bound.of === 'speed') return { bound, speed: bound.most };
+    const share = bound.name === 'melt' ? meltShare(bound) : 1;
+    return { bound, speed: speedAtFlow(bound.most * share, area) };
+  });
+  const isRule = ({ bound }: AllowedSpeed) => bound.name === 'policy' || bound.name === 'quality';
+  return [
+    ...allowed.filter((each) => !isRule(each)),
+    ...(chosen === undefined ? [] : [{ bound: chosen, speed: chosen.most }]),
+    ...allowed.filter(isRule),
+  ];
 }
 
-function trialsIn(sourcedValues: readonly SourcedValue[]): string[] {
-  return [...new Set(sourcedValues.flatMap(({ evidence }) => evidence ?? []))];
-}
-
-function areaOf(feature: JobFeature, { features: asked }: Job): Term {
+/** The bead of a feature; on travel moves there is none. */
+function beadOf({ features: asked }: JobPaths, feature: JobFeature) {
   const path = asked[feature];
-  const value = path !== undefined && 'layerHeight' in path ? beadArea(path.layerHeight, path.lineWidth) : 0;
-  return {
-    symbol: 'A',
-    what: `cross-section of the bead of ${feature}`,
-    value,
-    dimension: 'area',
-    ground: null,
-  };
+  return path !== undefined && 'layerHeight' in path
+    ? { layerHeight: path.layerHeight, area: beadArea(path.layerHeight, path.lineWidth) }
+    : { layerHeight: 0, area: 0 };
 }
 
-function leastOf(bounds: readonly Bound[]): Bound | null {
-  return bounds.reduce<Bound | null>(
-    (lowest, bound) => (lowest === null || bound.allowed < lowest.allowed ? bound : lowest),
+function leastOf(allowed: readonly AllowedSpeed[]): AllowedSpeed | null {
+  return allowed.reduce<AllowedSpeed | null>(
+    (lowest, each) => (lowest === null || each.speed < lowest.speed ? each : lowest),
     null,
   );
 }

@@ -1,6 +1,7 @@
 import { resultOf } from '../../bench/methods.ts';
 import { trialResults } from '../../bench/reduce-trial.ts';
 import { modelledPrintTime } from '../../bench/reference-print/modelled-print.ts';
+import { trialIndex } from '../../knowledge/trial-index.ts';
 import type { Registry } from '../../registry/registry.ts';
 import type { ModelCheck } from './job-estimate.ts';
 
@@ -8,8 +9,7 @@ import type { ModelCheck } from './job-estimate.ts';
 export function modelCheckOf(registry: Registry, machine: string): ModelCheck | null {
   const errors: number[] = [];
   const trials: string[] = [];
-  for (const { id, data } of registry.trial.values()) {
-    if (data.machine !== machine) continue;
+  for (const { id, data } of trialIndex(registry).byMachine.get(machine) ?? []) {
     const modelled = modelledPrintTime(registry, data);
     if (modelled === null) continue;
     const reduced = trialResults(registry, id);

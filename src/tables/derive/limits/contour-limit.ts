@@ -44,8 +44,8 @@ function withoutMotion({ layerHeight: _, acceleration: __, ...rest }: Conditions
 }
 
 /** The contour limit that counts for a row. */
-interface ChosenContour {
-  readonly limit: ContourLimit;
+interface ChosenContour<Limit> {
+  readonly limit: Limit;
   /** Whether it was found at the layer height of the row and at no less than its acceleration. */
   readonly isTested: boolean;
 }
@@ -54,11 +54,11 @@ interface ChosenContour {
  * The contour limit for a layer height and acceleration: the first that was found there, or at a higher acceleration,
  * which shakes more. Where none was, the lowest of all.
  */
-export function contourFor(
-  limits: readonly ContourLimit[],
+export function contourFor<Limit extends Pick<ContourLimit, 'value' | 'layerHeight' | 'acceleration'>>(
+  limits: readonly Limit[],
   layerHeight: Millimetres,
   acceleration: MillimetresPerSecondSquared,
-): ChosenContour | null {
+): ChosenContour<Limit> | null {
   const tested = limits.find(
     (limit) =>
       (limit.layerHeight === null || Math.abs(limit.layerHeight - layerHeight) < 1e-6) &&
