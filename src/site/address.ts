@@ -26,6 +26,10 @@ export const stylePath = 'style.css';
 export const scriptPath = 'catalogue.js';
 export const dataPath = 'catalogue-data.js';
 
+/** The script of the page of the comparison, and the jobs that it may be asked about. */
+export const compareScriptPath = 'compare.js';
+export const jobsPath = 'compare-data.js';
+
 /** What the bench page runs: its script, the worker that calculates, and what keeps it at hand without a network. */
 export const benchScripts = {
   page: 'bench.js',

@@ -1,17 +1,18 @@
+import { jobFigures } from '../decisions/compare/compare-pairings.ts';
 import type { Registry } from '../registry/registry.ts';
 import { deriveEach } from '../tables/derive/every-pairing.ts';
 import { likelyPairings } from '../tables/derive/likely-pairings.ts';
 import type { OmittedPairing } from '../tables/write/table-index.ts';
 import { problemLine } from '../text/problem-text.ts';
-import { besidePage, rootPages, scriptPath, stylePath } from './address.ts';
-import { type BenchOptions, benchFiles } from './bench/bench-files.ts';
+import { besidePage, compareScriptPath, rootPages, scriptPath, stylePath } from './address.ts';
+import { type BenchOptions, benchFiles, unpackedScript } from './bench/bench-files.ts';
 import { type Catalogue, reductionsOf } from './catalogue.ts';
 import { type CataloguedPairing, cataloguedPairing } from './catalogued-pairing.ts';
 import { comparedPairing } from './compare/compared-pairing.ts';
 import { catalogueJson } from './data/catalogue-as-json.ts';
 import { catalogueData } from './data/catalogue-data.ts';
-import { catalogueScript, comparedScript } from './data/data-scripts.ts';
-import { siteScript } from './generated/site-script.ts';
+import { catalogueScript, comparedScript, jobsScript } from './data/data-scripts.ts';
+import { compareScript, siteScript } from './generated/site-script.ts';
 import { comparePage } from './pages/compare-page.ts';
 import { homePage } from './pages/home-page.ts';
 import { listFiles } from './pages/list-pages.ts';
@@ -51,7 +52,9 @@ export function* formatSite(
   yield { path: besidePage(rootPages.home, '.json'), text: catalogueJson(pairings) };
   yield { path: stylePath, text: siteStyle.trimStart() };
   yield catalogueScript(catalogueData(catalogue));
-  yield { path: scriptPath, text: siteScript };
+  yield { path: scriptPath, text: unpackedScript(siteScript) };
+  yield jobsScript([...registry.job.values()].map(jobFigures));
+  yield { path: compareScriptPath, text: unpackedScript(compareScript) };
   yield* benchFiles(registry, bench);
 }
 

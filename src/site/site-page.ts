@@ -5,7 +5,9 @@ import { documentInPrint } from '../units/in-print.ts';
 import {
   benchDataPath,
   benchScripts,
+  compareScriptPath,
   dataPath,
+  jobsPath,
   rootPages,
   scriptPath,
   stylePath,
@@ -52,9 +54,14 @@ export function sitePage(path: string, title: string, content: readonly Markup[]
   return pageWith(path, title, content, { scripts: [], policy: [] });
 }
 
-/** A page that can do more where scripts run: the data of the catalogue, then the script. */
+/** The page that can do more where scripts run: the data of the catalogue, then the script. */
 export function scriptedPage(path: string, title: string, content: readonly Markup[]): SiteFile {
   return pageWith(path, title, content, { scripts: [dataPath, scriptPath], policy: scriptPolicy });
+}
+
+/** The page on which pairings are compared: the jobs, then its script. */
+export function compareScriptedPage(path: string, title: string, content: readonly Markup[]): SiteFile {
+  return pageWith(path, title, content, { scripts: [jobsPath, compareScriptPath], policy: scriptPolicy });
 }
 
 /** The page on which trials are typed. */

@@ -49,6 +49,17 @@ div.unreal { padding: .1rem 0 .1rem 1.4rem; background: repeating-linear-gradien
 .choose input { width: 1.4rem; height: 1.4rem; accent-color: var(--touch); }
 .compared .unequal { border-left: 4px double var(--ink); }
 .compared strong { font-size: 1.15rem; }
+#need-form { margin: .8rem 0; }
+#need-form fieldset + fieldset { margin-top: .8rem; }
+#need-form input[type="range"] { width: min(22rem, 78vw); padding: 0; border: 0; accent-color: var(--touch); display: block; }
+#need-form output { display: block; min-height: 1.5em; font-variant-numeric: tabular-nums; }
+#need-form select { max-width: 100%; }
+#need-form .wrong { display: block; }
+#need-form .wrong:empty { display: none; }
+#need-told:empty { display: none; }
+.need-figures th[scope="row"] { font-weight: normal; }
+.need-figures tbody + tbody th { padding-top: .5rem; }
+.need-figures tbody + tbody th[scope="row"] { padding-top: .2rem; }
 .pairings td, .pairings th { padding: .2rem .35rem; }
 .pairings .note { font-size: .85rem; min-width: 8rem; }
 .pairings .why { min-width: 9rem; font-size: .9rem; }
@@ -57,5 +68,5 @@ ul.caution, ul.warning { list-style: none; padding-left: .8rem; }
 ${benchStyle.trim()}
 pre { white-space: pre-wrap; overflow-wrap: anywhere; border-left: 3px solid var(--line); padding-left: .8rem; }
 @media (max-width: 30rem) { body { padding: 0 .8rem 2rem; } caption { max-width: calc(100vw - 2rem); } }
-@media print { nav, footer, .pages { display: none; } a { color: inherit; text-decoration: none; } }
+@media print { nav, footer, .pages, #need-form { display: none; } a { color: inherit; text-decoration: none; } }
 `;

@@ -24,6 +24,7 @@ function compared(
       { name: 'Bed', value: temperature, isCondition: false },
     ],
     ladders: [],
+    figures: null,
     origin: null,
   };
 }

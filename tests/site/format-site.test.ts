@@ -92,7 +92,7 @@ describe('the catalogue', () => {
       expect
         .soft(html, path)
         .not.toMatch(
-          /unsafe-|<script(?! src="(?:catalogue|bench)(?:-data)?\.js" defer><\/script>)|<style|\sstyle=|\son\w+=/,
+          /unsafe-|<script(?! src="(?:catalogue|compare|bench)(?:-data)?\.js" defer><\/script>)|<style|\sstyle=|\son\w+=/,
         );
     }
   });

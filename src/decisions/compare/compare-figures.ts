@@ -64,14 +64,13 @@ export function compareFigures(
     estimates.push(estimate.value);
   }
   const [first, ...others] = estimates;
-  const policy = pairings[0]?.policy;
-  if (first === undefined || policy === undefined) {
+  if (first === undefined) {
     return refusal('noPairing', 'There is nothing to compare', 'Name at least one pairing.');
   }
   const terms = { jobs: jobs ?? null, hourValue: hourValue ?? null, hourlyCosts };
   return success({
     job: { id: job.id, name: job.name },
-    policy,
+    policy: [...new Set(pairings.map((figures) => figures.policy))].join(', '),
     layerHeight: paths.value === job.paths ? null : (layerHeight ?? null),
     meltShare,
     ...terms,

@@ -56,7 +56,7 @@ export function comparePairings(
 }
 
 /** A job of a registry as a comparison needs it. */
-function jobFigures({ kind, id, data, source }: Profile<'job'>): JobFigures {
+export function jobFigures({ kind, id, data, source }: Profile<'job'>): JobFigures {
   const { name, version, layers, corners, features, invented } = data;
   return {
     ...{ id, name, isInvented: invented === true },

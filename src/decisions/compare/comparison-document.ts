@@ -3,6 +3,7 @@ import { originBlocks } from '../../knowledge/origin.ts';
 import { quirkSections } from '../../knowledge/quirk-words.ts';
 import { inputText } from '../../tables/derive/table-inputs.ts';
 import {
+  type Block,
   cautions,
   type Document,
   groupedTable,
@@ -19,7 +20,7 @@ import { costScope, currenciesOf } from './hourly-costs.ts';
 
 /** A comparison for people: the answer first, then the figures side by side, a column a pairing. */
 export function comparisonDocument(comparison: Comparison): Document {
-  const { answer, estimates, inputs, origin } = comparison;
+  const { answer, estimates, origin } = comparison;
   const numbers = estimates.map((_, index) => String(index + 1));
   return {
     title: comparisonTitle(comparison),
@@ -31,17 +32,25 @@ export function comparisonDocument(comparison: Comparison): Document {
         leftColumns('', ...numbers).map((column, index) => ({ ...column, wraps: index > 0 })),
         comparisonBlocks(comparison),
       ),
-      list(comparisonNotes(comparison)),
-      ...quirkSections(estimates.flatMap(({ quirks }) => quirks)),
-      paragraph(`Derived from ${inputs.map(inputText).join('; ')}.`),
-      warnings(comparisonWarnings(comparison)),
-      cautions(tableCautions),
+      ...comparisonRemarks(comparison),
     ],
   };
 }
 
+/** What stands below the figures: what they leave out, quirks, what they were derived from, warnings and cautions. */
+export function comparisonRemarks(comparison: Comparison): Block[] {
+  const { estimates, inputs } = comparison;
+  return [
+    list(comparisonNotes(comparison)),
+    ...quirkSections(estimates.flatMap(({ quirks }) => quirks)),
+    paragraph(`Derived from ${inputs.map(inputText).join('; ')}.`),
+    warnings(comparisonWarnings(comparison)),
+    cautions(tableCautions),
+  ];
+}
+
 /** What was compared: `Job mask-rack (Mask rack, three pegs), policy workshop`, and what is otherwise than these say. */
-function comparisonTitle({ job, policy, layerHeight, meltShare }: Comparison): string {
+export function comparisonTitle({ job, policy, layerHeight, meltShare }: Comparison): string {
   return [
     `Job ${job.id} (${job.name})`,
     `policy ${policy}`,

@@ -25,6 +25,7 @@ export interface ComparedEstimate extends JobEstimate {
 /** Pairings on a job; the others are compared with the first. */
 export interface Comparison {
   readonly job: { readonly id: string; readonly name: string };
+  /** Id of the house rules; where pairings follow different ones, all of them. */
   readonly policy: string;
   /** Height of the layers above the first, where another than that of the job was asked for; else null. */
   readonly layerHeight: Millimetres | null;

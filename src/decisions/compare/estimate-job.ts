@@ -66,7 +66,7 @@ export function estimateJob(
 }
 
 /** Total time of a job at a share of each melt flow limit; null where no path has a speed. */
-function timeOf(figures: PairingFigures, job: JobPaths, meltShare: MeltShare): Seconds | null {
+export function timeOf(figures: PairingFigures, job: JobPaths, meltShare: MeltShare): Seconds | null {
   const speeds = jobSpeeds(figures, job, meltShare);
   if (!speeds.ok) return null;
   return printTime(jobPlan(job, speeds.value, secondsOfPauses(figures.pauses))).total;

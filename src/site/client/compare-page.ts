@@ -1,29 +1,32 @@
-import { drawPlot } from '../../plots/draw-plot.ts';
-import type { Plot } from '../../plots/plot.ts';
-import { formatPlotAsCsv } from '../../plots/plot-as-csv.ts';
 import { element, type Markup } from '../../text/html-element.ts';
 import { enumerated } from '../../text/words.ts';
 import { rootPages, wayFrom } from '../address.ts';
 import type { ComparedPairing } from '../compare/compared-pairing.ts';
 import { comparisonTable, overlaidLadders, unequalConditions } from '../compare/comparison-view.ts';
-import type { CatalogueData } from '../data/catalogue-data.ts';
+import { plotFigure } from '../compare/plot-figure.ts';
 import { stateOf } from '../find/question-address.ts';
-import { loadPairing } from './page-data.ts';
+import { startNeed } from './need-section.ts';
+import { comparedJobs, loadPairing } from './page-data.ts';
 
 const to = wayFrom(rootPages.compare);
 
 /** Shows the pairings that the address names, as far as the catalogue has them. */
-export function startComparing(main: HTMLElement, { pairings }: CatalogueData): void {
-  const known = new Set(pairings.map(({ page }) => page));
+function startComparing(main: HTMLElement): void {
   const untouched = main.innerHTML;
   const show = async () => {
-    const asked = stateOf(location.hash).chosen.filter((page) => known.has(page));
-    const loaded = await Promise.all(asked.map(loadPairing));
+    const loaded = await Promise.all(stateOf(location.hash).chosen.filter(isPairingPage).map(loadPairing));
     const compared = loaded.filter((pairing) => pairing !== null);
     main.innerHTML = compared.length === 0 ? untouched : comparisonMarkup(compared);
+    const section = document.getElementById('need');
+    if (section !== null) startNeed(section, comparedJobs(), compared);
   };
   addEventListener('hashchange', show);
   void show();
+}
+
+/** Addresses come from anybody: a script is loaded from the folder of pairings alone. */
+function isPairingPage(page: string): boolean {
+  return /^pairings(?:\/(?!\.{1,2}\/)[^/\\]+)+\.html$/.test(page);
 }
 
 function comparisonMarkup(pairings: readonly ComparedPairing[]): string {
@@ -32,12 +35,27 @@ function comparisonMarkup(pairings: readonly ComparedPairing[]): string {
     ...originMarkup(pairings),
     ...warningMarkup(unequalConditions(pairings)),
     comparisonTable(pairings, to),
-    ...(plot === null ? [] : [element('h2', {}, ['Ladders']), figure(plot)]),
+    ...(plot === null
+      ? []
+      : [
+          element('h2', {}, ['Ladders']),
+          plotFigure(plot, 'The ladders behind each limit: line, 95 % band and readings.', 'comparison'),
+        ]),
+    needSection,
     element('p', {}, [element('a', { href: to(rootPages.home) }, ['Other pairings'])]),
   ]
     .map(({ markup }) => markup)
     .join('\n');
 }
+
+/** Filled where jobs are known. */
+const needSection = element('section', { id: 'need', 'aria-labelledby': 'need-heading', hidden: true }, [
+  element('h2', { id: 'need-heading' }, ['Do I need the speed?']),
+  element('div', { id: 'need-origin' }),
+  element('p', { id: 'need-told', class: 'answer', role: 'status' }),
+  element('div', { id: 'need-fields' }),
+  element('div', { id: 'need-figures' }),
+]);
 
 function originMarkup(pairings: readonly ComparedPairing[]): Markup[] {
   const origins = [...new Set(pairings.flatMap(({ origin }) => origin ?? []))];
@@ -56,18 +74,6 @@ function warningMarkup(names: readonly string[]): Markup[] {
   ];
 }
 
-function figure(plot: Plot): Markup {
-  const svg = drawPlot(plot);
-  const file = (type: string, text: string) => `data:${type};charset=utf-8,${encodeURIComponent(text)}`;
-  return element('figure', {}, [
-    { markup: svg.trimEnd() },
-    element('figcaption', {}, [
-      'The ladders behind each limit: line, 95 % band and readings. ',
-      element('a', { href: file('text/csv', formatPlotAsCsv(plot)), download: 'comparison.csv' }, [
-        'Numbers (CSV)',
-      ]),
-      ' ',
-      element('a', { href: file('image/svg+xml', svg), download: 'comparison.svg' }, ['Picture (SVG)']),
-    ]),
-  ]);
-}
+// The script of the page on which pairings are compared, which needs it.
+const compare = document.getElementById('compare');
+if (compare !== null) startComparing(compare);

@@ -1,4 +1,7 @@
 import type { ReductionCurve } from '../../bench/reduction.ts';
+import { figuresOfPairing } from '../../decisions/compare/figures-of-pairing.ts';
+import type { PairingFigures } from '../../decisions/compare/pairing-figures.ts';
+import { findPairing } from '../../knowledge/pairing.ts';
 import type { Registry } from '../../registry/registry.ts';
 import { cardView } from '../../tables/card/card-of-table.ts';
 import type { FullRequest } from '../../tables/derive/every-pairing.ts';
@@ -26,6 +29,8 @@ export interface ComparedPairing {
   readonly facts: readonly ComparedFact[];
   /** The ladders that the limit at the temperature of the table rests on. */
   readonly ladders: readonly { readonly trial: string; readonly curve: ReductionCurve }[];
+  /** What the time of jobs rests on; null where no time follows. */
+  readonly figures: PairingFigures | null;
   /** Whether something of it is simulated or invented, in words; null where all is real. */
   readonly origin: string | null;
 }
@@ -48,8 +53,15 @@ export function comparedPairing(
         ? [{ trial: id, curve: reduced.value.curve }]
         : [];
     }),
+    figures: figuresOf(registry, request),
     origin: card.origin,
   };
+}
+
+function figuresOf(registry: Registry, request: FullRequest): PairingFigures | null {
+  const pairing = findPairing(registry, request);
+  const figures = pairing.ok ? figuresOfPairing(registry, pairing.value) : pairing;
+  return figures.ok ? figures.value : null;
 }
 
 /** What a limit was found under: where it differs, limits cannot be compared as they stand. */

@@ -1,5 +1,6 @@
+import type { JobFigures } from '../../decisions/compare/compare-figures.ts';
 import { compactJsonText } from '../../text/json-text.ts';
-import { besidePage, dataPath } from '../address.ts';
+import { besidePage, dataPath, jobsPath } from '../address.ts';
 import type { ComparedPairing } from '../compare/compared-pairing.ts';
 import type { SiteFile } from '../site-file.ts';
 import type { CatalogueData } from './catalogue-data.ts';
@@ -16,6 +17,11 @@ export function comparedScript(compared: ComparedPairing): SiteFile {
   const start = 'globalThis.meltboundsPairings = globalThis.meltboundsPairings || {};\n';
   const place = `meltboundsPairings[${compactJsonText(compared.page)}]`;
   return { path: besidePage(compared.page, '--compare.js'), text: start + scriptOf(place, compared) };
+}
+
+/** The jobs that a comparison may be asked about. */
+export function jobsScript(jobs: readonly JobFigures[]): SiteFile {
+  return { path: jobsPath, text: scriptOf('meltboundsJobs', jobs) };
 }
 
 /** A value as a script that sets a global name. It is safe inside and outside of a page. */
