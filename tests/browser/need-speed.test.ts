@@ -33,7 +33,9 @@ describe('"Do I need the speed?" in a browser, opened as files', { tags: 'browse
     const shown = page ?? (await browser.newPage());
     shown.on('console', (message) => complaints.push(message.text()));
     shown.on('pageerror', (error) => complaints.push(error.message));
-    const pairings = new URLSearchParams([lantern, steeple].map((each): [string, string] => ['pairing', each]));
+    const pairings = new URLSearchParams(
+      [lantern, steeple].map((each): [string, string] => ['pairing', each]),
+    );
     await shown.goto(`${pathToFileURL(join(folder, 'site/compare.html')).href}#${pairings}${asked}`);
     await shown.locator('#need-form').waitFor();
     return shown;

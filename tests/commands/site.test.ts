@@ -16,8 +16,8 @@ describe('site', () => {
 
     registry.edit('jobs/hook.yaml', 'version: 1.0.0', 'version: 1.0.1');
     const second = await write();
-    // Its page, its data, and the digest in the list of jobs; what every bench has of the registry, and the list of what it keeps.
-    expect(second.out).toMatch(/: 5 written, \d+ as they were, 0 removed\./);
+    // Its page, its data, the jobs of the comparison, and the digest in the list of jobs; what every bench has of the registry, and the list of what it keeps.
+    expect(second.out).toMatch(/: 6 written, \d+ as they were, 0 removed\./);
     expect(readFileSync(join(registry.cwd, 'public/jobs/hook.html'), 'utf8')).toContain('1.0.1');
   });
 
