@@ -94,6 +94,21 @@ describe('a statement', () => {
       message: 'oakhollow/daisy-pla calls a value measured, but names no trial',
     },
     {
+      what: 'that lacks a condition of its trial',
+      code: 'otherConditions',
+      rule: 'evidence/missing-condition',
+      registry: () => edited(daisy, 'nozzle: hs-0.6, nozzleTemperature: 230 Cel', 'nozzle: hs-0.6'),
+      message: /^The statement does not say for which nozzleTemperature it holds/,
+    },
+    {
+      what: 'that was adopted from other readings',
+      code: 'unsupported',
+      rule: 'evidence/readings-changed',
+      registry: () => edited(daisy, 'readings: 6cc971210344c1a6', "readings: '0123456789abcdef'"),
+      message:
+        'oakhollow/daisy-pla has a value that was adopted from other readings than the trial "wren-daisy-pla-230" has now',
+    },
+    {
       what: 'whose trial was run with old firmware',
       code: 'stale',
       rule: 'evidence/stale-firmware',
@@ -104,6 +119,13 @@ describe('a statement', () => {
     const { faults } = standing(registry());
     expect(faults).toEqual([{ code, rule, message: expect.stringMatching(message), acknowledged: null }]);
     expect(rules.map((each) => each.code)).toContain(rule);
+  });
+
+  it('that is not measured may name readings that have changed', () => {
+    const registry = edited(daisy, 'readings: 6cc971210344c1a6', "readings: '0123456789abcdef'");
+    const place = registry.read(daisy).replace(/(value: 26 [\s\S]*?basis: )measured/, '$1derived');
+    registry.write(daisy, place);
+    expect(standing(registry).faults).toEqual([]);
   });
 
   it('of another basis is judged by its own interval', () => {
@@ -182,6 +204,14 @@ describe('a fault is acknowledged', () => {
       standing(registry, pointer).faults.map((each) => each.acknowledged);
     expect(acceptedAt('/meltFlow/1')).toEqual([{ reason: 'Two kelvin', until: '2026-12-31' }]);
     expect(acceptedAt('/meltFlow/0')).toEqual([null]);
+  });
+
+  it('at its place in the addition, of two where the same is found, one of them in the filament', () => {
+    const registry = edited(daisy, 'nozzleTemperature: 230 Cel', 'nozzleTemperature: 228 Cel');
+    registry.write('additions/daisy-pla-228.yaml', addition);
+    const accepted = (pointer: string) => standing(registry, pointer).faults.map((each) => each.acknowledged);
+    expect(accepted('/meltFlow/2')).toEqual([{ reason: 'Two kelvin', until: '2026-12-31' }]);
+    expect(accepted('/meltFlow/1')).toEqual([null]);
   });
 
   it('never where another value was accepted', () => {

@@ -47,14 +47,20 @@ interface CaseLists {
  * indentation and with `»` at the column of the finding.
  */
 export function findingsAfter(edits: readonly Edit[]): string[] {
-  const texts = sampleTexts();
-  for (const edit of edits) apply(edit, texts);
+  const texts = textsAfter(edits);
   const findings = checkRegistry(loadFiles([{ folder: '', texts }]), { today: testDay });
   return findings.map(({ severity, rule, file, line, column }) => {
     const text = textAt(texts, file).split('\n')[line - 1] ?? '';
     const marked = `${text.slice(0, column - 1)}»${text.slice(column - 1)}`;
     return `${severity} ${rule} ${file} | ${marked.trim()}`;
   });
+}
+
+/** The texts of the sample registry after some edits. */
+export function textsAfter(edits: readonly Edit[]): ReadonlyMap<string, string> {
+  const texts = sampleTexts();
+  for (const edit of edits) apply(edit, texts);
+  return texts;
 }
 
 function apply(edit: Edit, texts: Map<string, string>): void {
