@@ -1,34 +1,37 @@
 import { execFileSync } from 'node:child_process';
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { mutationTable } from './mutation-table.ts';
 
-// Usage: npm run mutation -- [--room units] [--files 'round*.ts,range-form.ts'] [--static]
+// Usage: npm run mutation -- [--room units] [--files 'round*.ts,range-form.ts'] [--static] [--changed]
 const { values } = parseArgs({
   options: {
     room: { type: 'string', default: 'units' },
     files: { type: 'string', default: '**/*.ts' },
     /** Also what runs once as a module is loaded, such as the table of units: each mutant loads everything anew. */
     static: { type: 'boolean', default: false },
+    /** Only what has changed, in the room or its tests, since the last run with this option; the report holds the rest too. */
+    changed: { type: 'boolean', default: false },
   },
 });
 
 /** The tests that are asked whether they notice a change: those of the room, and published checks of what it holds. */
-const testsOf: Readonly<Record<string, readonly string[]>> = {
-  units: ['tests/units/*.test.ts', 'tests/published/units-sp811.test.ts'],
-  statistics: [
-    'tests/statistics/*.test.ts',
-    'tests/published/statistics-*.test.ts',
-    'tests/published/chi-squared.test.ts',
-  ],
-  evidence: ['tests/evidence/*.test.ts', 'tests/rules/evidence/*.test.ts'],
+const testsOf: Readonly<Record<string, RegExp>> = {
+  // What the schema of quantities takes is asked of a file that is generated.
+  units: /^(?:units\/(?!quantity-schema)|published\/units-sp811)/,
+  statistics: /^(?:statistics\/|published\/(?:statistics-|chi-squared))/,
+  evidence: /^(?:rules\/)?evidence\//,
 };
 
-const tests = testsOf[values.room];
-if (tests === undefined) throw new Error(`the rooms are ${Object.keys(testsOf).join(', ')}`);
+const asked = testsOf[values.room];
+if (asked === undefined) throw new Error(`the rooms are ${Object.keys(testsOf).join(', ')}`);
 const root = fileURLToPath(new URL('../..', import.meta.url));
+const tests = readdirSync(join(root, 'tests'), { recursive: true, encoding: 'utf8' })
+  .filter((file) => file.endsWith('.test.ts') && asked.test(file))
+  .map((file) => `tests/${file}`)
+  .toSorted();
 const own = join(root, 'scripts/mutation');
 // Its packages need a newer Node than the project, so they are no part of the project's own.
 if (!existsSync(join(own, 'node_modules'))) {
@@ -44,6 +47,8 @@ writeFileSync(
   JSON.stringify({
     ...usual,
     ignoreStatic: !values.static,
+    incremental: values.changed,
+    incrementalFile: join(made, `${values.room}.known.json`),
     mutate: values.files.split(',').map((file) => `src/${values.room}/${file}`),
     jsonReporter: { fileName: report },
     tempDirName: join('.mutation', `sandbox-${values.room}`),
