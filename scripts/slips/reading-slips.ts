@@ -91,7 +91,8 @@ function altered(
   const rows = sheet.rows.with(row, cells.with(column, after));
   return sheetSlip(kind, sheet, rows, stage, {
     ...{ pointer: `/observations/rows/${row}/${column}`, before: cells.join(', '), after },
-    words: [sheet.columns[column] ?? ''],
+    // A row of a sheet is counted with its header.
+    words: [sheet.columns[column] ?? '', `row ${row + (sheet.file.endsWith('.csv') ? 2 : 1)}`],
   });
 }
 

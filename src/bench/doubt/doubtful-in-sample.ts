@@ -30,14 +30,17 @@ function worstOf(readings: readonly ScaledReading[], noise: SampleNoise): Unexpe
   const [worst] = judged.toSorted((one, other) => one.chance - other.chance);
   if (worst === undefined || !isUnlikely(worst.chance)) return null;
   const { reading, expected, spread } = worst;
-  return Math.abs(reading.y - expected) < noise.least ? null : { reading, expected, spread };
+  if (Math.abs(reading.y - expected) < noise.least) return null;
+  // Of two readings neither tells which is off.
+  const rival = readings.length === 2 ? (readings.find((each) => each !== reading) ?? null) : null;
+  return { reading, expected, spread, rival };
 }
 
 function judge(
   reading: ScaledReading,
   others: readonly number[],
   { usualScatter, freedom, resolution }: SampleNoise,
-): Unexpected & { readonly chance: number } {
+): Omit<Unexpected, 'rival'> & { readonly chance: number } {
   const { count, mean, standardDeviation } = describe(others);
   const squares = count > 1 ? (count - 1) * standardDeviation ** 2 : 0;
   const degrees = freedom + count - 1;

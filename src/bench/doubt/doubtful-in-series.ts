@@ -44,12 +44,16 @@ interface Step extends StepOfOthers {
 
 interface Judged extends Unexpected {
   readonly chance: number;
-  /** How far the reading is from what the steps beside it allow. */
+  /** How far the reading is from what the steps beside it allow, and from the straight line between them. */
   readonly outside: number;
+  readonly offLine: number;
 }
 
 /** Of two repeats that contradict each other, chances within this factor do not tell which is off. */
 const asLikely = 1.01;
+
+/** A reading is off, and not its repeat, where the steps beside it do not allow so much of their difference. */
+const tellingShare = 0.5;
 
 /** How many readings are set aside, one at a time, to see whether they hide another one. */
 const mostSetAside = 2;
@@ -70,10 +74,12 @@ function farthest(judged: readonly Judged[], choices: number, { least }: SeriesC
   if (!isUnlikely(choices * smallest)) return null;
   const [worst] = judged
     .filter(({ chance }) => chance <= smallest * asLikely)
-    .toSorted((one, other) => other.outside - one.outside);
+    .toSorted((one, other) => other.outside - one.outside || other.offLine - one.offLine);
   if (worst === undefined) return null;
-  const { reading, expected, spread } = worst;
-  return Math.abs(reading.y - expected) < least ? null : { reading, expected, spread };
+  const { reading, expected, spread, rival, outside } = worst;
+  const off = Math.abs(reading.y - expected);
+  if (off < least) return null;
+  return { reading, expected, spread, rival: outside > off * tellingShare ? null : rival };
 }
 
 /** One of two readings that hide each other, since each makes the others seem to scatter: each is unlikely without the other. */
@@ -128,8 +134,11 @@ function judge(reading: ScaledReading, place: number, steps: readonly Step[], co
   });
   const mean = (of: (each: (typeof scatters)[number]) => number) =>
     scatters.reduce((sum, each) => sum + each.probability * of(each), 0);
+  const [only] = own.length === 1 ? own : [];
   return {
-    ...{ reading, expected, outside: Math.abs(reading.y - inside) },
+    ...{ reading, expected, rival: only ?? null },
+    outside: Math.abs(reading.y - inside),
+    offLine: Math.abs(reading.y - lineAt(reading.x, besides, place, inside)),
     spread: Math.sqrt(mean(({ spread }) => spread ** 2)),
     chance: mean(({ chance }) => chance),
   };
@@ -164,6 +173,15 @@ function corridor(
   const all = [...between, ...slopes];
   if (course === 'any') return { low: Math.min(...all), high: Math.max(...all) };
   return { low: Math.min(...between), high: Math.max(...between) };
+}
+
+/** The straight line between the steps on both sides, or through the two at an end; what is given where there are none. */
+function lineAt(x: number, besides: readonly Step[], place: number, otherwise: number): number {
+  const [near, far] =
+    besides[place] === undefined
+      ? [besides[place - 1], besides[place - 2]]
+      : [besides[place], besides[place - 1] ?? besides[place + 1]];
+  return near === undefined ? otherwise : (continued(x, near, far) ?? otherwise);
 }
 
 /** What the straight line through two steps gives at a setting. */

@@ -8,6 +8,14 @@ export interface DoubtfulReading {
   /** Standard deviation with which the others let expect it; a share of what is expected where `isRelative`. */
   readonly spread: number;
   readonly isRelative: boolean;
+  /** The one repeat that contradicts it, where the others do not tell which of both is off; null where they do. */
+  readonly rival: Rival | null;
+}
+
+/** A reading that may be off instead of another one. */
+export interface Rival {
+  readonly row: number;
+  readonly found: number;
 }
 
 /** A reading on the scale on which readings of its kind scatter alike. */
@@ -22,6 +30,8 @@ export interface Unexpected {
   readonly reading: ScaledReading;
   readonly expected: number;
   readonly spread: number;
+  /** The one repeat that may be off instead, where the others do not tell which of both is. */
+  readonly rival: ScaledReading | null;
 }
 
 /** More of them are no slips of a pen, but an unsteady run. */
@@ -45,18 +55,20 @@ export function oneAfterAnother(
 
 /** Unexpected readings of a column whose scale is the logarithm of what was read. */
 export function relativeDoubts(column: string, found: readonly Unexpected[]): DoubtfulReading[] {
-  return found.map(({ reading, expected, spread }) => ({
+  return found.map(({ reading, expected, spread, rival }) => ({
     ...{ row: reading.row, column, spread, isRelative: true },
     found: Math.exp(reading.y),
     expected: Math.exp(expected),
+    rival: rival && { row: rival.row, found: Math.exp(rival.y) },
   }));
 }
 
 /** Unexpected readings of a column whose scale is what was read. */
 export function plainDoubts(column: string, found: readonly Unexpected[]): DoubtfulReading[] {
-  return found.map(({ reading, expected, spread }) => ({
+  return found.map(({ reading, expected, spread, rival }) => ({
     ...{ row: reading.row, column, spread, isRelative: false },
     found: reading.y,
     expected,
+    rival: rival && { row: rival.row, found: rival.y },
   }));
 }

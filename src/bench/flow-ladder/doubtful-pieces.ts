@@ -48,7 +48,11 @@ export function doubtfulPieces({ columns, rows }: Observations, run: FlowLadderR
   const fedOf = new Map(pieces.map(({ row, fed }) => [row, fed]));
   return relativeDoubts('extrudedMass', found).map((doubt) => {
     const fed = fedOf.get(doubt.row) ?? Number.NaN;
-    return { ...doubt, found: doubt.found * fed, expected: doubt.expected * fed };
+    const rival = doubt.rival && {
+      ...doubt.rival,
+      found: doubt.rival.found * (fedOf.get(doubt.rival.row) ?? Number.NaN),
+    };
+    return { ...doubt, found: doubt.found * fed, expected: doubt.expected * fed, rival };
   });
 }
 

@@ -1,7 +1,7 @@
 import { groupedBy } from '../../registry/grouped-by.ts';
 import { median } from '../../statistics/middle.ts';
 import { doubtfulInSample } from '../doubt/doubtful-in-sample.ts';
-import { doubtfulInSeries, type StepOfOthers } from '../doubt/doubtful-in-series.ts';
+import { doubtfulInSeries, type PossibleScatter, type StepOfOthers } from '../doubt/doubtful-in-series.ts';
 import { type DoubtfulReading, plainDoubts, type ScaledReading } from '../doubt/doubtful-reading.ts';
 import type { Observations } from '../sheet/observations.ts';
 import type { SetPointCheckRun } from './set-point-check-facts.ts';
@@ -33,19 +33,21 @@ export function doubtfulReferences(observations: Observations, run: SetPointChec
           })
         : doubtfulInSeries(own, {
             course: 'any',
-            scatterAt: (_, others) => [
-              {
-                probability: 1,
-                deviation: Math.max(usual[scale.name], wavering(others)),
-                freedom: usual.freedom,
-              },
-            ],
+            scatterAt: (_, others) => [scatterBeside(others, usual[scale.name])],
             resolutionAt: () => resolution,
             least: least[scale.name],
             endsWithin: { last: lastWithin },
           });
     return plainDoubts(scale.reference, found);
   });
+}
+
+/** How a reading scatters, from what is usual and from how far the others waver; two of their bends tell as much as one. */
+function scatterBeside(others: readonly StepOfOthers[], usually: number): PossibleScatter {
+  const told = Math.max(0, others.length - 2) / 2;
+  const freedom = usual.freedom + told;
+  const squares = usual.freedom * usually ** 2 + told * wavering(others) ** 2;
+  return { probability: 1, deviation: Math.sqrt(squares / freedom), freedom };
 }
 
 /** Median of a normal distribution's unsigned values, in standard deviations. */

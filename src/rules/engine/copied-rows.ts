@@ -1,4 +1,5 @@
 import { isEarlier } from '../../evidence/same-runs.ts';
+import { groupedBy } from '../../registry/grouped-by.ts';
 import type { Profile } from '../../registry/profile.ts';
 import { oncePerRegistry, type Registry } from '../../registry/registry.ts';
 import { countsOf, type ToldRow, tellingOf, toldRows } from './told-rows.ts';
@@ -11,8 +12,9 @@ export const leastCopied = {
   run: 6,
   /** Of readings that are those of another sheet by one factor. */
   scaled: 6,
-  /** Rows of a sheet that is the same from the first to the last, whatever figures it has. */
-  whole: 12,
+  /** Rows that are the same at the same places of both sheets, and the figures by which chance does not explain that. */
+  whole: 8,
+  wholeFigures: 3.5,
 } as const;
 
 /** What a trial has in common with an earlier one. */
@@ -69,8 +71,11 @@ function keysOf(trial: Profile<'trial'>): ReadonlyMap<string, number> {
     if (isTelling(run)) keys.set(`${method} run ${run.map(({ read }) => read).join('; ')}`, leastCopied.rows);
   }
   if (isTellingCourse(rows)) keys.set(`${method} course ${courseOf(rows)}`, leastCopied.rows);
-  if (rows.length >= leastCopied.whole)
-    keys.set(`${method} sheet ${rows.map(({ all }) => all).join('; ')}`, leastCopied.rows);
+  for (let from = 0; from + leastCopied.whole <= rows.length; from++) {
+    const part = rows.slice(from, from + leastCopied.whole).map(({ all }) => all);
+    // Another place of the sheet would be another course of the run.
+    keys.set(`${method} part from ${from}: ${part.join('; ')}`, leastCopied.rows);
+  }
   return keys;
 }
 
@@ -92,7 +97,9 @@ function compared(trial: Profile<'trial'>, other: Profile<'trial'>): CopiedRows 
   const smaller = Math.min(rows.length, others.length);
   const same = rows.filter(({ all }) => theirs.has(all));
   const inPlace = rows.filter(({ all }, index) => all === others[index]?.all);
-  const isWhole = smaller >= leastCopied.whole && hasFigures(rows) && isSameSheet(rows, others);
+  const isWhole =
+    inPlace.length >= leastCopied.whole &&
+    figuresOfPlaces(rows, inPlace.length, smaller) >= leastCopied.wholeFigures;
   const telling = Math.max(
     tellingOf(same) - tellingOfRepeats(same, others) - waysToChoose(smaller, same.length),
     tellingOf(inPlace) - waysToChoose(smaller, inPlace.length),
@@ -122,13 +129,15 @@ function tellingOfRepeats(rows: readonly ToldRow[], others: readonly ToldRow[]):
   return rows.reduce((figures, { set }) => figures + Math.log10(counts.get(set) ?? 1), 0);
 }
 
-/** Grades of one figure are the same in many sheets. */
-function hasFigures(rows: readonly ToldRow[]): boolean {
-  return rows.every(({ figures }) => figures > 1);
-}
-
-function isSameSheet(rows: readonly ToldRow[], others: readonly ToldRow[]): boolean {
-  return rows.length === others.length && rows.every(({ all }, index) => all === others[index]?.all);
+/** By how many figures so many rows of a sheet are unlikely to come out once more: each does as often as repeats in it agree. */
+function figuresOfPlaces(rows: readonly ToldRow[], count: number, ofAll: number): number {
+  const repeats = [...groupedBy(rows, ({ set }) => set).values()].flatMap((group) =>
+    group.slice(1).map(({ read }, index) => read === group[index]?.read),
+  );
+  const agreeing = repeats.filter(Boolean).length;
+  // Grades of one figure agree in many sheets, so that without repeats they tell nothing.
+  const besides = rows.every(({ figures }) => figures > 1) ? 2 : 1;
+  return -count * Math.log10((agreeing + 1) / (repeats.length + besides)) - waysToChoose(ofAll, count);
 }
 
 /** Rows after which a stretch is long enough to be found. */

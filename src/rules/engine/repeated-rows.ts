@@ -1,4 +1,5 @@
 import type { Profile } from '../../registry/profile.ts';
+import { insteadOfNext } from './instead-of-next.ts';
 import { countsOf, type ToldRow, tellingOf, toldRows } from './told-rows.ts';
 
 /** Rows of a sheet that stand above in it already, one after the other. */
@@ -16,6 +17,8 @@ interface RepeatedRows {
 export const leastRepeated = {
   /** Figures of a row that stands once more where nothing else does: 500 steps of its last digit. */
   figures: Math.log10(500),
+  /** The same where every other setting stands equally often, more than once: 200 steps. */
+  figuresAmongEquals: Math.log10(200),
   /** Rows that are the same as others one after the other, and telling figures in them. */
   rows: 3,
   block: 2.5,
@@ -26,6 +29,12 @@ export const leastRepeated = {
 /** The stretches of a sheet that are told in it before, and are no repeats of a bench. */
 export function repeatedRows(trial: Profile<'trial'>): readonly RepeatedRows[] {
   const rows = toldRows(trial);
+  const found = repeatedStretches(rows);
+  const instead = found.length === 0 ? insteadOfNext(rows) : null;
+  return instead === null ? found : [{ ...instead, isOfReadings: false, isBeside: true }];
+}
+
+function repeatedStretches(rows: readonly ToldRow[]): readonly RepeatedRows[] {
   const counts = countsOf(rows);
   const [lastOf, lastRead] = [new Map<string, number>(), new Map<string, number>()];
   const found: RepeatedRows[] = [];
@@ -82,17 +91,21 @@ function isNoChance(
   if (isOfReadings)
     return rows.every(({ telling }) => telling > 0) && tellingOf(rows) >= leastRepeated.readings;
   if (rows.length >= leastRepeated.rows && tellingOf(rows) >= leastRepeated.block) return true;
-  if (rows.length === 0 || rows.some(({ figures }) => figures < leastRepeated.figures)) return false;
-  return (isBeside || rows.length > 1) && standOut(rows, counts);
+  return rows.length > 0 && (isBeside || rows.length > 1) && standOut(rows, counts);
 }
 
-/** Whether the settings of some rows stand once more often in the sheet than any other. */
+/** Whether the settings of some rows stand more often in the sheet than any other, and would not without these rows. */
 function standOut(rows: readonly ToldRow[], counts: ReadonlyMap<string, number>): boolean {
-  const own = new Set(rows.map(({ set }) => set));
-  const others = [...counts].flatMap(([set, count]) => (own.has(set) ? [] : [count]));
-  const usual = others.reduce((most, count) => Math.max(most, count), 0);
-  return (
-    usual > 0 &&
-    [...own].every((set) => (counts.get(set) ?? 0) === usual + rows.filter((row) => row.set === set).length)
-  );
+  const repeats = countsOf(rows);
+  const others = [...counts].flatMap(([set, count]) => (repeats.has(set) ? [] : [count]));
+  const usual = Math.max(0, ...others);
+  const isEven = others.every((count) => count === usual) || rows.length > 1;
+  const least = isEven && usual > 1 ? leastRepeated.figuresAmongEquals : leastRepeated.figures;
+  const isOfOneInstant = usual === 1 && rows.every(({ isOfInstant }) => isOfInstant);
+  if (usual === 0 || (!isOfOneInstant && rows.some(({ figures }) => figures < least))) return false;
+  const own = [...repeats].map(([set, count]) => ({
+    all: counts.get(set) ?? 0,
+    before: (counts.get(set) ?? 0) - count,
+  }));
+  return own.some(({ all }) => all > usual) && own.every(({ before }) => before <= usual);
 }

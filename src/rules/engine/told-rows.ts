@@ -9,12 +9,16 @@ export interface ToldRow {
   readonly all: string;
   /** What was set. */
   readonly set: string;
+  /** The first of it as a number, in its canonical unit. */
+  readonly level: number;
   /** What was read. */
   readonly read: string;
   /** The numbers that were read, in canonical units. */
   readonly readings: readonly number[];
   /** Significant figures of what was read, as the logarithm of how many steps of its last digit it is. */
   readonly figures: number;
+  /** Whether what was set is a moment of the run, which no bench reads twice. */
+  readonly isOfInstant: boolean;
   /** Figures that nobody expects to come out again: the chance that they do is one in ten to that power. */
   readonly telling: number;
   /** The line of the file, or the place in the list counted from 1. */
@@ -60,13 +64,16 @@ function tell(trial: Profile<'trial'>): readonly ToldRow[] {
   );
   const read = columns.filter(({ isRead }) => isRead);
   const set = columns.filter(({ isRead }) => !isRead);
+  const isOfInstant = set.some(({ name }) => name === 'elapsedTime');
   return observations.value.rows.map((row, index) => ({
     all: textAt(columns, index),
     set: textAt(set, index),
+    level: set[0]?.values[index] ?? Number.NaN,
     read: textAt(read, index),
     readings: read.map(({ values }) => values[index] ?? Number.NaN),
     figures: sum(read.map(({ figures }) => figures[index] ?? 0)),
     telling: sum(read.map(({ telling }) => telling[index] ?? 0)),
+    isOfInstant,
     row,
   }));
 }

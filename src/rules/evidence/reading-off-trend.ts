@@ -34,13 +34,15 @@ export const rule: ProfileRule<'trial'> = {
       yield {
         ...placeOfReading(profile, doubt),
         part: 'value',
-        message: `The ${wordsOf(doubt.column)} of ${shown(doubt.found, dimension)} is ${difference(doubt, dimension)} than its repeats and the readings beside it let expect, ${expected}; the others tell that to ${spread(doubt, dimension)}`,
+        message: messageOf(doubt, dimension),
         found: shown(doubt.found, dimension),
         allowed: `about ${expected}`,
         help:
-          profile.data.method === 'flowLadder'
-            ? 'Compare the row with the bench sheet, or weigh a new sample. If the drive slipped or the feed halted, note it under `events`; readings from there on do not count.'
-            : 'Compare the row with the bench sheet, or read once more. If it is right, say in a field note what was different there, and acknowledge the finding.',
+          doubt.rival !== null
+            ? 'Compare both rows with the bench sheet, or read that step once more: a third reading tells which of them is off.'
+            : profile.data.method === 'flowLadder'
+              ? 'Compare the row with the bench sheet, or weigh a new sample. If the drive slipped or the feed halted, note it under `events`; readings from there on do not count.'
+              : 'Compare the row with the bench sheet, or read once more. If it is right, say in a field note what was different there, and acknowledge the finding.',
       };
     }
   },
@@ -52,6 +54,15 @@ function doubtsOf(profile: Profile<'trial'>, { registry, reduce }: RuleContext):
   // What cannot be reduced is found as such, with the reading that is in the way.
   if (!observations.ok || !reduce(profile.id).ok) return [];
   return method.doubtful(observations.value, trialRun(registry, profile, method.facts));
+}
+
+function messageOf(doubt: DoubtfulReading, dimension: Dimension): string {
+  const { column, found, rival } = doubt;
+  const read = `The ${wordsOf(column)} of ${shown(found, dimension)} is ${difference(doubt, dimension)} than`;
+  const told = `the others tell that to ${spread(doubt, dimension)}`;
+  if (rival === null)
+    return `${read} its repeats and the readings beside it let expect, ${shown(doubt.expected, dimension)}; ${told}`;
+  return `${read} its repeat in row ${rival.row}, ${shown(rival.found, dimension)}, and one of both is off; ${told}`;
 }
 
 const rough = (value: number) => Number(value.toPrecision(2));

@@ -5,6 +5,7 @@ import {
 } from '../../bench/flow-ladder/ladder-readings.ts';
 import { shown } from '../../units/wording.ts';
 import { ladder } from '../engine/examples.ts';
+import { repeatedRows } from '../engine/repeated-rows.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Share of the changes of flow that go back in a shuffled run: half of them, give or take what chance does to few (common practice, no source). */
@@ -26,7 +27,9 @@ export const rule: ProfileRule<'trial'> = {
     good: ladder([8, 12, 16, 20, 24, 8, 14, 18, 22]),
   },
   *check(profile) {
-    const readings = ladderReadings(profile);
+    // Rows that were pasted once more are found as such.
+    const pasted = new Set(repeatedRows(profile).flatMap(({ rows }) => rows.map(({ row }) => row)));
+    const readings = ladderReadings(profile).filter(({ row }) => !pasted.has(row));
     const back = firstStepBack(readings);
     if (back === null || isShuffled(readings)) return;
     yield {

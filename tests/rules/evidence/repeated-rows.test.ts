@@ -17,10 +17,7 @@ const slips: readonly Slip[] = [
         add: '    - [20, 400, 1.158]\n    - [20, 400, 1.166]\n    - [22, 400, 1.109]\n    - [22, 400, 1.101]',
       },
     ],
-    found: [
-      `warning evidence/repeated-rows ${cloverTrial} | - »[20, 400, 1.158]`,
-      `warning evidence/unordered-steps ${cloverTrial} | - »[20, 400, 1.158]`,
-    ],
+    found: [`warning evidence/repeated-rows ${cloverTrial} | - »[20, 400, 1.158]`],
   },
   {
     slip: 'readings that are pasted at other flows',

@@ -1,0 +1,175 @@
+import { type Edit, type NearMiss, type Slip, testCases } from '../edited-sample.ts';
+
+const survey = 'trials/2026/clover-diameter.yaml';
+const check = 'trials/2026/wren-chamber-check.yaml';
+const grades = 'trials/2026/wren-clover-layer-time.yaml';
+const retraction = 'trials/2026/wren-clover-retraction.yaml';
+const notice = 'notice: Invented for the tests of the project.\n';
+
+/** A trial of the sample machine and filament with its rows. */
+function trial(file: string, head: string, rows: readonly string[]): Edit {
+  const id = file.replace(/^.*\/(.*)\.yaml$/, '$1');
+  const text = `kind: trial\nid: ${id}\n${head.replace('\n', "\norigin: simulated\ndate: '2026-02-14'\n")}\n  rows:\n${rows.map((row) => `    - [${row}]\n`).join('')}${notice}`;
+  return { write: file, text };
+}
+
+/** A strand that is thick and thin in waves, along both axes alike. */
+const diameters = [
+  ...['0, 1.765, 1.758', '1, 1.790, 1.782', '2, 1.788, 1.777', '3, 1.765, 1.759', '4, 1.737, 1.727'],
+  ...['5, 1.759, 1.749', '6, 1.779, 1.770', '7, 1.793, 1.784', '8, 1.782, 1.772', '9, 1.751, 1.740'],
+];
+
+const diameterSurvey = (rows: readonly string[]) =>
+  trial(
+    survey,
+    `method: diameterSurvey
+filament: oakhollow/clover-petg
+conditions: {ambientTemperature: 21 Cel}
+gauge: {resolution: 0.001 mm, accuracy: 0.002 mm}
+observations:
+  columns: {position: m, firstDiameter: mm, secondDiameter: mm}`,
+    rows,
+  );
+
+const temperatures = [36.3, 43.3, 47.1, 49.3, 49.5, 50.2, 50.2, 50.4, 50.7, 50.6, 50.7, 50.8];
+
+const setPointCheck = (shown: readonly number[]) =>
+  trial(
+    check,
+    `method: setPointCheck
+machine: plumstead/wren
+filament: oakhollow/clover-petg
+conditions: {ambientTemperature: 21 Cel}
+thermometer: {resolution: 0.1 K, accuracy: 1 K}
+checkedPart: bed
+observations:
+  columns: {setTemperature: Cel, elapsedTime: min, referenceTemperature: Cel}`,
+    shown.map((value, index) => `55, ${10 * (index + 1)}, ${value}`),
+  );
+
+const gradesOf = (rows: readonly string[]) =>
+  trial(
+    grades,
+    `method: layerTime
+machine: plumstead/wren
+nozzle: hs-0.4
+filament: oakhollow/clover-petg
+conditions: {nozzleTemperature: 245 Cel, bedTemperature: 75 Cel, ambientTemperature: 22 Cel, fan: 40 %}
+acceptedGrade: 4
+observations:
+  columns: {layerTime: s, grade: '{count}'}`,
+    rows,
+  );
+
+const oozes = [
+  ...[
+    '0.2, 15.17',
+    '0.2, 13.38',
+    '0.4, 2.64',
+    '0.4, 2.51',
+    '0.6, 0.80',
+    '0.6, 0.98',
+    '0.8, 0.52',
+    '0.8, 0.42',
+  ],
+  ...['1.0, 0.19', '1.0, 0.27', '1.2, 0.16', '1.2, 0.13', '1.4, 0.10', '1.4, 0.10', '1.6, 0.07', '1.6, 0.07'],
+];
+
+const retractions = (file: string, rows: readonly string[]) =>
+  trial(
+    file,
+    `method: settingLadder
+machine: plumstead/wren
+nozzle: hs-0.4
+filament: oakhollow/clover-petg
+conditions: {nozzleTemperature: 245 Cel, bedTemperature: 75 Cel, ambientTemperature: 22 Cel}
+acceptedDefect: 0.5 mm
+gauge: {resolution: 0.01 mm}
+observations:
+  columns: {retractionLength: mm, defectSize: mm}`,
+    rows,
+  );
+
+const secondRetraction = 'trials/2026/wren-clover-retraction-again.yaml';
+
+const slips: readonly Slip[] = [
+  {
+    slip: 'a diameter within the waves of the strand that differs from the other axis as no other place does',
+    edits: [diameterSurvey(diameters.with(5, '5, 1.749, 1.800'))],
+    found: [`warning evidence/reading-off-trend ${survey} | - »[5, 1.749, 1.800]`],
+  },
+  {
+    slip: 'a temperature that falls back by 3 K while the part warms up',
+    edits: [setPointCheck(temperatures.with(7, 47.2))],
+    found: [`warning evidence/reading-off-trend ${check} | - »[55, 80, 47.2]`],
+  },
+  {
+    slip: 'the same moment of a run told twice',
+    edits: [
+      trial(
+        check,
+        `method: setPointCheck
+machine: plumstead/wren
+filament: oakhollow/clover-petg
+conditions: {ambientTemperature: 21 Cel}
+thermometer: {resolution: 0.1 K, accuracy: 1 K}
+checkedPart: bed
+observations:
+  columns: {setTemperature: Cel, elapsedTime: min, referenceTemperature: Cel}`,
+        [...temperatures, 50.8].map((value, index) => `55, ${10 * Math.min(index + 1, 12)}, ${value}`),
+      ),
+    ],
+    found: [`warning evidence/repeated-rows ${check} | - »[55, 120, 50.8]`],
+  },
+  {
+    slip: 'grades that were pasted over those of the next step',
+    edits: [
+      gradesOf([
+        '4, 2',
+        '4, 2',
+        '6, 3',
+        '6, 3',
+        '8, 4',
+        '8, 4',
+        '8, 4',
+        '8, 4',
+        '12, 5',
+        '12, 5',
+        '14, 5',
+        '14, 5',
+      ]),
+    ],
+    found: [`warning evidence/repeated-rows ${grades} | - »[8, 4]`],
+  },
+  {
+    slip: 'a setting ladder without its last two rows under another name',
+    edits: [retractions(retraction, oozes), retractions(secondRetraction, oozes.slice(0, -2))],
+    found: [`warning identity/copied-readings ${secondRetraction} | »observations:`],
+  },
+];
+
+const nearMisses: readonly NearMiss[] = [
+  { nearMiss: 'a strand that is thick and thin in waves', edits: [diameterSurvey(diameters)] },
+  { nearMiss: 'a part that warms up', edits: [setPointCheck(temperatures)] },
+  {
+    nearMiss: 'grades of even steps',
+    edits: [
+      gradesOf([
+        '4, 2',
+        '4, 2',
+        '6, 3',
+        '6, 3',
+        '8, 4',
+        '8, 4',
+        '10, 4',
+        '10, 5',
+        '12, 5',
+        '12, 5',
+        '14, 5',
+        '14, 5',
+      ]),
+    ],
+  },
+];
+
+testCases({ slips, nearMisses });
