@@ -1,11 +1,6 @@
 import { readingsDigest } from '../bench/adopt/readings-digest.ts';
 import type { Statement } from '../registry/generated/documents.ts';
-import type { Hit } from '../registry/hit.ts';
-import type { AnyProfile, Profile } from '../registry/profile.ts';
-import { oncePerRegistry, type Registry } from '../registry/registry.ts';
-import { statementsOf } from '../registry/statement.ts';
-import { quote } from '../text/quote.ts';
-import { propertyOf } from './statement-intervals.ts';
+import type { Profile } from '../registry/profile.ts';
 
 /** The digest of the readings of a trial now, where a statement was adopted from others; else null. */
 export function changedReadings(
@@ -15,42 +10,3 @@ export function changedReadings(
   const now = readings === undefined ? null : readingsDigest(trial);
   return now === readings ? null : now;
 }
-
-/** What says at a trial that its readings are other ones than those that a limit was adopted from. */
-export function changedReadingsHit(trial: Profile<'trial'>, registry: Registry): Hit | null {
-  const resting = restingOn(registry).get(trial.id) ?? [];
-  const changed = resting.filter(({ statement }) => changedReadings(statement, trial) !== null);
-  const [first] = changed;
-  const now = readingsDigest(trial);
-  if (first === undefined || now === null) return null;
-  const { profile, property, statement } = first;
-  const others = changed.length === 1 ? '' : `, and ${changed.length - 1} more,`;
-  return {
-    path: ['observations'],
-    part: 'key',
-    blames: [{ path: ['observations'] }],
-    message: `The readings are not those that ${property} of ${profile.kind} ${quote(profile.id)}${others} was adopted from`,
-    found: `digest ${now}`,
-    allowed: `digest ${statement.readings}`,
-    help: `Compare the readings with the bench sheet and put back what differs. Only where the sheet has what stands here, look at what they give now: \`meltbounds reduce ${trial.id}\``,
-  };
-}
-
-interface Resting {
-  readonly profile: AnyProfile;
-  readonly property: string;
-  readonly statement: Statement<unknown>;
-}
-
-/** The statements that carry a digest of their readings, by their trial. */
-const restingOn = oncePerRegistry((registry) => {
-  const byTrial = new Map<string, Resting[]>();
-  for (const profile of registry.profiles) {
-    for (const { path, statement } of statementsOf(profile)) {
-      if (statement.evidence === undefined || statement.readings === undefined) continue;
-      const known = byTrial.get(statement.evidence) ?? [];
-      byTrial.set(statement.evidence, [...known, { profile, property: propertyOf(path), statement }]);
-    }
-  }
-  return byTrial;
-});

@@ -37,7 +37,8 @@ export function* supportFaults(
     (limit) => limit.property === property,
   );
   if (limits.length === 0) {
-    yield { part: 'value', hit: otherMethod(path, trial, limitsOfProperty(profile.kind, property)) };
+    const hit = otherMethod(path, trial, limitsOfProperty(profile.kind, property));
+    yield { part: 'value', hit: { ...hit, blames: [{ path: hit.path }] } };
     return;
   }
   if (!registry.filament.has(trial.data.filament)) return;
@@ -50,7 +51,10 @@ export function* supportFaults(
   const faults = stated.flatMap((limit) => [...judge(limit, reduced.value, statement.at?.acceleration)]);
   // Readings that were changed since have a finding at their trial; another interval is what comes of it.
   const isChanged = changedReadings(statement, trial) !== null;
-  yield* faults.filter(({ part }) => part === 'value' || !isChanged);
+  // Whatever is wrong with the name of the trial comes first.
+  const blames = [{ path: [...path, 'evidence'] }];
+  const standing = faults.filter(({ part }) => part === 'value' || !isChanged);
+  yield* standing.map(({ part, hit }) => ({ part, hit: { ...hit, blames } }));
 }
 
 function statedLimits(

@@ -7,6 +7,7 @@ import type { AnyProfile, Profile } from '../registry/profile.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { Path } from '../registry/shape.ts';
 import type { Conditions, PlacedStatement } from '../registry/statement.ts';
+import { enumerated } from '../text/words.ts';
 import type { Dimension } from '../units/dimension.ts';
 import { formatQuantity } from '../units/format-quantity.ts';
 import type { EvidenceContext } from './evidence-context.ts';
@@ -91,23 +92,29 @@ const dimensions: Partial<Record<(typeof conditionNames)[number], Dimension>> = 
   acceleration: 'acceleration',
 };
 
+/** One finding for all that differs: a statement that names the wrong trial is one mistake. */
 function* differences(path: Path, stated: Conditions, trial: Profile<'trial'>): Generator<Hit> {
   const { machine, nozzle, filament, batch, conditions } = trial.data;
   const { nozzleTemperature, layerHeight, acceleration } = conditions;
   const actual = { machine, nozzle, filament, batch, nozzleTemperature, layerHeight, acceleration };
-  for (const name of conditionNames) {
+  const differing = conditionNames.flatMap((name) => {
     const [asked, was] = [stated[name], actual[name]];
-    if (asked === undefined || was === undefined || asked === was) continue;
-    const [askedText, wasText] = [asked, was].map((value) =>
+    if (asked === undefined || was === undefined || asked === was) return [];
+    const [askedText = '', wasText = ''] = [asked, was].map((value) =>
       typeof value === 'number' ? formatQuantity(value, dimensions[name] ?? 'ratio') : value,
     );
-    yield {
-      path: [...path, 'evidence'],
-      part: 'value',
-      message: `The statement holds for ${name} ${askedText}, but the trial "${trial.id}" was run with ${wasText}`,
-      found: `${askedText}`,
-      allowed: `${wasText}`,
-      help: `Name the trial that was run with ${askedText}, or correct \`${name}\`.`,
-    };
-  }
+    return [{ name, asked: askedText, was: wasText }];
+  });
+  if (differing.length === 0) return;
+  const asked = differing.map((each) => each.asked).join(', ');
+  const was = differing.map((each) => each.was).join(', ');
+  yield {
+    path: [...path, 'evidence'],
+    part: 'value',
+    blames: [{ path: [...path, 'evidence'] }],
+    message: `The statement holds for ${enumerated(differing.map((each) => `${each.name} ${each.asked}`))}, but the trial "${trial.id}" was run with ${enumerated(differing.map((each) => each.was))}`,
+    found: asked,
+    allowed: was,
+    help: `Name the trial that was run with ${asked}, or correct ${enumerated(differing.map(({ name }) => `\`${name}\``))}.`,
+  };
 }

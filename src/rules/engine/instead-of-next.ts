@@ -21,12 +21,22 @@ export function insteadOfNext(all: readonly ToldRow[]): Instead | null {
   );
   const most = Math.max(...levels.map((rows) => rows.length));
   const [twice, ...more] = levels.filter((rows) => rows.length === most);
-  if (twice === undefined || more.length > 0 || levels.length < fewestLevels) return null;
+  const [first, last] = [twice?.[0], twice?.at(-1)];
+  if (
+    twice === undefined ||
+    first === undefined ||
+    last === undefined ||
+    more.length > 0 ||
+    levels.length < fewestLevels
+  )
+    return null;
   const half = most / 2;
   if (levels.some((rows) => rows !== twice && rows.length !== half)) return null;
   const [originals, rows] = [twice.slice(0, half), twice.slice(half)];
   const isSame = rows.every(({ all: text }, index) => text === originals[index]?.all);
-  return isSame && isNextMissing(levels, levels.indexOf(twice)) ? { rows, originals } : null;
+  // A second pass that begins at the same setting stands elsewhere.
+  const isOneBlock = all.indexOf(last) - all.indexOf(first) === most - 1;
+  return isSame && isOneBlock && isNextMissing(levels, levels.indexOf(twice)) ? { rows, originals } : null;
 }
 
 function isNextMissing(levels: readonly (readonly ToldRow[])[], place: number): boolean {

@@ -31,6 +31,7 @@ export const rule: ProfileRule = {
       yield {
         path: [...path, 'date'],
         part: 'value',
+        blames: [{ path: [...path, 'evidence'] }],
         message: `The value is dated ${date}, but its trial "${trial.id}" was run on ${trial.data.date}`,
         found: date,
         allowed: trial.data.date,

@@ -1,4 +1,4 @@
-import { changedReadingsHit } from '../../evidence/changed-readings.ts';
+import { changedReadingsHit } from '../../evidence/changed-trial.ts';
 import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 

@@ -64,6 +64,7 @@ import { rule as evidenceNotAdopted } from '../evidence/not-adopted.ts';
 import { rule as evidenceObservations } from '../evidence/observations.ts';
 import { rule as evidenceOtherConditions } from '../evidence/other-conditions.ts';
 import { rule as evidenceOtherDate } from '../evidence/other-date.ts';
+import { rule as evidenceOtherTrial } from '../evidence/other-trial.ts';
 import { rule as evidenceReadingOffTrend } from '../evidence/reading-off-trend.ts';
 import { rule as evidenceReadingsChanged } from '../evidence/readings-changed.ts';
 import { rule as evidenceRepeatedRows } from '../evidence/repeated-rows.ts';
@@ -238,6 +239,7 @@ export const ruleFiles = {
   'evidence/observations': evidenceObservations,
   'evidence/other-conditions': evidenceOtherConditions,
   'evidence/other-date': evidenceOtherDate,
+  'evidence/other-trial': evidenceOtherTrial,
   'evidence/reading-off-trend': evidenceReadingOffTrend,
   'evidence/readings-changed': evidenceReadingsChanged,
   'evidence/repeated-rows': evidenceRepeatedRows,
