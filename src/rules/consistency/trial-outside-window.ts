@@ -1,5 +1,5 @@
 import { bedBound } from '../../knowledge/bed-bound.ts';
-import { familiesOf, isFoamed } from '../../knowledge/families.ts';
+import { familiesOf, isFoamed, widest } from '../../knowledge/families.ts';
 import { impossibleEnd, nozzleEnvelope, unquestioned } from '../../knowledge/nozzle-envelope.ts';
 import type { Filament, Statement } from '../../registry/generated/documents.ts';
 import type { Hit } from '../../registry/hit.ts';
@@ -28,14 +28,23 @@ export const rule: ProfileRule<'trial'> = {
   *check(profile, { registry }) {
     const filament = registry.filament.get(profile.data.filament)?.data;
     if (filament === undefined) return;
-    const { nozzleTemperature, bedTemperature, chamberTemperature, fan } = profile.data.conditions;
+    const { nozzleTemperature, bedTemperature, chamberTemperature, dryingTemperature, fan } =
+      profile.data.conditions;
     if (nozzleTemperature !== undefined && !isQuestioned(nozzleTemperature, filament, registry))
       yield* outside('nozzleTemperature', nozzleTemperature, saneNozzleWindow(filament, registry), filament);
     yield* outside('bedTemperature', bedTemperature, saneBedWindow(filament, registry), filament);
     yield* outside('chamberTemperature', chamberTemperature, chamberWindow(filament), filament);
+    yield* outside('dryingTemperature', dryingTemperature, dryingWindow(filament, registry), filament);
     yield* fanOutside(fan, widestOf(filament.fan), filament);
   },
 };
+
+/** What the filament states of its drying, or else what its families are dried at; a bench tries others near it. */
+function dryingWindow(filament: Filament, registry: Registry): Range | null {
+  const values = (filament.dryingTemperature ?? []).map(({ value }) => value);
+  if (values.length === 0) return widest(familiesOf(filament, registry), 'dryingTemperature');
+  return { low: Math.min(...values), high: Math.max(...values) };
+}
 
 function* outside(
   name: keyof Profile<'trial'>['data']['conditions'],

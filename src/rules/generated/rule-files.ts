@@ -121,6 +121,7 @@ import { rule as plausibilityOtherFamily } from '../plausibility/other-family.ts
 import { rule as plausibilityPrice } from '../plausibility/price.ts';
 import { rule as plausibilityRunUp } from '../plausibility/run-up.ts';
 import { rule as plausibilitySoftening } from '../plausibility/softening.ts';
+import { rule as plausibilitySpoolOutline } from '../plausibility/spool-outline.ts';
 import { rule as plausibilityTimeToTopSpeed } from '../plausibility/time-to-top-speed.ts';
 import { rule as plausibilityTransitionRatio } from '../plausibility/transition-ratio.ts';
 import { rule as plausibilityUnusualBed } from '../plausibility/unusual-bed.ts';
@@ -296,6 +297,7 @@ export const ruleFiles = {
   'plausibility/price': plausibilityPrice,
   'plausibility/run-up': plausibilityRunUp,
   'plausibility/softening': plausibilitySoftening,
+  'plausibility/spool-outline': plausibilitySpoolOutline,
   'plausibility/time-to-top-speed': plausibilityTimeToTopSpeed,
   'plausibility/transition-ratio': plausibilityTransitionRatio,
   'plausibility/unusual-bed': plausibilityUnusualBed,
