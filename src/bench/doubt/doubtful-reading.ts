@@ -13,7 +13,7 @@ export interface DoubtfulReading {
 }
 
 /** A reading that may be off instead of another one. */
-export interface Rival {
+interface Rival {
   readonly row: number;
   readonly found: number;
 }
