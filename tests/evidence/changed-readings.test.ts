@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { changedReadings, changedReadingsHit } from '../../src/evidence/changed-readings.ts';
+import { changedReadings } from '../../src/evidence/changed-readings.ts';
+import { changedReadingsHit } from '../../src/evidence/changed-trial.ts';
 import { daisy, type Edit, wren } from '../rules/edited-sample.ts';
 import { registryAfter } from './edited-registry.ts';
 

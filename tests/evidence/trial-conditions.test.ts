@@ -50,6 +50,7 @@ describe('a condition that is another one than that of the trial', () => {
       {
         path: ['meltFlow', 0, 'evidence'],
         part: 'value',
+        blames: [{ path: ['meltFlow', 0, 'evidence'] }],
         message: `The statement holds for ${name} ${stated}, but the trial "${trial}" was run with ${was}`,
         found: stated,
         allowed: was,
@@ -59,8 +60,15 @@ describe('a condition that is another one than that of the trial', () => {
     expect(stating(`${name}: ${was}`, ...edits)).toEqual([]);
   });
 
-  it('is told for each of several', () => {
-    expect(stating('nozzle: hs-0.4, nozzleTemperature: 240 Cel')).toHaveLength(2);
+  it('is told once with all others', () => {
+    const [hit, ...more] = stating('nozzle: hs-0.4, nozzleTemperature: 240 Cel');
+    expect(hit?.message).toBe(
+      `The statement holds for nozzle hs-0.4 and nozzleTemperature 240 Cel, but the trial "${trial}" was run with hs-0.6 and 230 Cel`,
+    );
+    expect(hit?.help).toBe(
+      'Name the trial that was run with hs-0.4, 240 Cel, or correct `nozzle` and `nozzleTemperature`.',
+    );
+    expect(more).toEqual([]);
   });
 
   it('is none where the trial does not say it', () => {
