@@ -1,19 +1,24 @@
-// Draws the pictures of the catalogue that the documents show, from the demo registry: docs/figures/site-*.png.
+// Draws the pictures of the catalogue that are kept under docs/figures/, from the demo registry, and notes the fonts they are drawn in.
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
+import { fileURLToPath } from 'node:url';
+import writeFileAtomic from 'write-file-atomic';
 import { syncFolder } from '../src/host/writing/sync-folder.ts';
 import { formatSite, loadRegistry } from '../src/index.ts';
 import { startChromium } from '../tests/browser/chromium.ts';
+import { serveFolder } from '../tests/browser/serve-folder.ts';
+import {
+  fontsFile,
+  fontWidths,
+  openPictured,
+  type PictureName,
+  picturedPages,
+  pictureOf,
+} from '../tests/browser/site-pictures.ts';
 
 /** The day on which evidence is judged, so that the pictures do not depend on the clock. */
 const today = '2026-06-01';
-
-const pictures = {
-  find: 'index.html#policy=workshop&flow=25&temperature=230&basis=measured',
-  pairing: 'pairings/workshop/brackwater/lantern/hs-0.6/ashgrove/stagecraft-pla.html',
-} as const;
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'meltbounds-pictures-'));
@@ -24,11 +29,16 @@ try {
   const files = [...formatSite(loaded.value.registry, today)].map(({ path, text }) => [path, text] as const);
   const written = await syncFolder(files, join(folder, 'site'), 'site', folder);
   if (!written.ok) throw new Error(written.error.message);
-  const page = await browser.newPage({ viewport: { width: 1280, height: 1000 } });
-  for (const [name, address] of Object.entries(pictures)) {
-    await page.goto(`${pathToFileURL(join(folder, 'site')).href}/${address}`);
-    await page.screenshot({ path: join(root, `docs/figures/site-${name}.png`) });
+  const served = await serveFolder(join(folder, 'site'));
+  // The keys of an object are texts to the compiler.
+  for (const name of Object.keys(picturedPages) as PictureName[]) {
+    const page = await openPictured(browser, served.address, name);
+    await writeFileAtomic(join(root, picturedPages[name].file), await pictureOf(page));
+    if (name === 'find')
+      await writeFileAtomic(join(root, fontsFile), `${JSON.stringify(await fontWidths(page))}\n`);
+    await page.context().close();
   }
+  await served.close();
 } finally {
   await browser.close();
   rmSync(folder, { recursive: true });

@@ -48,7 +48,7 @@ div.unreal { padding: .1rem 0 .1rem 1.4rem; background: repeating-linear-gradien
 .choose { display: inline-flex; min-width: 2.75rem; min-height: 2.75rem; align-items: center; justify-content: center; }
 .choose input { width: 1.4rem; height: 1.4rem; accent-color: var(--touch); }
 .compared .unequal { border-left: 4px double var(--ink); }
-.compared strong { font-size: 1.15rem; }
+.compared strong, .need-figures strong { font-size: 1.15rem; }
 #need-form { margin: .8rem 0; }
 #need-form fieldset + fieldset { margin-top: .8rem; }
 #need-form input[type="range"] { width: min(22rem, 78vw); padding: 0; border: 0; accent-color: var(--touch); display: block; }

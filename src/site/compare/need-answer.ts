@@ -69,7 +69,7 @@ function figuresTable(comparison: Comparison, pairings: readonly TitledFigures[]
   const caption = comparisonTitle(comparison);
   const [summary, ...blocks] = comparisonBlocks(comparison);
   const titles = pairings.map(({ title }) => element('th', { scope: 'col' }, [title]));
-  const table = element('table', { class: 'compared need-figures' }, [
+  const table = element('table', { class: 'need-figures' }, [
     element('caption', {}, [caption]),
     element('thead', {}, [element('tr', {}, [element('td', {}), ...titles])]),
     element(

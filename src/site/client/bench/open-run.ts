@@ -100,8 +100,10 @@ export function openRun(
     files.inert = judgedAt !== live.draft().changed;
     if (judged !== null) show('bench-files', judgedMarkup(judged, live.draft(), setting.webEditor));
   };
-  // A limit that is about to change is not read out.
-  const showBusy = (isBusy: boolean) => at('bench-limit')?.setAttribute('aria-busy', String(isBusy));
+  // A limit or an advice that is about to change is not read out.
+  const showBusy = (isBusy: boolean, ...places: readonly string[]) => {
+    for (const place of places) at(place)?.setAttribute('aria-busy', String(isBusy));
+  };
   const refresh = () => {
     showRows();
     showFacts();
@@ -112,7 +114,7 @@ export function openRun(
     if (answer === null) return;
     reduced = answer;
     show('bench-limit', limitMarkup(answer));
-    showBusy(draft.changed !== live.draft().changed);
+    showBusy(draft.changed !== live.draft().changed, 'bench-limit');
     show('bench-others', otherResultsMarkup(answer));
     show('bench-plot', plotMarkup(answer, draft.fields.get('id') ?? 'trial'));
     show('bench-warnings', warningMarkup(answer));
@@ -126,6 +128,7 @@ export function openRun(
     if (answer === null) return;
     ({ next, advice } = answer);
     show('bench-advice', adviceMarkup(next, advice, draft));
+    showBusy(draft.changed !== live.draft().changed, 'bench-advice');
   };
   const judge = async () => {
     const draft = live.draft();
@@ -137,7 +140,7 @@ export function openRun(
     showFiles();
   };
   const changed = () => {
-    showBusy(true);
+    showBusy(true, 'bench-limit', 'bench-advice');
     showRows();
     showFiles();
     clearTimeout(timer);
