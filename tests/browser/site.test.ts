@@ -127,7 +127,7 @@ describe('the catalogue in a browser, opened as files', { tags: 'browser' }, () 
     expect(await table.locator('thead a').count()).toBe(2);
     expect(await table.locator('.unequal').count()).toBeGreaterThan(0);
     expect(await strict.locator('figure svg').count()).toBeGreaterThan(0);
-    const csv = await strict.getByRole('link', { name: 'Numbers (CSV)' }).getAttribute('href');
+    const csv = await strict.getByRole('link', { name: 'Numbers (CSV)' }).first().getAttribute('href');
     expect(decodeURIComponent(csv ?? '')).toMatch(
       /^data:text\/csv;charset=utf-8,mark,name,commanded flow \(mm³\/s\)/,
     );

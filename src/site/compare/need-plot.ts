@@ -5,6 +5,7 @@ import type { PairingFigures } from '../../decisions/compare/pairing-figures.ts'
 import type { LineStyle, Plot, PlotMark } from '../../plots/plot.ts';
 import { counted } from '../../text/words.ts';
 import type { Fraction, Millimetres } from '../../units/canonical.ts';
+import { rounded } from '../../units/rounded.ts';
 
 /** A pairing under the name that it has on the page. */
 export interface TitledFigures {
@@ -31,7 +32,7 @@ export function needPlot(
   const lines = pairings.map(({ title, figures }, index): PlotMark => {
     const points = sharesTo(meltShare).flatMap((share) => {
       const time = timeOf(figures, paths, () => share / 100);
-      return time === null ? [] : [{ x: share, y: time / 60 }];
+      return time === null ? [] : [{ x: share, y: rounded(time / 60) }];
     });
     return { kind: 'line', label: title, points, style: styles[index % styles.length] ?? 'solid' };
   });
