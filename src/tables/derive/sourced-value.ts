@@ -4,7 +4,7 @@ import { shapes } from '../../registry/generated/shapes.ts';
 import type { AnyProfile } from '../../registry/profile.ts';
 import { type Path, shapeAt, toPointer } from '../../registry/shape.ts';
 import { type Basis, statementsOf } from '../../registry/statement.ts';
-import { locate } from '../../registry/yaml/yaml-document.ts';
+import { lineOfValue } from '../../registry/yaml/value-lines.ts';
 import type { Range } from '../../units/canonical.ts';
 import type { Dimension } from '../../units/dimension.ts';
 
@@ -40,10 +40,10 @@ export function sourcedStatement(
   statement: Statement<number> | Statement<Range>,
   what?: string,
 ): SourcedValue {
-  const placed = [...statementsOf(profile)].find((other) => other.statement === statement);
-  if (placed === undefined) throw new Error(`${profile.id} does not make this statement`);
+  const path = pathsOf(profile).get(statement);
+  if (path === undefined) throw new Error(`${profile.id} does not make this statement`);
   return {
-    ...sourcedQuantity(profile, [...placed.path, 'value'], statement.value, what),
+    ...sourcedQuantity(profile, [...path, 'value'], statement.value, what),
     basis: statement.basis,
     source: statement.source ?? null,
     locator: statement.locator ?? null,
@@ -51,6 +51,16 @@ export function sourcedStatement(
     evidence: statement.evidence ?? null,
     interval: statement.interval ?? null,
   };
+}
+
+const paths = new WeakMap<AnyProfile, ReadonlyMap<unknown, Path>>();
+
+/** Where each statement of a profile stands: every row of every table asks for some. */
+function pathsOf(profile: AnyProfile): ReadonlyMap<unknown, Path> {
+  const known =
+    paths.get(profile) ?? new Map([...statementsOf(profile)].map(({ path, statement }) => [statement, path]));
+  paths.set(profile, known);
+  return known;
 }
 
 /** A plain quantity of a profile, such as a house rule; `what` is its label in the schema unless given. */
@@ -72,7 +82,7 @@ export function sourcedQuantity(
     kind: profile.kind,
     id: profile.id,
     pointer,
-    place: { file: profile.source.path, line: locate(profile.yaml, path, 'value').line },
+    place: { file: profile.source.path, line: lineOfValue(profile.yaml, path) },
     source: null,
     locator: null,
     reason: null,
