@@ -70,10 +70,11 @@ const written = await writeFiles(tableFiles(table.value), out, 'out', root);
 if (!written.ok) throw new Error(written.error.message);
 console.log(`\nThe full table (${table.value.rows.length} rows):`);
 for (const file of written.value) console.log(`  out/${file}`);
-const files = [...formatSite(loaded.registry, today)].map(({ path, text }) => [path, text] as const);
-const site = await syncFolder(files, join(out, 'site'), 'out/site', root);
+const site = await syncFolder(formatSite(loaded.registry, today), join(out, 'site'), 'out/site', root);
 if (!site.ok) throw new Error(site.error.message);
-console.log(`\nThe catalogue of the registry, ${files.length} files: open out/site/index.html in a browser.`);
+console.log(
+  `\nThe catalogue of the registry, ${site.value.files} files: open out/site/index.html in a browser.`,
+);
 console.log(
   '\nStarting points for supervised trials: follow the manual of the machine, local codes and qualified people.',
 );

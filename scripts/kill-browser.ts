@@ -17,9 +17,7 @@ const sum = { kills: 0, typed: 0, old: 0, lost: 0 };
 try {
   const loaded = loadRegistry(['profiles'], root);
   if (!loaded.ok) throw new Error(loaded.error.message);
-  const files = [...formatSite(loaded.value.registry, '2026-06-01')].map(
-    ({ path, text }) => [path, text] as const,
-  );
+  const files = formatSite(loaded.value.registry, '2026-06-01');
   const written = await syncFolder(files, join(folder, 'site'), 'site', folder);
   if (!written.ok) throw new Error(written.error.message);
   const served = await serveFolder(join(folder, 'site'));

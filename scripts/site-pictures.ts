@@ -26,7 +26,7 @@ const browser = await startChromium();
 try {
   const loaded = loadRegistry(['profiles'], root);
   if (!loaded.ok) throw new Error(loaded.error.message);
-  const files = [...formatSite(loaded.value.registry, today)].map(({ path, text }) => [path, text] as const);
+  const files = formatSite(loaded.value.registry, today);
   const written = await syncFolder(files, join(folder, 'site'), 'site', folder);
   if (!written.ok) throw new Error(written.error.message);
   const served = await serveFolder(join(folder, 'site'));

@@ -1,11 +1,11 @@
 import { identityOfPath } from '../../src/registry/kind.ts';
 import type { Registry } from '../../src/registry/registry.ts';
 
-/** Kinds whose documents are made once a copy; families and published sources stand once. */
-const copiedKinds = ['machine', 'filament', 'trial', 'policy', 'job'] as const;
+/** Kinds whose documents are made once a copy; families, published sources, and what a shop has few of, stand once. */
+const copiedKinds = ['machine', 'filament', 'trial'] as const;
 
 /**
- * A registry of about so many profiles: the families and published sources of a registry as they stand, and the rest of it
+ * A registry of about so many profiles: families, published sources, house rules and jobs of a registry as they stand, and the rest of it
  * again and again under other ids and makers. In each copy the densities of filaments differ in a far digit, so that no
  * two trials have the same inputs while every limit stays what it was. Yields paths from the root with their texts.
  */

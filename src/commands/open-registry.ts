@@ -18,6 +18,8 @@ export interface RegistryOptions {
 /** A registry whose trials are looked up in what earlier runs have left behind, where they have. */
 export interface OpenRegistry {
   readonly registry: Registry;
+  /** What earlier runs have left behind, and what this one will. */
+  readonly memory: ResultMemory;
   /** To be asked before anything is said: whether what is remembered, of a little that is computed again, is wrong. */
   readonly trust: (today: string) => Result<null, Problem<'misremembered'>>;
 }
@@ -42,6 +44,7 @@ export async function openRegistry(
   rememberReductions(registry, memory.value);
   return success({
     registry,
+    memory: memory.value,
     trust: (today) => {
       const trusted = trust(memory.value, today);
       return trusted.ok && profiles !== null ? trustProfiles(profiles, files, today) : trusted;
@@ -73,7 +76,7 @@ function trustProfiles(
   );
 }
 
-function misremembered(message: string): Result<never, Problem<'misremembered'>> {
+export function misremembered(message: string): Result<never, Problem<'misremembered'>> {
   return refusal(
     'misremembered',
     message,

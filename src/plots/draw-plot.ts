@@ -12,6 +12,15 @@ import { svgElement, svgText } from './svg-element.ts';
  * gives the same bytes.
  */
 export function drawPlot(plot: Plot): string {
+  const picture = drawn.get(plot) ?? pictureOf(plot);
+  drawn.set(plot, picture);
+  return picture;
+}
+
+/** Where labels go takes long to find out, and a picture often stands both in a page and in a file of its own. */
+const drawn = new WeakMap<Plot, string>();
+
+function pictureOf(plot: Plot): string {
   const legend = drawLegend(plot.marks, titleHeight);
   const frame = plotFrame(plot, titleHeight + legend.height + 4);
   const height = frame.top + frame.height + 58;

@@ -22,9 +22,15 @@ export const rootPages = {
 /** The style sheet of every page. */
 export const stylePath = 'style.css';
 
-/** The script of the pages that have one, and what it knows of the registry. */
+/** The script of the pages that have one, what it knows of the registry from the start, and what is searched once somebody types. */
 export const scriptPath = 'catalogue.js';
 export const dataPath = 'catalogue-data.js';
+export const searchPath = 'search-data.js';
+
+/** What a question by target goes over: the pairings under one of the house rules. */
+export function findDataPath(policy: string): string {
+  return `pairings/${policy}--find.js`;
+}
 
 /** The script of the page of the comparison, and the jobs that it may be asked about. */
 export const compareScriptPath = 'compare.js';

@@ -1,4 +1,4 @@
-import { reduceTrial } from '../bench/reduce-trial.ts';
+import type { reduceTrial } from '../bench/reduce-trial.ts';
 import type { Registry } from '../registry/registry.ts';
 import type { OmittedPairing } from '../tables/write/table-index.ts';
 import type { CataloguedPairing } from './catalogued-pairing.ts';
@@ -8,18 +8,15 @@ export interface Catalogue {
   readonly registry: Registry;
   readonly pairings: readonly CataloguedPairing[];
   readonly omitted: readonly OmittedPairing[];
+  /** House rules under which pairings have pages. */
+  readonly policies: readonly string[];
   /** Whether pairings that nothing names together were left out, since there are too many. */
   readonly isCut: boolean;
-  /** The reduction of a trial, made once. */
-  readonly reductionOf: (trial: string) => ReturnType<typeof reduceTrial>;
 }
 
-/** Reductions of a registry that are kept, since a trial has a page of its own and stands in those of its pairing. */
-export function reductionsOf(registry: Registry): Catalogue['reductionOf'] {
-  const known = new Map<string, ReturnType<typeof reduceTrial>>();
-  return (trial) => {
-    const reduction = known.get(trial) ?? reduceTrial(registry, trial);
-    known.set(trial, reduction);
-    return reduction;
-  };
+/** What pages that show readings may ask for. */
+export interface ReducedCatalogue {
+  readonly registry: Registry;
+  /** The reduction of a trial; its curve is worked out once. */
+  readonly reductionOf: (trial: string) => ReturnType<typeof reduceTrial>;
 }

@@ -1,4 +1,4 @@
-import { mkdtempSync, realpathSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, realpathSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -104,8 +104,8 @@ describe('the catalogue in a browser, opened as files', { tags: 'browser' }, () 
     await strict.getByLabel('Flow at least').fill('25');
     await strict.getByLabel('Nozzle at most').fill('230');
     await strict.getByLabel('Basis at least').selectOption('measured');
-    const found = strict.locator('#pairings h2').first();
-    expect(await found.textContent()).toMatch(/^\d+ pairings hold all that is asked$/);
+    const found = strict.locator('#found').filter({ hasText: /^\d+ pairings hold all that is asked$/ });
+    await found.waitFor();
     const flows = await strict.locator('#pairings table').first().locator('tbody strong').allTextContents();
     expect(flows.map(Number)).toEqual(flows.map(Number).toSorted((one, other) => other - one));
     expect(flows.every((flow) => Number(flow) >= 25)).toBe(true);
@@ -113,7 +113,8 @@ describe('the catalogue in a browser, opened as files', { tags: 'browser' }, () 
     const count = await found.textContent();
     const again = await browser.newPage();
     await again.goto(strict.url());
-    expect(await again.locator('#pairings h2').first().textContent()).toBe(count);
+    await again.locator('#found').waitFor();
+    expect(await again.locator('#found').textContent()).toBe(count);
     expect(await again.getByLabel('Flow at least').inputValue()).toBe('25');
     await again.close();
 
@@ -121,6 +122,14 @@ describe('the catalogue in a browser, opened as files', { tags: 'browser' }, () 
     await boxes.nth(0).focus();
     await strict.keyboard.press('Space');
     await boxes.nth(2).check();
+    const list = strict.getByRole('link', { name: 'List (CSV)' });
+    const [download] = await Promise.all([strict.waitForEvent('download'), list.click()]);
+    expect(download.suggestedFilename()).toBe('pairings.csv');
+    expect(
+      readFileSync(await download.path(), 'utf8')
+        .trim()
+        .split('\r\n'),
+    ).toHaveLength(flows.length + 1);
     await strict.getByRole('link', { name: 'Compare 2 pairings' }).click();
     const table = strict.locator('.compared');
     await table.waitFor();
@@ -149,6 +158,7 @@ describe('the catalogue in a browser, opened as files', { tags: 'browser' }, () 
     await strict.locator('#matches').getByRole('link', { name: 'Stagecraft PLA', exact: true }).click();
     expect(await strict.title()).toBe('Stagecraft PLA (filament)');
     await strict.goto(`${address('index.html')}#search=chamber+50+min`);
+    await strict.locator('#matches a').first().waitFor();
     expect(await strict.locator('#matches a').allTextContents()).toContain('Hearth');
     await strict.close();
   });

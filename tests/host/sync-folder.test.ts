@@ -14,8 +14,17 @@ import { temporaryFolder } from '../sample-registry.ts';
 
 type Files = Readonly<Record<string, string>>;
 
-const sync = (cwd: string, files: Files) => syncFolder(Object.entries(files), join(cwd, 'out'), 'out', cwd);
-const done = (changed: number, removed: number) => ({ ok: true, value: { changed, removed } });
+const sync = (cwd: string, files: Files) =>
+  syncFolder(
+    Object.entries(files).map(([path, text]) => ({ path, text })),
+    join(cwd, 'out'),
+    'out',
+    cwd,
+  );
+const done = (changed: number, removed: number) => ({
+  ok: true,
+  value: { files: expect.any(Number), changed, removed },
+});
 const read = (cwd: string, path: string) => readFileSync(join(cwd, 'out', path), 'utf8');
 const three: Files = { 'a.html': 'a\n', 'b/b.html': 'b\n', 'b/c/c.html': 'c\n' };
 

@@ -1,23 +1,30 @@
 import { dirname, join, relative, resolve, sep } from 'node:path';
 import { configuredEditor } from '../../host/configured-registries.ts';
 import { fileErrorCode } from '../../host/file-error.ts';
+import type { Progress } from '../../host/progress.ts';
 import { registryFolders } from '../../host/registry-folders.ts';
 import { schemaPathFrom } from '../../host/schema-files.ts';
-import { syncFolder } from '../../host/writing/sync-folder.ts';
+import { holdsDigest, syncFolder } from '../../host/writing/sync-folder.ts';
+import { findProfile } from '../../registry/find-profile.ts';
+import type { ResultMemory } from '../../registry/result-memory.ts';
 import { failure, type Problem, type Result, success } from '../../result.ts';
 import type { BenchOptions } from '../../site/bench/bench-files.ts';
 import type { WebEditor } from '../../site/bench/web-editor.ts';
-import { formatSite } from '../../site/format-site.ts';
+import { siteEntries } from '../../site/format-site.ts';
+import type { SiteEntry } from '../../site/site-file.ts';
+import { type FolderSiteMemory, folderSiteMemory, noSiteMemory } from '../../site/site-memory.ts';
 import { counted } from '../../text/words.ts';
 import type { CliContext } from '../cli-context.ts';
 import type { Exit } from '../exit.ts';
-import { openRegistry, type RegistryOptions } from '../open-registry.ts';
+import { misremembered, openRegistry, type RegistryOptions } from '../open-registry.ts';
 import { cannotWatch, nobodyWatches } from '../watching.ts';
 
 export interface SiteOptions extends RegistryOptions {
   readonly out: string;
   readonly today?: string;
   readonly watch?: boolean;
+  /** House rules under which pairings have pages; none: all. */
+  readonly policy: readonly string[];
   readonly port: number;
 }
 
@@ -74,25 +81,54 @@ async function writeSite(options: SiteOptions, cli: CliContext, exit: Exit): Pro
   if (!webEditor.ok) return exit.cannotRun(webEditor.error);
   const opened = await openRegistry(cli, options);
   if (!opened.ok) return exit.cannotRun(opened.error);
-  const { registry, trust } = opened.value;
+  const { registry, memory, trust } = opened.value;
+  const unknown = options.policy.map((id) => findProfile(registry, 'policy', id)).find(({ ok }) => !ok);
+  if (unknown?.ok === false) return exit.cannotRun(unknown.error);
   const today = options.today ?? cli.today();
   const { progress = () => {}, cwd } = cli;
   const bench = benchOptions(folders.value.at(-1) ?? cwd, cwd, webEditor.value);
-  const files: (readonly [path: string, text: string])[] = [];
-  for (const { path, text } of formatSite(registry, today, bench)) {
-    files.push([path, text]);
-    progress(`Catalogue: ${counted(files.length, 'file')} …`);
-  }
+  const folder = resolve(cwd, options.out);
+  const known = memory.isKept ? pagesIn(folder, memory) : null;
+  const entries = siteEntries(registry, today, { bench, policies: options.policy }, known ?? noSiteMemory);
+  const written = await syncFolder(watched(entries, progress), folder, options.out, cwd, () => {
+    const trusted = trust(today);
+    return trusted.ok && known !== null ? trustPages(known, today) : trusted;
+  });
   progress('');
-  const trusted = trust(today);
-  if (!trusted.ok) return exit.cannotRun(trusted.error);
-  const written = await syncFolder(files, resolve(cwd, options.out), options.out, cwd);
   if (!written.ok) return exit.cannotRun(written.error);
-  const { changed, removed } = written.value;
+  known?.keep();
+  const { files, changed, removed } = written.value;
   cli.out(
-    `${counted(files.length, 'file')} under ${options.out}: ${changed} written, ${files.length - changed} as they were, ${removed} removed. Open ${join(options.out, 'index.html')}.\n`,
+    `${counted(files, 'file')} under ${options.out}: ${changed} written, ${files - changed} as they were, ${removed} removed. Open ${join(options.out, 'index.html')}.\n`,
   );
 }
+
+/** What earlier runs have written into a folder, as far as it still stands there. */
+function pagesIn(folder: string, memory: ResultMemory): FolderSiteMemory {
+  return folderSiteMemory(memory, folder, ({ path, digest }) => holdsDigest(folder, path, digest));
+}
+
+/** Whether pages that were left as they are can be, as far as a few that are made again tell. */
+function trustPages(known: FolderSiteMemory, today: string): Result<null, Problem<'misremembered'>> {
+  const wrong = known.differing(today);
+  if (wrong.length === 0) return success(null);
+  known.keep();
+  return misremembered(
+    `The page that an earlier run has left of ${wrong.join(', ')} is not what the registry gives now`,
+  );
+}
+
+function* watched(entries: Iterable<SiteEntry>, progress: Progress): Generator<SiteEntry> {
+  let count = 0;
+  for (const entry of entries) {
+    count += 1;
+    if (count % progressStep === 0) progress(`Catalogue: ${counted(count, 'file')} …`);
+    yield entry;
+  }
+}
+
+/** Files from one word on how far it is to the next. */
+const progressStep = 20;
 
 /** How the bench page names the files of the team's own registry. */
 function benchOptions(own: string, cwd: string, webEditor: WebEditor | null): BenchOptions {

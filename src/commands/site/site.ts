@@ -12,6 +12,14 @@ export function siteCommand(cli: CliContext, exit: Exit): Command {
       'Writes a page for every pairing with its card, every machine, filament, trial, rule and source, with the data beside each. The pages need no script and no network, and work from any folder. Only files that have changed are written; pages of what is gone are removed.',
     )
     .requiredOption('--out <folder>', 'folder for the catalogue')
+    .addOption(
+      new Option(
+        '--policy <id>',
+        'house rules under which pairings have pages; can be repeated (default: all, as far as there is room)',
+      )
+        .default([])
+        .argParser((id: string, before: readonly string[]) => [...before, id]),
+    )
     .option('--watch', 'serve it on this machine alone, and write again what changes, until Ctrl+C')
     .addOption(portOption())
     .addOption(todayOption())

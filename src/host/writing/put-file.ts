@@ -81,8 +81,25 @@ export function gatherParts(
   return [...files.keys()];
 }
 
+/** Puts a file where others lie ready, in whatever folder of theirs. After a power cut it may be gone. */
+export function layReady(path: string, data: string): void {
+  mkdirSync(dirname(path), { recursive: true });
+  writeBytes(path, data, 0o666, null, false);
+}
+
 /** Moves a file that lies ready to its place, over one that is there already, whose owner and permissions it keeps. It must be under `mark`'s lock. */
 export function placeFile(ready: string, path: string, mark: string): void {
+  moveToPlace(ready, path, mark);
+  syncFolder(dirname(path));
+}
+
+/** The same for files of one folder by their names, which last once all are there. */
+export function placeFiles(ready: string, folder: string, names: readonly string[], mark: string): void {
+  for (const name of names) moveToPlace(join(ready, name), join(folder, name), mark);
+  syncFolder(folder);
+}
+
+function moveToPlace(ready: string, path: string, mark: string): void {
   const before = statSync(path, { throwIfNoEntry: false });
   if (before !== undefined) {
     const file = openSync(ready, 'r+');
@@ -94,7 +111,6 @@ export function placeFile(ready: string, path: string, mark: string): void {
   }
   holdStill(path, mark);
   renameSync(ready, path);
-  syncFolder(dirname(path));
 }
 
 /** Moves a folder that lies ready to its place; ENOTEMPTY if something stands there. It must be under `mark`'s lock. */

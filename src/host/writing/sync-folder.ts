@@ -9,15 +9,18 @@ import { linkElsewhere } from '../file-error.ts';
 import { isLink, leadsOut } from '../inside.ts';
 import { noLink, readPlainFile } from '../read-plain-file.ts';
 import { underLock } from './folder-lock.ts';
-import { removeQuietly } from './leftovers.ts';
-import { replaceFile } from './put-file.ts';
-import { makeFolder, unwritableFolder } from './write-files.ts';
+import { removeQuietly, tidyFolders } from './leftovers.ts';
+import { layReady, partBeside, placeFiles, placeFolder, replaceFile } from './put-file.ts';
+import { unwritableFolder } from './write-files.ts';
 
-/** A file by its path from the folder, with `/` between folders. */
-type NamedText = readonly [path: string, text: string];
+/** A file by its path from the folder, with `/` between folders; without a text it is there already, with that digest. */
+type Entry =
+  | { readonly path: string; readonly text: string }
+  | { readonly path: string; readonly digest: string };
 
 /** What a run has changed in a folder. */
 interface FolderChange {
+  readonly files: number;
   readonly changed: number;
   readonly removed: number;
 }
@@ -33,52 +36,140 @@ const ledgerFormat = 'meltbounds-files/1';
 const mostBytes = 1 << 27;
 
 /**
- * Brings a folder to hold some files: those that differ are written, and those that an earlier run has written and that are
- * no longer wanted are removed, unless somebody has changed them since. Files of others are never written over. `named` is
- * what the user calls the folder.
+ * Brings a folder to hold some files, which come one after the other, so that no more than one is held: those that differ are
+ * written, and those that an earlier run has written and that are no longer wanted are removed, unless somebody has changed them
+ * since. Files of others are never written over. What is to be written lies beside its place until all is made and `confirm` agrees.
+ * `named` is what the user calls the folder.
  */
-export async function syncFolder(
-  files: readonly NamedText[],
+export async function syncFolder<Failure = never>(
+  entries: Iterable<Entry>,
   folder: string,
   named: string,
   cwd: string,
-): Promise<Result<FolderChange, SyncProblem>> {
+  confirm: () => Result<null, Failure> = () => success(null),
+): Promise<Result<FolderChange, SyncProblem | Failure>> {
   try {
     if (leadsOut(folder, cwd)) return linkElsewhere(named);
-    const wanted = ledgerOf(files);
-    const made = await makeFolder(folder, [...files, [ledgerName, ledgerText(wanted)]], named);
-    if (!made.ok) return made;
-    if (made.value) return success({ changed: files.length, removed: 0 });
-    const before = readLedger(folder);
-    const changed = files.filter(([path, text]) => contentOf(folder, path) !== text);
-    const astray = changed.find(([path]) => isAstray(folder, path));
-    if (astray !== undefined) return linkElsewhere(join(named, astray[0]));
-    const foreign = changed.find(([path]) => !before.has(path) && existsSync(join(folder, path)));
-    if (foreign !== undefined) return notOurs(join(named, foreign[0]));
-    // A run that is ended on the way has said before what is its own.
-    const claimed = new Map([...before, ...wanted]);
-    const writes: NamedText[][] = [[[ledgerName, ledgerText(claimed)]], changed];
-    if (changed.length === 0) writes.length = 0;
-    for (const part of writes) {
-      const put = await putAll(part, folder, named);
-      if (!put.ok) return put;
+    const isThere = existsSync(folder);
+    if (!isThere) mkdirSync(dirname(folder), { recursive: true });
+    tidyFolders([dirname(folder), folder]);
+    const beside = partBeside(isThere ? join(folder, ledgerName) : folder);
+    try {
+      const gathered = gather(entries, { folder, named, beside });
+      if (!gathered.ok) return gathered;
+      const confirmed = confirm();
+      if (!confirmed.ok) return confirmed;
+      return await place(gathered.value, { folder, named, beside });
+    } finally {
+      removeQuietly(beside);
     }
-    const removed = removeGone(folder, before, wanted);
-    if (contentOf(folder, ledgerName) !== ledgerText(wanted)) {
-      const put = await putAll([[ledgerName, ledgerText(wanted)]], folder, named);
-      if (!put.ok) return put;
-    }
-    return success({ changed: changed.length, removed });
   } catch (error) {
     return unwritableFolder(named, error);
   }
 }
 
-type Ledger = ReadonlyMap<string, string>;
-
-function ledgerOf(files: readonly NamedText[]): Ledger {
-  return new Map(files.map(([path, text]) => [path, sha256Of(text)]));
+interface Places {
+  readonly folder: string;
+  readonly named: string;
+  /** Where files lie ready. */
+  readonly beside: string;
 }
+
+interface Gathered {
+  readonly wanted: Ledger;
+  /** Paths of what lies ready. */
+  readonly changed: readonly string[];
+}
+
+/** Lays ready what differs from what is there. Problems: files of others, links. */
+function gather(
+  entries: Iterable<Entry>,
+  { folder, named, beside }: Places,
+): Result<Gathered, Problem<'linkElsewhere' | 'notOurs'>> {
+  const isThere = existsSync(folder);
+  const before = readLedger(folder);
+  const wanted = new Map<string, string>();
+  const changed: string[] = [];
+  for (const entry of entries) {
+    const { path } = entry;
+    wanted.set(path, 'digest' in entry ? entry.digest : sha256Of(entry.text));
+    if ('digest' in entry || contentOf(folder, path) === entry.text) continue;
+    if (isThere && isAstray(folder, path)) return linkElsewhere(join(named, path));
+    if (isThere && !before.has(path) && existsSync(join(folder, path))) return notOurs(join(named, path));
+    layReady(join(beside, path), entry.text);
+    changed.push(path);
+  }
+  return success({ wanted, changed });
+}
+
+/** Moves what lies ready to its place: the whole folder if none is there, else file by file. */
+async function place(
+  { wanted, changed }: Gathered,
+  { folder, named, beside }: Places,
+): Promise<Result<FolderChange, SyncProblem>> {
+  layReady(join(beside, ledgerName), ledgerText(wanted));
+  const made = await underLock<boolean, never>(dirname(folder), named, (mark) => {
+    if (existsSync(folder)) return success(false);
+    placeFolder(beside, folder, mark);
+    return success(true);
+  });
+  if (!made.ok) return made;
+  if (made.value) return success({ files: wanted.size, changed: changed.length, removed: 0 });
+  const before = readLedger(folder);
+  const foreign = changed.find((path) => !before.has(path) && existsSync(join(folder, path)));
+  if (foreign !== undefined) return notOurs(join(named, foreign));
+  // A run that is ended on the way has said before what is its own.
+  const claimed = new Map([...before, ...wanted]);
+  const put =
+    changed.length === 0 ? success(null) : await placeAll(changed, claimed, { folder, named, beside });
+  if (!put.ok) return put;
+  const removed = removeGone(folder, before, wanted);
+  const noted = await putLedger(wanted, folder, named);
+  if (!noted.ok) return noted;
+  return success({ files: wanted.size, changed: changed.length, removed });
+}
+
+async function placeAll(
+  changed: readonly string[],
+  claimed: Ledger,
+  { folder, named, beside }: Places,
+): Promise<Result<null, Problem<'busy'>>> {
+  const noted = await putLedger(claimed, folder, named);
+  if (!noted.ok) return noted;
+  for (const [inner, paths] of groupedBy(changed, (path) => dirname(path))) {
+    const there = join(folder, inner);
+    mkdirSync(there, { recursive: true });
+    const names = paths.map((path) => path.slice(path.lastIndexOf('/') + 1));
+    const put = await underLock<null, never>(there, named, (mark) => {
+      placeFiles(join(beside, inner), there, names, mark);
+      return success(null);
+    });
+    if (!put.ok) return put;
+  }
+  return success(null);
+}
+
+/** Writes the list of what is ours, unless it says so already. */
+async function putLedger(
+  ledger: Ledger,
+  folder: string,
+  named: string,
+): Promise<Result<null, Problem<'busy'>>> {
+  const text = ledgerText(ledger);
+  if (contentOf(folder, ledgerName) === text) return success(null);
+  return underLock<null, never>(folder, named, (mark) => {
+    replaceFile(join(folder, ledgerName), text, mark);
+    return success(null);
+  });
+}
+
+/** Whether a file of a folder holds a text of that digest. */
+export function holdsDigest(folder: string, path: string, digest: string): boolean {
+  const text = isAstray(folder, path) ? null : contentOf(folder, path);
+  return text !== null && sha256Of(text) === digest;
+}
+
+type Ledger = ReadonlyMap<string, string>;
 
 function ledgerText(ledger: Ledger): string {
   const sorted = [...ledger].sort(([one], [other]) => (one < other ? -1 : 1));
@@ -118,22 +209,6 @@ function contentOf(folder: string, path: string): string | null {
   } catch {
     return null;
   }
-}
-
-async function putAll(
-  files: readonly NamedText[],
-  folder: string,
-  named: string,
-): Promise<Result<null, Problem<'busy'>>> {
-  for (const [inner, listed] of groupedBy(files, ([path]) => dirname(join(folder, path)))) {
-    mkdirSync(inner, { recursive: true });
-    const put = await underLock<null, never>(inner, named, (mark) => {
-      for (const [path, text] of listed) replaceFile(join(folder, path), text, mark);
-      return success(null);
-    });
-    if (!put.ok) return put;
-  }
-  return success(null);
 }
 
 /** Removes what is no longer wanted and still is what was written; how many files that were. */

@@ -1,43 +1,69 @@
-import { formatCsv } from '../../text/csv.ts';
-import { element, type Markup } from '../../text/html-element.ts';
-import { counted } from '../../text/words.ts';
-import { rootPages, wayFrom } from '../address.ts';
+import { searchPath } from '../address.ts';
+import type { CataloguedPairing } from '../catalogued-pairing.ts';
 import type { CatalogueData } from '../data/catalogue-data.ts';
-import { type Answer, type FoundPairing, findPairings, type Question } from '../find/find-pairings.ts';
-import { type FindState, fragmentOf, mostCompared, stateOf } from '../find/question-address.ts';
-import { type SearchIndex, searchEntries, searchIndex } from '../find/search.ts';
-import { pairingTable } from '../pages/pairing-rows.ts';
+import type { SearchData } from '../data/search-data.ts';
+import { findPairings } from '../find/find-pairings.ts';
+import { type FindState, fragmentOf, stateOf } from '../find/question-address.ts';
+import { type SearchIndex, searchEntries, searchEntriesOf, searchIndex } from '../find/search.ts';
+import { untestedPairings } from '../find/untested-pairings.ts';
+import { answerMarkup, countText, fillList, isAnyAsked, matchesMarkup, shownAtFirst } from './find-answer.ts';
+import { loadingOnce, loadScript } from './load-script.ts';
+import { loadPairings } from './page-data.ts';
 
-const to = wayFrom(rootPages.home);
+declare global {
+  var meltboundsSearch: SearchData | undefined;
+}
+
+/** What the first page shows: the form, its list, and what has been loaded for them. */
+interface FindPage {
+  readonly form: HTMLFormElement;
+  readonly list: HTMLElement;
+  readonly data: CatalogueData;
+  pairings: readonly CataloguedPairing[];
+  index: SearchIndex | null;
+  /** How many rows are shown of each list. */
+  shown: number;
+}
 
 /** Lets the first page be searched and asked; all that is asked stands in its address. */
 export function startFinding(form: HTMLFormElement, list: HTMLElement, data: CatalogueData): void {
-  const index = searchIndex(data.entries);
-  const show = () => showState(form, list, data, index);
+  const page: FindPage = { form, list, data, pairings: [], index: null, shown: shownAtFirst };
   fill(form, location.hash);
   form.hidden = false;
-  form.addEventListener('input', () => keep(form, list, show));
+  const asked = () => {
+    page.shown = shownAtFirst;
+    keep(page);
+  };
+  form.addEventListener('input', asked);
   form.addEventListener('submit', (event) => {
     event.preventDefault();
     list.querySelector('h2')?.focus();
   });
-  form.addEventListener('reset', () => setTimeout(() => keep(form, list, show)));
-  list.addEventListener('change', () => keep(form, list, show));
+  form.addEventListener('reset', () => setTimeout(asked));
+  list.addEventListener('change', () => keep(page));
+  list.addEventListener('click', (event) => showMore(event, page));
   addEventListener('hashchange', () => {
     fill(form, location.hash);
-    show();
+    void show(page);
   });
-  show();
+  void show(page);
 }
 
+/** What can be searched, loaded when somebody first types; null where it is not there. */
+const loadSearch = loadingOnce(async (path: string): Promise<SearchIndex | null> => {
+  await loadScript(path);
+  const data = globalThis.meltboundsSearch;
+  return data === undefined ? null : searchIndex(searchEntriesOf(data));
+});
+
 /** What is typed goes into the address, without a step of the history for each letter. */
-function keep(form: HTMLFormElement, list: HTMLElement, show: () => void): void {
-  const asked = new FormData(form);
+function keep(page: FindPage): void {
+  const asked = new FormData(page.form);
   const fields = new URLSearchParams();
   for (const [name, value] of asked) if (typeof value === 'string' && value !== '') fields.set(name, value);
-  for (const page of chosenIn(list)) fields.append('pairing', page);
+  for (const each of chosenIn(page.list)) fields.append('pairing', each);
   history.replaceState(null, '', `#${fragmentOf(stateOf(fields.toString()))}`);
-  show();
+  void show(page);
 }
 
 function chosenIn(list: HTMLElement): string[] {
@@ -61,102 +87,57 @@ function setValue(control: HTMLInputElement | HTMLSelectElement, value: unknown)
   else control.value = '';
 }
 
-function showState(form: HTMLFormElement, list: HTMLElement, data: CatalogueData, index: SearchIndex): void {
+/** Shows what the address and the form ask, once the data for it are there; what was asked meanwhile counts. */
+async function show(page: FindPage): Promise<void> {
   const state = stateOf(location.hash);
+  const policy = policyIn(page.form);
+  const [pairings, index] = await Promise.all([
+    loadPairings(policy),
+    state.typed.trim() === '' ? page.index : loadSearch(searchPath),
+  ]);
+  if (policyIn(page.form) !== policy) return;
+  page.index = index;
+  if (pairings === null) return tell(page.form, 'The data of these house rules cannot be loaded.');
+  page.pairings = pairings;
+  const now = stateOf(location.hash);
+  showState(page, { ...now, question: { ...now.question, policy } });
+}
+
+function policyIn(form: HTMLFormElement): string {
   const policy = new FormData(form).get('policy');
-  const question = { ...state.question, policy: typeof policy === 'string' ? policy : null };
-  const matches = form.querySelector('#matches');
-  if (matches !== null) matches.innerHTML = matchesMarkup(index, state.typed);
-  const focused = document.activeElement instanceof HTMLInputElement ? document.activeElement.value : '';
-  const answer = findPairings(data.pairings, question);
-  list.innerHTML = answerMarkup(answer, { ...state, question });
+  return typeof policy === 'string' ? policy : '';
+}
+
+function tell(form: HTMLFormElement, text: string): void {
   const count = form.querySelector('#count');
-  if (count !== null) count.textContent = countText(answer, isAnyAsked(question));
+  if (count !== null) count.textContent = text;
+}
+
+function showState({ form, list, data, pairings, index, shown }: FindPage, state: FindState): void {
+  const { typed, question } = state;
+  const matches = form.querySelector('#matches');
+  if (matches !== null)
+    matches.innerHTML =
+      typed.trim() === '' || index === null ? '' : matchesMarkup(searchEntries(index, typed));
+  const focused = document.activeElement instanceof HTMLInputElement ? document.activeElement.value : '';
+  const answer = findPairings(pairings, question);
+  const untested = isAnyAsked(question) ? untestedPairings(data, pairings, question) : [];
+  list.innerHTML = answerMarkup(answer, untested, state, shown);
+  tell(form, countText(answer, isAnyAsked(question)));
   // The list is new; whoever was on a box of it still is.
   for (const box of list.querySelectorAll<HTMLInputElement>('input')) if (box.value === focused) box.focus();
 }
 
-function matchesMarkup(index: SearchIndex, typed: string): string {
-  if (typed.trim() === '') return '';
-  const found = searchEntries(index, typed);
-  const items = found.map(({ name, kind, page }) =>
-    element('li', {}, [element('a', { href: to(page) }, [name]), kind]),
-  );
-  return (items.length === 0 ? [element('li', {}, ['Nothing is called so.'])] : items)
-    .map(({ markup }) => markup)
-    .join('\n');
-}
-
-/** `12 pairings hold all that is asked`. */
-function countText({ found }: Answer, isAsked: boolean): string {
-  const count = counted(found.length, 'pairing');
-  return isAsked
-    ? `${count} ${found.length === 1 ? 'holds' : 'hold'} all that is asked`
-    : `${count} with a table`;
-}
-
-function isAnyAsked(question: Question): boolean {
-  return Object.entries(question).some(([name, value]) => name !== 'policy' && value !== null);
-}
-
-function answerMarkup(answer: Answer, { question, chosen }: FindState): string {
-  const { found, nearly } = answer;
-  const isAsked = isAnyAsked(question);
-  return [
-    element('h2', { tabindex: -1 }, [countText(answer, isAsked)]),
-    chosenMarkup(found, chosen),
-    ...(found.length === 0 ? [] : [pairingTable(found, 'The largest flow first', to, { chosen })]),
-    ...(isAsked && nearly.length > 0 ? nearlyMarkup(nearly) : []),
-  ]
-    .map(({ markup }) => markup)
-    .join('\n');
-}
-
-function nearlyMarkup(nearly: readonly FoundPairing[]): Markup[] {
-  const caption = 'These lack one thing only, which stands under "Why"';
-  return [
-    element('h2', {}, [
-      `${counted(nearly.length, 'pairing')} ${nearly.length === 1 ? 'nearly holds' : 'nearly hold'} it`,
-    ]),
-    pairingTable(nearly, caption, to),
-  ];
-}
-
-function chosenMarkup(found: readonly FoundPairing[], chosen: readonly string[]): Markup {
-  const csv = `data:text/csv;charset=utf-8,${encodeURIComponent(foundAsCsv(found))}`;
-  const address = `${to(rootPages.compare)}#${new URLSearchParams(chosen.map((page) => ['pairing', page]))}`;
-  const compare =
-    chosen.length < 2
-      ? element('span', {}, [`Mark two to ${mostCompared} pairings to compare them.`])
-      : element('a', { href: address, id: 'to-compare' }, [`Compare ${chosen.length} pairings`]);
-  return element('p', { class: 'chosen' }, [
-    compare,
-    ...(found.length === 0 ? [] : [element('a', { href: csv, download: 'pairings.csv' }, ['List (CSV)'])]),
-  ]);
-}
-
-function foundAsCsv(found: readonly FoundPairing[]): string {
-  const header = [
-    'filament',
-    'machine',
-    'nozzle',
-    'temperature [Cel]',
-    'flow [mm3/s]',
-    'low',
-    'high',
-    'basis',
-    'simulated',
-    'why',
-  ];
-  const rows = found.map(({ pairing, limit, reason }) => [
-    ...[pairing.filament, pairing.machine, pairing.nozzle, limit.temperature, limit.value],
-    ...[
-      limit.interval?.low ?? null,
-      limit.interval?.high ?? null,
-      limit.basis,
-      String(limit.isSimulated),
-      reason,
-    ],
-  ]);
-  return formatCsv([header, ...rows]);
+/** The rows behind the first ones, and the list as a file, which is made when it is asked for. */
+function showMore(event: Event, page: FindPage): void {
+  const { target } = event;
+  if (!(target instanceof HTMLElement)) return;
+  const state = stateOf(location.hash);
+  const question = { ...state.question, policy: policyIn(page.form) };
+  if (target instanceof HTMLAnchorElement) fillList(target, findPairings(page.pairings, question));
+  const more = target.dataset.more;
+  if (more === undefined) return;
+  page.shown *= 4;
+  showState(page, { ...state, question });
+  page.list.querySelector<HTMLElement>(`#${more}`)?.focus();
 }

@@ -1,9 +1,14 @@
 import type { JobFigures } from '../../decisions/compare/compare-figures.ts';
+import { findDataPath } from '../address.ts';
+import type { CataloguedPairing } from '../catalogued-pairing.ts';
 import type { ComparedPairing } from '../compare/compared-pairing.ts';
 import type { CatalogueData } from '../data/catalogue-data.ts';
+import { type PackedPairings, unpackPairings } from '../data/packed-pairings.ts';
+import { loadingOnce, loadScript } from './load-script.ts';
 
 declare global {
   var meltboundsCatalogue: CatalogueData | undefined;
+  var meltboundsFind: Record<string, PackedPairings> | undefined;
   var meltboundsJobs: readonly JobFigures[] | undefined;
   var meltboundsPairings: Record<string, ComparedPairing> | undefined;
 }
@@ -18,19 +23,19 @@ export function comparedJobs(): readonly JobFigures[] {
   return globalThis.meltboundsJobs ?? [];
 }
 
-/** Loads what is to be compared of a pairing; null where it is not there. A page opened as a file can load scripts alone. */
-export function loadPairing(page: string): Promise<ComparedPairing | null> {
-  const known = globalThis.meltboundsPairings?.[page];
-  if (known !== undefined) return Promise.resolve(known);
-  return new Promise((resolve) => {
-    const script = document.createElement('script');
-    script.src = page
-      .replace(/\.html$/, '--compare.js')
-      .split('/')
-      .map(encodeURIComponent)
-      .join('/');
-    script.addEventListener('load', () => resolve(globalThis.meltboundsPairings?.[page] ?? null));
-    script.addEventListener('error', () => resolve(null));
-    document.head.append(script);
-  });
-}
+/** Pairings under house rules, loaded when they are first asked for; null where they are not there. */
+export const loadPairings = loadingOnce(
+  async (policy: string): Promise<readonly CataloguedPairing[] | null> => {
+    const data = pageData();
+    if (data === null || !data.policies.includes(policy)) return null;
+    await loadScript(findDataPath(policy));
+    const packed = globalThis.meltboundsFind?.[policy];
+    return packed === undefined ? null : unpackPairings(packed, data);
+  },
+);
+
+/** What is to be compared of a pairing, loaded when it is first asked for; null where it is not there. */
+export const loadPairing = loadingOnce(async (page: string): Promise<ComparedPairing | null> => {
+  await loadScript(page.replace(/\.html$/, '--compare.js'));
+  return globalThis.meltboundsPairings?.[page] ?? null;
+});

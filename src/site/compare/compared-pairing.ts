@@ -11,7 +11,7 @@ import type { Range } from '../../units/canonical.ts';
 import { formatNumber } from '../../units/format-quantity.ts';
 import { printedUnit } from '../../units/print-symbols.ts';
 import { pairingPage } from '../address.ts';
-import type { Catalogue } from '../catalogue.ts';
+import type { ReducedCatalogue } from '../catalogue.ts';
 
 /** A property of a pairing in words; a condition is what a limit was found under. */
 interface ComparedFact {
@@ -38,7 +38,7 @@ export interface ComparedPairing {
 export function comparedPairing(
   request: FullRequest,
   table: SpeedTable,
-  { registry, reductionOf }: Pick<Catalogue, 'registry' | 'reductionOf'>,
+  { registry, reductionOf }: ReducedCatalogue,
 ): ComparedPairing {
   const { limit, interval } = table.largestFlow;
   const card = cardView(table);

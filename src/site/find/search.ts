@@ -1,4 +1,7 @@
 import { distance } from 'fastest-levenshtein';
+import { wordsOf } from '../../text/words.ts';
+import { profilePage, rulePage } from '../address.ts';
+import type { SearchData } from '../data/search-data.ts';
 
 /** Something that can be found by its words. */
 export interface SearchEntry {
@@ -8,6 +11,16 @@ export interface SearchEntry {
   readonly page: string;
   /** What else it is known by: id, maker, polymer, words of a quirk. */
   readonly words: string;
+}
+
+/** The rows of the data that are searched, as the search takes them. */
+export function searchEntriesOf({ kinds, rows }: SearchData): SearchEntry[] {
+  return rows.flatMap(([place, id, name, words]) => {
+    const kind = kinds[place];
+    if (kind === undefined) return [];
+    const page = kind === 'rule' ? rulePage(id) : profilePage(kind, id);
+    return [{ kind: wordsOf(kind), name: name === '' ? id : name, page, words: `${id} ${words}` }];
+  });
 }
 
 /** Entries by the words in them. */

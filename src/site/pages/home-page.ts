@@ -7,7 +7,7 @@ import type { Catalogue } from '../catalogue.ts';
 import type { SiteFile } from '../site-file.ts';
 import { scriptedPage } from '../site-page.ts';
 import { findForm } from './find-form.ts';
-import { byLargestFlow, pairingTable } from './pairing-rows.ts';
+import { longPairingList } from './pairing-rows.ts';
 
 const title = 'Limits of machines and filaments';
 
@@ -21,8 +21,8 @@ export function homePage({ registry, pairings }: Catalogue): SiteFile {
     const listed = pairings.filter((pairing) => pairing.policy === policy);
     return element('section', {}, [
       element('h2', {}, [`${counted(listed.length, 'pairing')} by the house rules ${policy}`]),
-      pairingTable(
-        byLargestFlow(listed),
+      ...longPairingList(
+        listed,
         `Largest flow of each pairing by the house rules ${policy}, the largest first`,
         to,
       ),

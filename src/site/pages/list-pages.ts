@@ -23,8 +23,8 @@ import type { SiteFile } from '../site-file.ts';
 import { documentPage } from '../site-page.ts';
 import { citationText } from './source-page.ts';
 
-/** The lists of profiles of each kind, of all quirks, and of the pairings without a table. */
-export function* listFiles({ registry, omitted, isCut }: Catalogue): Generator<SiteFile> {
+/** The lists of profiles of each kind, and of all quirks. */
+export function* listFiles({ registry }: Catalogue): Generator<SiteFile> {
   for (const { kind, page, title, columns } of kindLists) {
     const profiles = [...registry[kind].values()].toSorted((one, other) => compareText(one.id, other.id));
     const to = wayFrom(page);
@@ -40,15 +40,7 @@ export function* listFiles({ registry, omitted, isCut }: Catalogue): Generator<S
     yield { path: besidePage(page, '.json'), text: formatList(profiles, kind) };
   }
   yield* quirkFiles(registry);
-  yield documentPage(rootPages.untabled, 'Pairings without a table', {
-    title: 'Pairings without a table',
-    answer: `${counted(omitted.length, 'pairing')} of which no table follows, with the reason.${isCut ? cutText : ''}`,
-    blocks: omitted.length === 0 ? [] : [untabledTable(omitted)],
-  });
 }
-
-const cutText =
-  ' Those whose machine and filament no trial and no limit names together are too many to be listed.';
 
 interface KindList {
   readonly kind: Kind;
@@ -139,16 +131,4 @@ function* quirkFiles(registry: Registry): Generator<SiteFile> {
     path: besidePage(rootPages.quirks, '.json'),
     text: jsonText({ format: 'meltbounds-quirks/1', quirks: quirks.map(quirkFacts) }),
   };
-}
-
-function untabledTable(omitted: Catalogue['omitted']): Table {
-  const columns = [...rowNames('Machine', 'Nozzle', 'Filament'), ...leftColumns('House rules', 'Why')];
-  const rows = omitted.map(({ machine, nozzle, filament, policy, reason }) => [
-    machine,
-    nozzle,
-    filament,
-    policy,
-    reason,
-  ]);
-  return table(columns, rows, { caption: 'Pairings that were left out', name: 'listing' });
 }

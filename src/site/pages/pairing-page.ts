@@ -14,7 +14,7 @@ import { element } from '../../text/html-element.ts';
 import { wordsOf } from '../../text/words.ts';
 import { documentInPrint } from '../../units/in-print.ts';
 import { besidePage, pairingPage, type WayTo, wayFrom } from '../address.ts';
-import type { Catalogue } from '../catalogue.ts';
+import type { ReducedCatalogue } from '../catalogue.ts';
 import type { SiteFile } from '../site-file.ts';
 import { sitePage } from '../site-page.ts';
 import { laddersPlot } from './ladders-plot.ts';
@@ -25,7 +25,7 @@ import { profileLink } from './statement-table.ts';
 export function* pairingFiles(
   request: FullRequest,
   table: SpeedTable,
-  { registry, reductionOf }: Pick<Catalogue, 'registry' | 'reductionOf'>,
+  { registry, reductionOf }: ReducedCatalogue,
 ): Generator<SiteFile> {
   const path = pairingPage(request);
   const to = wayFrom(path);

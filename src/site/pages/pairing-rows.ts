@@ -31,6 +31,29 @@ export function byLargestFlow(pairings: readonly CataloguedPairing[]): ListedPai
     });
 }
 
+/** Pairings that a list of many shows: what stands further down is found by asking, or on the page of its machine or filament. */
+const mostListed = 100;
+
+/** The pairings of a list that may be long, the largest flow first, and a sentence where not all of them are shown. */
+export function longPairingList(
+  pairings: readonly CataloguedPairing[],
+  caption: string,
+  to: WayTo,
+): readonly Markup[] {
+  const shown = byLargestFlow(pairings).slice(0, mostListed);
+  const rest = pairings.length - shown.length;
+  return [
+    pairingTable(shown, caption, to),
+    ...(rest === 0
+      ? []
+      : [
+          element('p', {}, [
+            `${rest} more have a smaller flow: they stand on the pages of their machines and filaments.`,
+          ]),
+        ]),
+  ];
+}
+
 /** Pairings in the given order with their intervals on one scale that begins at zero. */
 export function pairingTable(
   listed: readonly ListedPairing[],

@@ -15,7 +15,7 @@ import { besidePage, profilePage, type WayTo, wayFrom } from '../address.ts';
 import type { Catalogue } from '../catalogue.ts';
 import type { SiteFile } from '../site-file.ts';
 import { sitePage } from '../site-page.ts';
-import { byLargestFlow, pairingTable } from './pairing-rows.ts';
+import { byLargestFlow, longPairingList, pairingTable } from './pairing-rows.ts';
 import { plainFacts } from './plain-facts.ts';
 import { profileLink, statementTable } from './statement-table.ts';
 
@@ -77,9 +77,14 @@ function pairingSections({ kind, id }: AnyProfile, { pairings }: Catalogue, to: 
   const own = pairings.filter((pairing) => pairing[kind] === id);
   return [...new Set(own.map(({ policy }) => policy))].map((policy) => {
     const listed = own.filter((pairing) => pairing.policy === policy);
+    const caption = `Largest flow of each pairing by the house rules ${policy}`;
+    // Each pairing stands on the pages of its machine and its filament.
+    const isWhole = kind === 'machine' || kind === 'filament';
     return element('section', {}, [
       element('h2', {}, [`Pairings by the house rules ${policy}`]),
-      pairingTable(byLargestFlow(listed), `Largest flow of each pairing by the house rules ${policy}`, to),
+      ...(isWhole
+        ? [pairingTable(byLargestFlow(listed), caption, to)]
+        : longPairingList(listed, caption, to)),
     ]);
   });
 }

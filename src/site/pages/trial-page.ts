@@ -13,7 +13,7 @@ import { type Block, type Document, facts, paragraph, section, warnings } from '
 import { link } from '../../text/inline.ts';
 import { wordsOf } from '../../text/words.ts';
 import { besidePage, profilePage, type WayTo, wayFrom } from '../address.ts';
-import type { Catalogue } from '../catalogue.ts';
+import type { ReducedCatalogue } from '../catalogue.ts';
 import type { SiteFile } from '../site-file.ts';
 import { documentPage } from '../site-page.ts';
 import { plainFacts } from './plain-facts.ts';
@@ -23,7 +23,7 @@ import { fileBlocks, profileJson } from './profile-page.ts';
 /** The page of a trial, and beside it its document, reduction, readings and plot. */
 export function* trialFiles(
   trial: Profile<'trial'>,
-  { registry, reductionOf }: Catalogue,
+  { registry, reductionOf }: ReducedCatalogue,
 ): Generator<SiteFile> {
   const path = profilePage('trial', trial.id);
   const to = wayFrom(path);

@@ -109,7 +109,16 @@ interface TablePlot {
 }
 
 /** The plots of a table, as far as it has something to draw. */
-export function tablePlots(speeds: SpeedTable): TablePlot[] {
+export function tablePlots(speeds: SpeedTable): readonly TablePlot[] {
+  const plots = plotsOf.get(speeds) ?? newPlots(speeds);
+  plotsOf.set(speeds, plots);
+  return plots;
+}
+
+/** Of a table that is shown and written too; see `drawPlot`. */
+const plotsOf = new WeakMap<SpeedTable, readonly TablePlot[]>();
+
+function newPlots(speeds: SpeedTable): TablePlot[] {
   return [
     named(
       'speed-by-height',

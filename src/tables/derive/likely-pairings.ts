@@ -52,5 +52,9 @@ function namedTogether(registry: Registry): Set<string> {
   for (const { id, data } of registry.filament.values()) {
     for (const { at } of data.meltFlow ?? []) add(at?.machine, at?.nozzle, id);
   }
+  for (const { id, data } of registry.machine.values()) {
+    for (const { at } of data.hotEnds.flatMap(({ meltFlow = [] }) => meltFlow))
+      if (at?.filament !== undefined) add(id, at.nozzle, at.filament);
+  }
   return named;
 }
