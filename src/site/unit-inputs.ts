@@ -1,6 +1,6 @@
 import { acknowledgementsOf, isLive } from '../evidence/acknowledgement.ts';
 import type { FittedPairing } from '../knowledge/pairing.ts';
-import { trialsOfPairing } from '../knowledge/trial-index.ts';
+import { trialIndex, trialsOfPairing } from '../knowledge/trial-index.ts';
 import { additionsTo } from '../registry/addition.ts';
 import { shapes } from '../registry/generated/shapes.ts';
 import type { Kind } from '../registry/kind.ts';
@@ -54,7 +54,12 @@ export function unitInputs(registry: Registry, today: string): UnitInputs {
       const shown = stating
         .flatMap(referencesOf)
         .flatMap(({ kind, id }) => (kind === 'trial' ? (registry.trial.get(id) ?? []) : []));
-      return [common, ...sorted([...withReferences(stating), ...[...run, ...shown].flatMap(ofTrial)])];
+      // By the prints of a machine the time of jobs is judged.
+      const prints = (trialIndex(registry).byMachine.get(machine) ?? []).filter(
+        ({ data }) => data.method === 'referencePrint',
+      );
+      const trials = [...run, ...shown, ...prints];
+      return [common, ...sorted([...withReferences(stating), ...trials.flatMap(ofTrial)])];
     },
   };
 }
