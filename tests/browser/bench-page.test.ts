@@ -6,7 +6,9 @@ import axe, { type AxeResults } from 'axe-core';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { methodNames } from '../../src/bench/method-facts.ts';
+import { draftForm } from '../../src/site/bench/draft-form.ts';
 import { runCommand } from '../run-command.ts';
+import { keptRecords } from '../site/bench/kept-records.ts';
 import { type BegunRun, beginLadder, readings, typeLadder } from './bench-steps.ts';
 import { startChromium } from './chromium.ts';
 import { type ServedFolder, serveFolder } from './serve-folder.ts';
@@ -316,6 +318,34 @@ describe('the bench page in a browser', { tags: 'browser' }, () => {
       expect(low).toEqual([]);
     },
   );
+
+  it('opens the drafts that older versions of the page left on the device', async () => {
+    const { page, complaints } = await newPage();
+    for (let form = 1; form <= draftForm; form++) {
+      const { version, records } = keptRecords(form);
+      // A page without the script of the bench, so that the store is the one that the older page made.
+      await page.goto(`${served.address}rules.html`);
+      await page.evaluate(`new Promise((resolve, reject) => {
+        const opening = indexedDB.open('meltbounds-bench', ${version});
+        opening.onupgradeneeded = () => opening.result.createObjectStore('entries', { keyPath: ['draft', 'key'] });
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const writing = opening.result.transaction('entries', 'readwrite');
+          for (const record of ${JSON.stringify(records)}) writing.objectStore('entries').put(record);
+          writing.oncomplete = () => { opening.result.close(); resolve(null); };
+        };
+      })`);
+      await page.goto(`${served.address}bench.html`);
+      await page.getByRole('button', { name: 'Go on' }).click();
+      await readings(page).nth(19).waitFor();
+      expect(await readings(page).first().inputValue()).toBe('3,36');
+      expect(await readings(page).nth(19).inputValue()).toBe('2,47');
+      await judged(page);
+      expect(await page.locator('#bench-limit').textContent()).toContain('45 mm³/s');
+      await page.evaluate("indexedDB.deleteDatabase('meltbounds-bench')");
+    }
+    expect(complaints).toEqual([]);
+  });
 
   it('says what it needs where it is opened as a file', async () => {
     const { page } = await newPage();
