@@ -50,12 +50,13 @@ function plain(text: string): string {
     .normalize('NFKC')
     .toLowerCase()
     .replaceAll('μ', 'u')
+    .replace(/\bper\b/g, '/')
     .replace(/\s|\^|\*\*/g, '');
 }
 
-/** Lower case, without raised digits, carets and spaces, everyday words replaced by symbols. */
+/** Lower case, without raised digits, carets and spaces, `per` and everyday words replaced by symbols. */
 function simplified(text: string): string {
-  const bare = plain(text).replace(/\bper\b/g, '/');
+  const bare = plain(text);
   const whole = forgetful.get(bare);
   if (whole !== undefined) return whole;
   return bare

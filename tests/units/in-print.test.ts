@@ -14,6 +14,8 @@ describe('inPrint', () => {
     ['1.9 J/g/K from 25 Cel.', '1.9 J/(g·K) from 25 °C.'],
     ['66 dB[SPL]{A} at 45 deg, 3 {count}', '66 dB(A) at 45°, 3'],
     ['-20..-5 Cel', '-20 to -5 °C'],
+    ['-20..5 Cel', '-20 to 5 °C'],
+    ['5..-20 Cel runs backwards', '5 to -20 °C runs backwards'],
     ['0.2..0.45 mm', '0.2–0.45 mm'],
     ['50..100 %', '50–100 %'],
     ['rows 3..5', 'rows 3–5'],

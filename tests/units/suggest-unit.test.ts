@@ -30,8 +30,29 @@ test.each([
   ['mpa', 'pressure', 'MPa'],
   ['db', 'soundLevel', 'dB[SPL]{A}'],
   ['eur', 'money', 'EUR'],
+  ['μm', 'length', 'um'],
+  ['mm per second', 'speed', 'mm/s'],
+  ['mm³ per sec', 'volumeFlow', 'mm3/s'],
+  ['mm/second2', 'acceleration', 'mm/s2'],
+  ['mm/sek', 'speed', 'mm/s'],
 ] as const)('%s as a %s probably means %s', (written, dimension, code) => {
   expect(suggestUnit(written, dimension)).toMatchObject({ code, dimension });
+});
+
+test('a third of the letters may be wrong', () => {
+  expect(suggestUnit('kgg', 'mass')).toMatchObject({ code: 'kg' });
+  expect(suggestUnit('kq', 'mass')).toBeUndefined();
+  expect(suggestUnit('mm3/sxx', 'volumeFlow')).toMatchObject({ code: 'mm3/s' });
+  expect(suggestUnit('mm3/sxxx', 'volumeFlow')).toBeUndefined();
+});
+
+test('of two that come equally near the first one listed is meant', () => {
+  expect(suggestUnit('xm/s', 'speed')).toMatchObject({ code: 'mm/s' });
+});
+
+test('a text of 24 characters is the longest that is looked up', () => {
+  expect(suggestUnit('mm                     /s', 'speed')).toBeUndefined();
+  expect(suggestUnit('mm                    /s', 'speed')).toMatchObject({ code: 'mm/s' });
 });
 
 test('a unit of another dimension is offered only when the asked one has none near', () => {
