@@ -5,11 +5,13 @@ import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { mutationTable } from './mutation-table.ts';
 
-// Usage: npm run mutation -- [--room units] [--files 'round*.ts,range-form.ts'] [--static] [--changed]
+// Usage: npm run mutation -- [--room units] [--files 'round*.ts,range-form.ts'] [--tests 'parse|unit'] [--static] [--changed]
 const { values } = parseArgs({
   options: {
     room: { type: 'string', default: 'units' },
     files: { type: 'string', default: '**/*.ts' },
+    /** A pattern of the files of tests that are asked; with fewer of them more mutants live. */
+    tests: { type: 'string', default: '' },
     /** Also what runs once as a module is loaded, such as the table of units: each mutant loads everything anew. */
     static: { type: 'boolean', default: false },
     /** Only what has changed, in the room or its tests, since the last run with this option; the report holds the rest too. */
@@ -29,7 +31,7 @@ const asked = testsOf[values.room];
 if (asked === undefined) throw new Error(`the rooms are ${Object.keys(testsOf).join(', ')}`);
 const root = fileURLToPath(new URL('../..', import.meta.url));
 const tests = readdirSync(join(root, 'tests'), { recursive: true, encoding: 'utf8' })
-  .filter((file) => file.endsWith('.test.ts') && asked.test(file))
+  .filter((file) => file.endsWith('.test.ts') && asked.test(file) && new RegExp(values.tests).test(file))
   .map((file) => `tests/${file}`)
   .toSorted();
 const own = join(root, 'scripts/mutation');
