@@ -39,6 +39,12 @@ export function compareCommand(cli: CliContext, exit: Exit): Command {
     )
     .addOption(
       new Option(
+        '--price <machine=money>',
+        'price of a machine in place of the one that its profile states, such as "brackwater/lantern=1480 EUR"; counts as assumed; may be repeated',
+      ).argParser(readPrice),
+    )
+    .addOption(
+      new Option(
         '--hour-value <money>',
         'what a saved hour is worth, such as "38 EUR"; gives the number of jobs after which a more expensive machine pays off',
       ).argParser((written: string) => readMoney(written, 'an hour must be worth more than 0.')),
@@ -93,6 +99,13 @@ function readMeltShare(written: string): Fraction {
   const { value } = share.value;
   if (!(value > 0 && value <= 1)) throw new InvalidArgumentError('write more than 0 % and at most 100 %.');
   return value;
+}
+
+function readPrice(written: string, before: Readonly<Record<string, Money>> = {}): Record<string, Money> {
+  const [, machine, price] = /^([^=]+)=(.*)$/.exec(written) ?? [];
+  if (machine === undefined || price === undefined)
+    throw new InvalidArgumentError('write MACHINE=MONEY, for instance "brackwater/lantern=1480 EUR".');
+  return { ...before, [machine]: readMoney(price, 'a machine must cost more than 0.') };
 }
 
 function readJobs(written: string): number {

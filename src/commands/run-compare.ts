@@ -17,6 +17,7 @@ export interface CompareOptions extends RegistryOptions {
   readonly layerHeight?: Millimetres;
   readonly meltShare?: Fraction;
   readonly jobs?: number;
+  readonly price?: Readonly<Record<string, Money>>;
   readonly hourValue?: Money;
   readonly power?: Money;
   readonly wear?: Money;
@@ -52,7 +53,7 @@ export async function runCompare(
 }
 
 function chosen(options: CompareOptions): Omit<ComparisonRequest, 'job' | 'pairings'> {
-  const { policy, layerHeight, meltShare, jobs, hourValue, power, wear, labour } = options;
+  const { policy, layerHeight, meltShare, jobs, price, hourValue, power, wear, labour } = options;
   return {
     hourlyCosts: {
       ...(power !== undefined && { power }),
@@ -63,6 +64,7 @@ function chosen(options: CompareOptions): Omit<ComparisonRequest, 'job' | 'pairi
     ...(layerHeight !== undefined && { layerHeight }),
     ...(meltShare !== undefined && { meltShare }),
     ...(jobs !== undefined && { jobs }),
+    ...(price !== undefined && { prices: price }),
     ...(hourValue !== undefined && { hourValue }),
   };
 }

@@ -75,11 +75,12 @@ describe('"Do I need the speed?" in a browser, opened as files', { tags: 'browse
     for (let steps = 0; steps < 4; steps++) await page.keyboard.press('ArrowRight');
     await page.getByLabel('Jobs that pay for the machine').fill('2000');
     await page.getByLabel('Worth of a saved hour').fill('38,50');
+    await page.getByLabel('Price of tollwick/steeple').fill('3990');
     await page.getByLabel('Power, an hour').fill('0.06');
     const told = (await page.locator('#need-told').textContent()) ?? '';
     expect(told).not.toBe(before);
     expect(new URL(page.url()).hash).toContain(
-      '&job=mask-rack&layer=0.24&share=60&jobs=2000&hour=38%2C50&power=0.06',
+      '&job=mask-rack&layer=0.24&share=60&jobs=2000&price2=3990&hour=38%2C50&power=0.06',
     );
     expect(await page.locator('#need-figures caption').textContent()).toBe(
       'Job mask-rack (Mask rack, three pegs), policy workshop, layers of 0.24 mm, 60 % of the melt flow',
@@ -90,6 +91,7 @@ describe('"Do I need the speed?" in a browser, opened as files', { tags: 'browse
     const shown = (await rowsOf(page)).filter((row) => row.includes('|'));
     expect(shown.length).toBeGreaterThan(30);
     expect(shown.filter((row) => !rows.includes(row))).toEqual([]);
+    expect(shown).toContain('machine price|1580 EUR claimed|3990 EUR assumed');
     expect(shown.find((row) => row.startsWith('pays, an hour at 38.50 EUR'))).toMatch(/after \d+ jobs$/);
     expect(await page.locator('#need .unreal').textContent()).toContain('Simulated readings');
 

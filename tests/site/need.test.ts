@@ -9,7 +9,7 @@ import type { PairingFigures } from '../../src/decisions/compare/pairing-figures
 import { findPairing } from '../../src/knowledge/pairing.ts';
 import { needAnswer } from '../../src/site/compare/need-answer.ts';
 import { needCommand } from '../../src/site/compare/need-command.ts';
-import { needFieldsOf, needFragment, readNeed } from '../../src/site/compare/need-fields.ts';
+import { machinesOf, needFieldsOf, needFragment, readNeed } from '../../src/site/compare/need-fields.ts';
 import { layerRange, needForm } from '../../src/site/compare/need-form.ts';
 import { needPlot } from '../../src/site/compare/need-plot.ts';
 import { demo, lantern, skiff, steeple } from '../decisions/compare/demo-comparison.ts';
@@ -63,14 +63,14 @@ describe('what the page of the comparison says of a job is what the command prin
     ['mask-rack', [lantern, steeple], 'workshop', ''],
     ['mask-rack', [lantern, steeple], 'workshop', 'layer=0.3&share=60&jobs=2000&hour=38&power=0,06'],
     ['mask-rack', [lantern, steeple, skiff], 'prototype', 'layer=0.12&share=35&labour=3&wear=0.4'],
-    ['prop-bottle', [wide, hearth], 'workshop', 'layer=0.45&share=80&jobs=12'],
+    ['prop-bottle', [wide, hearth], 'workshop', 'layer=0.45&share=80&jobs=12&price2=6200&hour=20'],
     ['prop-bottle', [hearth, wide], 'prototype', 'share=7.5'],
     ['giant-helmet', [wide], 'workshop', 'layer=1.3'],
   ])('%s, %j, %s, %s', async (id, requests, policy, fragment) => {
     const pairings = titled(requests, policy);
     const figures = pairings.map((pairing) => pairing.figures);
     const job = jobOf(id);
-    const { terms, wrong } = readNeed(needFieldsOf(fragment), 'EUR');
+    const { terms, wrong } = readNeed(needFieldsOf(fragment), 'EUR', machinesOf(figures));
     expect(wrong).toEqual([]);
     const command = needCommand(id, figures, terms) ?? '';
     const words = shellWords(command).slice(2);
@@ -121,27 +121,43 @@ describe('what is asked', () => {
       'pairing=pairings%2Fa.html&pairing=pairings%2Fb.html&job=mask-rack&share=60&currency=usd&hour=38',
     );
     expect(needFieldsOf(fragment)).toEqual(fields);
-    expect(readNeed(fields, 'EUR').terms).toEqual({
+    expect(readNeed(fields, 'EUR', []).terms).toEqual({
       ...{ meltShare: 0.6, hourValue: { amount: 38, currency: 'USD' }, hourlyCosts: {} },
     });
   });
 
   it('is not counted where it cannot be read, and is named', () => {
     const fields = needFieldsOf('layer=-1&share=150&jobs=1.5&hour=much&power=0&wear=1&labour=2,5');
-    const { terms, wrong } = readNeed(fields, 'EUR');
+    const { terms, wrong } = readNeed(fields, 'EUR', []);
     expect(wrong).toEqual(['layer', 'share', 'jobs', 'hour', 'power']);
     expect(terms).toEqual({
       hourlyCosts: { wear: { amount: 1, currency: 'EUR' }, labour: { amount: 2.5, currency: 'EUR' } },
     });
-    expect(readNeed(needFieldsOf('hour=38&currency=E'), 'EUR')).toEqual({
+    expect(readNeed(needFieldsOf('hour=38&currency=E'), 'EUR', [])).toEqual({
       ...{ terms: { hourlyCosts: {} }, wrong: ['currency', 'hour'] },
     });
   });
 
+  it('has a price a machine, whichever pairings are on it', () => {
+    const pairings = [lantern, wide, steeple].map((each) => figuresFor(each));
+    expect(machinesOf(pairings)).toEqual(['brackwater/lantern', 'tollwick/steeple']);
+    const { terms, wrong } = readNeed(
+      needFieldsOf('price2=3990&price3=x&price1=-1'),
+      'EUR',
+      machinesOf(pairings),
+    );
+    expect(terms.prices).toEqual({ 'tollwick/steeple': { amount: 3990, currency: 'EUR' } });
+    // Nobody sees a field of a third machine.
+    expect(wrong).toEqual(['price1']);
+  });
+
   it('is shown as text, whatever an address says', () => {
     const fields = needFieldsOf(`hour=${encodeURIComponent('"><script>alert(1)</script>')}`);
-    const { markup } = needForm([{ id: 'a', name: '<b>' }], null, fields, 'EUR');
-    expect(markup).not.toMatch(/<script|<b>/);
+    const { markup } = needForm([{ id: 'a', name: '<b>' }], null, fields, {
+      currency: 'EUR',
+      machines: ['<i>'],
+    });
+    expect(markup).not.toMatch(/<script|<b>|<i>/);
   });
 });
 
@@ -165,7 +181,7 @@ it('the plot holds the times of the figures, and grows to the left', () => {
   const lines = plot?.marks.flatMap((mark) => (mark.kind === 'line' ? [mark] : [])) ?? [];
   expect(lines.map(({ style }) => style)).toEqual(['solid', 'dashed']);
   for (const [index, { points }] of lines.entries()) {
-    const { terms } = readNeed(needFieldsOf('layer=0.3&share=60'), 'EUR');
+    const { terms } = readNeed(needFieldsOf('layer=0.3&share=60'), 'EUR', []);
     const compared = compareFigures(
       jobOf('mask-rack'),
       pairings.map(({ figures }) => figures),

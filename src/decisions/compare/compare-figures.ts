@@ -3,6 +3,8 @@ import type { Origin } from '../../knowledge/origin.ts';
 import { compareText } from '../../registry/finding.ts';
 import { failure, type Problem, type Result, refusal, success } from '../../result.ts';
 import type { TableInput } from '../../tables/derive/speed-table.ts';
+import { printable } from '../../text/printable.ts';
+import { enumerated } from '../../text/words.ts';
 import type { Count, Fraction, Millimetres, Money } from '../../units/canonical.ts';
 import type { Comparison } from './comparison.ts';
 import { type EstimateProblem, estimateJob } from './estimate-job.ts';
@@ -31,6 +33,8 @@ export interface ComparisonTerms {
   readonly meltShare?: Fraction;
   /** Number of such jobs over which a difference of price is spread. */
   readonly jobs?: Count;
+  /** Prices of machines by their ids, in place of those that their profiles state; they count as assumed. */
+  readonly prices?: Readonly<Record<string, Money>>;
   /** What an hour is worth. */
   readonly hourValue?: Money;
   /** What an hour of printing costs in power, wear and labour; each given only where it is to count. */
@@ -42,7 +46,7 @@ export type FiguresComparisonProblem =
   | EstimateProblem
   | LayerHeightProblem
   | CurrencyProblem
-  | Problem<'noPairing'>;
+  | Problem<'noPairing' | 'otherMachine'>;
 
 /**
  * Compares pairings on a job by their figures alone: time and what limits it, speed really reached, filament, sound and money.
@@ -51,14 +55,18 @@ export type FiguresComparisonProblem =
 export function compareFigures(
   job: JobFigures,
   pairings: readonly PairingFigures[],
-  { layerHeight, meltShare = 1, jobs, hourValue, hourlyCosts = {} }: ComparisonTerms = {},
+  { layerHeight, meltShare = 1, jobs, prices = {}, hourValue, hourlyCosts = {} }: ComparisonTerms = {},
 ): Result<Comparison, FiguresComparisonProblem> {
   const mixed = currencyProblem(hourlyCosts);
   if (mixed !== null) return failure(mixed);
+  const machines = pairings.map(({ machine }) => machine);
+  const other = Object.keys(prices).find((machine) => !machines.includes(machine));
+  if (other !== undefined) return otherMachine(other, machines);
   const paths = layerHeight === undefined ? success(job.paths) : jobAtLayerHeight(job.paths, layerHeight);
   if (!paths.ok) return paths;
   const estimates: JobEstimate[] = [];
-  for (const figures of pairings) {
+  for (const stated of pairings) {
+    const figures = pricedAs(stated, prices);
     const estimate = estimateJob(figures, { id: job.id, ...paths.value }, meltShare);
     if (!estimate.ok) return estimate;
     estimates.push(estimate.value);
@@ -79,6 +87,21 @@ export function compareFigures(
     inputs: inputsOf(job, pairings),
     origin: originOfComparison(job, pairings, estimates),
   });
+}
+
+/** The same with a price that was given. */
+function pricedAs(figures: PairingFigures, prices: NonNullable<ComparisonTerms['prices']>): PairingFigures {
+  const given = Object.hasOwn(prices, figures.machine) ? prices[figures.machine] : undefined;
+  if (given === undefined) return figures;
+  return { ...figures, price: { value: given, basis: 'assumed', isSimulated: false } };
+}
+
+function otherMachine(machine: string, machines: readonly string[]) {
+  return refusal(
+    'otherMachine',
+    `A price is given for ${printable(machine)}, which no pairing is on`,
+    `Give prices for ${enumerated([...new Set(machines)])} alone.`,
+  );
 }
 
 /** The documents behind a comparison, each once. */

@@ -3,7 +3,14 @@ import { beadWarnings } from '../../decisions/compare/job-filament.ts';
 import type { Markup } from '../../text/html-element.ts';
 import type { ComparedPairing } from '../compare/compared-pairing.ts';
 import { needAnswer } from '../compare/need-answer.ts';
-import { type NeedFields, needFieldsOf, needFragment, needNames, readNeed } from '../compare/need-fields.ts';
+import {
+  machinesOf,
+  type NeedFields,
+  needFieldsOf,
+  needFragment,
+  needNames,
+  readNeed,
+} from '../compare/need-fields.ts';
 import { layerRange, layerWords, needForm, shareWords } from '../compare/need-form.ts';
 import type { TitledFigures } from '../compare/need-plot.ts';
 import { stateOf } from '../find/question-address.ts';
@@ -44,7 +51,10 @@ function showForm(context: NeedContext, fields: NeedFields): void {
   const place = section.querySelector('#need-fields');
   if (job === undefined || place === null) return;
   const range = layerRange(job, figuresOf(context));
-  place.innerHTML = needForm(jobs, range, fields, usualCurrency(context)).markup;
+  place.innerHTML = needForm(jobs, range, fields, {
+    currency: usualCurrency(context),
+    machines: machinesOf(figuresOf(context)),
+  }).markup;
   const form = place.querySelector('form');
   let typed = fields;
   form?.addEventListener('input', ({ target }) => {
@@ -67,7 +77,7 @@ function showForm(context: NeedContext, fields: NeedFields): void {
 
 function showAnswer(context: NeedContext, job: JobFigures, fields: NeedFields): void {
   const { section, pairings } = context;
-  const { terms, wrong } = readNeed(fields, usualCurrency(context));
+  const { terms, wrong } = readNeed(fields, usualCurrency(context), machinesOf(figuresOf(context)));
   const range = layerRange(job, figuresOf(context));
   if (range !== null) say(section, 'layer', layerWords(terms.layerHeight ?? range.usual, range));
   say(section, 'share', shareWords(Math.round(1000 * (terms.meltShare ?? 1)) / 10));

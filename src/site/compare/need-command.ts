@@ -7,7 +7,7 @@ import type { Money } from '../../units/canonical.ts';
 export function needCommand(
   job: string,
   pairings: readonly PairingFigures[],
-  { layerHeight, meltShare, jobs, hourValue, hourlyCosts = {} }: ComparisonTerms,
+  { layerHeight, meltShare, jobs, prices = {}, hourValue, hourlyCosts = {} }: ComparisonTerms,
 ): string | null {
   const [policy, ...others] = new Set(pairings.map((figures) => figures.policy));
   if (policy === undefined || others.length > 0) return null;
@@ -16,6 +16,9 @@ export function needCommand(
     ['layer-height', layerHeight === undefined ? undefined : `"${layerHeight} mm"`],
     ['melt-share', meltShare === undefined ? undefined : `"${shareText(meltShare)} %"`],
     ['jobs', jobs === undefined ? undefined : String(jobs)],
+    ...Object.entries(prices).map(
+      ([machine, price]) => ['price', `"${machine}=${price.amount} ${price.currency}"`] as const,
+    ),
     ['hour-value', moneyText(hourValue)],
     ...costNames.map((name) => [name, moneyText(hourlyCosts[name])] as const),
   ];

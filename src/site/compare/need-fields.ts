@@ -1,10 +1,19 @@
 import type { ComparisonTerms } from '../../decisions/compare/compare-figures.ts';
 import { costNames } from '../../decisions/compare/hourly-costs.ts';
+import type { PairingFigures } from '../../decisions/compare/pairing-figures.ts';
 import type { Money } from '../../units/canonical.ts';
 import { numberIn } from '../find/question-address.ts';
 
+/** Fields for the prices of the machines, in the order in which the pairings have them: there are four pairings at most. */
+export const priceNames = ['price1', 'price2', 'price3', 'price4'] as const;
+
 /** What "do I need the speed?" is asked with, by the names of its fields and in its address. */
-export const needNames = ['job', 'layer', 'share', 'jobs', 'currency', 'hour', ...costNames] as const;
+export const needNames = [
+  ...(['job', 'layer', 'share', 'jobs', 'currency'] as const),
+  ...priceNames,
+  'hour',
+  ...costNames,
+] as const;
 
 export type NeedName = (typeof needNames)[number];
 
@@ -32,8 +41,13 @@ interface ReadNeed {
   readonly wrong: readonly NeedName[];
 }
 
-/** Reads the fields; amounts are in the currency that is given where none was typed. */
-export function readNeed(fields: NeedFields, usualCurrency: string): ReadNeed {
+/** The machines of some pairings, each once, as the fields of their prices have them. */
+export function machinesOf(pairings: readonly Pick<PairingFigures, 'machine'>[]): string[] {
+  return [...new Set(pairings.map(({ machine }) => machine))].slice(0, priceNames.length);
+}
+
+/** Reads the fields for the machines that are asked about; amounts are in the currency that is given where none was typed. */
+export function readNeed(fields: NeedFields, usualCurrency: string, machines: readonly string[]): ReadNeed {
   const currency = fields.currency === '' ? usualCurrency : fields.currency.toUpperCase();
   const isCurrency = /^[A-Z]{3}$/.test(currency);
   const layerHeight = numberWhere(fields.layer, (value) => value > 0);
@@ -48,7 +62,15 @@ export function readNeed(fields: NeedFields, usualCurrency: string): ReadNeed {
     const cost = money(fields[name]);
     return cost === null ? [] : [[name, cost] as const];
   });
+  const prices = machines.flatMap((machine, index) => {
+    const price = money(fields[priceNames[index] ?? 'price1']);
+    return price === null ? [] : [[machine, price] as const];
+  });
+  const isPriceRead = (name: (typeof priceNames)[number]) =>
+    machines[priceNames.indexOf(name)] === undefined || money(fields[name]) !== null;
   const read: Readonly<Record<NeedName, boolean>> = {
+    ...{ price1: isPriceRead('price1'), price2: isPriceRead('price2') },
+    ...{ price3: isPriceRead('price3'), price4: isPriceRead('price4') },
     ...{ job: true, layer: layerHeight !== null, share: share !== null, jobs: jobs !== null },
     ...{ currency: isCurrency, hour: hourValue !== null },
     ...{ power: false, wear: false, labour: false },
@@ -59,6 +81,7 @@ export function readNeed(fields: NeedFields, usualCurrency: string): ReadNeed {
       ...(layerHeight !== null && { layerHeight }),
       ...(share !== null && { meltShare: share / 100 }),
       ...(jobs !== null && { jobs }),
+      ...(prices.length > 0 && { prices: Object.fromEntries(prices) }),
       ...(hourValue !== null && { hourValue }),
       hourlyCosts: Object.fromEntries(costs),
     },

@@ -7,7 +7,7 @@ import { capitalised } from '../../text/words.ts';
 import type { Millimetres } from '../../units/canonical.ts';
 import { clean } from '../../units/round-to-step.ts';
 import { numberIn } from '../find/question-address.ts';
-import type { NeedFields, NeedName } from './need-fields.ts';
+import { type NeedFields, type NeedName, priceNames } from './need-fields.ts';
 
 /** Step of the slider for the layer height, in mm. */
 const layerStep = 0.01;
@@ -44,7 +44,7 @@ export function needForm(
   jobs: readonly Pick<JobFigures, 'id' | 'name'>[],
   range: LayerRange | null,
   fields: NeedFields,
-  currency: string,
+  { currency, machines }: { readonly currency: string; readonly machines: readonly string[] },
 ): Markup {
   const options = jobs.map(({ id, name }) =>
     element('option', { value: id, selected: id === fields.job ? true : undefined }, [`${name} (${id})`]),
@@ -60,6 +60,9 @@ export function needForm(
       element('legend', {}, ['Money, as far as it is to count']),
       numberField('jobs', 'Jobs that pay for the machine', fields, 'numeric'),
       textField('currency', 'Currency', fields.currency || currency, { size: 4, maxlength: 3 }),
+      ...machines.map((machine, index) =>
+        numberField(priceNames[index] ?? 'price1', `Price of ${machine}`, fields),
+      ),
       numberField('hour', 'Worth of a saved hour', fields),
       ...costNames.map((name) => numberField(name, `${capitalised(name)}, an hour`, fields)),
     ]),

@@ -98,6 +98,22 @@ describe('money', () => {
     expect(savedHour({ jobs: 2000 }, dollars)).toBeNull();
   });
 
+  it('goes by a price that was given, as assumed', () => {
+    const prices = { 'tollwick/steeple': { amount: 2000, currency: 'EUR' } };
+    const [first, estimate] = compared({ jobs: 2000, prices }).estimates;
+    expect(estimate!.price).toEqual({
+      value: prices['tollwick/steeple'],
+      basis: 'assumed',
+      isSimulated: false,
+    });
+    expect(first!.price?.basis).toBe('claimed');
+    expect(estimate!.priceDifference).toEqual({ amount: 2000 - 1580, currency: 'EUR' });
+    expect(faultOf({ prices: { 'emberlow/hearth': { amount: 1, currency: 'EUR' } } })).toMatchObject({
+      code: 'otherMachine',
+      message: 'A price is given for emberlow/hearth, which no pairing is on',
+    });
+  });
+
   it('is earned back after as many jobs as save hours of that worth', () => {
     const hourValue = { amount: 38, currency: 'EUR' };
     const [, estimate] = compared({ hourValue }).estimates;
