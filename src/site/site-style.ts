@@ -51,7 +51,7 @@ div.unreal { padding: .1rem 0 .1rem 1.4rem; background: repeating-linear-gradien
 .compared strong, .need-figures strong { font-size: 1.15rem; }
 #need-form { margin: .8rem 0; }
 #need-form fieldset + fieldset { margin-top: .8rem; }
-#need-form input[type="range"] { width: min(22rem, 78vw); padding: 0; border: 0; accent-color: var(--touch); display: block; }
+#need-form input[type="range"] { width: min(17rem, 78vw); padding: 0; border: 0; accent-color: var(--touch); display: block; }
 #need-form output { display: block; min-height: 1.5em; font-variant-numeric: tabular-nums; }
 #need-form select { max-width: 100%; }
 #need-form .wrong { display: block; }
