@@ -1,10 +1,11 @@
 /**
  * How many slips of the pen the validator catches: plants them one at a time into registries that are in order, and checks each.
- * Usage: tsx scripts/slips.ts [--seed TEXT] [--limit SLIPS_OF_A_KIND] [--kind KIND]... [--base demo|varied]...
+ * Usage: tsx scripts/slips.ts [--seed TEXT] [--limit SLIPS_OF_A_KIND] [--kind KIND]... [--base demo|varied|corpus]...
  *   [--list-missed] [--list-late] [--markdown]
  */
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { trueTexts } from '../tests/true-profiles/true-profiles.ts';
 import { markdownTables } from './slips/markdown-table.ts';
 import { openRegistry } from './slips/planted-registry.ts';
 import { plantedSlips, sampledSlips } from './slips/planted-slips.ts';
@@ -33,6 +34,7 @@ const demo = readTexts(folder);
 const textsOf: Readonly<Record<string, () => Texts>> = {
   demo: () => demo,
   varied: () => variedRegistry(demo, values.seed, today),
+  corpus: trueTexts,
 };
 const outcomes = values.base.flatMap((name) => {
   const texts = textsOf[name];

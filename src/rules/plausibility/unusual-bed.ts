@@ -39,8 +39,8 @@ export const rule: ProfileRule<'filament'> = {
         message: `A bed at ${shownRange(value, 'temperature')} is ${isCold ? 'too cold to hold' : 'hotter than is usual for'} ${familyNames(families)}, which softens at ${shownRange(glass, 'temperature')}`,
         found: shownRange(value, 'temperature'),
         allowed: isCold
-          ? `up to ${shown(sane.low, 'temperature')} or more`
-          : `from ${shown(sane.high, 'temperature')} or less`,
+          ? `a range that reaches ${shown(sane.low, 'temperature')}`
+          : `a range that begins at ${shown(sane.high, 'temperature')} or lower`,
         source: glass.source,
         help: 'Compare it with the sheet, and with the polymer that the profile names.',
       };
