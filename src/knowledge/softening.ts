@@ -28,7 +28,7 @@ export function softeningOf(filament: Filament, families: readonly Polymer[]): S
 }
 
 /** Dried colder than its family a spool takes longer, but comes to no harm; hotter it ages (K; common practice, no source). */
-export const dryingAllowance = { below: 20, above: 20 };
+export const dryingAllowance = { below: 15, above: 20 };
 
 /** Softening temperatures are known to about so many K (common practice, no source). */
 export const softeningUncertainty = 2;

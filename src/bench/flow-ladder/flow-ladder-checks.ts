@@ -132,12 +132,53 @@ function outOfLine(readings: readonly WeighedPiece[], steps: readonly LadderStep
   if (top.ratio > largestRecovery * second.ratio && !isOnlyLowest) {
     return [readingOutOfLine(top, 'above all others', top.ratio / second.ratio)];
   }
+  const low = lowReadings(readings);
+  const only = low.length === 0 ? null : onlyOneOff(readings, low);
+  if (only === null) return low.map(({ reading, where, factor }) => readingOutOfLine(reading, where, factor));
+  const factor = Math.exp(Math.abs(distanceFromRepeats(only, readings)));
+  const isAbove = distanceFromRepeats(only, readings) > 0;
+  return [readingOutOfLine(only, `${isAbove ? 'above' : 'below'} its repeats`, factor)];
+}
+
+/** A reading that is far below one at a higher flow, or at its own. */
+interface LowReading {
+  readonly reading: WeighedPiece;
+  readonly where: string;
+  readonly factor: number;
+}
+
+function lowReadings(readings: readonly WeighedPiece[]): LowReading[] {
   return readings.flatMap((reading) => {
     const later = highestRatio(readings.filter(({ flow }) => flow > reading.flow)) / reading.ratio;
     const beside = highestRatio(readings.filter(({ flow }) => flow === reading.flow)) / reading.ratio;
-    if (later > largestRecovery) return [readingOutOfLine(reading, 'below a later step', later)];
-    return beside > largestSpread ? [readingOutOfLine(reading, 'below a repeat', beside)] : [];
+    if (later > largestRecovery) return [{ reading, where: 'below a later step', factor: later }];
+    return beside > largestSpread ? [{ reading, where: 'below a repeat', factor: beside }] : [];
   });
+}
+
+/** How many of the highest readings are asked whether the ladder is in order without them. */
+const mostSuspects = 4;
+
+/** The reading without which nothing is out of line, of several the one farthest from its repeats; null where none has any. */
+function onlyOneOff(readings: readonly WeighedPiece[], low: readonly LowReading[]): WeighedPiece | null {
+  const highest = readings.toSorted((one, other) => other.ratio - one.ratio).slice(0, mostSuspects);
+  const lowest = low.slice(0, mostSuspects).map(({ reading }) => reading);
+  const suspects = [...new Set([...highest, ...lowest])].filter(
+    (suspect) => lowReadings(readings.filter((reading) => reading !== suspect)).length === 0,
+  );
+  const distances = suspects.map((suspect) => ({
+    suspect,
+    distance: Math.abs(distanceFromRepeats(suspect, readings)),
+  }));
+  const [farthest] = distances.toSorted((one, other) => other.distance - one.distance);
+  return farthest === undefined || farthest.distance === 0 ? null : farthest.suspect;
+}
+
+/** Logarithm of how many times the mean of its repeats a reading is; 0 where it has none. */
+function distanceFromRepeats(piece: WeighedPiece, readings: readonly WeighedPiece[]): number {
+  const repeats = readings.filter(({ flow }) => flow === piece.flow).filter((each) => each !== piece);
+  if (repeats.length === 0) return 0;
+  return Math.log(piece.ratio / describe(repeats.map(({ ratio }) => ratio)).mean);
 }
 
 function highestRatio(readings: readonly WeighedPiece[]): number {

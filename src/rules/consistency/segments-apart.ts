@@ -41,6 +41,7 @@ typicalSegments: {firstLayer: 25 mm, outerContour: 20 mm, innerContour: 20 mm, i
       yield {
         path: segments.pathOf(feature),
         part: 'value',
+        blames: [{ path: segments.pathOf(partner) }],
         message: `Segments of ${shown(value, 'length')} for ${feature} do not match ${shown(partnerValue, 'length')} for ${partner}`,
         found: shown(value, 'length'),
         allowed: fittingText(unfit, (length) => shown(length, 'length')),

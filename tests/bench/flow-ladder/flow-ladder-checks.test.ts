@@ -92,6 +92,18 @@ test('a repeat that weighs less than half of the other', () => {
   expect(problemsOf([...good, [50, 500, 0.6]])).toMatchObject([{ code: 'readingOutOfLine', row: 9 }]);
 });
 
+test('a high piece past the onset whose repeat fits, and not the steps before it', () => {
+  const falling = (at: number) => 1.488 - Math.max(0, at - 18) * 0.055;
+  const rows = [6, 9, 12, 15, 18, 21, 24, 27].flatMap((flow) => [
+    [flow, 500, falling(flow)] as const,
+    [flow, 500, falling(flow) - 0.002] as const,
+  ]);
+  const slipped = rows.with(14, [27, 500, 1.6]);
+  expect(problemsOf(rows)).toEqual([]);
+  expect(problemsOf(slipped)).toMatchObject([{ code: 'readingOutOfLine', row: 16 }]);
+  expect(problemsOf(slipped)[0]?.message).toMatch(/above its repeats$/);
+});
+
 test('delivery that breaks down at once is no slip', () => {
   expect(problemsOf([...good, [55, 500, 0.7], [60, 500, 0.5]])).toEqual([]);
 });

@@ -86,6 +86,26 @@ const slips: readonly Slip[] = [
     ],
   },
   {
+    slip: 'a chamber window that is that of another filament: hotter than the bed',
+    edits: [
+      {
+        in: clover,
+        from: 'bedTemperature:\n  - {value: 70..80 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}\n',
+        to: 'bedTemperature:\n  - {value: 40..50 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}\nchamberTemperature:\n  - {value: 20..70 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}\n',
+      },
+    ],
+    found: [
+      `warning consistency/filament-temperatures ${clover} | - {value: »20..70 Cel, basis: claimed, source: oakhollow-clover-petg-sheet}`,
+    ],
+  },
+  {
+    slip: 'segments of the outer contour longer than it is in two layers',
+    edits: [{ in: hook, from: 'meanSegment: 12 mm', to: 'meanSegment: 420 mm' }],
+    found: [
+      `error consistency/segment-length ${hook} | outerContour: {pathLength: 14 m, meanSegment: »420 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
+    ],
+  },
+  {
     slip: 'segments of one feature in another unit',
     edits: [{ in: house, from: 'innerContour: 20 mm', to: 'innerContour: 20 cm' }],
     found: [`warning consistency/segments-apart ${house} | innerContour: »20 cm`],

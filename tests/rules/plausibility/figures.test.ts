@@ -75,7 +75,7 @@ const slips: readonly Slip[] = [
   {
     slip: 'a job of no end',
     edits: [{ in: hook, from: 'layers: 120 {count}', to: 'layers: 120000 {count}' }],
-    found: [`warning plausibility/unusual-figure ${hook} | layers: »120000 {count}`],
+    found: [`error plausibility/unusual-figure ${hook} | layers: »120000 {count}`],
   },
   {
     slip: 'a conductivity that no unfilled plastic has',
