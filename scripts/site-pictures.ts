@@ -35,7 +35,7 @@ try {
     const page = await openPictured(browser, served.address, name);
     await writeFileAtomic(join(root, picturedPages[name].file), await pictureOf(page));
     if (name === 'find')
-      await writeFileAtomic(join(root, fontsFile), `${JSON.stringify(await fontWidths(page))}\n`);
+      await writeFileAtomic(join(root, fontsFile), `[${(await fontWidths(page)).join(', ')}]\n`);
     await page.context().close();
   }
   await served.close();
