@@ -42,6 +42,15 @@ div.unreal { padding: .1rem 0 .1rem 1.4rem; background: repeating-linear-gradien
 }
 .find input[type="search"] { width: 100%; }
 .find button, .chosen a, .chosen button { color: var(--touch); display: inline-flex; align-items: center; text-decoration: none; }
+.choice { position: relative; min-width: min(26rem, 100%); }
+.choice input[role="combobox"] { width: 100%; }
+.choice [role="listbox"] {
+  position: absolute; z-index: 2; left: 0; right: 0; max-height: 22rem; overflow-y: auto; margin: 0; padding: 0; list-style: none;
+  background: var(--paper); border: 2px solid var(--ink); border-top: 0;
+}
+.choice [role="option"] { min-height: 2.75rem; padding: .5rem .6rem; margin: 0; border-bottom: 1px solid var(--line); cursor: pointer; overflow-wrap: anywhere; }
+.choice [role="option"]:hover { background: color-mix(in srgb, var(--touch) 8%, var(--paper)); }
+.choice [role="option"][aria-selected="true"] { border-left: .5rem solid var(--touch); font-weight: bold; }
 .matches { list-style: none; margin: 0; padding: 0; display: flex; flex-wrap: wrap; gap: 0 1.5rem; align-items: baseline; }
 .matches a { display: inline-flex; align-items: center; min-height: 2.75rem; margin-right: .6rem; }
 .chosen { display: flex; flex-wrap: wrap; gap: .6rem 1.2rem; align-items: center; margin: .8rem 0; }

@@ -5,6 +5,7 @@ import type { ComparedPairing } from '../compare/compared-pairing.ts';
 import { comparisonTable, overlaidLadders, unequalConditions } from '../compare/comparison-view.ts';
 import { plotFigure } from '../compare/plot-figure.ts';
 import { stateOf } from '../find/question-address.ts';
+import { startChoosing } from './choose-pairing.ts';
 import { startNeed } from './need-section.ts';
 import { comparedJobs, loadPairing } from './page-data.ts';
 
@@ -77,3 +78,5 @@ function warningMarkup(names: readonly string[]): Markup[] {
 // The script of the page on which pairings are compared, which needs it.
 const compare = document.getElementById('compare');
 if (compare !== null) startComparing(compare);
+const choosing = document.getElementById('choose');
+if (choosing !== null) void startChoosing(choosing);

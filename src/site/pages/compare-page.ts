@@ -8,6 +8,7 @@ export function comparePage(): SiteFile {
   const to = wayFrom(rootPages.compare);
   return compareScriptedPage(rootPages.compare, 'Compare', [
     element('header', {}, [element('h1', {}, ['Compare'])]),
+    element('section', { id: 'choose', class: 'find', 'aria-label': 'Choose pairings', hidden: true }, []),
     element('main', { id: 'compare' }, [
       element('p', {}, [
         'Up to four pairings beside each other, with their ladders overlaid, and the time of a job on each. Choose them in the list of ',

@@ -2,6 +2,8 @@ import { element, type Markup } from '../../../text/html-element.ts';
 import { wordsOf } from '../../../text/words.ts';
 import type { BenchData } from '../../bench/bench-data.ts';
 import type { RunAsked } from '../../bench/draft.ts';
+import type { Choice } from '../../find/choices.ts';
+import { choiceField, startChoice } from '../choice-field.ts';
 
 type Option = readonly [value: string, shown: string];
 
@@ -19,17 +21,9 @@ export function showStart(
         'Method',
         data.methods.map(({ name }) => [name, wordsOf(name)]),
       ),
-      field(
-        'machine',
-        'Machine',
-        data.machines.map(({ id, name }) => [id, `${name} (${id})`]),
-      ),
+      oneOf('machine', 'Machine', data.machines),
       field('nozzle', 'Nozzle', []),
-      field(
-        'filament',
-        'Filament',
-        data.filaments.map(({ id, name }) => [id, `${name} (${id})`]),
-      ),
+      oneOf('filament', 'Filament', data.filaments),
       field('subject', 'What is raised or checked', []),
       field('read', 'What is read', []),
       element('div', {}, [
@@ -51,9 +45,13 @@ export function showStart(
   section.hidden = false;
   const form = section.querySelector('form');
   if (form === null) return;
+  const asked = new URLSearchParams(location.hash.slice(1));
+  startOneOf(form, 'machine', data.machines, asked);
+  startOneOf(form, 'filament', data.filaments, asked);
   const follow = () => followChoices(form, data);
   form.addEventListener('change', follow);
   follow();
+  choose(form, 'nozzle', asked.get('nozzle'));
   form.addEventListener('submit', (event) => {
     event.preventDefault();
     void begin(askedBy(form)).then((problem) => {
@@ -61,6 +59,47 @@ export function showStart(
       if (told !== null) told.textContent = problem ?? '';
     });
   });
+}
+
+/** Choices up to which the browser's own list is the quickest; more are searched. */
+const mostListed = 30;
+
+function oneOf(name: string, text: string, choices: readonly Choice[]): Markup {
+  return choices.length > mostListed
+    ? choiceField(name, 'start', text)
+    : field(
+        name,
+        text,
+        choices.map((choice): Option => [choice.id, shownName(choice)]),
+      );
+}
+
+function shownName({ id, name }: Choice): string {
+  return `${name} (${id})`;
+}
+
+/** The first one is chosen, unless the address asks for another. */
+function startOneOf(
+  form: HTMLFormElement,
+  name: string,
+  choices: readonly Choice[],
+  asked: URLSearchParams,
+): void {
+  const around = form.querySelector(`[data-choice="${name}"]`);
+  if (around === null) {
+    choose(form, name, asked.get(name));
+    return;
+  }
+  const shown = choices.map((choice) => ({ id: choice.id, name: shownName(choice) }));
+  const chosen = shown.find(({ id }) => id === asked.get(name)) ?? shown[0];
+  startChoice(around, { source: () => Promise.resolve(shown), ...(chosen !== undefined && { chosen }) });
+}
+
+/** Chooses in a list what an address asks for, if the list has it. */
+function choose(form: HTMLFormElement, name: string, id: string | null): void {
+  const select = form.querySelector<HTMLSelectElement>(`select#start-${name}`);
+  const option = [...(select?.options ?? [])].find(({ value }) => value === id);
+  if (option !== undefined) option.selected = true;
 }
 
 function field(name: string, text: string, options: readonly Option[]): Markup {
