@@ -17,7 +17,7 @@ const pairing = (machine: string) =>
   encodeURIComponent(`pairings/workshop/${machine}/hs-0.4/ashgrove/stagecraft-pla.html`);
 
 const large = { width: 1280, height: 900 };
-const small = { width: 1000, height: 600 };
+const small = { width: 1000, height: 560 };
 
 /** The six pages whose pictures are kept, by their names. */
 export const picturedPages = {
