@@ -23,3 +23,26 @@ test('comes as close as was asked', () => {
     );
   }
 });
+
+test('asks a straight function twice, and one that is level enough once', () => {
+  let asked = 0;
+  const line = (x: number) => {
+    asked += 1;
+    return 2 * x - 6;
+  };
+  expect(findRoot(line, range, { at: 0, slope: 2 }, 1e-12)).toBe(3);
+  expect(asked).toBe(2);
+  expect(findRoot(line, range, { at: 4, slope: 2 }, 2)).toBe(4);
+  expect(asked).toBe(3);
+});
+
+test('halves the bracket where a secant would leave it', () => {
+  const asked: number[] = [];
+  const step = (x: number) => {
+    asked.push(x);
+    return x < 7 ? -1 : 1;
+  };
+  findRoot(step, range, { at: 0, slope: 0.01 }, 0.5);
+  expect(asked.slice(0, 4)).toEqual([0, 5, 7.5, 6.25]);
+  expect(asked.length).toBeLessThanOrEqual(61);
+});

@@ -57,3 +57,22 @@ test('without a degree of freedom there is no scatter to see', () => {
     widening: 1,
   });
 });
+
+test('scatter counts as a surplus from 0.72 of the explained variance on', () => {
+  const of = (residualSquares: number) => scatterOf({ residualSquares, degreesOfFreedom: 4 });
+  expect(of(4 * 0.72)).toMatchObject({ effectiveDegreesOfFreedom: null, widening: 1 });
+  expect(of(4 * 0.73)).toMatchObject({ effectiveDegreesOfFreedom: 4, widening: 1 });
+  // Below the explained nothing is widened, and the factor alone tells the surplus.
+  expect(of(4 * 0.97).coverageFactor).toBeCloseTo(Math.hypot(1.96, 2.776 * Math.sqrt(0.97 - 0.72)), 2);
+});
+
+test('the prior of 1.1 stands for the second degree of freedom alone', () => {
+  const { coverageFactor, birgeRatio } = scatterOf({ residualSquares: 1, degreesOfFreedom: 1 });
+  expect(birgeRatio).toBe(1);
+  // Half of 1 and half of 1.21, less 0.72, by Student's 4.303 for two (JCGM 100:2008, table G.2).
+  expect(coverageFactor).toBeCloseTo(Math.hypot(1.96, 4.303 * Math.sqrt(1.105 - 0.72)), 2);
+  expect(scatterOf({ residualSquares: 2, degreesOfFreedom: 2 }).coverageFactor).toBeCloseTo(
+    Math.hypot(1.96, 4.303 * Math.sqrt(1 - 0.72)),
+    2,
+  );
+});

@@ -28,3 +28,28 @@ test('refuses what is no probability', () => {
   expect(() => studentTQuantile(1, 5)).toThrow(RangeError);
   expect(() => studentTQuantile(0.9, 0)).toThrow(RangeError);
 });
+
+test('the quantile is odd about one half', () => {
+  expect(studentTQuantile(0.5, 4)).toBeCloseTo(0, 12);
+  for (const probability of [0.001, 0.2, 0.49])
+    expect(studentTQuantile(probability, 4)).toBeCloseTo(-studentTQuantile(1 - probability, 4), 10);
+});
+
+// Abramowitz and Stegun, table 26.5, from memory.
+test('endlessly many degrees of freedom are the normal distribution', () => {
+  expect(studentTQuantile(0.975, Number.POSITIVE_INFINITY)).toBeCloseTo(1.959964, 6);
+  expect(studentTDistribution(-1.959964, 1e12)).toBeCloseTo(0.025, 7);
+});
+
+test('refuses either end of a probability, and degrees of freedom below zero', () => {
+  for (const [probability, freedom] of [
+    [0, 5],
+    [-0.1, 5],
+    [1.1, 5],
+    [Number.NaN, 5],
+    [0.9, -1],
+  ] as const)
+    expect(() => studentTQuantile(probability, freedom), `${probability}, ${freedom}`).toThrow(
+      'outside of the distribution',
+    );
+});

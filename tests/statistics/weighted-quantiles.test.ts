@@ -52,3 +52,17 @@ test('rises with the probability within the values, and the order of these makes
     { numRuns: 100, seed: 11 },
   );
 });
+
+test('weights count against their sum, whatever it is', () => {
+  const quantile = weightedQuantiles([0, 1, 2, 3], [10, 0, 0, 30]);
+  expect(quantile(0.2)).toBeCloseTo(0, 2);
+  expect(quantile(0.25)).toBeCloseTo(0, 2);
+  expect(quantile(0.26)).toBeCloseTo(3, 2);
+  expect(quantile(1)).toBe(3);
+});
+
+test('values below zero and in any order have their own ends', () => {
+  const quantile = weightedQuantiles([-1, -5, -3], [1, 1, 1]);
+  expect(quantile(0)).toBeCloseTo(-5, 2);
+  expect(quantile(1)).toBeCloseTo(-1, 2);
+});
