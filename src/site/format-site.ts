@@ -53,18 +53,20 @@ export function* siteEntries(
   const made = yield* madePages(registry, { today, memory, fitted, policies });
   const catalogue: Catalogue = { registry, ...made, policies, isCut };
   yield* pagesOf(catalogue);
-  yield homePage(catalogue);
+  yield* questionFiles(catalogue);
   yield comparePage();
   yield { path: besidePage(rootPages.home, '.json'), text: catalogueJson(catalogue.pairings) };
-  yield { path: stylePath, text: siteStyle.trimStart() };
-  yield* dataFiles(catalogue);
-  yield { path: scriptPath, text: unpackedScript(siteScript) };
+  yield jobsScript([...registry.job.values()].map(jobFigures));
   yield { path: compareScriptPath, text: unpackedScript(compareScript) };
   yield* benchFiles(registry, bench);
 }
 
-/** What the script of the catalogue loads. */
-function* dataFiles({ registry, pairings, policies }: Catalogue): Generator<SiteFile> {
+/** The first page with all that it loads, by which a question by target is answered. */
+export function* questionFiles(catalogue: Omit<Catalogue, 'omitted' | 'isCut'>): Generator<SiteFile> {
+  const { registry, pairings, policies } = catalogue;
+  yield homePage(catalogue);
+  yield { path: stylePath, text: siteStyle.trimStart() };
+  yield { path: scriptPath, text: unpackedScript(siteScript) };
   const data = catalogueData(registry, policies);
   yield catalogueScript(data);
   for (const policy of policies) {
@@ -72,7 +74,6 @@ function* dataFiles({ registry, pairings, policies }: Catalogue): Generator<Site
     yield findScript(packPairings(policy, own, data));
   }
   yield searchScript(searchData(registry));
-  yield jobsScript([...registry.job.values()].map(jobFigures));
 }
 
 const usualBench: BenchOptions = {

@@ -12,7 +12,7 @@ import { longPairingList } from './pairing-rows.ts';
 const title = 'Limits of machines and filaments';
 
 /** The first page: every pairing with a table, the largest flow first. */
-export function homePage({ registry, pairings }: Catalogue): SiteFile {
+export function homePage({ registry, pairings }: Pick<Catalogue, 'registry' | 'pairings'>): SiteFile {
   const path = rootPages.home;
   const to = wayFrom(path);
   const origin = originOf(registry, { profiles: registry.profiles, trials: registry.trial.keys() });
