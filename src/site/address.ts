@@ -47,8 +47,8 @@ export const benchScripts = {
 export const benchDataPath = 'bench-data.js';
 export const commonPartPath = 'bench/common.json';
 
-/** The part of the registry that is about a machine or a filament. */
-export function partPath(kind: 'machine' | 'filament', id: string): string {
+/** The part of the registry that is about a machine, a filament or a family of polymers. */
+export function partPath(kind: 'machine' | 'filament' | 'polymer', id: string): string {
   return `bench/${kindFolders[kind]}/${id}.json`;
 }
 

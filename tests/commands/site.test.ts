@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { runCommand } from '../run-command.ts';
@@ -60,6 +60,24 @@ describe('site', () => {
     const { status, err } = await runCommand(registry.cwd, ['site', '--out', 'public']);
     expect({ status, err }).toMatchObject({ status: 2, err: expect.stringContaining(message) });
     expect(existsSync(join(registry.cwd, 'public'))).toBe(false);
+  });
+
+  it('has pages under the house rules that are asked for alone, and refuses those that there are not', async () => {
+    const registry = sampleRegistry();
+    const other = registry.read('policies/house.yaml').replace('id: house', 'id: other');
+    registry.write('policies/other.yaml', other);
+    const one = await runCommand(registry.cwd, ['site', '--out', 'public', '--policy', 'other']);
+    expect(one).toMatchObject({ status: 0, err: '' });
+    const folders = readdirSync(join(registry.cwd, 'public/pairings'));
+    expect(folders.sort()).toEqual(['other', 'other--find.js']);
+    const both = await runCommand(registry.cwd, ['site', '--out', 'public']);
+    expect(both).toMatchObject({ status: 0, err: '' });
+    expect(readdirSync(join(registry.cwd, 'public/pairings'))).toContain('house');
+    expect(await runCommand(registry.cwd, ['site', '--out', 'none', '--policy', 'hous'])).toMatchObject({
+      status: 2,
+      err: expect.stringMatching(/hous.*house/s),
+    });
+    expect(existsSync(join(registry.cwd, 'none'))).toBe(false);
   });
 
   it('needs a folder', async () => {

@@ -4,6 +4,7 @@ import { ladderSettingNames } from '../../bench/setting-ladder/ladder-settings.t
 import { checkedParts } from '../../knowledge/part-offset.ts';
 import { nozzlesOf } from '../../registry/nozzle.ts';
 import type { Registry } from '../../registry/registry.ts';
+import { familyOf } from './registry-part.ts';
 import type { BenchPlaces } from './session.ts';
 import type { WebEditor } from './web-editor.ts';
 
@@ -21,7 +22,7 @@ interface Choice {
 /** What the bench page knows of the registry before anything is chosen. */
 export interface BenchData {
   readonly machines: readonly (Choice & { readonly nozzles: readonly Choice[] })[];
-  readonly filaments: readonly Choice[];
+  readonly filaments: readonly (Choice & { readonly family: string | null })[];
   readonly methods: readonly MethodChoice[];
   readonly policies: readonly string[];
   readonly setting: BenchSetting;
@@ -45,7 +46,11 @@ export function benchData(registry: Registry, setting: BenchSetting): BenchData 
         name: `${nozzle.id} (${nozzle.diameter} mm)`,
       })),
     })),
-    filaments: [...registry.filament.values()].map(({ id, data }) => ({ id, name: data.name })),
+    filaments: [...registry.filament.values()].map((filament) => ({
+      id: filament.id,
+      name: filament.data.name,
+      family: familyOf(filament, registry),
+    })),
     methods: methodNames.map(methodChoice),
     policies: [...registry.policy.keys()],
     setting,

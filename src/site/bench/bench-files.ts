@@ -9,7 +9,7 @@ import { benchPage } from '../pages/bench-page.ts';
 import type { SiteFile } from '../site-file.ts';
 import { siteStyle } from '../site-style.ts';
 import { type BenchSetting, benchData } from './bench-data.ts';
-import { commonPart, filamentPart, machinePart, type RegistryPart } from './registry-part.ts';
+import { commonPart, familyPart, filamentPart, machinePart, type RegistryPart } from './registry-part.ts';
 
 /** What the bench needs of a repository besides its registry. */
 export interface BenchOptions {
@@ -48,6 +48,8 @@ function* parts(
   yield [commonPartPath, commonPart(registry, isOwn)];
   for (const machine of registry.machine.values())
     yield [partPath('machine', machine.id), machinePart(registry, machine, isOwn)];
+  for (const family of registry.polymer.values())
+    yield [partPath('polymer', family.id), familyPart(registry, family, isOwn)];
   for (const filament of registry.filament.values())
     yield [partPath('filament', filament.id), filamentPart(registry, filament, isOwn)];
 }

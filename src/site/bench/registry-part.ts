@@ -23,7 +23,7 @@ export interface RegistryPart {
   readonly elsewhere: readonly string[];
 }
 
-/** Ladders of other filaments of the family that are handed out with a filament: a forecast rests on the nearest of them. */
+/** Ladders of a family that are handed out: a forecast for any of its filaments rests on the nearest of them. */
 const mostKin = 60;
 
 /** What every bench needs: the families, the house rules and the jobs. */
@@ -45,7 +45,7 @@ export function machinePart(
   return partOf(registry, [...withRuns(registry, trials), ...sourcesOf(registry, machine), machine], isOwn);
 }
 
-/** A filament with what adds to it, what was run with it, and the nearest ladders of its family. */
+/** A filament with what adds to it, and what was run with it. */
 export function filamentPart(
   registry: Registry,
   filament: Profile<'filament'>,
@@ -57,20 +57,27 @@ export function filamentPart(
   const stating = [written, ...additions];
   return partOf(
     registry,
-    [
-      ...withRuns(registry, [...own, ...kinOf(registry, filament)]),
-      ...stating.flatMap((profile) => sourcesOf(registry, profile)),
-      ...stating,
-    ],
+    [...withRuns(registry, own), ...stating.flatMap((profile) => sourcesOf(registry, profile)), ...stating],
     isOwn,
   );
 }
 
-/** Ladders of other filaments of the first family of this one, in the order of their files. */
-function kinOf(registry: Registry, { id, data }: Profile<'filament'>): readonly Profile<'trial'>[] {
-  const family = familiesOf(data, registry)[0]?.id;
-  const kin = laddersByFamily(registry).get(family ?? '') ?? [];
-  return kin.filter((trial) => trial.data.filament !== id).slice(0, mostKin);
+/**
+ * The first ladders of a family, in the order of their files, with what they were run with. They stand once for all filaments of the
+ * family, of which there may be hundreds.
+ */
+export function familyPart(
+  registry: Registry,
+  family: Profile<'polymer'>,
+  isOwn: (path: string) => boolean,
+): RegistryPart {
+  const ladders = laddersByFamily(registry).get(family.id) ?? [];
+  return partOf(registry, withRuns(registry, ladders.slice(0, mostKin)), isOwn);
+}
+
+/** The family whose ladders a forecast for a filament may rest on; null where it is not known. */
+export function familyOf({ data }: Profile<'filament'>, registry: Registry): string | null {
+  return familiesOf(data, registry)[0]?.id ?? null;
 }
 
 const laddersByFamily = oncePerRegistry((registry) => {
@@ -79,7 +86,9 @@ const laddersByFamily = oncePerRegistry((registry) => {
     const filament = registry.filament.get(trial.data.filament)?.data;
     const family = filament === undefined ? undefined : familiesOf(filament, registry)[0]?.id;
     if (trial.data.method !== 'flowLadder' || family === undefined) continue;
-    byFamily.set(family, [...(byFamily.get(family) ?? []), trial]);
+    const known = byFamily.get(family);
+    if (known === undefined) byFamily.set(family, [trial]);
+    else known.push(trial);
   }
   return byFamily;
 });

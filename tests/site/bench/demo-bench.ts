@@ -11,7 +11,13 @@ import {
 } from '../../../src/site/bench/draft.ts';
 import { entriesOfSheet } from '../../../src/site/bench/dropped-sheet.ts';
 import { planDraft } from '../../../src/site/bench/plan-draft.ts';
-import { commonPart, filamentPart, machinePart } from '../../../src/site/bench/registry-part.ts';
+import {
+  commonPart,
+  familyOf,
+  familyPart,
+  filamentPart,
+  machinePart,
+} from '../../../src/site/bench/registry-part.ts';
 import { type BenchSession, startSession } from '../../../src/site/bench/session.ts';
 import { formatCsv } from '../../../src/text/csv.ts';
 
@@ -28,6 +34,9 @@ export function demoSession(machine: string, filament: string, own = isOwn): Ben
     throw new Error(`${machine} ${filament}`);
   const parts = [
     commonPart(demo, own),
+    ...[demo.polymer.get(familyOf(filamentProfile, demo) ?? '') ?? []]
+      .flat()
+      .map((family) => familyPart(demo, family, own)),
     machinePart(demo, machineProfile, own),
     filamentPart(demo, filamentProfile, own),
   ];

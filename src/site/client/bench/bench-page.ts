@@ -63,7 +63,13 @@ function startBench(known: BenchData, { start: begin, kept: others, run: place }
   };
 
   const loadFor = async ({ machine, filament }: RunAsked): Promise<string | null> => {
-    const paths = [commonPartPath, partPath('machine', machine), partPath('filament', filament)];
+    const family = known.filaments.find(({ id }) => id === filament)?.family ?? null;
+    const paths = [
+      commonPartPath,
+      ...(family === null ? [] : [partPath('polymer', family)]),
+      partPath('machine', machine),
+      partPath('filament', filament),
+    ];
     const parts = await Promise.all(paths.map(loadPart));
     const loaded = parts.filter((part) => part !== null);
     worker.start({ parts: loaded, places: known.setting, today: today() });
