@@ -37,7 +37,11 @@ export const picturedPages = {
     size: small,
     prepare: async (page) => {
       await page.locator('#need-figures figure').waitFor();
-      await page.locator('#need').evaluate((section) => section.scrollIntoView());
+      // What stands above would move it by parts of a pixel.
+      const above = page.locator('nav, body > header, #compare > :not(#need)');
+      await above.evaluateAll((all) => {
+        for (const each of all) each.setAttribute('hidden', '');
+      });
     },
   },
   trial: {
