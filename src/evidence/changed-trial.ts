@@ -9,6 +9,24 @@ import { changedReadings } from './changed-readings.ts';
 import { meantTrial } from './meant-trial.ts';
 import { propertyOf } from './statement-intervals.ts';
 
+/** Keys of a trial whose change its digest shows. */
+const digested = [
+  'observations',
+  'scale',
+  'gauge',
+  'clock',
+  'thermometer',
+  'soundMeter',
+  'feedLengthUncertainty',
+  'acceptedDeficit',
+  'acceptedStrength',
+  'acceptedRipple',
+  'acceptedDefect',
+  'acceptedGrade',
+  'residualMoisture',
+  'reelMass',
+] as const satisfies readonly (keyof Profile<'trial'>['data'])[];
+
 /** What says at a trial that its readings are other ones than those that a limit was adopted from. */
 export function changedReadingsHit(trial: Profile<'trial'>, registry: Registry): Hit | null {
   const resting = restingOn(registry).get(trial.id) ?? [];
@@ -24,7 +42,7 @@ export function changedReadingsHit(trial: Profile<'trial'>, registry: Registry):
   return {
     path: ['observations'],
     part: 'key',
-    blames: [{ path: ['observations'] }],
+    blames: digested.map((key) => ({ path: [key] })),
     message: `The readings are not those that ${property} of ${profile.kind} ${quote(profile.id)}${others} was adopted from`,
     found: `digest ${now}`,
     allowed: `digest ${statement.readings}`,

@@ -35,7 +35,7 @@ describe('readings that a limit was adopted from', () => {
     expect(hitAfter(altered)).toEqual({
       path: ['observations'],
       part: 'key',
-      blames: [{ path: ['observations'] }],
+      blames: expect.arrayContaining([{ path: ['observations'] }, { path: ['scale'] }]),
       message: 'The readings are not those that meltFlow of filament oakhollow/daisy-pla was adopted from',
       found: `digest ${now}`,
       allowed: `digest ${digest}`,

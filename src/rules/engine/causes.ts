@@ -112,7 +112,9 @@ function blamedCauses(one: Based, places: FoundAtPlaces, isOwn: boolean): Based[
   const { owner, blames, finding } = one;
   const causes = blames
     .filter(({ file }) => (file === owner) === isOwn)
-    .flatMap(({ file, pointer }) => places(file, pointer));
+    .flatMap(({ file, pointer }) => places(file, pointer))
+    // That readings have changed tells of their trial that something did, never what.
+    .filter((other) => !isOwn || other.finding.rule !== 'evidence/readings-changed');
   // What is said of all readings of a trial together tells of their result, and not why they are other ones.
   return isOwn && isOfAllReadings(one) && finding.pointer === '/observations'
     ? causes.filter((other) => !isOfAllReadings(other) || other.finding.rule === 'evidence/unreducible')

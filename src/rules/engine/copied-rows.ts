@@ -72,9 +72,9 @@ function keysOf(trial: Profile<'trial'>): ReadonlyMap<string, number> {
   }
   if (isTellingCourse(rows)) keys.set(`${method} course ${courseOf(rows)}`, leastCopied.rows);
   for (let from = 0; from + leastCopied.whole <= rows.length; from++) {
-    const part = rows.slice(from, from + leastCopied.whole).map(({ all }) => all);
-    // Another place of the sheet would be another course of the run.
-    keys.set(`${method} part from ${from}: ${part.join('; ')}`, leastCopied.rows);
+    // Short, since there are many: the settings are compared afterwards.
+    const part = rows.slice(from, from + leastCopied.whole).map(({ readings }) => readings.join());
+    keys.set(`${method} part from ${from}: ${part.join(' ')}`, leastCopied.rows);
   }
   return keys;
 }

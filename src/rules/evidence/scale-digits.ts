@@ -15,6 +15,8 @@ const roundOff = 1e-6;
 const instruments = [
   { key: 'scale', dimension: 'mass', reads: /[mM]ass$/ },
   { key: 'gauge', dimension: 'length', reads: /Diameter$|^rippleAmplitude$/ },
+  { key: 'clock', dimension: 'time', reads: /^duration$/ },
+  { key: 'thermometer', dimension: 'temperatureDifference', reads: /^referenceTemperature$/ },
 ] as const;
 
 export const rule: ProfileRule<'trial'> = {
@@ -22,7 +24,7 @@ export const rule: ProfileRule<'trial'> = {
   reach: 'profile',
   kinds: ['trial'],
   severity: 'warning',
-  statement: 'Readings are written to the last digit that the scale or the gauge shows, and no further.',
+  statement: 'Readings are written to the last digit that the instrument shows, and no further.',
   rationale:
     'A step that is stated ten times too fine makes the interval of the result narrower than it is, one ten times too coarse hides what was seen.',
   source:
