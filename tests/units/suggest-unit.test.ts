@@ -46,6 +46,10 @@ test('a third of the letters may be wrong', () => {
   expect(suggestUnit('mm3/sxxx', 'volumeFlow')).toBeUndefined();
 });
 
+test('of several that come near the nearest is meant', () => {
+  expect(suggestUnit('cm/mim', 'speed')).toMatchObject({ code: 'cm/min' });
+});
+
 test('of two that come equally near the first one listed is meant', () => {
   expect(suggestUnit('xm/s', 'speed')).toMatchObject({ code: 'mm/s' });
 });
