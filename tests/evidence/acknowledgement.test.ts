@@ -114,6 +114,29 @@ describe('an acknowledgement accepts', () => {
     ]);
   });
 
+  it('the same in other white space, and where nothing is found in words nothing', () => {
+    const document = acknowledgedAt('/meltFlow/1');
+    expect(accepted(document, ['/meltFlow/1/value'], ' 13 \n mm3/s ')).toHaveLength(1);
+    const wordless = { rule, pointer: '/meltFlow/1/value', found: null };
+    expect(acceptedFindings(document, [wordless], day).size).toBe(0);
+  });
+
+  it('the innermost item of lists beyond the ninth, too', () => {
+    const places = ['/meltFlow/10/value', '/meltFlow/11/value'];
+    expect(accepted(acknowledgedAt('/meltFlow/11'), places)).toEqual([['/meltFlow/11/value', 'Reason 0']]);
+    expect(accepted(acknowledgedAt('/meltFlow/12'), places.slice(0, 1))).toEqual([
+      ['/meltFlow/10/value', 'Reason 0'],
+    ]);
+  });
+
+  it('every finding at the one place that it names', () => {
+    const places = ['/meltFlow/1/value', '/meltFlow/1/interval'];
+    expect(accepted(acknowledgedAt('/meltFlow/1'), places)).toHaveLength(2);
+    expect(accepted(acknowledgedAt('/meltFlow/1/value'), places)).toEqual([
+      ['/meltFlow/1/value', 'Reason 0'],
+    ]);
+  });
+
   it('nothing that another rule finds', () => {
     const document = acknowledgedAt('/meltFlow/1');
     const finding = { rule: 'evidence/other-date', pointer: '/meltFlow/1/value', found: '13 mm3/s' };

@@ -24,7 +24,8 @@ const open = { ...flow, value: 28, interval: { low: null, high: null, coverage: 
 /** The words of the only fault that is found. */
 function wordsOf([hit, ...more]: ReturnType<typeof against>) {
   expect(more).toEqual([]);
-  const { message, found, allowed, help, path } = hit!;
+  const { message, found, allowed, help, path, part } = hit!;
+  expect(part).toBe('value');
   return { message, found, allowed, help, at: path.join('/') };
 }
 
@@ -46,6 +47,13 @@ describe('a limit that is safe below what its trial gives', () => {
       allowed: 'up to 30 mm3/s',
       help: 'Compare the readings and this value with the bench sheet; where the readings are right, write `30 mm3/s` or less.',
     });
+  });
+
+  it('is told what the readings give with three digits', () => {
+    const precise = limitOf('meltFlow', 'volumeFlow', 30.0412, [28.9612, 31.0388]);
+    expect(stated('31 mm3/s', [precise])[0]?.message).toMatch(
+      /give 30 mm3\/s \(95 % interval 29\.\.31 mm3\/s\)$/,
+    );
   });
 
   it('is a lower bound where the ladder ended before it', () => {
