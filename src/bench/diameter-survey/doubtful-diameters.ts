@@ -10,8 +10,8 @@ const usual = { scatter: 0.012, freedom: 3 };
 /** mm; filaments are as thick and thin as that here and there. */
 const least = 0.03;
 
-/** Scatter of the difference of both axes at one place, and what it counts in degrees of freedom (common practice, no source). */
-const usualDifference = { scatter: 0.008, freedom: 3 };
+/** Scatter of the difference of both axes at one place, mm (common practice, no source). */
+const usualDifference = 0.008;
 
 /**
  * The readings of either axis that lie farther from all others of that axis than these scatter, and those that differ from the
@@ -30,10 +30,7 @@ export function doubtfulDiameters(
   );
   const apart = doubtfulInSample(
     readings(firstDiameter.map((first, at) => first - (secondDiameter[at] ?? first))),
-    {
-      ...{ usualScatter: usualDifference.scatter, freedom: usualDifference.freedom },
-      ...{ resolution: resolution * Math.SQRT2, least },
-    },
+    { ...noise, usualScatter: usualDifference, resolution: resolution * Math.SQRT2 },
   );
   const known = new Set(single.map(({ row }) => row));
   return [...single, ...apart.filter(({ reading }) => !known.has(reading.row)).map(ofOneAxis)];
@@ -41,7 +38,8 @@ export function doubtfulDiameters(
   function ofOneAxis({ reading: { row }, expected, spread }: Unexpected): DoubtfulReading {
     const at = rows.indexOf(row);
     const [first = Number.NaN, second = Number.NaN] = [firstDiameter[at], secondDiameter[at]];
-    const isFirst = distance(first, firstDiameter) >= distance(second, secondDiameter);
+    const off = (values: readonly number[]) => Math.abs((values[at] ?? 0) - (median(values) ?? 0));
+    const isFirst = off(firstDiameter) >= off(secondDiameter);
     return {
       ...{ row, spread, isRelative: false, rival: null },
       column: isFirst ? 'firstDiameter' : 'secondDiameter',
@@ -49,8 +47,4 @@ export function doubtfulDiameters(
       expected: isFirst ? second + expected : first - expected,
     };
   }
-}
-
-function distance(value: number, all: readonly number[]): number {
-  return Math.abs(value - (median(all) ?? value));
 }

@@ -177,11 +177,10 @@ function corridor(
 
 /** The straight line between the steps on both sides, or through the two at an end; what is given where there are none. */
 function lineAt(x: number, besides: readonly Step[], place: number, otherwise: number): number {
-  const [near, far] =
-    besides[place] === undefined
-      ? [besides[place - 1], besides[place - 2]]
-      : [besides[place], besides[place - 1] ?? besides[place + 1]];
-  return near === undefined ? otherwise : (continued(x, near, far) ?? otherwise);
+  const [behind, before] = [besides[place], besides[place - 1]];
+  const near = behind ?? before;
+  const far = behind === undefined ? besides[place - 2] : (before ?? besides[place + 1]);
+  return (near && continued(x, near, far)) ?? otherwise;
 }
 
 /** What the straight line through two steps gives at a setting. */

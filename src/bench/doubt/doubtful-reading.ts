@@ -55,20 +55,20 @@ export function oneAfterAnother(
 
 /** Unexpected readings of a column whose scale is the logarithm of what was read. */
 export function relativeDoubts(column: string, found: readonly Unexpected[]): DoubtfulReading[] {
-  return found.map(({ reading, expected, spread, rival }) => ({
-    ...{ row: reading.row, column, spread, isRelative: true },
-    found: Math.exp(reading.y),
-    expected: Math.exp(expected),
-    rival: rival && { row: rival.row, found: Math.exp(rival.y) },
-  }));
+  return doubts(column, found, true);
 }
 
 /** Unexpected readings of a column whose scale is what was read. */
 export function plainDoubts(column: string, found: readonly Unexpected[]): DoubtfulReading[] {
+  return doubts(column, found, false);
+}
+
+function doubts(column: string, found: readonly Unexpected[], isRelative: boolean): DoubtfulReading[] {
+  const read = isRelative ? Math.exp : Number;
   return found.map(({ reading, expected, spread, rival }) => ({
-    ...{ row: reading.row, column, spread, isRelative: false },
-    found: reading.y,
-    expected,
-    rival: rival && { row: rival.row, found: rival.y },
+    ...{ row: reading.row, column, spread, isRelative },
+    found: read(reading.y),
+    expected: read(expected),
+    rival: rival && { row: rival.row, found: read(rival.y) },
   }));
 }

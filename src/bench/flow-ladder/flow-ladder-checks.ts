@@ -133,11 +133,12 @@ function outOfLine(readings: readonly WeighedPiece[], steps: readonly LadderStep
     return [readingOutOfLine(top, 'above all others', top.ratio / second.ratio)];
   }
   const low = lowReadings(readings);
-  const only = low.length === 0 ? null : onlyOneOff(readings, low);
+  const only = onlyOneOff(readings, low);
   if (only === null) return low.map(({ reading, where, factor }) => readingOutOfLine(reading, where, factor));
-  const factor = Math.exp(Math.abs(distanceFromRepeats(only, readings)));
-  const isAbove = distanceFromRepeats(only, readings) > 0;
-  return [readingOutOfLine(only, `${isAbove ? 'above' : 'below'} its repeats`, factor)];
+  const distance = distanceFromRepeats(only, readings);
+  return [
+    readingOutOfLine(only, `${distance > 0 ? 'above' : 'below'} its repeats`, Math.exp(Math.abs(distance))),
+  ];
 }
 
 /** A reading that is far below one at a higher flow, or at its own. */
@@ -161,17 +162,16 @@ const mostSuspects = 4;
 
 /** The reading without which nothing is out of line, of several the one farthest from its repeats; null where none has any. */
 function onlyOneOff(readings: readonly WeighedPiece[], low: readonly LowReading[]): WeighedPiece | null {
-  const highest = readings.toSorted((one, other) => other.ratio - one.ratio).slice(0, mostSuspects);
-  const lowest = low.slice(0, mostSuspects).map(({ reading }) => reading);
-  const suspects = [...new Set([...highest, ...lowest])].filter(
-    (suspect) => lowReadings(readings.filter((reading) => reading !== suspect)).length === 0,
-  );
-  const distances = suspects.map((suspect) => ({
-    suspect,
-    distance: Math.abs(distanceFromRepeats(suspect, readings)),
-  }));
-  const [farthest] = distances.toSorted((one, other) => other.distance - one.distance);
-  return farthest === undefined || farthest.distance === 0 ? null : farthest.suspect;
+  if (low.length === 0) return null;
+  const highest = readings.toSorted((one, other) => other.ratio - one.ratio);
+  const distance = (piece: WeighedPiece) => Math.abs(distanceFromRepeats(piece, readings));
+  const [farthest] = [
+    ...highest.slice(0, mostSuspects),
+    ...low.slice(0, mostSuspects).map(({ reading }) => reading),
+  ]
+    .filter((suspect) => lowReadings(readings.filter((reading) => reading !== suspect)).length === 0)
+    .sort((one, other) => distance(other) - distance(one));
+  return farthest && distance(farthest) > 0 ? farthest : null;
 }
 
 /** Logarithm of how many times the mean of its repeats a reading is; 0 where it has none. */

@@ -33,8 +33,15 @@ export function doubtfulTimes(observations: Observations, run: MotionTimingRun):
     if (worst === null) break;
     const { shuttle, expected, spread } = worst;
     const row = rowOf.get(shuttle) ?? Number.NaN;
-    const doubt = { row, column: 'duration', found: shuttle.duration, expected, spread };
-    found.push({ ...doubt, isRelative: false, rival: null });
+    found.push({
+      row,
+      column: 'duration',
+      found: shuttle.duration,
+      expected,
+      spread,
+      isRelative: false,
+      rival: null,
+    });
     rest = rest.filter((each) => each !== shuttle);
   }
   return found;

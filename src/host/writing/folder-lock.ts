@@ -1,4 +1,4 @@
-import { closeSync, openSync } from 'node:fs';
+import { closeSync, existsSync, openSync } from 'node:fs';
 import { join } from 'node:path';
 import { type Problem, type Result, refusal } from '../../result.ts';
 import { printable } from '../../text/printable.ts';
@@ -36,6 +36,9 @@ export async function underLock<Value, Failure>(
   }
 }
 
+/** Locks that this process is done with and that could not be removed; it does not wait for itself. */
+const doneWith = new Set<string>();
+
 type Attempt<Done> =
   | { readonly done: true; readonly result: Done }
   /** `isFirst`: of those that stepped back for one another, this one comes next. */
@@ -47,17 +50,19 @@ function whileAlone<Done>(
   work: (mark: string) => Done,
 ): Attempt<Done> {
   const isGivenUp = (name: string) => (waitedFor.get(name) ?? 0) > patience.unseen;
-  const before = locksIn(folder, isGivenUp);
+  const locks = () => locksIn(folder, isGivenUp).filter((name) => !doneWith.has(name));
+  const before = locks();
   if (before.length > 0) return { done: false, others: before, isFirst: false };
   const mark = newMark();
   const own = markedName(mark, 'lock');
   closeSync(openSync(join(folder, own), 'wx'));
   try {
-    const others = locksIn(folder, isGivenUp).filter((name) => name !== own);
+    const others = locks().filter((name) => name !== own);
     if (others.length > 0) return { done: false, others, isFirst: others.every((name) => own < name) };
     return { done: true, result: work(mark) };
   } finally {
     removeQuietly(join(folder, own));
+    if (existsSync(join(folder, own))) doneWith.add(own);
   }
 }
 

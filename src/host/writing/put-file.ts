@@ -22,7 +22,7 @@ import { markedName, newMark } from './writer.ts';
 export function replaceFile(path: string, data: string | Uint8Array, mark: string): void {
   const before = statSync(path, { throwIfNoEntry: false });
   putBeside(path, data, before ?? null, (beside) => {
-    holdStill(path, mark);
+    holdStill(dirname(path), mark);
     renameSync(beside, path);
   });
   syncFolder(dirname(path));
@@ -31,7 +31,7 @@ export function replaceFile(path: string, data: string | Uint8Array, mark: strin
 /** Puts a file where nothing stands, not even a link; EEXIST if something does. It must be under `mark`'s lock. */
 export function createFile(path: string, data: string | Uint8Array, mark: string): void {
   putBeside(path, data, null, (beside) => {
-    holdStill(path, mark);
+    holdStill(dirname(path), mark);
     linkOrRename(beside, path);
   });
   syncFolder(dirname(path));
@@ -52,7 +52,7 @@ export function createFolder(
       writeBytes(file, data, 0o666, null, true);
     }
     syncFolder(beside);
-    holdStill(path, mark);
+    holdStill(dirname(path), mark);
     renameSync(beside, path);
   } finally {
     removeQuietly(beside);
@@ -93,13 +93,18 @@ export function placeFile(ready: string, path: string, mark: string): void {
   syncFolder(dirname(path));
 }
 
-/** The same for files of one folder by their names, which last once all are there. */
-export function placeFiles(ready: string, folder: string, names: readonly string[], mark: string): void {
-  for (const name of names) moveToPlace(join(ready, name), join(folder, name), mark);
+/** The same for files of one folder by their names, which last once all are there; the lock of `mark` is in `locked`. */
+export function placeFiles(
+  ready: string,
+  folder: string,
+  names: readonly string[],
+  { mark, locked }: { readonly mark: string; readonly locked: string },
+): void {
+  for (const name of names) moveToPlace(join(ready, name), join(folder, name), mark, locked);
   syncFolder(folder);
 }
 
-function moveToPlace(ready: string, path: string, mark: string): void {
+function moveToPlace(ready: string, path: string, mark: string, locked = dirname(path)): void {
   const before = statSync(path, { throwIfNoEntry: false });
   if (before !== undefined) {
     const file = openSync(ready, 'r+');
@@ -109,13 +114,13 @@ function moveToPlace(ready: string, path: string, mark: string): void {
       closeSync(file);
     }
   }
-  holdStill(path, mark);
+  holdStill(locked, mark);
   renameSync(ready, path);
 }
 
 /** Moves a folder that lies ready to its place; ENOTEMPTY if something stands there. It must be under `mark`'s lock. */
 export function placeFolder(ready: string, path: string, mark: string): void {
-  holdStill(path, mark);
+  holdStill(dirname(path), mark);
   renameSync(ready, path);
   syncFolder(dirname(path));
 }
@@ -189,8 +194,8 @@ function giveTo(file: number, { uid, gid, mode }: Stats): void {
 }
 
 /** A run that was stopped for so long that others took its lock for one of the dead must not write any more. */
-function holdStill(path: string, mark: string): void {
-  if (existsSync(join(dirname(path), markedName(mark, 'lock')))) return;
+function holdStill(locked: string, mark: string): void {
+  if (existsSync(join(locked, markedName(mark, 'lock')))) return;
   throw Object.assign(new Error('the lock is gone'), { code: 'ESTALE' });
 }
 

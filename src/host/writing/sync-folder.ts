@@ -129,6 +129,7 @@ async function place(
   return success({ files: wanted.size, changed: changed.length, removed });
 }
 
+/** Under one lock: others of its kind wait there, and a run that is ended leaves nothing in the folders below. */
 async function placeAll(
   changed: readonly string[],
   claimed: Ledger,
@@ -136,17 +137,15 @@ async function placeAll(
 ): Promise<Result<null, Problem<'busy'>>> {
   const noted = await putLedger(claimed, folder, named);
   if (!noted.ok) return noted;
-  for (const [inner, paths] of groupedBy(changed, (path) => dirname(path))) {
-    const there = join(folder, inner);
-    mkdirSync(there, { recursive: true });
-    const names = paths.map((path) => path.slice(path.lastIndexOf('/') + 1));
-    const put = await underLock<null, never>(there, named, (mark) => {
-      placeFiles(join(beside, inner), there, names, mark);
-      return success(null);
-    });
-    if (!put.ok) return put;
-  }
-  return success(null);
+  return underLock<null, never>(folder, named, (mark) => {
+    for (const [inner, paths] of groupedBy(changed, (path) => dirname(path))) {
+      const there = join(folder, inner);
+      mkdirSync(there, { recursive: true });
+      const names = paths.map((path) => path.slice(path.lastIndexOf('/') + 1));
+      placeFiles(join(beside, inner), there, names, { mark, locked: folder });
+    }
+    return success(null);
+  });
 }
 
 /** Writes the list of what is ours, unless it says so already. */
