@@ -33,7 +33,8 @@ observations:
 
 const temperatures = [36.3, 43.3, 47.1, 49.3, 49.5, 50.2, 50.2, 50.4, 50.7, 50.6, 50.7, 50.8];
 
-const setPointCheck = (shown: readonly number[]) =>
+/** Readings of a bed every ten minutes, the last of them also as often again as asked. */
+const setPointCheck = (shown: readonly number[], again = 0) =>
   trial(
     check,
     `method: setPointCheck
@@ -44,7 +45,9 @@ thermometer: {resolution: 0.1 K, accuracy: 1 K}
 checkedPart: bed
 observations:
   columns: {setTemperature: Cel, elapsedTime: min, referenceTemperature: Cel}`,
-    shown.map((value, index) => `55, ${10 * (index + 1)}, ${value}`),
+    [...shown, ...Array.from({ length: again }, () => shown.at(-1) ?? 0)].map(
+      (value, index) => `55, ${10 * Math.min(index + 1, shown.length)}, ${value}`,
+    ),
   );
 
 const gradesOf = (rows: readonly string[]) =>
@@ -105,20 +108,7 @@ const slips: readonly Slip[] = [
   },
   {
     slip: 'the same moment of a run told twice',
-    edits: [
-      trial(
-        check,
-        `method: setPointCheck
-machine: plumstead/wren
-filament: oakhollow/clover-petg
-conditions: {ambientTemperature: 21 Cel}
-thermometer: {resolution: 0.1 K, accuracy: 1 K}
-checkedPart: bed
-observations:
-  columns: {setTemperature: Cel, elapsedTime: min, referenceTemperature: Cel}`,
-        [...temperatures, 50.8].map((value, index) => `55, ${10 * Math.min(index + 1, 12)}, ${value}`),
-      ),
-    ],
+    edits: [setPointCheck(temperatures, 1)],
     found: [`warning evidence/repeated-rows ${check} | - »[55, 120, 50.8]`],
   },
   {
