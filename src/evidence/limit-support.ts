@@ -37,8 +37,7 @@ export function* supportFaults(
     (limit) => limit.property === property,
   );
   if (limits.length === 0) {
-    const hit = otherMethod(path, trial, limitsOfProperty(profile.kind, property));
-    yield { part: 'value', hit: { ...hit, blames: [{ path: hit.path }] } };
+    yield { part: 'value', hit: otherMethod(path, trial, limitsOfProperty(profile.kind, property)) };
     return;
   }
   if (!registry.filament.has(trial.data.filament)) return;
@@ -147,6 +146,7 @@ function otherMethod(path: Path, { id, data }: Profile<'trial'>, limits: readonl
   return {
     path: [...path, 'evidence'],
     part: 'value',
+    blames: [{ path: [...path, 'evidence'] }],
     message: `The trial "${id}" is a ${data.method}, which does not measure ${property}`,
     found: data.method,
     allowed: methods.length === 0 ? `no measured ${property}: no method finds it` : methods.join(' or '),
