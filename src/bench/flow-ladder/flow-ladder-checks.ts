@@ -13,6 +13,8 @@ const largestRatio = 5;
 const largestRecovery = 1.25;
 /** Between repeats at one flow, where extrusion past the onset is unsteady. */
 const largestSpread = 2;
+/** Share of the highest delivery below which a hot end slips and recovers as it likes (common practice, no source). */
+const unsteadyShare = 0.5;
 
 /** Settings that cannot be. */
 export function checkSettings(settings: FlowLadderSettings): BenchProblem[] {
@@ -149,10 +151,12 @@ interface LowReading {
 }
 
 function lowReadings(readings: readonly WeighedPiece[]): LowReading[] {
+  const unsteady = unsteadyShare * highestRatio(readings);
   return readings.flatMap((reading) => {
     const later = highestRatio(readings.filter(({ flow }) => flow > reading.flow)) / reading.ratio;
     const beside = highestRatio(readings.filter(({ flow }) => flow === reading.flow)) / reading.ratio;
-    if (later > largestRecovery) return [{ reading, where: 'below a later step', factor: later }];
+    if (later > (reading.ratio < unsteady ? largestSpread : largestRecovery))
+      return [{ reading, where: 'below a later step', factor: later }];
     return beside > largestSpread ? [{ reading, where: 'below a repeat', factor: beside }] : [];
   });
 }

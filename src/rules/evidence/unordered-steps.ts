@@ -8,9 +8,8 @@ import { ladder } from '../engine/examples.ts';
 import { repeatedRows } from '../engine/repeated-rows.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-/** Share of the changes of flow that go back in a shuffled run: half of them, give or take what chance does to few (common practice, no source). */
-const shuffledShare = 0.25;
-const fewestStepsBack = 3;
+/** What in a shuffled run goes back, of the changes of flow, and is out of place, give or take what chance does to few (common practice, no source). */
+const shuffled = { shareBack: 0.25, stepsBack: 2, outOfPlace: 2 };
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
@@ -20,7 +19,7 @@ export const rule: ProfileRule<'trial'> = {
   statement: 'The flows of a ladder go up, pass by pass, or come in random order.',
   rationale:
     'A hot end that has starved takes a while to recover: a low flow after a high one reads too little. Random order on purpose tells drift from the limit; one step back among many up is a slip, or a piece that was fed again.',
-  source: `Common practice, no source; random order: NIST/SEMATECH e-Handbook of Statistical Methods, section 5.3.1 (from memory). Steps back in ${100 * shuffledShare} % of the changes of flow, and as many up, are taken for random.`,
+  source: `Common practice, no source; random order: NIST/SEMATECH e-Handbook of Statistical Methods, section 5.3.1 (from memory). At least ${shuffled.stepsBack} steps back, in ${100 * shuffled.shareBack} % of the changes of flow, are taken for random where the ladder goes neither up nor down but for one piece.`,
   example: {
     kind: 'trial',
     bad: ladder([8, 12, 18, 14, 16, 20, 22, 24]),
@@ -51,11 +50,25 @@ function firstStepBack(readings: readonly LadderReading[]): LadderReading | null
 }
 
 function isShuffled(readings: readonly LadderReading[]): boolean {
-  const changes = readings.flatMap(({ flow }, index) => {
-    const before = readings[index - 1]?.flow ?? flow;
-    return flow === before ? [] : [Math.sign(flow - before)];
-  });
-  const down = changes.filter((sign) => sign < 0).length;
-  const share = down / changes.length;
-  return down >= fewestStepsBack && share >= shuffledShare && share <= 1 - shuffledShare;
+  const flows = readings.map(({ flow }) => flow);
+  const lowest = Math.min(...flows);
+  const passes = flows.filter((flow) => flow === lowest).length > 1;
+  const changes = flows.slice(1).filter((flow, index) => flow !== flows[index]).length;
+  const back = flows.filter(
+    (flow, index) => flow < (flows[index - 1] ?? flow) && !(passes && flow === lowest),
+  ).length;
+  const least = Math.max(shuffled.stepsBack, shuffled.shareBack * changes);
+  const falling = flows.map((flow) => -flow);
+  return back >= least && [flows, falling].every((each) => outOfPlace(each) >= shuffled.outOfPlace);
+}
+
+/** How many numbers must be moved at least for all to be in order: those beside the longest row that is (patience sorting). */
+function outOfPlace(numbers: readonly number[]): number {
+  // The lowest number that a row of each length can end with so far.
+  const ends: number[] = [];
+  for (const number of numbers) {
+    const place = ends.findIndex((end) => end > number);
+    ends[place < 0 ? ends.length : place] = number;
+  }
+  return numbers.length - ends.length;
 }

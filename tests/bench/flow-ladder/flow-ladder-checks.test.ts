@@ -45,6 +45,12 @@ test('a sound ladder has no problem', () => {
   expect(problemsOf(good)).toEqual([]);
 });
 
+test('a starved hot end may deliver more at a higher flow, up to twice as much', () => {
+  const starved: readonly Row[] = [...good, [55, 500, 0.5], [60, 500, 0.7]];
+  expect(problemsOf(starved)).toEqual([]);
+  expect(problemsOf(starved.with(7, [55, 500, 0.3]))).toMatchObject([{ code: 'readingOutOfLine', row: 9 }]);
+});
+
 test('three steps are too few', () => {
   expect(problemsOf(good.slice(0, 3))).toMatchObject([{ code: 'tooFewSteps', found: '3' }]);
 });
