@@ -11,10 +11,11 @@ const fewestSteps = 4;
 const largestRatio = 5;
 /** Delivery does not come back by a quarter at a higher flow: a reading that says so was misread or misplaced. */
 const largestRecovery = 1.25;
-/** Between repeats at one flow, where extrusion past the onset is unsteady. */
+/**
+ * Between repeats at one flow, where extrusion past the onset is unsteady; a delivery so many times below the highest recovers
+ * by as much (common practice, no source).
+ */
 const largestSpread = 2;
-/** Share of the highest delivery below which a hot end slips and recovers as it likes (common practice, no source). */
-const unsteadyShare = 0.5;
 
 /** Settings that cannot be. */
 export function checkSettings(settings: FlowLadderSettings): BenchProblem[] {
@@ -120,9 +121,9 @@ function massRises(start: number, end: number): BenchProblem {
     formatQuantity(Math.exp(log), 'ratio', { unit: '%', significantDigits: 3 });
   return {
     code: 'massRises',
-    message: `what comes out rises with the flow, from ${percent(start)} of the fed mass at the lowest steps to ${percent(end)} at the highest, so that there is no limit in this ladder`,
+    message: `what comes out rises with the flow, from ${percent(start)} of the fed mass at the lowest steps to ${percent(end)} at the highest, so this ladder shows no limit`,
     found: percent(end),
-    help: 'let the hot end and the scale warm up, zero the scale before each piece, mark the fed length anew, and run the ladder again; a piece at the lowest flow at the end tells whether the scale or the feed has drifted',
+    help: 'let the hot end and the scale warm up, zero the scale before each piece, mark the fed length anew, and run the ladder again; a last piece at the lowest flow tells whether the scale or the feed has drifted',
   };
 }
 
@@ -151,11 +152,11 @@ interface LowReading {
 }
 
 function lowReadings(readings: readonly WeighedPiece[]): LowReading[] {
-  const unsteady = unsteadyShare * highestRatio(readings);
+  const highest = highestRatio(readings);
   return readings.flatMap((reading) => {
     const later = highestRatio(readings.filter(({ flow }) => flow > reading.flow)) / reading.ratio;
     const beside = highestRatio(readings.filter(({ flow }) => flow === reading.flow)) / reading.ratio;
-    if (later > (reading.ratio < unsteady ? largestSpread : largestRecovery))
+    if (later > (highest > largestSpread * reading.ratio ? largestSpread : largestRecovery))
       return [{ reading, where: 'below a later step', factor: later }];
     return beside > largestSpread ? [{ reading, where: 'below a repeat', factor: beside }] : [];
   });
@@ -196,7 +197,7 @@ function readingOutOfLine({ mass, flow, row }: WeighedPiece, where: string, fact
     code: 'readingOutOfLine',
     message: `${found} at ${formatQuantity(flow, 'volumeFlow', { significantDigits: 4 })} is off by a factor of ${times}, ${where}`,
     found,
-    help: 'check the digits and the decimal point; if the piece was lost or broke off, weigh a new one',
+    help: 'check the digits and the decimal point; weigh a new piece if it broke off',
     row,
   };
 }
