@@ -6,8 +6,11 @@ import { shown, shownRange } from '../../units/wording.ts';
 import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-/** Between width and depth, and between the height and the middle of both. */
-const largestRatios = { flat: 6, low: 9, tall: 8 };
+/** Between width and depth, and between the height and the middle of both; gantries wider than `wide`, in mm, are flatter. */
+const largestRatios = { flat: 4, low: 6, wideAndLow: 9, tall: 8 };
+const wide = 1000;
+/** Height over width of usual parallel arms: tells which of two unlike sides is the odd one. */
+const usualTallness = 2;
 
 export const rule: ProfileRule<'machine'> = {
   judges: 'profile',
@@ -19,7 +22,7 @@ export const rule: ProfileRule<'machine'> = {
   rationale: 'A side that lost or gained a digit looks usual on its own; parts and run-ups are judged by it.',
   source:
     'Common practice, no source: beds are up to twice as wide as deep, tall frames three times as high as wide.',
-  formula: `x/${largestRatios.flat} <= y <= ${largestRatios.flat} x; m/${largestRatios.low} <= z <= ${largestRatios.tall} m, m = sqrt(x y); not on a belt`,
+  formula: `x/${largestRatios.flat} <= y <= ${largestRatios.flat} x; m/${largestRatios.low} <= z <= ${largestRatios.tall} m, m = sqrt(x y), from m/${largestRatios.wideAndLow} where m > ${wide} mm; not on a belt`,
   example: alike(
     'machine',
     { bad: '60 mm', good: '460 mm' },
@@ -87,7 +90,8 @@ function isNear(one: number, other: number): boolean {
 
 function* unlikeLayout({ layout, envelope: { x, y, z } }: Machine): Generator<Hit> {
   if (layout !== 'parallelArm' || isNear(x, y)) return;
-  const axis = isNear(y, z) ? 'x' : 'y';
+  const oddness = (side: number) => Math.abs(Math.log(z / side / usualTallness));
+  const axis = oddness(x) > oddness(y) ? 'x' : 'y';
   const other = axis === 'x' ? y : x;
   yield {
     path: ['envelope', axis],
@@ -102,8 +106,11 @@ function* unlikeLayout({ layout, envelope: { x, y, z } }: Machine): Generator<Hi
 /** The side that fits the others least, and what would fit them. */
 function comparedSide({ x, y, z }: Machine['envelope']): { axis: Axis; allowed: Range } {
   const within = (middle: number, low: number, high = low) => ({ low: middle / low, high: middle * high });
-  if (Math.max(x, y) <= largestRatios.flat * Math.min(x, y))
-    return { axis: 'z', allowed: within(Math.sqrt(x * y), largestRatios.low, largestRatios.tall) };
+  if (Math.max(x, y) <= largestRatios.flat * Math.min(x, y)) {
+    const middle = Math.sqrt(x * y);
+    const low = middle > wide ? largestRatios.wideAndLow : largestRatios.low;
+    return { axis: 'z', allowed: within(middle, low, largestRatios.tall) };
+  }
   return Math.abs(Math.log(x / z)) > Math.abs(Math.log(y / z))
     ? { axis: 'x', allowed: within(y, largestRatios.flat) }
     : { axis: 'y', allowed: within(x, largestRatios.flat) };

@@ -55,6 +55,24 @@ const slips: readonly Slip[] = [
     found: [`warning consistency/envelope-sides ${wren} | envelope: {x: 570 mm, y: »62 mm, z: 640 mm}`],
   },
   {
+    slip: 'a height that lost a digit',
+    edits: [{ in: wren, from: 'x: 236 mm, y: 228 mm, z: 242 mm', to: 'x: 570 mm, y: 620 mm, z: 70 mm' }],
+    found: [`warning consistency/envelope-sides ${wren} | envelope: {x: 570 mm, y: 620 mm, z: »70 mm}`],
+  },
+  {
+    slip: 'a depth with two digits exchanged',
+    edits: [{ in: wren, from: 'y: 228 mm', to: 'y: 963 mm' }],
+    found: [`warning consistency/envelope-sides ${wren} | envelope: {x: 236 mm, y: »963 mm, z: 242 mm}`],
+  },
+  {
+    slip: 'parallel arms with a width in another unit',
+    edits: [
+      { in: wren, from: 'layout: gantry', to: 'layout: parallelArm' },
+      { in: wren, from: 'x: 236 mm, y: 228 mm, z: 242 mm', to: 'x: 228 cm, y: 228 mm, z: 600 mm' },
+    ],
+    found: [`warning consistency/envelope-sides ${wren} | envelope: {x: »228 cm, y: 228 mm, z: 600 mm}`],
+  },
+  {
     slip: 'a part that no machine is tall enough for',
     edits: [{ in: hook, from: 'layers: 120', to: 'layers: 1200' }],
     found: [`warning consistency/job-height ${hook} | layers: »1200 {count}`],

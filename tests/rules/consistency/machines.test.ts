@@ -72,7 +72,7 @@ const slips: readonly Slip[] = [
   {
     slip: 'parallel arms that reach farther to one side',
     edits: [{ in: wren, from: 'layout: gantry', to: 'layout: parallelArm' }],
-    found: [`warning consistency/envelope-sides ${wren} | envelope: {x: 236 mm, y: »228 mm, z: 242 mm}`],
+    found: [`warning consistency/envelope-sides ${wren} | envelope: {x: »236 mm, y: 228 mm, z: 242 mm}`],
   },
   {
     slip: 'a sensor that the chamber does not know of',

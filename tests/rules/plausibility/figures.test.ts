@@ -73,6 +73,25 @@ const slips: readonly Slip[] = [
     found: [`warning plausibility/unusual-figure ${house} | acceptedDeficit: »0.05 %`],
   },
   {
+    slip: 'a deficit that no bench tells',
+    edits: [{ in: house, from: 'acceptedDeficit: 5 %', to: 'acceptedDeficit: 0.5 %' }],
+    found: [`warning plausibility/unusual-figure ${house} | acceptedDeficit: »0.5 %`],
+  },
+  {
+    slip: 'temperatures in steps that no machine holds',
+    edits: [{ in: house, from: 'runUp: 0.1 mm}', to: 'runUp: 0.1 mm, temperature: 0.5 K}' }],
+    found: [
+      `warning plausibility/unusual-figure ${house} | rounding: {speed: 1 mm/s, flow: 0.1 mm3/s, acceleration: 50 mm/s2, runUp: 0.1 mm, temperature: »0.5 K}`,
+    ],
+  },
+  {
+    slip: 'a hot end in °F',
+    edits: [{ in: wren, from: 'value: 290 Cel', to: 'value: 554 Cel' }],
+    found: [
+      `warning plausibility/unusual-figure ${wren} | - {value: »554 Cel, basis: claimed, source: plumstead-wren-sheet}`,
+    ],
+  },
+  {
     slip: 'a job of no end',
     edits: [{ in: hook, from: 'layers: 120 {count}', to: 'layers: 120000 {count}' }],
     found: [`error plausibility/unusual-figure ${hook} | layers: »120000 {count}`],
@@ -160,6 +179,14 @@ const nearMisses: readonly NearMiss[] = [
         add: 'price:\n  - {value: 990000 JPY, basis: claimed, source: plumstead-wren-sheet}',
       },
     ],
+  },
+  {
+    nearMiss: 'a wide flat gantry',
+    edits: [{ in: wren, from: 'x: 236 mm, y: 228 mm, z: 242 mm', to: 'x: 3000 mm, y: 1500 mm, z: 250 mm' }],
+  },
+  {
+    nearMiss: 'a bench that tells 1 % of the flow',
+    edits: [{ in: house, from: 'acceptedDeficit: 5 %', to: 'acceptedDeficit: 1 %' }],
   },
   { nearMiss: 'a large machine', edits: [{ in: wren, from: 'x: 236 mm, y: 228 mm', to: 'x: 2 m, y: 2 m' }] },
   {

@@ -23,6 +23,16 @@ const slips: readonly Slip[] = [
     found: [`warning plausibility/wide-range ${pp} | ${rows('- {value: »-95..-5 Cel, %}')}`],
   },
   {
+    slip: 'a density with two digits exchanged',
+    edits: [{ in: petg, from: '1.25..1.30 g/cm3', to: '1.25..1.80 g/cm3' }],
+    found: [`warning plausibility/wide-range ${petg} | ${rows('- {value: »1.25..1.80 g/cm3, %}')}`],
+  },
+  {
+    slip: 'a melting whose lower end lost a digit',
+    edits: [{ in: pp, from: '160..175 Cel', to: '75..175 Cel' }],
+    found: [`warning plausibility/wide-range ${pp} | ${rows('- {value: »75..175 Cel, %}')}`],
+  },
+  {
     slip: 'a melting that does not go with its glass transition',
     edits: [{ in: petg, below: glass, add: rows('melting:\n  - {value: 90..120 Cel, %}') }],
     found: [`warning plausibility/transition-ratio ${petg} | ${rows('- {value: »75..85 Cel, %}')}`],
