@@ -6,14 +6,17 @@ import type { FittedPairing } from './pairing.ts';
 interface TrialIndex {
   readonly byMachine: ReadonlyMap<string, readonly Profile<'trial'>[]>;
   readonly byFilament: ReadonlyMap<string, readonly Profile<'trial'>[]>;
+  /** Reference prints; no other trial names a job. */
+  readonly byJob: ReadonlyMap<string, readonly Profile<'trial'>[]>;
 }
 
-/** The trials of a registry by the machine and by the filament that they name. */
+/** The trials of a registry by the machine, the filament and the job that they name. */
 export const trialIndex = oncePerRegistry<TrialIndex>((registry) => {
   const trials = [...registry.trial.values()];
   return {
     byMachine: groupedBy(trials, ({ data }) => data.machine ?? ''),
     byFilament: groupedBy(trials, ({ data }) => data.filament),
+    byJob: groupedBy(trials, ({ data }) => data.job ?? ''),
   };
 });
 

@@ -3,16 +3,19 @@ import type { Trial } from '../../registry/generated/documents.ts';
 import type { Registry } from '../../registry/registry.ts';
 import type { Seconds } from '../../units/canonical.ts';
 import { secondsOfPauses, statedPauses } from './job-pauses.ts';
-import { type JobFeature, jobPlan, type PathSettings } from './job-plan.ts';
+import { type JobFeature, type JobPaths, jobPlan, type PathSettings } from './job-plan.ts';
 
 /**
- * Time, in s, that the time model gives for the job of a reference print with the settings that the trial states. Null for
- * another method, or where job, machine, filament or the settings of one of the job's paths are not
+ * Time, in s, that the time model gives for a job, that of the reference print unless given, with the settings that the trial
+ * states. Null for another method, or where job, machine, filament or the settings of one of the job's paths are not
  * known, or where one of its figures is 0 or negative.
  */
-export function modelledPrintTime(registry: Registry, trial: Trial): Seconds | null {
+export function modelledPrintTime(
+  registry: Registry,
+  trial: Trial,
+  job: JobPaths | undefined = registry.job.get(trial.job ?? '')?.data,
+): Seconds | null {
   if (trial.method !== 'referencePrint' || trial.settings === undefined) return null;
-  const job = registry.job.get(trial.job ?? '')?.data;
   const machine = registry.machine.get(trial.machine ?? '')?.data;
   const filament = registry.filament.get(trial.filament)?.data;
   if (job === undefined || machine === undefined || filament === undefined) return null;

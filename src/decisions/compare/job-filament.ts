@@ -1,8 +1,8 @@
 import type { JobPaths } from '../../bench/reference-print/job-plan.ts';
+import { jobVolume } from '../../bench/reference-print/modelled-mass.ts';
 import { features } from '../../knowledge/feature.ts';
-import { beadArea } from '../../physics/bead.ts';
 import { weakerBasis } from '../../registry/statement.ts';
-import type { CubicMillimetres, Grams, Money } from '../../units/canonical.ts';
+import type { Grams, Money } from '../../units/canonical.ts';
 import type { Known } from './job-estimate.ts';
 import type { PairingFigures } from './pairing-figures.ts';
 
@@ -18,21 +18,12 @@ export function jobFilament(
   job: JobPaths,
 ): JobFilament {
   if (density === null) return { mass: null, cost: null };
-  const mass = { ...density, value: printedVolume(job) * density.value };
+  const mass = { ...density, value: jobVolume(job) * density.value };
   if (price === null || spoolMass === null || spoolMass <= 0) return { mass, cost: null };
   const { amount, currency } = price.value;
   const value = { amount: (amount * mass.value) / spoolMass, currency };
   const isSimulated = price.isSimulated || density.isSimulated;
   return { mass, cost: { value, basis: weakerBasis(price.basis, density.basis), isSimulated } };
-}
-
-/** Volume of all beads of a job, in mm³. */
-function printedVolume(job: JobPaths): CubicMillimetres {
-  return features.reduce((volume, feature) => {
-    const path = job.features[feature];
-    if (path === undefined || !('layerHeight' in path)) return volume;
-    return volume + path.pathLength * beadArea(path.layerHeight, path.lineWidth);
-  }, 0);
 }
 
 /** What speaks against the beads of a job on a nozzle. Source: common practice, no source. */

@@ -57,6 +57,7 @@ import { rule as evidenceFallingLimit } from '../evidence/falling-limit.ts';
 import { rule as evidenceFarBelowInterval } from '../evidence/far-below-interval.ts';
 import { rule as evidenceFewSteps } from '../evidence/few-steps.ts';
 import { rule as evidenceImpossibleDelivery } from '../evidence/impossible-delivery.ts';
+import { rule as evidenceJobPrints } from '../evidence/job-prints.ts';
 import { rule as evidenceLightSamples } from '../evidence/light-samples.ts';
 import { rule as evidenceMisremembered } from '../evidence/misremembered.ts';
 import { rule as evidenceMissingCondition } from '../evidence/missing-condition.ts';
@@ -65,6 +66,7 @@ import { rule as evidenceObservations } from '../evidence/observations.ts';
 import { rule as evidenceOtherConditions } from '../evidence/other-conditions.ts';
 import { rule as evidenceOtherDate } from '../evidence/other-date.ts';
 import { rule as evidenceOtherTrial } from '../evidence/other-trial.ts';
+import { rule as evidencePrintMass } from '../evidence/print-mass.ts';
 import { rule as evidenceReadingOffTrend } from '../evidence/reading-off-trend.ts';
 import { rule as evidenceReadingsChanged } from '../evidence/readings-changed.ts';
 import { rule as evidenceRepeatedRows } from '../evidence/repeated-rows.ts';
@@ -233,6 +235,7 @@ export const ruleFiles = {
   'evidence/far-below-interval': evidenceFarBelowInterval,
   'evidence/few-steps': evidenceFewSteps,
   'evidence/impossible-delivery': evidenceImpossibleDelivery,
+  'evidence/job-prints': evidenceJobPrints,
   'evidence/light-samples': evidenceLightSamples,
   'evidence/misremembered': evidenceMisremembered,
   'evidence/missing-condition': evidenceMissingCondition,
@@ -241,6 +244,7 @@ export const ruleFiles = {
   'evidence/other-conditions': evidenceOtherConditions,
   'evidence/other-date': evidenceOtherDate,
   'evidence/other-trial': evidenceOtherTrial,
+  'evidence/print-mass': evidencePrintMass,
   'evidence/reading-off-trend': evidenceReadingOffTrend,
   'evidence/readings-changed': evidenceReadingsChanged,
   'evidence/repeated-rows': evidenceRepeatedRows,
