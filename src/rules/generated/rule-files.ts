@@ -138,6 +138,7 @@ import { rule as provenanceOtherProduct } from '../provenance/other-product.ts';
 import { rule as provenanceOwnSheet } from '../provenance/own-sheet.ts';
 import { rule as referencesDangling } from '../references/dangling.ts';
 import { rule as referencesForeignNote } from '../references/foreign-note.ts';
+import { rule as referencesIdleNote } from '../references/idle-note.ts';
 import { rule as safetyAsleep } from '../safety/asleep.ts';
 import { rule as safetyFeedstock } from '../safety/feedstock.ts';
 import { rule as safetyLinerFumes } from '../safety/liner-fumes.ts';
@@ -316,6 +317,7 @@ export const ruleFiles = {
   'provenance/own-sheet': provenanceOwnSheet,
   'references/dangling': referencesDangling,
   'references/foreign-note': referencesForeignNote,
+  'references/idle-note': referencesIdleNote,
   'safety/asleep': safetyAsleep,
   'safety/feedstock': safetyFeedstock,
   'safety/liner-fumes': safetyLinerFumes,
