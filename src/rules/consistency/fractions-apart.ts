@@ -13,16 +13,30 @@ const ratios: readonly FeatureRatio[] = [
   { of: 'overhang', to: 'outerContour', low: 1 / 5, high: 3 },
 ];
 
+/** What hangs in the air is cooled at least as much as what rests on something. */
+const fanRatios: readonly FeatureRatio[] = (['bridge', 'overhang'] as const).flatMap((of) => [
+  { of, to: 'outerContour', low: 1 },
+  { of, to: 'innerContour', low: 1 },
+  { of, to: 'infill', low: 1 },
+]);
+
+const judged = [
+  { key: 'fractions', ratios },
+  { key: 'accelerationFractions', ratios },
+  { key: 'fan', ratios: fanRatios },
+] as const;
+
 export const rule: ProfileRule<'policy'> = {
   judges: 'profile',
   reach: 'profile',
   kinds: ['policy'],
   severity: 'warning',
   statement:
-    'Speed fractions of a policy are lowest for visible features, higher for hidden ones, and travel is not the slowest.',
-  rationale: 'A fraction that lost a digit makes one feature of every part ten times slower.',
+    'Speed fractions of a policy are lowest for visible features, higher for hidden ones, and travel is not the slowest; its fan is fastest for bridges and overhangs.',
+  rationale:
+    'A fraction that lost a digit makes one feature of every part ten times slower, or lets bridges sag.',
   source:
-    'Common practice, no source: outer contours at most as fast as inner ones, those at most twice the infill.',
+    'Common practice, no source: outer contours at most as fast as inner ones, those at most twice the infill; bridges cooled at least as much as contours and infill.',
   example: {
     kind: 'policy',
     bad: `
@@ -31,8 +45,8 @@ fractions: {firstLayer: 30 %, outerContour: 75 %, innerContour: 90 %, infill: 10
 fractions: {firstLayer: 30 %, outerContour: 75 %, innerContour: 90 %, infill: 100 %, topSurface: 60 %, bridge: 40 %, overhang: 30 %, travel: 100 %}`,
   },
   *check(profile) {
-    for (const key of ['fractions', 'accelerationFractions'] as const) {
-      for (const unfit of unfitFeatures(profile.data[key] ?? {}, ratios)) {
+    for (const { key, ratios: wanted } of judged) {
+      for (const unfit of unfitFeatures(profile.data[key] ?? {}, wanted)) {
         const { feature, partner, value, partnerValue } = unfit;
         yield {
           path: [key, feature],

@@ -1,6 +1,12 @@
-import { hook, house, type NearMiss, type Slip, testCases, wren } from '../edited-sample.ts';
+import { type Edit, hook, house, type NearMiss, type Slip, testCases, wren } from '../edited-sample.ts';
 
 const infill = '  infill: {pathLength: 30 m, meanSegment: 20 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}';
+
+const fanOf = (features: string): Edit => ({
+  in: house,
+  from: 'layerPath:',
+  to: `fan: {${features}}\nlayerPath:`,
+});
 
 const slips: readonly Slip[] = [
   {
@@ -50,6 +56,13 @@ const slips: readonly Slip[] = [
     ],
   },
   {
+    slip: 'a bridge with less air than the infill below it',
+    edits: [fanOf('outerContour: 80 %, innerContour: 60 %, infill: 50 %, bridge: 10 %, overhang: 100 %')],
+    found: [
+      `warning consistency/fractions-apart ${house} | fan: {outerContour: 80 %, innerContour: 60 %, infill: 50 %, bridge: »10 %, overhang: 100 %}`,
+    ],
+  },
+  {
     slip: 'house rules of lines that do not fill their layer',
     edits: [{ in: house, from: 'lineWidths: [110 %, 120 %]', to: 'lineWidths: [60 %, 120 %]' }],
     found: [`error consistency/bead-shape ${house} | lineWidths: [»60 %, 120 %]`],
@@ -67,6 +80,8 @@ const nearMisses: readonly NearMiss[] = [
       },
     ],
   },
+  { nearMiss: 'the same fan for all', edits: [fanOf('infill: 30 %, bridge: 30 %, overhang: 30 %')] },
+  { nearMiss: 'a fan for bridges only', edits: [fanOf('infill: 0 %, bridge: 40 %')] },
   {
     nearMiss: 'one segment',
     edits: [
