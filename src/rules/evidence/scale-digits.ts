@@ -6,7 +6,7 @@ import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** With fewer readings all last digits can be zeros by chance. */
-const fewestReadings = 6;
+const fewestReadings = 4;
 /** More readings than that with finer digits are no slips of single ones; a step ten times too coarse leaves nine in ten (common practice, no source). */
 const largestFinerShare = 0.75;
 const roundOff = 1e-6;
@@ -14,9 +14,11 @@ const roundOff = 1e-6;
 /** What an instrument of a bench reads: its key in a trial, and the columns that it fills. */
 const instruments = [
   { key: 'scale', dimension: 'mass', reads: /[mM]ass$/ },
-  { key: 'gauge', dimension: 'length', reads: /Diameter$|^rippleAmplitude$/ },
+  { key: 'gauge', dimension: 'length', reads: /Diameter$|^(?:rippleAmplitude|defectSize|positionShift)$/ },
   { key: 'clock', dimension: 'time', reads: /^duration$/ },
   { key: 'thermometer', dimension: 'temperatureDifference', reads: /^referenceTemperature$/ },
+  { key: 'hygrometer', dimension: 'ratio', reads: /^referenceHumidity$/ },
+  { key: 'soundMeter', dimension: 'soundLevel', reads: /^(?:soundLevel|background)$/ },
 ] as const;
 
 export const rule: ProfileRule<'trial'> = {
@@ -28,7 +30,7 @@ export const rule: ProfileRule<'trial'> = {
   rationale:
     'A step that is stated ten times too fine makes the interval of the result narrower than it is, one ten times too coarse hides what was seen.',
   source:
-    'JCGM 100:2008 (GUM), F.2.2.1: the step of a display sets what a reading can tell. Six last digits are all 0 by chance once in a million.',
+    'JCGM 100:2008 (GUM), F.2.2.1: the step of a display sets what a reading can tell. Four last digits are all 0 by chance once in ten thousand.',
   formula: 'every m is a multiple of d, and not every m one of 10 d, d step of the display, m reading',
   example: alike(
     'trial',
@@ -63,12 +65,12 @@ export const rule: ProfileRule<'trial'> = {
   },
 };
 
-/** What an instrument showed in a trial; empty where the readings cannot be read. */
+/** What an instrument showed in a trial, but for zeros, which have no last digit; empty where the readings cannot be read. */
 function readingsOf(profile: Profile<'trial'>, reads: RegExp): readonly number[] {
   const read = trialObservations(profile, methodOf(profile.data.method));
   if (!read.ok) return [];
   const columns = Object.entries(read.value.columns).filter(([name]) => reads.test(name));
-  return columns.flatMap(([, readings]) => readings);
+  return columns.flatMap(([, readings]) => readings).filter((reading) => reading !== 0);
 }
 
 function isMultiple(value: number, step: number): boolean {

@@ -4,6 +4,7 @@ const survey = 'trials/2026/clover-diameter.yaml';
 const check = 'trials/2026/wren-chamber-check.yaml';
 const grades = 'trials/2026/wren-clover-layer-time.yaml';
 const retraction = 'trials/2026/wren-clover-retraction.yaml';
+const sound = 'trials/2026/wren-sound.yaml';
 const notice = 'notice: Invented for the tests of the project.\n';
 
 /** A trial of the sample machine and filament with its rows. */
@@ -78,7 +79,9 @@ const oozes = [
   ...['1.0, 0.19', '1.0, 0.27', '1.2, 0.16', '1.2, 0.13', '1.4, 0.10', '1.4, 0.10', '1.6, 0.07', '1.6, 0.07'],
 ];
 
-const retractions = (file: string, rows: readonly string[]) =>
+const nothing = ['1.0, 0.00', '1.0, 0.00', '1.2, 0.00', '1.2, 0.00', '1.4, 0.00', '1.4, 0.00'];
+
+const retractions = (file: string, rows: readonly string[], resolution = '0.01 mm') =>
   trial(
     file,
     `method: settingLadder
@@ -87,11 +90,27 @@ nozzle: hs-0.4
 filament: oakhollow/clover-petg
 conditions: {nozzleTemperature: 245 Cel, bedTemperature: 75 Cel, ambientTemperature: 22 Cel}
 acceptedDefect: 0.5 mm
-gauge: {resolution: 0.01 mm}
+gauge: {resolution: ${resolution}}
 observations:
   columns: {retractionLength: mm, defectSize: mm}`,
     rows,
   );
+
+const levels = (rows: readonly string[], resolution: string) =>
+  trial(
+    sound,
+    `method: soundLevel
+machine: plumstead/wren
+nozzle: hs-0.4
+filament: oakhollow/clover-petg
+conditions: {nozzleTemperature: 245 Cel, printSpeed: 200 mm/s}
+soundMeter: {class: class2, resolution: '${resolution} dB[SPL]{A}'}
+observations:
+  columns: {distance: m, soundLevel: 'dB[SPL]{A}', background: 'dB[SPL]{A}'}`,
+    rows,
+  );
+
+const heard = ['1, 55.8, 33.1', '1, 55.6, 32.9', '1, 56.5, 34.1'];
 
 const secondRetraction = 'trials/2026/wren-clover-retraction-again.yaml';
 
@@ -132,6 +151,18 @@ const slips: readonly Slip[] = [
     found: [`warning evidence/repeated-rows ${grades} | - »[8, 4]`],
   },
   {
+    slip: 'a gauge said to be finer than any defect that it measured',
+    edits: [retractions(retraction, oozes, '0.001 mm')],
+    found: [`warning evidence/scale-digits ${retraction} | gauge: {resolution: »0.001 mm}`],
+  },
+  {
+    slip: 'a sound meter said to be finer than any of its readings',
+    edits: [levels(heard, '0.01')],
+    found: [
+      `warning evidence/scale-digits ${sound} | soundMeter: {class: class2, resolution: »'0.01 dB[SPL]{A}'}`,
+    ],
+  },
+  {
     slip: 'a setting ladder without its last two rows under another name',
     edits: [retractions(retraction, oozes), retractions(secondRetraction, oozes.slice(0, -2))],
     found: [`warning identity/copied-readings ${secondRetraction} | »observations:`],
@@ -140,6 +171,11 @@ const slips: readonly Slip[] = [
 
 const nearMisses: readonly NearMiss[] = [
   { nearMiss: 'a strand that is thick and thin in waves', edits: [diameterSurvey(diameters)] },
+  { nearMiss: 'a sound meter with its own step', edits: [levels(heard, '0.1')] },
+  {
+    nearMiss: 'a ladder most of whose readings are nothing',
+    edits: [retractions(retraction, [...oozes.slice(0, 8), ...nothing])],
+  },
   { nearMiss: 'a part that warms up', edits: [setPointCheck(temperatures)] },
   {
     nearMiss: 'grades of even steps',
