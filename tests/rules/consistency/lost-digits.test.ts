@@ -98,6 +98,11 @@ const slips: readonly Slip[] = [
     found: [`warning evidence/scale-digits ${survey} | gauge: {resolution: »0.001 mm}`],
   },
   {
+    slip: 'a step of the gauge with a digit told twice',
+    edits: [surveyWith('0.011 mm')],
+    found: [`warning consistency/odd-rounding ${survey} | gauge: {resolution: »0.011 mm}`],
+  },
+  {
     slip: 'a step of the gauge that is coarser than its readings',
     edits: [surveyWith('0.1 mm')],
     found: [`warning evidence/scale-digits ${survey} | gauge: {resolution: »0.1 mm}`],
@@ -114,6 +119,8 @@ const nearMisses: readonly NearMiss[] = [
   { nearMiss: 'a fan that is off', edits: [conditions('fan: 0 %')] },
   { nearMiss: 'a fan that barely turns', edits: [conditions('fan: 5 %')] },
   { nearMiss: 'a caliper with its own step', edits: [surveyWith('0.01 mm')] },
+  { nearMiss: 'a caliper with a step in inches', edits: [surveyWith("'0.0005 [in_i]'")] },
+  { nearMiss: 'a caliper with a step in inches, told in millimetres', edits: [surveyWith('0.0127 mm')] },
   {
     nearMiss: 'one reading with a digit too many',
     edits: [{ in: cloverTrial, from: '[16, 400, 1.220]', to: '[16, 400, 1.2205]' }],
