@@ -80,10 +80,7 @@ function tooFewSteps(count: number): BenchProblem {
         ? `the ladder has only one commanded flow, but a limit needs ${fewestSteps} different ones`
         : `the ladder has ${count} different commanded flows, but a limit needs ${fewestSteps}`,
     found: String(count),
-    help:
-      count === 1
-        ? 'check whether two columns are swapped; else add steps: at least three that deliver in full and two beyond the limit'
-        : 'add steps: at least three that deliver in full and two beyond the limit',
+    help: `${count === 1 ? 'check whether two columns are swapped; else ' : ''}add steps: at least three that deliver in full and two beyond the limit`,
   };
 }
 

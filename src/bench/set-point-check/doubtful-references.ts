@@ -8,9 +8,9 @@ import type { SetPointCheckRun } from './set-point-check-facts.ts';
 import { instrumentOf, scaleOf } from './set-scale.ts';
 
 /** Scatter of a reading that has settled, °C or share, and what it counts in degrees of freedom (common practice, no source). */
-const usual = { temperature: 0.4, humidity: 0.005, freedom: 6 };
+const usual = { temperature: 0.3, humidity: 0.004, freedom: 9 };
 /** Deviations that no controller and no display explain. */
-const least = { temperature: 1.5, humidity: 0.012 };
+const least = { temperature: 1, humidity: 0.01 };
 /** How many times the change before it the last reading may change. */
 const lastWithin = 3;
 
@@ -32,7 +32,8 @@ export function doubtfulReferences(observations: Observations, run: SetPointChec
             ...{ resolution, least: least[scale.name] },
           })
         : doubtfulInSeries(own, {
-            course: 'any',
+            // A chamber goes to its value and stays there.
+            course: (own.at(-1)?.y ?? 0) < (own[0]?.y ?? 0) ? 'falling' : 'rising',
             scatterAt: (_, others) => [scatterBeside(others, usual[scale.name])],
             resolutionAt: () => resolution,
             least: least[scale.name],

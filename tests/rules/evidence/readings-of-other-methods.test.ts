@@ -126,6 +126,11 @@ const slips: readonly Slip[] = [
     found: [`warning evidence/reading-off-trend ${check} | - »[55, 80, 47.2]`],
   },
   {
+    slip: 'a temperature that rises by 5 K for one reading while the part warms up',
+    edits: [setPointCheck(temperatures.slice(0, 9).with(4, 54.5))],
+    found: [`warning evidence/reading-off-trend ${check} | - »[55, 50, 54.5]`],
+  },
+  {
     slip: 'the same moment of a run told twice',
     edits: [setPointCheck(temperatures, 1)],
     found: [`warning evidence/repeated-rows ${check} | - »[55, 120, 50.8]`],
