@@ -36,6 +36,7 @@ export const rule: ProfileRule<'trial'> = {
     yield {
       path: ['filament'],
       part: 'value',
+      blames: [{ of: { kind: 'machine', id: machine.id }, path: ['dryer', settingKey(machine)] }],
       message: `The dryer of ${machine.id} runs at ${shown(coldest, 'temperature')} or hotter${offset === null ? '' : ` (${offsetText(offset)})`} and fuses spools of ${filament.id}: it is above ${softening.text}`,
       found: shown(coldest, 'temperature'),
       allowed: `below ${shown(softening.value, 'temperature')}`,
@@ -54,4 +55,8 @@ function isFirstOfPairing({ id, data }: Profile<'trial'>, registry: Registry): b
 function coldestSetting({ dryer }: Machine): DegreesCelsius | null {
   if (dryer?.setting === 'fixed') return dryer.temperature ?? null;
   return dryer?.range?.low ?? null;
+}
+
+function settingKey({ dryer }: Machine): 'temperature' | 'range' {
+  return dryer?.setting === 'fixed' ? 'temperature' : 'range';
 }

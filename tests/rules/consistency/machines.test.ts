@@ -56,6 +56,19 @@ const slips: readonly Slip[] = [
     found: [`error consistency/chamber-contradiction ${wren} | enclosed: »false`],
   },
   {
+    slip: 'a dryer in °F',
+    edits: [
+      {
+        in: wren,
+        from: 'spool: {mass: 1 kg}',
+        to: 'dryer: {setting: adjustable, range: 104..149 Cel}\nspool: {mass: 1 kg}',
+      },
+    ],
+    found: [
+      `warning consistency/machine-temperatures ${wren} | dryer: {setting: adjustable, range: »104..149 Cel}`,
+    ],
+  },
+  {
     slip: 'two sides that are swapped',
     edits: [{ in: wren, from: 'z: 242 mm', to: 'z: 242 mm, asStated: 228 x 236 x 242 mm' }],
     found: [
