@@ -1,5 +1,6 @@
 import { spawn } from 'node:child_process';
 import { readdirSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { bundledProgram, type Outcome, testDay } from '../run-command.ts';
@@ -88,6 +89,17 @@ const pairs: Readonly<Record<string, (registry: SampleRegistry) => Promise<void>
     const loser = ends.find(({ status }) => status === 2);
     expect(loser?.out).toBe('');
     expect(loser?.err).toMatch(/already, and nothing is ever written over/);
+  },
+  'two begin a trial of one name in two years': async (registry) => {
+    const begin = (year: number) => [
+      ...['new', 'trial', 'a-ladder', '--method', 'flowLadder', '--no-ask'],
+      ...['--set', `date=${year}-02-03`],
+    ];
+    const ends = await both(registry.cwd, begin(2025), begin(2026));
+    expect(ends.map(({ status }) => status).sort()).toEqual([0, 2]);
+    const files = readdirSync(join(registry.cwd, 'profiles/trials'), { recursive: true, encoding: 'utf8' });
+    expect(files.filter((file) => file.endsWith('a-ladder.yaml'))).toHaveLength(1);
+    expect(ends.find(({ status }) => status === 2)?.err).toMatch(/already, and nothing is ever written over/);
   },
 };
 

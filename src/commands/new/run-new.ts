@@ -1,3 +1,4 @@
+import { dirname } from 'node:path';
 import { type NewFileProblem, writeNewFile } from '../../host/writing/write-new-file.ts';
 import { failure, type Result, success } from '../../result.ts';
 import { pathLines } from '../../text/terminal-text.ts';
@@ -25,8 +26,16 @@ export async function runNew(
 
 /** Writes the profile and the sheet beside it; both or neither. */
 async function write(profile: NewProfile): Promise<Result<readonly string[], NewFileProblem>> {
-  const { folder, shown, path, text, sheet } = profile;
-  const written = await writeNewFile(folder, { path, text }, sheet);
+  const { kind, folder, shown, path, text, sheet } = profile;
+  const written = await writeNewFile(
+    folder,
+    { path, text },
+    {
+      beside: sheet,
+      // Trials lie in folders by their years, and each has its id alone.
+      ...(kind === 'trial' && { onlyOneIn: dirname(dirname(path)) }),
+    },
+  );
   if (!written.ok) return failure({ ...written.error, message: `${shown}${written.error.message}` });
   return success([...(sheet === null ? [] : [sheet.path]), path].map((each) => `${shown}${each}`));
 }

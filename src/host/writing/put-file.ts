@@ -28,10 +28,10 @@ export function replaceFile(path: string, data: string | Uint8Array, mark: strin
   syncFolder(dirname(path));
 }
 
-/** Puts a file where nothing stands, not even a link; EEXIST if something does. It must be under `mark`'s lock. */
-export function createFile(path: string, data: string | Uint8Array, mark: string): void {
+/** Puts a file where nothing stands, not even a link; EEXIST if something does. The lock of `mark` is in `locked`. */
+export function createFile(path: string, data: string | Uint8Array, mark: string, locked: string): void {
   putBeside(path, data, null, (beside) => {
-    holdStill(dirname(path), mark);
+    holdStill(locked, mark);
     linkOrRename(beside, path);
   });
   syncFolder(dirname(path));

@@ -1,11 +1,11 @@
-import { existsSync, lstatSync, mkdirSync, readFileSync, realpathSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { existsSync, lstatSync, mkdirSync, readdirSync, readFileSync, realpathSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
 import { type Problem, type Result, refusal, success } from '../../result.ts';
 import { printable } from '../../text/printable.ts';
 import { fileErrorCode, unwritable } from '../file-error.ts';
 import { isInside, nearestReal } from '../inside.ts';
 import { underLock } from './folder-lock.ts';
-import { removeQuietly } from './leftovers.ts';
+import { removeQuietly, tidyFolders } from './leftovers.ts';
 import { createFile } from './put-file.ts';
 
 /** Why a new file was not written. */
@@ -17,6 +17,14 @@ interface NewFile {
   readonly text: string;
 }
 
+/** What a new file must be in keeping with. */
+interface NewFileCompany {
+  /** What must stand beside it. */
+  readonly beside?: NewFile | null;
+  /** A folder, by its path from the same one, in whose folders no other file may have the name. */
+  readonly onlyOneIn?: string;
+}
+
 /**
  * Writes a file that is not there yet, inside of a folder, which is made where it is missing: never over another file,
  * nor through a link that leads out of the folder. What must stand beside it comes first, and is taken as it is if it
@@ -25,7 +33,7 @@ interface NewFile {
 export async function writeNewFile(
   folder: string,
   file: NewFile,
-  beside: NewFile | null = null,
+  { beside = null, onlyOneIn = dirname(file.path) }: NewFileCompany = {},
 ): Promise<Result<true, NewFileProblem>> {
   const absolute = join(folder, file.path);
   try {
@@ -40,11 +48,15 @@ export async function writeNewFile(
   try {
     if (!isInside(nearestReal(dirname(absolute)), realpathSync(folder))) return behindLink(file.path);
     mkdirSync(dirname(absolute), { recursive: true });
-    return await underLock(dirname(absolute), file.path, (mark) => {
-      if (isThere(absolute)) return fileExists(file.path);
-      const first = beside === null ? success(false) : create(folder, beside, mark, 'sameText');
+    tidyFolders([dirname(absolute)]);
+    const locked = join(folder, onlyOneIn);
+    return await underLock(locked, file.path, (mark) => {
+      const there = standingInstead(folder, file.path, onlyOneIn);
+      if (there !== null) return fileExists(there);
+      const first =
+        beside === null ? success(false) : create(folder, beside, { mark, locked, allowed: 'sameText' });
       if (!first.ok) return first;
-      const second = create(folder, file, mark);
+      const second = create(folder, file, { mark, locked, allowed: 'nothing' });
       if (!second.ok && first.value && beside !== null) removeQuietly(join(folder, beside.path));
       return second.ok ? success(true) : second;
     });
@@ -53,22 +65,40 @@ export async function writeNewFile(
   }
 }
 
+/** The lock that a file is written under, and what may stand in its place already. */
+interface Creation {
+  readonly mark: string;
+  readonly locked: string;
+  readonly allowed: 'sameText' | 'nothing';
+}
+
 /** Writes one file; whether it was not there before. */
 function create(
   folder: string,
   { path, text }: NewFile,
-  mark: string,
-  allowed: 'sameText' | 'nothing' = 'nothing',
+  { mark, locked, allowed }: Creation,
 ): Result<boolean, NewFileProblem> {
   const absolute = join(folder, path);
   try {
-    createFile(absolute, text, mark);
+    createFile(absolute, text, mark, locked);
     return success(true);
   } catch (error) {
     if (fileErrorCode(error) !== 'EEXIST') return unwritable(path, error);
     if (allowed === 'sameText' && holds(absolute, text)) return success(false);
     return fileExists(path);
   }
+}
+
+/** The file at a path, or one of its name in another of the folders that may hold it once; by its path. */
+function standingInstead(folder: string, path: string, onlyOneIn: string): string | null {
+  const besides = dirname(path) === onlyOneIn ? [] : foldersIn(join(folder, onlyOneIn));
+  const places = [path, ...besides.map((name) => `${onlyOneIn}/${name}/${basename(path)}`)];
+  return places.find((place) => isThere(join(folder, place))) ?? null;
+}
+
+function foldersIn(folder: string): string[] {
+  const entries = readdirSync(folder, { withFileTypes: true }).filter((entry) => entry.isDirectory());
+  return entries.map(({ name }) => name).sort();
 }
 
 function isThere(path: string): boolean {
