@@ -13,12 +13,17 @@ const ratios: readonly FeatureRatio[] = [
   { of: 'overhang', to: 'outerContour', low: 1 / 5, high: 3 },
 ];
 
-/** What hangs in the air is cooled at least as much as what rests on something. */
-const fanRatios: readonly FeatureRatio[] = (['bridge', 'overhang'] as const).flatMap((of) => [
-  { of, to: 'outerContour', low: 1 },
-  { of, to: 'innerContour', low: 1 },
-  { of, to: 'infill', low: 1 },
-]);
+/** What hangs in the air is cooled at least as much as what rests on something; walls and tops are cooled alike, if at all. */
+const fanRatios: readonly FeatureRatio[] = [
+  ...(['bridge', 'overhang'] as const).flatMap((of) => [
+    { of, to: 'outerContour', low: 1 } as const,
+    { of, to: 'innerContour', low: 1 } as const,
+    { of, to: 'infill', low: 1 } as const,
+  ]),
+  { of: 'outerContour', to: 'innerContour', low: 1 / 5, high: 5 },
+  { of: 'topSurface', to: 'innerContour', low: 1 / 5, high: 5 },
+  { of: 'topSurface', to: 'outerContour', low: 1 / 5, high: 5 },
+];
 
 const judged = [
   { key: 'fractions', ratios },
@@ -36,7 +41,7 @@ export const rule: ProfileRule<'policy'> = {
   rationale:
     'A fraction that lost a digit makes one feature of every part ten times slower, or lets bridges sag.',
   source:
-    'Common practice, no source: outer contours at most as fast as inner ones, those at most twice the infill; bridges cooled at least as much as contours and infill.',
+    'Common practice, no source: outer contours at most as fast as inner ones, those at most twice the infill; bridges cooled at least as much as contours and infill; contours and tops within a factor of 5.',
   example: {
     kind: 'policy',
     bad: `

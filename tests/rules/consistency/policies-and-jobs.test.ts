@@ -63,6 +63,13 @@ const slips: readonly Slip[] = [
     ],
   },
   {
+    slip: 'a fan for contours that lost a digit',
+    edits: [fanOf('outerContour: 8 %, innerContour: 60 %, topSurface: 80 %, bridge: 100 %')],
+    found: [
+      `warning consistency/fractions-apart ${house} | fan: {outerContour: »8 %, innerContour: 60 %, topSurface: 80 %, bridge: 100 %}`,
+    ],
+  },
+  {
     slip: 'house rules of lines that do not fill their layer',
     edits: [{ in: house, from: 'lineWidths: [110 %, 120 %]', to: 'lineWidths: [60 %, 120 %]' }],
     found: [`error consistency/bead-shape ${house} | lineWidths: [»60 %, 120 %]`],
@@ -81,6 +88,10 @@ const nearMisses: readonly NearMiss[] = [
     ],
   },
   { nearMiss: 'the same fan for all', edits: [fanOf('infill: 30 %, bridge: 30 %, overhang: 30 %')] },
+  {
+    nearMiss: 'little air inside, and none at the top',
+    edits: [fanOf('outerContour: 100 %, innerContour: 20 %, infill: 10 %, topSurface: 0 %')],
+  },
   { nearMiss: 'a fan for bridges only', edits: [fanOf('infill: 0 %, bridge: 40 %')] },
   {
     nearMiss: 'one segment',
