@@ -73,7 +73,8 @@ function copiedTrials(trial: Profile<'trial'>, registry: Registry, random: Rando
           after: pairing.map((each) => each.join(' ')).join(', '),
         },
         ...{ edits: new Map([[file, text], ...sheet]), adoption: { trial: id, stage, isNew: true } as const },
-        words: [trial.id, id],
+        // Without a batch of its own it is told as one batch of two filaments.
+        words: [trial.id, id, `The batch ${trial.data.batch}`],
       },
     ];
   });

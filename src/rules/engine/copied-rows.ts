@@ -8,6 +8,8 @@ import { countsOf, type ToldRow, tellingOf, toldRows } from './told-rows.ts';
 export const leastCopied = {
   /** Telling figures of equal rows, wherever they stand, less those of the many ways to choose them. */
   rows: 4,
+  /** Of two whole sheets of different pairings, which give the same only where all else agrees, too. */
+  ofOtherPairing: 2,
   /** Of readings one after the other, at whatever settings. */
   run: 6,
   /** Of readings that are those of another sheet by one factor. */
@@ -35,9 +37,17 @@ export function copiedRows(trial: Profile<'trial'>, registry: Registry): CopiedR
         common.set(other, (common.get(other) ?? 0) + telling);
   }
   const copied = [...common].flatMap(([other, telling]) =>
-    telling < leastCopied.rows ? [] : (compared(trial, other) ?? []),
+    telling < leastOf(trial, other) ? [] : (compared(trial, other) ?? []),
   );
   return copied.toSorted((one, other) => other.count - one.count)[0] ?? null;
+}
+
+function leastOf(trial: Profile<'trial'>, other: Profile<'trial'>): number {
+  return isOtherPairing(trial, other) ? leastCopied.ofOtherPairing : leastCopied.rows;
+}
+
+function isOtherPairing({ data: one }: Profile<'trial'>, { data: other }: Profile<'trial'>): boolean {
+  return (['machine', 'nozzle', 'filament'] as const).some((key) => one[key] !== other[key]);
 }
 
 /** More trials than this share a row by chance alone, and others of their rows tell copies. */
@@ -104,7 +114,11 @@ function compared(trial: Profile<'trial'>, other: Profile<'trial'>): CopiedRows 
     tellingOf(same) - tellingOfRepeats(same, others) - waysToChoose(smaller, same.length),
     tellingOf(inPlace) - waysToChoose(smaller, inPlace.length),
   );
-  if ((same.length >= leastRows && telling >= leastCopied.rows) || isWhole)
+  const isOfOther =
+    isOtherPairing(trial, other) &&
+    inPlace.length === smaller &&
+    tellingOf(inPlace) >= leastCopied.ofOtherPairing;
+  if ((same.length >= leastRows && telling >= leastCopied.rows) || isWhole || isOfOther)
     return { other, count: same.length, factor: 1 };
   const run = longestRun(rows, others);
   if (tellingOf(run) >= leastCopied.run) return { other, count: run.length, factor: 1 };

@@ -12,7 +12,7 @@ export const rule: ProfileRule<'trial'> = {
   rationale:
     'No bench reads the same figures twice; readings that were copied for want of a run make a limit of another pairing.',
   source: sourceOfTelling,
-  formula: `F - lg C(n, k) - sum of lg r >= ${leastCopied.rows} in k of n rows that are equal, each one of r repeats; F >= ${leastCopied.run} in equal readings one after the other, at whatever settings; F - n lg 2 >= ${leastCopied.scaled} where all n readings differ by one factor; or -k lg((a + 1)/(p + 1)) - lg C(n, k) >= ${leastCopied.wholeFigures} in k of n rows, ${leastCopied.whole} or more, that are equal at the same places, where a of p repeats in the sheet agree (p + 2 where all readings have two figures or more). ${formulaOfTelling}`,
+  formula: `F >= ${leastCopied.ofOtherPairing} where all rows of the shorter sheet stand at the same places of one of another machine, nozzle or filament; F - lg C(n, k) - sum of lg r >= ${leastCopied.rows} in k of n rows that are equal, each one of r repeats; F >= ${leastCopied.run} in equal readings one after the other, at whatever settings; F - n lg 2 >= ${leastCopied.scaled} where all n readings differ by one factor; or -k lg((a + 1)/(p + 1)) - lg C(n, k) >= ${leastCopied.wholeFigures} in k of n rows, ${leastCopied.whole} or more, that are equal at the same places, where a of p repeats in the sheet agree (p + 2 where all readings have two figures or more). ${formulaOfTelling}`,
   example: alike(
     'trial',
     { bad: ladder(allFlows), good: ladder(allFlows, { apart: 0.003 }) },
