@@ -18,8 +18,8 @@ export function jobVolume(job: JobPaths): CubicMillimetres {
 
 /**
  * Mass, in g, of the beads of a job, that of the reference print unless given, in the filament of the trial: m = rho V, mass
- * balance. Null for another method, where job, filament or its density are not known, and for a filament that foams,
- * which fills its beads with less.
+ * balance. Null for another method, where job, filament or its density are not known, for a print that does not say how it
+ * was set, and may have been printed otherwise, and for a filament that foams, which fills its beads with less.
  */
 export function modelledPrintMass(
   registry: Registry,
@@ -27,7 +27,8 @@ export function modelledPrintMass(
   job: JobPaths | undefined = registry.job.get(trial.job ?? '')?.data,
 ): Grams | null {
   const filament = registry.filament.get(trial.filament)?.data;
-  if (trial.method !== 'referencePrint' || job === undefined || filament === undefined) return null;
+  if (trial.method !== 'referencePrint' || trial.settings === undefined) return null;
+  if (job === undefined || filament === undefined) return null;
   const { id, polymer } = filament;
   const density = chooseStatement(filament.density, { filament: id, polymer });
   const mass = isFoamed(filament) || density === null ? 0 : jobVolume(job) * density.value;

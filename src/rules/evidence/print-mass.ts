@@ -17,7 +17,7 @@ export const rule: ProfileRule<'trial'> = {
     'If not, the scale, the job or the density of the filament is wrong, or the print is not the one that the job describes.',
   source: 'Mass balance; the accepted share is common practice, no source.',
   formula:
-    '|rho sum(A L)/m - 1| <= 0.15, rho density of the filament, A cross-section of a bead, L length of its paths, m mass of the print; no filament that foams',
+    '|rho sum(A L)/m - 1| <= 0.15, rho density of the filament, A cross-section of a bead, L length of its paths, m mass of a print that states its settings; no filament that foams',
   example: alike(
     'trial',
     { bad: '19', good: '9' },

@@ -7,6 +7,12 @@ interface Print {
   readonly rows?: readonly string[];
 }
 
+const settings = (infill: string) => `settings:
+  outerContour: {speed: 100 mm/s, acceleration: 5000 mm/s2}
+  infill: {speed: ${infill}, acceleration: 8200 mm/s2}
+  travel: {speed: 430 mm/s, acceleration: 8200 mm/s2}
+`;
+
 /** A reference print of the sample's job, which takes 16 min and weighs 9.98 g by the model. */
 function print({ infill = '130 mm/s', rows = ['[16.1, 9.8]', '[16.2, 9.9]'] }: Print): Edit {
   const text = `# yaml-language-server: $schema=../../../../../schema/trial.schema.json
@@ -19,11 +25,7 @@ machine: plumstead/wren
 nozzle: hs-0.6
 filament: oakhollow/clover-petg
 job: hook
-settings:
-  outerContour: {speed: 100 mm/s, acceleration: 5000 mm/s2}
-  infill: {speed: ${infill}, acceleration: 8200 mm/s2}
-  travel: {speed: 430 mm/s, acceleration: 8200 mm/s2}
-firmware: 1.3.0
+${settings(infill)}firmware: 1.3.0
 conditions:
   nozzleTemperature: 245 Cel
   ambientTemperature: 21 Cel
@@ -72,6 +74,13 @@ testCases({
     },
   ],
   nearMisses: [
+    {
+      nearMiss: 'the mass of a print that does not say how it was set',
+      edits: [
+        print({ rows: ['[16.1, 19.8]', '[16.2, 19.9]'] }),
+        { in: file, from: settings('130 mm/s'), to: '' },
+      ],
+    },
     { nearMiss: 'prints as the job gives them', edits: [print({})] },
     {
       nearMiss: 'prints that are a tenth too heavy and slower by a tenth',
