@@ -190,6 +190,17 @@ describe('one diameter taken for another', () => {
 });
 
 describe('a figure of the filament that is judged itself is not told again', () => {
+  it('a density on the machine of the ladder, and no other', () => {
+    const foamed = (machine: string) => ({
+      in: sorrel,
+      from: '{value: 1.24 g/cm3, basis: claimed, source: oakhollow-daisy-pla-sheet}',
+      to: `{value: 1.24 g/cm3, basis: claimed, source: oakhollow-daisy-pla-sheet}
+  - {value: 0.9 g/cm3, basis: assumed, at: {machine: ${machine}}}`,
+    });
+    expect(delivering({ share: 0.9, edits: [foamed('plumstead/wren')] })).toBeNull();
+    expect(delivering({ share: 0.9, edits: [foamed('plumstead/finch')] })).not.toBeNull();
+  });
+
   it.each([
     ['a diameter that no filament has', 'diameter: 1.75 mm', 'diameter: 2.2 mm'],
     ['a diameter that does not go into the hot end', 'diameter: 1.75 mm', 'diameter: 2.85 mm'],

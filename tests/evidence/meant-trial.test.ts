@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { meantTrial } from '../../src/evidence/meant-trial.ts';
+import type { Edit } from '../rules/edited-sample.ts';
 import { registryAfter } from './edited-registry.ts';
 
 const ofDaisy = '6cc971210344c1a6';
@@ -22,4 +23,19 @@ it('is none where no trial has these readings: they were changed', () => {
 it('is none where a statement names no trial of the registry, or no readings', () => {
   expect(meantTrial({ evidence: 'lost', readings: ofDaisy }, registry)).toBeNull();
   expect(meantTrial({ evidence: 'wren-daisy-pla-230' }, registry)).toBeNull();
+});
+
+it('is the first by its id of trials with the same readings, in whatever order their files come', () => {
+  const copyAs = (id: string): Edit[] => [
+    {
+      copy: 'trials/2026/wren-daisy-pla-230.yaml',
+      to: `trials/2026/${id}.yaml`,
+      edits: [['id: wren-daisy-pla-230', `id: ${id}`]],
+    },
+  ];
+  const statement = { evidence: 'wren-clover-petg-245', readings: ofDaisy };
+  const withLater = registryAfter(copyAs('wren-daisy-pla-231'));
+  expect(meantTrial(statement, withLater)?.id).toBe('wren-daisy-pla-230');
+  const withEarlier = registryAfter(copyAs('wren-daisy-pla-229'));
+  expect(meantTrial(statement, withEarlier)?.id).toBe('wren-daisy-pla-229');
 });
