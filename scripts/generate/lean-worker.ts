@@ -3,8 +3,8 @@ import type { Plugin } from 'rolldown';
 import { parseAst } from 'rolldown/parseAst';
 import { validatorsModule } from './validators.ts';
 
-/** What a rule says of itself for the documentation; its findings need none of it. */
-const documented: readonly string[] = ['statement', 'rationale', 'formula', 'example'];
+/** What a rule says of itself for the documentation and for reports; the page shows none of it. */
+const documented: readonly string[] = ['statement', 'rationale', 'source', 'formula', 'example'];
 
 const ruleFile = /\/src\/rules\/(?!engine\/|generated\/)[a-z]+\/[a-z-]+\.ts$/;
 
