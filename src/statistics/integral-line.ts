@@ -142,7 +142,7 @@ function trimmed<Node extends LineNode>(nodes: readonly Node[], floor: number): 
   let last = nodes.length - 1;
   while (first < last && (nodes[first + 1]?.log ?? floor) < floor) first += 1;
   while (first < last && (nodes[last - 1]?.log ?? floor) < floor) last -= 1;
-  return first === 0 && last === nodes.length - 1 ? nodes : nodes.slice(first, last + 1);
+  return nodes.slice(first, last + 1);
 }
 
 /** With nodes between those near the peak whose logarithms differ by more than the axis allows. */

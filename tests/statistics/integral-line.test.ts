@@ -54,7 +54,16 @@ describe('guesses', () => {
       expect(Math.abs(line!.mean)).toBeLessThan(0.2);
       expect(Math.abs(line!.spread - 1)).toBeLessThan(0.1);
       expect(Math.abs(line!.aside - 1)).toBeLessThan(0.2);
-      expect(looks).toBeLessThan(80);
+      expect(looks).toBeLessThan(spread < 0.1 ? 75 : 45);
+    }
+  });
+
+  test.each([1, 10, 40])('a long straight slope leads to its summit: spread %f', (spread) => {
+    for (const center of [-300, -40, 40, 300]) {
+      const { line, looks } = integrated((x) => -Math.abs(x) - Math.LN2, { center, spread });
+      expect(Math.abs(line!.logIntegral)).toBeLessThan(0.2);
+      expect(Math.abs(line!.mean)).toBeLessThan(0.3);
+      expect(looks).toBeLessThan(110);
     }
   });
 

@@ -59,3 +59,121 @@ describe('cells of a density', () => {
     expect(logMean).toBe(Number.NEGATIVE_INFINITY);
   });
 });
+
+describe('cutting', () => {
+  const unit = (cells: number) => ({ low: 0, high: 1, cells });
+  /** The cells of a density, and how often it was asked. */
+  function cut(
+    log: (point: Float64Array) => number,
+    axes: Parameters<typeof likelyCells>[1],
+    floor?: number,
+  ) {
+    let looks = 0;
+    const counted = (point: Float64Array) => {
+      looks += 1;
+      return log(point);
+    };
+    return { ...likelyCells(counted, axes, floor), looks };
+  }
+  /** The middle that is nearest to 2/3 comes nearer each time that the cells are cut. */
+  const narrow = ([x = 0]: Float64Array) => -((x - 2 / 3) ** 2) / 2e-8;
+
+  test('an even density stays as it is where its cells are many, and is cut where they are few', () => {
+    expect(cut(() => 0, [unit(64)])).toMatchObject({ looks: 64, size: Float64Array.of(1 / 64) });
+    const few = cut(() => 0, [unit(8)]);
+    expect(few.logDensities).toHaveLength(32);
+    expect([...few.middles]).toEqual(Array.from({ length: 32 }, (_, cell) => (cell + 0.5) / 32));
+    expect(few.logMean).toBeCloseTo(0, 12);
+  });
+
+  test('cells lie side by side along every axis', () => {
+    const { middles, size, logDensities, logMean } = cut(() => 3, [unit(2), { low: 10, high: 40, cells: 3 }]);
+    expect([...size]).toEqual([0.25, 5]);
+    expect(logDensities).toHaveLength(24);
+    expect(middles).toHaveLength(48);
+    expect(new Set(Array.from(middles).filter((_, place) => place % 2 === 0))).toEqual(
+      new Set([0.125, 0.375, 0.625, 0.875]),
+    );
+    expect(Math.min(...middles.filter((_, place) => place % 2 === 1))).toBe(12.5);
+    expect(logMean).toBeCloseTo(3, 12);
+  });
+
+  test('where nothing is possible no cell is cut', () => {
+    const { logDensities } = cut(([x = 0]) => (x < 0.25 ? 0 : Number.NEGATIVE_INFINITY), [unit(4)]);
+    expect(logDensities.every(Number.isFinite)).toBe(true);
+  });
+
+  test.each([1000, -1000])('a factor of e^%f makes no other difference', (factor) => {
+    const plain = cut(narrow, [unit(8)]);
+    const scaled = cut((point) => narrow(point) + factor, [unit(8)]);
+    expect(scaled.middles).toEqual(plain.middles);
+    expect(scaled.logMean - plain.logMean).toBeCloseTo(factor, 6);
+  });
+
+  test('keeps to a bounded number of cells', () => {
+    const ridge = ([x = 0, y = 0]: Float64Array) => -((x - y) ** 2) / 2e-12;
+    expect(cut(ridge, [unit(30), unit(30)]).logDensities.length).toBeLessThanOrEqual(900);
+  });
+
+  test('stops early where the density stays below a floor', () => {
+    const flat = ([x = 0]: Float64Array) => 0.1 * x - 5;
+    expect(cut(flat, [unit(8)], 0).looks).toBeLessThan(cut(flat, [unit(8)]).looks);
+    expect(cut(flat, [unit(8)], -6)).toEqual(cut(flat, [unit(8)]));
+  });
+
+  test('goes on below a floor while the best cell rises', () => {
+    expect(cut(narrow, [unit(8)], -1)).toEqual(cut(narrow, [unit(8)]));
+  });
+});
+
+describe('draws', () => {
+  const cell = {
+    middles: Float64Array.of(0.5, 10),
+    logDensities: Float64Array.of(0),
+    size: Float64Array.of(1, 2),
+  };
+  const points = (density: (point: Float64Array) => number, cells = cell) => {
+    const taken: number[][] = [];
+    drawFromCells({ ...cells, logMean: 0 }, density, 4000, randomSource('draws'), (point) =>
+      taken.push([...point]),
+    );
+    return taken;
+  };
+
+  test('are as many as were asked for, spread over a cell', () => {
+    const taken = points(() => 0);
+    expect(taken).toHaveLength(4000);
+    expect(mean(column(taken, 0))).toBeCloseTo(0.5, 1);
+    expect(mean(column(taken, 1))).toBeCloseTo(10, 1);
+    expect(Math.min(...column(taken, 1))).toBeCloseTo(9, 1);
+    expect(Math.max(...column(taken, 1))).toBeCloseTo(11, 1);
+  });
+
+  test('follow the density within a cell: one that rises from 0 has its mean at two thirds', () => {
+    expect(
+      mean(
+        column(
+          points(([x = 0]) => Math.log(x)),
+          0,
+        ),
+      ),
+    ).toBeCloseTo(2 / 3, 1);
+  });
+
+  test('of nothing possible stay in the middle of the first cell', () => {
+    expect(points(() => Number.NEGATIVE_INFINITY)[0]).toEqual([0.5, 10]);
+    const two = {
+      middles: Float64Array.of(1, 3),
+      logDensities: Float64Array.of(0, 0),
+      size: Float64Array.of(2),
+    };
+    expect(points(() => Number.NEGATIVE_INFINITY, two)[0]).toEqual([1]);
+  });
+
+  test('take a cell by its density whatever its scale', () => {
+    const logDensities = Float64Array.of(800, 800 + Math.log(3));
+    const two = { middles: Float64Array.of(1, 3), logDensities, size: Float64Array.of(2) };
+    const taken = points(([x = 0]) => (x < 2 ? 800 : 800 + Math.log(3)), two);
+    expect(mean(column(taken, 0).map((x) => (x > 2 ? 1 : 0)))).toBeCloseTo(0.75, 1);
+  });
+});

@@ -111,6 +111,51 @@ describe('several coordinates', () => {
   });
 });
 
+describe('lines that matter less', () => {
+  const looksOf = (known?: number) => {
+    let looks = 0;
+    const counted = ([x = 0, y = 0]: readonly number[]) => {
+      looks += 1;
+      return normal(x, 3, 0.5) + normal(y, x, 0.2);
+    };
+    const found = integrateNested({ axes: [axis(0, 1), axis(0, 1)], along: along(counted) }, known)!;
+    return { looks, found };
+  };
+
+  test('what is far below what is known already takes fewer looks', () => {
+    expect(looksOf(30).looks).toBeLessThan(looksOf().looks);
+    expect(looksOf(-30)).toEqual(looksOf());
+  });
+
+  test('lines on which nothing is possible count as 0', () => {
+    const half = ([x = 0, y = 0]: readonly number[]) =>
+      x < 0 ? Number.NEGATIVE_INFINITY : normal(x, 0, 1) + normal(y, x, 0.2);
+    const found = integrateNested({
+      axes: [axis(1, 1), axis(1, 1)],
+      along: along(half, () => 5),
+    })!;
+    expect(found.logIntegral).toBeCloseTo(Math.log(0.5), 0);
+    expect(found.aside).toBeCloseTo(5, 9);
+    const empty = found.nodes.find(({ at }) => at < 0)!;
+    expect(empty).toMatchObject({ log: Number.NEGATIVE_INFINITY, aside: 0, inner: null });
+  });
+
+  test('lines beside one another guess from each other: a long ridge takes few looks', () => {
+    let looks = 0;
+    const ridge = ([x = 0, y = 0]: readonly number[]) => {
+      looks += 1;
+      return normal(x, 0, 4) + normal(y, 10 * x, 0.1);
+    };
+    const wide = { ...axis(0, 4), low: -500, high: 500 };
+    const found = integrateNested({
+      axes: [wide, { ...axis(0, 1), low: -500, high: 500 }],
+      along: along(ridge),
+    })!;
+    expect(found.logIntegral).toBeCloseTo(0, 0);
+    expect(looks / found.nodes.length).toBeLessThan(60);
+  });
+});
+
 /** All places of all lines. */
 function placesOf({ nodes }: NestedLine): number[] {
   return nodes.flatMap(({ at, inner }) => (inner === null ? [at] : placesOf(inner)));

@@ -48,3 +48,46 @@ test('keeps about to its evaluations, and stops on level ground', () => {
   );
   expect(calls).toBe(2);
 });
+
+test('begins at the start and a step from it along each axis', () => {
+  const asked: (readonly number[])[] = [];
+  const height = (point: readonly number[]) => {
+    asked.push(point);
+    return 0;
+  };
+  climbSimplex(height, [1, 2], [3, -4], { evaluations: 50, level: 0.1 });
+  expect(asked.toSorted()).toEqual([
+    [1, -2],
+    [1, 2],
+    [4, 2],
+  ]);
+});
+
+test.each([
+  [0, 0],
+  [0.001, 0.005],
+  [0.006, 0.001],
+])('draws in to a narrow summit beside the start: %f, %f', (x, y) => {
+  const cone = ([a = 0, b = 0]: readonly number[]) => Math.max(0, 1 - 100 * Math.hypot(a - 0.003, b - 0.003));
+  const { point, height } = climbSimplex(cone, [x, y], [1, 1], end);
+  expect(height).toBeGreaterThan(0.999);
+  expect(point[0]).toBeCloseTo(0.003, 4);
+  expect(point[1]).toBeCloseTo(0.003, 4);
+});
+
+test('draws in towards the best corner, not past it', () => {
+  const asked: number[] = [];
+  const spike = ([x = 0]: readonly number[]) => {
+    asked.push(x);
+    return x === 2 ? 1 : 0;
+  };
+  climbSimplex(spike, [2], [8], { evaluations: 5, level: 0.1 });
+  // Two corners, the reflection, half-way back, and the corner drawn in.
+  expect(asked).toEqual([10, 2, -6, 6, 6]);
+});
+
+test('is on top of a round hill after a few dozen evaluations', () => {
+  const hill = (point: readonly number[]) => -point.reduce((sum, part) => sum + (part - 5) ** 2, 0);
+  const { height } = climbSimplex(hill, [0, 0], [1, 1], { evaluations: 60, level: 0 });
+  expect(height).toBeGreaterThan(-1e-3);
+});

@@ -55,3 +55,65 @@ describe('smooth curves', () => {
     expect(high).toBeLessThan(5.5);
   });
 });
+
+describe('the grid', () => {
+  const gridOf = (places: readonly number[]) =>
+    smoothCurves({ x: places, y: places, variances: [places.map(() => 1)] }, 1, randomSource('grid')).grid;
+
+  test('holds the places that were measured, and others evenly between them', () => {
+    const grid = gridOf([0, 12, 36]);
+    expect(grid).toHaveLength(25);
+    expect(grid.slice(0, 13)).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]);
+    expect(grid.slice(12)).toEqual([12, 14, 16, 18, 20, 22, 24, 26, 28, 30, 32, 34, 36]);
+    expect(gridOf([0, 24])).toEqual(Array.from({ length: 25 }, (_, at) => at));
+  });
+
+  test('of many places is these', () => {
+    const many = Array.from({ length: 30 }, (_, at) => at * 2);
+    expect(gridOf(many)).toEqual(many);
+  });
+});
+
+describe('curves', () => {
+  const y = [20, 24, 29, 30, 27, 23];
+  const curves = (values: readonly number[], variance: number, count: number) =>
+    smoothCurves({ x, y: values, variances: [x.map(() => variance)] }, count, randomSource('curves'));
+
+  test('in other units are the same curves', () => {
+    const plain = curves(y, 0.04, 300);
+    const other = curves(
+      y.map((value) => 32 + 1.8 * value),
+      0.04 * 1.8 ** 2,
+      300,
+    );
+    expect(other.values).toHaveLength(300 * plain.grid.length);
+    for (const [place, value] of plain.values.entries()) {
+      expect(other.values[place]).toBeCloseTo(32 + 1.8 * value, 6);
+    }
+  });
+
+  test.each([1, 119, 121, 250])('%f of them all pass near what was measured', (count) => {
+    const { grid, values } = curves(y, 1e-6, count);
+    for (let row = 0; row < count; row++) {
+      for (const [index, place] of x.entries()) {
+        const value = values[row * grid.length + grid.indexOf(place)]!;
+        expect(Math.abs(value - y[index]!)).toBeLessThan(0.1);
+      }
+    }
+  });
+
+  test('of one group differ from each other by the uncertainty, and keep apart as they go', () => {
+    const { grid, values } = curves(y, 0.25, 120);
+    const at = (place: number) => Array.from({ length: 120 }, (_, row) => values[row * grid.length + place]!);
+    const deviation = (list: readonly number[]) => {
+      const middle = list.reduce((sum, value) => sum + value, 0) / list.length;
+      return Math.sqrt(list.reduce((sum, value) => sum + (value - middle) ** 2, 0) / list.length);
+    };
+    for (let place = 1; place < grid.length; place++) {
+      const [before, here] = [at(place - 1), at(place)];
+      expect(deviation(here)).toBeGreaterThan(0.15);
+      expect(deviation(here)).toBeLessThan(1);
+      expect(deviation(here.map((value, row) => value - before[row]!))).toBeLessThan(0.6 * deviation(here));
+    }
+  });
+});
