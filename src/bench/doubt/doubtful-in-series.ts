@@ -7,6 +7,8 @@ import { chanceOf, isUnlikely } from './unlikely.ts';
 export interface SeriesCourse {
   /** How the readings go with the setting, where that is known. */
   readonly course: 'falling' | 'rising' | 'any';
+  /** The same for the readings between others; that of all unless given. */
+  readonly inside?: SeriesCourse['course'];
   /** How a reading may scatter, given the steps without the judged one. */
   readonly scatterAt: (level: number, others: readonly StepOfOthers[]) => readonly PossibleScatter[];
   /** Step of the display at a level. */
@@ -157,7 +159,7 @@ function corridor(
   x: number,
   besides: readonly Step[],
   place: number,
-  { course, endsWithin = {} }: SeriesCourse,
+  { course, inside = course, endsWithin = {} }: SeriesCourse,
 ): Corridor {
   const [before, after] = [besides[place - 1], besides[place]];
   const [farBefore, farAfter] = [besides[place - 2], besides[place + 1]];
@@ -171,7 +173,7 @@ function corridor(
     (each) => each ?? [],
   );
   const all = [...between, ...slopes];
-  if (course === 'any') return { low: Math.min(...all), high: Math.max(...all) };
+  if (inside === 'any') return { low: Math.min(...all), high: Math.max(...all) };
   return { low: Math.min(...between), high: Math.max(...between) };
 }
 

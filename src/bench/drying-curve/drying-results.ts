@@ -140,7 +140,7 @@ function courseWarnings(
       : []),
     ...(twoStages > told
       ? [
-          'The spool dries in two stages, a fast one and a slow one, and the interval allows for that: go on weighing well past the drying time, since water that comes out more slowly still would not show.',
+          'The spool dries in two stages, fast and slow, and the interval allows for that: go on weighing well past the drying time, since water that comes out more slowly still would not show.',
         ]
       : []),
     ...(lateStart > told

@@ -120,7 +120,7 @@ function massRises(start: number, end: number): BenchProblem {
     code: 'massRises',
     message: `what comes out rises with the flow, from ${percent(start)} of the fed mass at the lowest steps to ${percent(end)} at the highest, so this ladder shows no limit`,
     found: percent(end),
-    help: 'let the hot end and the scale warm up, zero the scale before each piece, mark the fed length anew, and run the ladder again; a last piece at the lowest flow tells whether the scale or the feed has drifted',
+    help: 'let hot end and scale warm up, zero the scale before each piece, mark the fed length anew, and run the ladder again; a last piece at the lowest flow tells whether scale or feed drifted',
   };
 }
 

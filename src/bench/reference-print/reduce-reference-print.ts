@@ -126,6 +126,6 @@ function disagreement(series: Series): string[] {
   const percent = (share: number) => `${formatNumber(100 * share, { significantDigits: 2 })} %`;
   const what = quantity === 'printTime' ? 'times' : 'masses';
   return [
-    `The print ${what} range from ${least} to ${most}: they scatter by ${percent(standardDeviation / mean)}, and prints of one job usually by ${percent(usual)}. The interval is widened for it; find what differed (a pause, other settings, a fault in feeding) and print the job again.`,
+    `The print ${what} range from ${least} to ${most}: they scatter by ${percent(standardDeviation / mean)}, and prints of one job usually by ${percent(usual)}. The interval is widened for it; find what differed (a pause, a setting, a feeding fault) and print again.`,
   ];
 }

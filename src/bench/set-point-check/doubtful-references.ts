@@ -32,8 +32,8 @@ export function doubtfulReferences(observations: Observations, run: SetPointChec
             ...{ resolution, least: least[scale.name] },
           })
         : doubtfulInSeries(own, {
-            // A chamber goes to its value and stays there.
-            course: (own.at(-1)?.y ?? 0) < (own[0]?.y ?? 0) ? 'falling' : 'rising',
+            course: 'any',
+            inside: courseOf(own),
             scatterAt: (_, others) => [scatterBeside(others, usual[scale.name])],
             resolutionAt: () => resolution,
             least: least[scale.name],
@@ -41,6 +41,12 @@ export function doubtfulReferences(observations: Observations, run: SetPointChec
           });
     return plainDoubts(scale.reference, found);
   });
+}
+
+/** A chamber goes to its value and stays there: whether more of its readings lie above the one before or below it. */
+function courseOf(readings: readonly ScaledReading[]): 'falling' | 'rising' {
+  const turns = readings.map(({ y }, index) => Math.sign(y - (readings[index - 1]?.y ?? y)));
+  return turns.reduce((sum, turn) => sum + turn, 0) < 0 ? 'falling' : 'rising';
 }
 
 /** How a reading scatters, from what is usual and from how far the others waver; two of their bends tell as much as one. */

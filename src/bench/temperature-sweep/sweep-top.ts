@@ -24,7 +24,7 @@ export function topWarnings(
   const dip = dipBetween(curves, level, graded === null ? dips.measured : dips.graded);
   if (dip !== null) {
     return [
-      `The readings have two peaks with a dip near ${shown(dip)} between them. The window is that around the higher one, and reaches across the dip only as far as it is shallow: add specimens there, and look for what changes, such as cooling or moisture.`,
+      `The readings have two peaks with a dip near ${shown(dip)} between them. The window is that around the higher one, and reaches across the dip only as far as it is shallow: add specimens there, and look for what changes (cooling, moisture).`,
     ];
   }
   return graded === null ? flatWarnings(curves, level) : faultlessWarnings(graded);

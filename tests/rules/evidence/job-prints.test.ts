@@ -51,6 +51,11 @@ testCases({
       ],
     },
     {
+      slip: 'a lost digit of a setting, and not the path that would explain the time of this one print, too',
+      edits: [print({ infill: '13 mm/s' })],
+      found: [`warning consistency/print-time ${file} | infill: {speed: »13 mm/s, acceleration: 8200 mm/s2}`],
+    },
+    {
       slip: 'a time that no single setting explains',
       edits: [print({ rows: ['[36.1, 9.8]', '[36.2, 9.9]'] })],
       found: [`warning consistency/print-time ${file} | »observations:`],

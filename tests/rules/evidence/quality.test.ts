@@ -183,8 +183,8 @@ const slips: readonly Slip[] = [
 
 const nearMisses: readonly NearMiss[] = [
   {
-    nearMiss: 'a scale that is just fine enough',
-    edits: [{ in: cloverTrial, from: 'scale: {resolution: 0.001 g}', to: 'scale: {resolution: 0.004 g}' }],
+    nearMiss: 'a scale that steps by 0.002 g',
+    edits: [{ in: cloverTrial, from: 'scale: {resolution: 0.001 g}', to: 'scale: {resolution: 0.002 g}' }],
   },
   {
     nearMiss: 'a second pass from the lowest flow',
