@@ -69,3 +69,52 @@ test('says when there are too few observations or one column repeats another', (
   );
   expect(repeated).toMatchObject({ ok: false, error: { code: 'dependentColumns' } });
 });
+
+test('as many observations as coefficients are met, and tell nothing of their scatter', () => {
+  const fit = leastSquares(
+    [
+      [1, 0],
+      [1, 2],
+    ],
+    [3, 7],
+  );
+  if (!fit.ok) throw new Error(fit.error.message);
+  expect(fit.value.degreesOfFreedom).toBe(0);
+  expect(fit.value.coefficients[0]).toBeCloseTo(3, 12);
+  expect(fit.value.coefficients[1]).toBeCloseTo(2, 12);
+});
+
+test('says in words what it lacks, and what to do', () => {
+  expect(leastSquares([[1, 2]], [5])).toMatchObject({
+    error: {
+      message: '1 observations do not determine 2 coefficients',
+      help: 'Add observations, or take columns away.',
+    },
+  });
+  const twice = [1, 2, 3].map((x) => [x, 2 * x]);
+  expect(leastSquares(twice, [1, 2, 3])).toMatchObject({
+    error: {
+      message: 'The columns of the design depend on each other',
+      help: 'Take one of them away, or vary what it stands for.',
+    },
+  });
+});
+
+test('a line through the origin is compared with no line at all, one with a constant with the mean', () => {
+  const [x, y] = [
+    [1, 2, 3],
+    [1, 2, 4],
+  ];
+  const through = leastSquares(
+    x.map((each) => [each]),
+    y,
+  );
+  const free = leastSquares(
+    x.map((each) => [1, each]),
+    y,
+  );
+  if (!through.ok || !free.ok) throw new Error('no fit');
+  // Sum of squares 21, of which 17^2/14 is explained; about the mean 14/3, of which 4.5.
+  expect(through.value.rSquared).toBeCloseTo(17 ** 2 / 14 / 21, 12);
+  expect(free.value.rSquared).toBeCloseTo(4.5 / (14 / 3), 12);
+});
