@@ -4,7 +4,7 @@ import { modelledPrintTime } from '../../bench/reference-print/modelled-print.ts
 import type { Trial } from '../../registry/generated/documents.ts';
 import type { Blame, Hit } from '../../registry/hit.ts';
 import { shown } from '../../units/wording.ts';
-import { alike } from '../engine/examples.ts';
+import { alike, prints } from '../engine/examples.ts';
 import { meantFigure } from '../engine/meant-figure.ts';
 import type { ProfileRule, RuleContext } from '../engine/rule.ts';
 
@@ -26,19 +26,7 @@ export const rule: ProfileRule<'trial'> = {
   example: alike(
     'trial',
     { bad: '22', good: '16' },
-    (minutes) => `
-id: wren-hook-print
-method: referencePrint
-job: hook
-settings:
-  outerContour: {speed: 100 mm/s, acceleration: 5000 mm/s2}
-  infill: {speed: 130 mm/s, acceleration: 8200 mm/s2}
-  travel: {speed: 430 mm/s, acceleration: 8200 mm/s2}
-observations:
-  columns: {printTime: min, mass: g}
-  rows:
-    - [${minutes}.1, 9.6]
-    - [${minutes}.2, 9.7]`,
+    (minutes) => prints(`${minutes}.1, 9.6`, `${minutes}.2, 9.7`),
     { copied: true },
   ),
   *check(profile, { registry, reduce }) {

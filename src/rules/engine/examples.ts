@@ -141,3 +141,18 @@ export function acknowledging(ruleAndFinding: string, until = '2027-01-31'): str
 acknowledged:
   - {rule: ${ruleAndFinding}, reason: The heater is worn, until: '${until}'}`;
 }
+
+/** Reference prints of the sample job, minutes and grams each, as a trial of their own. */
+export function prints(...rows: readonly string[]): string {
+  return `
+id: wren-hook-print
+method: referencePrint
+job: hook
+settings:
+  outerContour: {speed: 100 mm/s, acceleration: 5000 mm/s2}
+  infill: {speed: 130 mm/s, acceleration: 8200 mm/s2}
+  travel: {speed: 430 mm/s, acceleration: 8200 mm/s2}
+observations:
+  columns: {printTime: min, mass: g}
+  rows:${rows.map((row) => `\n    - [${row}]`).join('')}`;
+}

@@ -5,7 +5,7 @@ import { modelledPrintTime } from '../../bench/reference-print/modelled-print.ts
 import { trialIndex } from '../../knowledge/trial-index.ts';
 import type { Job } from '../../registry/generated/documents.ts';
 import type { Profile } from '../../registry/profile.ts';
-import { alike } from '../engine/examples.ts';
+import { alike, prints } from '../engine/examples.ts';
 import { meantFigure } from '../engine/meant-figure.ts';
 import type { ProfileRule, RuleContext } from '../engine/rule.ts';
 
@@ -27,23 +27,9 @@ export const rule: ProfileRule<'job'> = {
     'The time model and the mass balance of `consistency/print-time` and `evidence/print-mass`; the accepted share is common practice, no source.',
   formula:
     'for a figure L of one path, with digits exchanged or another power of ten or unit: |t_model/t_print - 1| <= 0.075 and |m_model/m_print - 1| <= 0.075 in every print, where one of both is above 0.15 in every print as the job stands, and two or more are in all',
-  example: alike(
-    'trial',
-    { bad: '[44.3, 71.1]', good: '[16.1, 9.6]' },
-    (print) => `
-id: wren-hook-print
-method: referencePrint
-job: hook
-settings:
-  outerContour: {speed: 100 mm/s, acceleration: 5000 mm/s2}
-  infill: {speed: 130 mm/s, acceleration: 8200 mm/s2}
-  travel: {speed: 430 mm/s, acceleration: 8200 mm/s2}
-observations:
-  columns: {printTime: min, mass: g}
-  rows:
-    - ${print}`,
-    { copied: true },
-  ),
+  example: alike('trial', { bad: '44.3, 71.1', good: '16.1, 9.6' }, (print) => prints(print), {
+    copied: true,
+  }),
   *check({ id, data }, context) {
     const prints = printsOf(id, context);
     const all = prints.flat();

@@ -1,7 +1,7 @@
 import { resultOf } from '../../bench/methods.ts';
 import { modelledPrintMass } from '../../bench/reference-print/modelled-mass.ts';
 import { shown } from '../../units/wording.ts';
-import { alike } from '../engine/examples.ts';
+import { alike, prints } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Of the calculated mass: an extruder that is set by eye feeds up to a tenth too much or too little (common practice, no source). */
@@ -21,19 +21,7 @@ export const rule: ProfileRule<'trial'> = {
   example: alike(
     'trial',
     { bad: '19', good: '9' },
-    (grams) => `
-id: wren-hook-print
-method: referencePrint
-job: hook
-settings:
-  outerContour: {speed: 100 mm/s, acceleration: 5000 mm/s2}
-  infill: {speed: 130 mm/s, acceleration: 8200 mm/s2}
-  travel: {speed: 430 mm/s, acceleration: 8200 mm/s2}
-observations:
-  columns: {printTime: min, mass: g}
-  rows:
-    - [16.1, ${grams}.6]
-    - [16.2, ${grams}.7]`,
+    (grams) => prints(`16.1, ${grams}.6`, `16.2, ${grams}.7`),
     { copied: true },
   ),
   *check({ id, data }, { registry, reduce }) {
