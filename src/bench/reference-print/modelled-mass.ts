@@ -30,7 +30,11 @@ export function modelledPrintMass(
   if (trial.method !== 'referencePrint' || trial.settings === undefined) return null;
   if (job === undefined || filament === undefined) return null;
   const { id, polymer } = filament;
-  const density = chooseStatement(filament.density, { filament: id, polymer });
+  const density = chooseStatement(filament.density, {
+    ...{ filament: id, polymer },
+    ...(trial.machine !== undefined && { machine: trial.machine }),
+    ...(trial.nozzle !== undefined && { nozzle: trial.nozzle }),
+  });
   const mass = isFoamed(filament) || density === null ? 0 : jobVolume(job) * density.value;
   return mass > 0 && Number.isFinite(mass) ? mass : null;
 }

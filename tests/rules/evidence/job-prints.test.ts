@@ -1,4 +1,4 @@
-import { type Edit, hook, testCases } from '../edited-sample.ts';
+import { clover, type Edit, hook, testCases } from '../edited-sample.ts';
 
 const file = 'trials/2026/wren-hook.yaml';
 
@@ -73,6 +73,13 @@ testCases({
       ],
     },
     {
+      slip: 'a path that fits neither the others nor any print, once',
+      edits: [print({}), { in: hook, from: 'pathLength: 30 m', to: 'pathLength: 3000 m' }],
+      found: [
+        `warning consistency/paths-apart ${hook} | infill: {pathLength: »3000 m, meanSegment: 20 mm, layerHeight: 0.3 mm, lineWidth: 0.66 mm}`,
+      ],
+    },
+    {
       slip: 'a print whose mass is one of two that disagree, by that alone',
       edits: [print({ rows: ['[16.1, 9.8]', '[16.2, 29.9]'] })],
       found: [`warning evidence/reading-off-trend ${file} | - »[16.1, 9.8]`],
@@ -84,6 +91,17 @@ testCases({
       edits: [
         print({ rows: ['[16.1, 19.8]', '[16.2, 19.9]'] }),
         { in: file, from: settings('130 mm/s'), to: '' },
+      ],
+    },
+    {
+      nearMiss: 'a mass by the density that holds on the machine of the print',
+      edits: [
+        print({ rows: ['[16.1, 11.9]', '[16.2, 11.9]'] }),
+        {
+          in: clover,
+          from: 'nozzleTemperature:',
+          to: '  - {value: 1.31 g/cm3, basis: claimed, source: oakhollow-clover-petg-sheet, at: {machine: plumstead/wren}}\nnozzleTemperature:',
+        },
       ],
     },
     { nearMiss: 'prints as the job gives them', edits: [print({})] },
