@@ -23,3 +23,8 @@ export function shownNumber(value: number): string {
 function formatOf(dimension: Dimension): { unit: string; significantDigits: number } {
   return { unit: dimensionInfo[dimension].usualUnit, significantDigits: digits };
 }
+
+/** A length in mm as jobs write the lengths of their paths: in metres. */
+export function metres(length: number): string {
+  return `${shown(length / 1000, 'length').replace(/ mm$/, '')} m`;
+}

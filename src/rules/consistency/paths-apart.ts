@@ -1,5 +1,5 @@
 import type { Job } from '../../registry/generated/documents.ts';
-import { shown } from '../../units/wording.ts';
+import { metres } from '../../units/wording.ts';
 import { alike } from '../engine/examples.ts';
 import { type Feature, type FeatureRatio, fittingText, unfitFeatures } from '../engine/feature-ratios.ts';
 import type { ProfileRule } from '../engine/rule.ts';
@@ -71,9 +71,4 @@ function lengthsOf({ features }: Job): Partial<Record<Feature, number>> {
   return Object.fromEntries(
     Object.entries(features).map(([feature, { pathLength }]) => [feature, pathLength]),
   );
-}
-
-/** A length in millimetres as jobs write it. */
-function metres(length: number): string {
-  return `${shown(length / 1000, 'length').replace(/ mm$/, '')} m`;
 }

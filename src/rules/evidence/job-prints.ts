@@ -5,6 +5,7 @@ import { modelledPrintTime } from '../../bench/reference-print/modelled-print.ts
 import { trialIndex } from '../../knowledge/trial-index.ts';
 import type { Job } from '../../registry/generated/documents.ts';
 import type { Profile } from '../../registry/profile.ts';
+import { metres } from '../../units/wording.ts';
 import { alike, prints } from '../engine/examples.ts';
 import { meantFigure } from '../engine/meant-figure.ts';
 import type { ProfileRule, RuleContext } from '../engine/rule.ts';
@@ -43,10 +44,11 @@ export const rule: ProfileRule<'job'> = {
       explainedShare,
     );
     if (slip === null) return;
-    const [written, meant] = [lengths.get(slip.key) ?? 0, slip.meant].map((length) => `${length / 1000} m`);
+    const [written, meant] = [lengths.get(slip.key) ?? 0, slip.meant].map(metres);
     yield {
       path: ['features', slip.key, 'pathLength'],
       part: 'value',
+      blames: [{ path: ['features', slip.key, 'pathLength'] }],
       message: `No print of this job fits ${written} for ${slip.key}; with ${meant} all would fit`,
       found: written ?? '',
       allowed: `about ${meant}`,
