@@ -156,6 +156,67 @@ describe('lines that matter less', () => {
   });
 });
 
+describe('where a line is looked at first', () => {
+  test('is on the way that the two nearest lines take, or as on the nearest where those are too close', () => {
+    const way = (x: number) => 10 * x ** 2;
+    const deviation = 0.1;
+    const firsts: { readonly x: number; readonly first: number }[] = [];
+    const bent = (outer: readonly number[]) => {
+      const [x = 0] = outer;
+      let isFirst = true;
+      return (y: number) => {
+        if (isFirst) firsts.push({ x, first: y });
+        isFirst = false;
+        return { at: y, log: normal(x, 3, 0.5) + normal(y, way(x), deviation), aside: 0, inner: null };
+      };
+    };
+    // The guess for the outer coordinate is so narrow that the distances of its nodes change.
+    integrateNested({ axes: [axis(2.6, 0.02), { ...axis(60, 5), low: -500, high: 500 }], along: bent });
+    expect(firsts.length).toBeGreaterThan(12);
+    for (const [index, { x, first }] of firsts.entries()) {
+      const known = firsts.slice(0, index).toSorted((a, b) => Math.abs(a.x - x) - Math.abs(b.x - x));
+      const [one, two] = [known[0]?.x, known[1]?.x];
+      if (one === undefined || two === undefined) continue;
+      const isNear = Math.abs(x - one) <= 2 * Math.abs(one - two);
+      const slope = isNear ? (way(one) - way(two)) / (one - two) : 0;
+      // Means are good to a twentieth of the deviation, and the way goes on to twice the distance of the two.
+      expect(Math.abs(first - (way(one) + slope * (x - one))), `${index}: ${x}`).toBeLessThan(deviation / 4);
+    }
+  });
+
+  test('is as on the nearest line inside of the line beside, before any line is known beside it', () => {
+    const firsts: { readonly y: number; readonly first: number }[] = [];
+    let known = Number.NaN;
+    const inside = (outer: readonly number[]) => {
+      const [x = 0, y = 0] = outer;
+      let isFirst = x !== known;
+      known = x;
+      return (z: number) => {
+        if (isFirst) firsts.push({ y, first: z });
+        isFirst = false;
+        const log = normal(x, 0, 1) + normal(y, 20, 1) + normal(z, 10 * y, 0.1);
+        return { at: z, log, aside: 0, inner: null };
+      };
+    };
+    integrateNested({
+      axes: [axis(0, 1), axis(18, 1), { ...axis(0, 1), low: -900, high: 900 }],
+      along: inside,
+    });
+    const [, ...others] = firsts;
+    expect(others.length).toBeGreaterThan(2);
+    // Lines are 0.8 standard deviations from each other, or closer.
+    for (const { y, first } of others) expect(Math.abs(first - 10 * y)).toBeLessThan(10 * 0.8);
+  });
+});
+
+test('what is known counts for the outermost line, whatever the size of the lines inside', () => {
+  const wide = ([x = 0, y = 0]: readonly number[]) => normal(x, 0, 1) + normal(y, 0, 1e6);
+  const axes = [axis(0, 1), { ...axis(0, 1e6), low: -1e8, high: 1e8 }];
+  const alone = integrateNested({ axes, along: along(wide) })!;
+  const highest = Math.max(...alone.nodes.map(({ log }) => log));
+  expect(integrateNested({ axes, along: along(wide) }, highest)).toEqual(alone);
+});
+
 /** All places of all lines. */
 function placesOf({ nodes }: NestedLine): number[] {
   return nodes.flatMap(({ at, inner }) => (inner === null ? [at] : placesOf(inner)));
