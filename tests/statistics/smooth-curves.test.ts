@@ -44,6 +44,26 @@ describe('smooth curves', () => {
     expect(spread(205)).toBeGreaterThan(3 * spread(210));
   });
 
+  test('spread between two places of a rough curve no further than its readings do', () => {
+    const rough = [10, 20, 10, 20, 10, 20];
+    const [low = 0, high = 0] = at(205, 0.01, [0.025, 0.975], rough).quantiles;
+    // Their standard deviation is 5.
+    expect(high - low).toBeLessThan(3.92 * 5);
+  });
+
+  test('are as certain elsewhere when another place close to the first was measured', () => {
+    const width = (places: readonly number[]) => {
+      const measured = { x: places, y: places.map(parabola), variances: [places.map(() => 0.01)] };
+      const { grid, values } = smoothCurves(measured, 1000, randomSource('twice'));
+      const point = grid.findIndex((each) => each >= 225);
+      const here = sortedDraws(
+        Array.from({ length: 1000 }, (_, draw) => values[draw * grid.length + point]!),
+      );
+      return quantile(here, 0.975) - quantile(here, 0.025);
+    };
+    expect(width([190, 190.1, ...x.slice(1)]) / width(x)).toBeCloseTo(1, 0);
+  });
+
   test('of readings that are all alike stay level', () => {
     const [low = 0, high = 0] = at(
       215,
@@ -90,6 +110,41 @@ describe('curves', () => {
     for (const [place, value] of plain.values.entries()) {
       expect(other.values[place]).toBeCloseTo(32 + 1.8 * value, 6);
     }
+  });
+
+  test('along a place in other units are the same curves', () => {
+    const scaled = (factor: number) =>
+      smoothCurves(
+        { x: x.map((at) => factor * at), y, variances: [x.map(() => 0.04)] },
+        130,
+        randomSource('units'),
+      ).values;
+    const plain = scaled(1);
+    for (const factor of [1e-3, 1e3])
+      for (const [place, value] of scaled(factor).entries()) expect(value).toBeCloseTo(plain[place]!, 6);
+  });
+
+  test('come from either of two states of knowledge alike where the readings favour neither', () => {
+    const symmetric = [20, 24, 25, 25, 24, 20];
+    const [left, right] = [x.map((_, at) => (at < 3 ? 1e-4 : 4)), x.map((_, at) => (at < 3 ? 4 : 1e-4))];
+    const { grid, values } = smoothCurves(
+      { x, y: symmetric, variances: [left, right] },
+      6000,
+      randomSource('states'),
+    );
+    let passing = 0;
+    for (let start = 0; start < values.length; start += grid.length)
+      if (Math.abs(values[start]! - 20) < 0.05) passing += 1;
+    // Curves come in groups of 120, and one of the other state passes that near by chance now and then.
+    expect(Math.abs(passing / 6000 - 0.5)).toBeLessThan(0.1);
+  });
+
+  test('through many places that are known exactly pass through all of them', () => {
+    const places = Array.from({ length: 150 }, (_, at) => at);
+    const exact = places.map((at) => Math.sin(at / 20));
+    const known = { x: places, y: exact, variances: [places.map(() => 0)] };
+    for (const [place, value] of smoothCurves(known, 1, randomSource('exact')).values.entries())
+      expect(value).toBeCloseTo(exact[place]!, 2);
   });
 
   test.each([1, 119, 121, 250])('%f of them all pass near what was measured', (count) => {
