@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { climbSimplex } from '../../src/statistics/simplex-climb.ts';
 
 const end = { evaluations: 400, level: 1e-9 };
@@ -47,6 +47,48 @@ test('keeps about to its evaluations, and stops on level ground', () => {
     { evaluations: 30, level: 0.1 },
   );
   expect(calls).toBe(2);
+});
+
+test('a level of 0 is never reached: it goes on over a plain until its evaluations are used up', () => {
+  let calls = 0;
+  const plain = () => {
+    calls += 1;
+    return 7;
+  };
+  climbSimplex(plain, [0], [1], { evaluations: 30, level: 0 });
+  expect(calls).toBeGreaterThanOrEqual(30);
+});
+
+test('is not level while any corner is lower than the best two', () => {
+  const roof = ([x = 0]: readonly number[]) => -((x - 3) ** 2);
+  const { point, height } = climbSimplex(roof, [2, 0], [-1, 1], end);
+  expect(height).toBeCloseTo(0, 6);
+  expect(point[0]).toBeCloseTo(3, 3);
+});
+
+/** Corners are at 0 and 1 with the heights 0 and 3; the places that are asked after them, by the rules of Nelder and Mead. */
+describe('moves', () => {
+  test.each([
+    [
+      'a reflection above the best is stretched, and the higher of the two is kept',
+      { 2: 4, 3: 5 },
+      [2, 3, 5],
+    ],
+    ['a stretch that is no higher than the reflection is not kept', { 2: 4, 3: 4 }, [2, 3, 3]],
+    ['a reflection that is just as high as the best is not stretched', { 2: 3, 1.5: 3.5 }, [2, 1.5]],
+    ['a reflection above the worst is drawn in on its own side', { 2: 1, 1.5: 2 }, [2, 1.5, 0.5]],
+    ['one that is no higher than the worst, on the side of the worst', { 2: 0, 0.5: 2 }, [2, 0.5, 1.5]],
+    ['what is drawn in and no higher than the reflection is not kept', { 2: 2, 1.5: 1 }, [2, 1.5, 0.5]],
+  ])('%s', (_, heights: Readonly<Record<number, number>>, places) => {
+    const known: Readonly<Record<number, number>> = { 0: 0, 1: 3, ...heights };
+    const asked: number[] = [];
+    const height = ([x = 0]: readonly number[]) => {
+      asked.push(x);
+      return known[x] ?? 0;
+    };
+    climbSimplex(height, [0], [1], { evaluations: 12, level: 0.1 });
+    expect(asked.slice(2, 2 + places.length)).toEqual(places);
+  });
 });
 
 test('begins at the start and a step from it along each axis', () => {
