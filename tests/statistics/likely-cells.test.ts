@@ -110,9 +110,17 @@ describe('cutting', () => {
     expect(scaled.logMean - plain.logMean).toBeCloseTo(factor, 6);
   });
 
-  test('keeps to a bounded number of cells', () => {
-    const ridge = ([x = 0, y = 0]: Float64Array) => -((x - y) ** 2) / 2e-12;
-    expect(cut(ridge, [unit(30), unit(30)]).logDensities.length).toBeLessThanOrEqual(900);
+  test('keeps the 64 likeliest cells, and cuts each into two along every axis', () => {
+    // A floor that is out of reach ends the search after one cut, since a gentle slope rises little from cell to cell.
+    const slope = ([x = 0]: Float64Array) => 100 * x;
+    expect(cut(slope, [unit(100)], 1e6)).toMatchObject({ looks: 100 + 128, size: Float64Array.of(1 / 200) });
+    const ridge = ([x = 0, y = 0]: Float64Array) => 1000 * x - (x - y) ** 2 / 2e-12;
+    expect(cut(ridge, [unit(30), unit(30)]).logDensities.length).toBeLessThanOrEqual(64 * 4);
+  });
+
+  test('of a needle end after 14 rounds', () => {
+    const needle = ([x = 0]: Float64Array) => -1e12 * Math.abs(x - 1 / 3);
+    expect(cut(needle, [unit(8)]).size).toEqual(Float64Array.of(1 / 8 / 2 ** 14));
   });
 
   test('stops early where the density stays below a floor', () => {
