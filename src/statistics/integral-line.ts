@@ -70,6 +70,9 @@ function ahead({ nodes }: March<LineNode>, { center, spread }: LineGuess): LineG
   return { center: nodes.find(({ log }) => log === best)?.at ?? center, spread: 2 * spread };
 }
 
+/** In place of a neighbour that is missing: what is not a number bends nowhere. */
+const nowhere: LineNode = { at: Number.NaN, log: Number.NaN, aside: Number.NaN };
+
 /** The normal density through the best node and its neighbours; null where they do not bend downwards. */
 function parabola(nodes: readonly LineNode[]): LineGuess | null {
   const best = highest(nodes);
@@ -80,8 +83,7 @@ function parabola(nodes: readonly LineNode[]): LineGuess | null {
       nodes.findIndex(({ log }) => log === best),
     ),
   );
-  const [before, here, after] = [nodes[place - 1], nodes[place], nodes[place + 1]];
-  if (before === undefined || here === undefined || after === undefined) return null;
+  const [before = nowhere, here = nowhere, after = nowhere] = nodes.slice(place - 1, place + 2);
   const left = (here.log - before.log) / (here.at - before.at);
   const right = (after.log - here.log) / (after.at - here.at);
   const bend = (2 * (right - left)) / (after.at - before.at);
@@ -155,19 +157,16 @@ function bisected<Node extends LineNode>(
   for (let round = 0; round < bisections; round++) {
     const before = finer;
     const floor = highest(before) - peak;
-    if (!before.some((node, index) => isSteep(before[index - 1], node, floor, cliff))) return before;
+    if (!before.some((node, index) => isSteep(before[index - 1] ?? node, node, floor, cliff))) return before;
     finer = before.flatMap((node, index) => {
-      const other = before[index - 1];
-      return other !== undefined && isSteep(other, node, floor, cliff)
-        ? [nodeAt((other.at + node.at) / 2), node]
-        : [node];
+      const other = before[index - 1] ?? node;
+      return isSteep(other, node, floor, cliff) ? [nodeAt((other.at + node.at) / 2), node] : [node];
     });
   }
   return finer;
 }
 
-function isSteep(one: LineNode | undefined, other: LineNode, floor: number, cliff: number): boolean {
-  if (one === undefined) return false;
+function isSteep(one: LineNode, other: LineNode, floor: number, cliff: number): boolean {
   return (one.log > floor || other.log > floor) && Math.abs(one.log - other.log) > cliff;
 }
 

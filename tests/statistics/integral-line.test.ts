@@ -67,6 +67,37 @@ describe('guesses', () => {
     }
   });
 
+  test('it makes no difference where the axis has its 0', () => {
+    // A ridge that is straight far out and round on top, whose bend misleads from afar.
+    const hyperbola = (x: number) => -Math.sqrt(1 + x ** 2);
+    for (const center of [-300, -20, 0.5, 80]) {
+      const plain = integrated(hyperbola, { center });
+      const moved = integrated((x) => hyperbola(x - 1024), { center: center + 1024, low: -4096, high: 4096 });
+      expect(moved.looks).toBe(plain.looks);
+      expect(moved.line!.logIntegral).toBeCloseTo(plain.line!.logIntegral, 9);
+      expect(moved.line!.mean - 1024).toBeCloseTo(plain.line!.mean, 9);
+      expect(moved.line!.spread).toBeCloseTo(plain.line!.spread, 9);
+    }
+  });
+
+  test('a peak that is narrower than anything that was guessed is summed as well as a dozen attempts can', () => {
+    const { line, looks } = integrated((x) => -1e12 * Math.abs(x - 0.01));
+    expect(line!.mean).toBeCloseTo(0.01, 3);
+    expect(looks).toBeLessThan(12 * 20);
+  });
+
+  test.each([1, -1])('a slope that grows steeper is followed from the best place so far: side %i', (side) => {
+    const asked: number[] = [];
+    const steeper = (x: number) => {
+      asked.push(x);
+      return 0.01 * x ** 2;
+    };
+    integrated(steeper, { center: 100 * side });
+    const again = asked.findIndex((place, index) => asked.indexOf(place) < index);
+    expect(again).toBeGreaterThan(1);
+    expect(side * asked[again]!).toBe(Math.max(...asked.slice(0, again).map((place) => side * place)));
+  });
+
   test('a density that climbs without an end has no integral', () => {
     expect(integrated((x) => x, { low: nothing, high: Number.POSITIVE_INFINITY }).line).toBeNull();
   });
