@@ -31,9 +31,17 @@ export function climbSimplex(
     visit(start.map((part, other) => (other === axis ? part + step : part))),
   );
   let corners = highestFirst([visit(start), ...beside]);
-  const isLevel = () => (corners[0]?.height ?? 0) - (corners.at(-1)?.height ?? 0) < level;
-  while (left > 0 && !isLevel()) corners = highestFirst(moved(corners, visit));
-  return corners[0] ?? { point: start, height: Number.NEGATIVE_INFINITY };
+  while (left > 0 && !isLevel(corners, level)) corners = highestFirst(moved(corners, visit));
+  const [best = nowhere] = corners;
+  return best;
+}
+
+/** In place of a corner that is missing; a simplex has at least its start. */
+const nowhere: Summit = { point: [], height: Number.NEGATIVE_INFINITY };
+
+function isLevel(corners: readonly Summit[], level: number): boolean {
+  const [best = nowhere, worst = nowhere] = [corners[0], corners.at(-1)];
+  return best.height - worst.height < level;
 }
 
 function highestFirst(corners: readonly Summit[]): Summit[] {
@@ -43,8 +51,7 @@ function highestFirst(corners: readonly Summit[]): Summit[] {
 /** The corners after the lowest one was reflected, stretched or drawn in. */
 function moved(corners: readonly Summit[], visit: (point: readonly number[]) => Summit): readonly Summit[] {
   const others = corners.slice(0, -1);
-  const [best, worst, second] = [corners[0], corners.at(-1), corners.at(-2)];
-  if (best === undefined || worst === undefined || second === undefined) return corners;
+  const [best = nowhere, worst = nowhere, second = nowhere] = [corners[0], corners.at(-1), corners.at(-2)];
   const middle = worst.point.map(
     (_, axis) => others.reduce((sum, { point }) => sum + (point[axis] ?? 0), 0) / others.length,
   );

@@ -78,7 +78,7 @@ describe('moves', () => {
     ['a reflection that is just as high as the best is not stretched', { 2: 3, 1.5: 3.5 }, [2, 1.5]],
     ['a reflection above the worst is drawn in on its own side', { 2: 1, 1.5: 2 }, [2, 1.5, 0.5]],
     ['one that is no higher than the worst, on the side of the worst', { 2: 0, 0.5: 2 }, [2, 0.5, 1.5]],
-    ['what is drawn in and no higher than the reflection is not kept', { 2: 2, 1.5: 1 }, [2, 1.5, 0.5]],
+    ['what is drawn in and no higher than the reflection is not kept', { 2: 2, 1.5: 1 }, [2, 1.5, 0.5, 1.5]],
   ])('%s', (_, heights: Readonly<Record<number, number>>, places) => {
     const known: Readonly<Record<number, number>> = { 0: 0, 1: 3, ...heights };
     const asked: number[] = [];
@@ -89,6 +89,10 @@ describe('moves', () => {
     climbSimplex(height, [0], [1], { evaluations: 12, level: 0.1 });
     expect(asked.slice(2, 2 + places.length)).toEqual(places);
   });
+});
+
+test('without an axis stays at its start', () => {
+  expect(climbSimplex(() => 3, [], [], { evaluations: 10, level: 0 })).toEqual({ point: [], height: 3 });
 });
 
 test('begins at the start and a step from it along each axis', () => {
