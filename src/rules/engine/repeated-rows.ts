@@ -19,6 +19,10 @@ export const leastRepeated = {
   figures: Math.log10(500),
   /** The same where every other setting stands equally often, more than once: 200 steps. */
   figuresAmongEquals: Math.log10(200),
+  /** Settings that stand equally often beside one that stands once more: that layout tells by itself. */
+  equals: 4,
+  /** Of fewer steps a third reading decides between two others that differ, and is one of them: ten steps. */
+  figuresOfThird: 1,
   /** Rows that are the same as others one after the other, and telling figures in them. */
   rows: 3,
   block: 2.5,
@@ -43,7 +47,9 @@ function repeatedStretches(rows: readonly ToldRow[]): readonly RepeatedRows[] {
     if (at >= told) {
       const block = stretchAt(rows, at, lastOf.get(all), (row) => row.all);
       const readings = stretchAt(rows, at, lastRead.get(read), (row) => row.read);
-      const repeated = isNoChance(block, counts) ? block : isNoChance(readings, counts) ? readings : null;
+      const isRepeated =
+        isNoChance(block, counts) || isOneMore(block, rows, counts) || isOnlyWayBack(block, rows);
+      const repeated = isRepeated ? block : isNoChance(readings, counts) ? readings : null;
       if (repeated !== null) found.push(repeated);
       told = at + (repeated?.rows.length ?? 0);
     }
@@ -108,4 +114,31 @@ function standOut(rows: readonly ToldRow[], counts: ReadonlyMap<string, number>)
     before: (counts.get(set) ?? 0) - count,
   }));
   return own.some(({ all }) => all > usual) && own.every(({ before }) => before <= usual);
+}
+
+/** Whether a row is one more of a setting where all other settings stand equally often, more than once. */
+function isOneMore(
+  { rows, isBeside }: RepeatedRows,
+  all: readonly ToldRow[],
+  counts: ReadonlyMap<string, number>,
+): boolean {
+  const [row, more] = rows;
+  if (row === undefined || more !== undefined || !isBeside) return false;
+  const usual = (counts.get(row.set) ?? 0) - 1;
+  if (usual < 2 || counts.size <= leastRepeated.equals) return false;
+  const isEven = [...counts].every(([set, count]) => set === row.set || count === usual);
+  const mayDecide = row.figures < leastRepeated.figuresOfThird;
+  return isEven && (!mayDecide || all.every((each) => each.set !== row.set || each.all === row.all));
+}
+
+/** Whether rows that stand right below those that they repeat are all that keeps the settings of a sheet from being in order. */
+function isOnlyWayBack({ rows, isBeside }: RepeatedRows, all: readonly ToldRow[]): boolean {
+  // What goes on to the end may be another pass.
+  if (!isBeside || rows.length < 2 || rows.at(-1) === all.at(-1)) return false;
+  return isInOrder(all.filter((row) => !rows.includes(row))) && !isInOrder(all);
+}
+
+function isInOrder(rows: readonly ToldRow[]): boolean {
+  const turns = rows.slice(1).map(({ level }, index) => Math.sign(level - (rows[index]?.level ?? level)));
+  return turns.every((turn) => turn >= 0) || turns.every((turn) => turn <= 0);
 }

@@ -1,4 +1,31 @@
-import { cloverTrial, type NearMiss, type Slip, testCases } from '../edited-sample.ts';
+import { cloverTrial, type Edit, type NearMiss, type Slip, testCases } from '../edited-sample.ts';
+
+const bridges = 'trials/2026/wren-clover-bridges.yaml';
+
+/** Bridges at several speeds, each printed twice, as far as nothing else is given. */
+const graded = [
+  ...['20, 5', '20, 5', '30, 5', '30, 5', '40, 4', '40, 4', '50, 3', '50, 4'],
+  ...['60, 3', '60, 3', '70, 2', '70, 1', '80, 1', '80, 1'],
+];
+
+const bridgeLadder = (rows: readonly string[]): Edit => ({
+  write: bridges,
+  text: `kind: trial
+id: wren-clover-bridges
+method: settingLadder
+origin: simulated
+date: '2026-02-14'
+machine: plumstead/wren
+nozzle: hs-0.4
+filament: oakhollow/clover-petg
+conditions: {nozzleTemperature: 245 Cel, bedTemperature: 75 Cel, ambientTemperature: 22 Cel, fan: 40 %}
+acceptedGrade: 4
+observations:
+  columns: {bridgeSpeed: mm/s, grade: '{count}'}
+  rows:
+${rows.map((row) => `    - [${row}]\n`).join('')}notice: Invented for the tests of the project.
+`,
+});
 
 const below = '    - [24, 400, 1.040]';
 
@@ -30,6 +57,16 @@ const slips: readonly Slip[] = [
     ],
     found: [`warning evidence/repeated-rows ${cloverTrial} | - »[14, 400, 1.225]`],
   },
+  {
+    slip: 'a grade that is told once more, where every other speed has two',
+    edits: [bridgeLadder(graded.toSpliced(4, 0, '40, 4'))],
+    found: [`warning evidence/repeated-rows ${bridges} | - »[40, 4]`],
+  },
+  {
+    slip: 'two rows that are pasted over the two below, so that the speed falls back',
+    edits: [bridgeLadder(graded.toSpliced(7, 2, '40, 4', '50, 3'))],
+    found: [`warning evidence/repeated-rows ${bridges} | - »[40, 4]`],
+  },
 ];
 
 const nearMisses: readonly NearMiss[] = [
@@ -40,6 +77,24 @@ const nearMisses: readonly NearMiss[] = [
   {
     nearMiss: 'a third piece of a flow that weighs something else',
     edits: [{ in: cloverTrial, below, add: '    - [24, 400, 1.043]' }],
+  },
+  { nearMiss: 'two grades of each speed', edits: [bridgeLadder(graded)] },
+  {
+    nearMiss: 'a third grade that decides between two others',
+    edits: [bridgeLadder(graded.toSpliced(8, 0, '50, 4'))],
+  },
+  {
+    nearMiss: 'third grades at both speeds about the limit',
+    edits: [bridgeLadder(graded.toSpliced(6, 0, '40, 4').toSpliced(9, 0, '50, 4'))],
+  },
+  {
+    nearMiss: 'a second pass that differs in one grade',
+    edits: [
+      bridgeLadder([
+        ...graded.filter((_, index) => index % 2 === 0),
+        ...graded.filter((_, index) => index % 2 === 1),
+      ]),
+    ],
   },
 ];
 
