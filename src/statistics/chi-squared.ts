@@ -10,7 +10,6 @@ const precision = 1e-15;
 export function chiSquaredTail(value: number, degreesOfFreedom: number): number {
   const [a, x] = [degreesOfFreedom / 2, value / 2];
   if (!(value >= 0 && Number.isInteger(degreesOfFreedom) && degreesOfFreedom >= 1)) return Number.NaN;
-  if (x === 0) return 1;
   const front = Math.exp(-x + a * Math.log(x) - logGammaOfHalves(degreesOfFreedom));
   return x < a + 1 ? 1 - front * lowerSeries(a, x) : front * upperFraction(a, x);
 }
@@ -24,7 +23,6 @@ export function chiSquaredQuantile(probability: number, degreesOfFreedom: number
   while (chiSquaredTail(high, degreesOfFreedom) > 1 - probability) high *= 2;
   while (high - low > 1e-13 * high) {
     const middle = (low + high) / 2;
-    if (middle === low || middle === high) break;
     if (chiSquaredTail(middle, degreesOfFreedom) > 1 - probability) low = middle;
     else high = middle;
   }

@@ -13,7 +13,6 @@ export function studentTQuantile(probability: number, degreesOfFreedom: number):
   while (studentTDistribution(high, degreesOfFreedom) < probability) high *= 2;
   while (high - low > 1e-13 * high) {
     const middle = (low + high) / 2;
-    if (middle === low || middle === high) break;
     if (studentTDistribution(middle, degreesOfFreedom) < probability) low = middle;
     else high = middle;
   }
@@ -36,7 +35,6 @@ export function studentTDistribution(t: number, degreesOfFreedom: number): numbe
 
 /** The regularised incomplete beta function I_x(a, b), one of a and b being 1/2, by DLMF 8.17.22 and 8.17.4. */
 function incompleteBeta(x: number, a: number, b: number): number {
-  if (x <= 0) return 0;
   if (x > (a + 1) / (a + b + 2)) return 1 - incompleteBeta(1 - x, b, a);
   const front = Math.exp(a * Math.log(x) + b * Math.log1p(-x)) / betaOfHalf(a === 0.5 ? b : a);
   return front / (a * betaFraction(x, a, b));

@@ -8,6 +8,19 @@ test('one degree of freedom is the Cauchy distribution', () => {
   }
 });
 
+test('beside 0 no digit is lost', () => {
+  for (const t of [1e-4, 1e-6, 1e-7]) {
+    expect(studentTDistribution(t, 1)).toBeCloseTo(0.5 + Math.atan(t) / Math.PI, 14);
+    expect(studentTDistribution(-t, 2)).toBeCloseTo(0.5 - t / (2 * Math.sqrt(2 + t * t)), 14);
+  }
+});
+
+// The normal distribution leaves less than 1e-80 beyond 20.
+test.each([1e4, 1e6, 1e8])('far out nothing is left: %f degrees of freedom', (degrees) => {
+  expect(studentTDistribution(-20, degrees)).toBeCloseTo(0, 15);
+  expect(studentTDistribution(20, degrees)).toBeCloseTo(1, 15);
+});
+
 test('two degrees of freedom have a closed form', () => {
   for (const t of [-5, -1, 0.2, 3]) {
     expect(studentTDistribution(t, 2)).toBeCloseTo(0.5 + t / (2 * Math.sqrt(2 + t * t)), 13);
