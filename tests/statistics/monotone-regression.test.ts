@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { nonDecreasingFit, PeakedFit } from '../../src/statistics/monotone-regression.ts';
+import { nonDecreasingFit, PeakedFit, positionOfHighest } from '../../src/statistics/monotone-regression.ts';
 
 const ones = (count: number) => Array<number>(count).fill(1);
 const series = fc.array(fc.double({ min: -100, max: 100, noNaN: true }), { minLength: 1, maxLength: 30 });
@@ -41,8 +41,10 @@ test('never falls, and keeps the weighted mean', () => {
 });
 
 test('refuses weights that do not fit', () => {
-  expect(() => nonDecreasingFit([1, 2], [1])).toThrow(RangeError);
-  expect(() => nonDecreasingFit([1], [0])).toThrow(RangeError);
+  expect(() => nonDecreasingFit([1, 2], [1])).toThrow(new RangeError('one weight per value'));
+  expect(() => nonDecreasingFit([1], [1, 2])).toThrow(new RangeError('one weight per value'));
+  for (const weight of [0, -1, Number.NaN])
+    expect(() => nonDecreasingFit([1], [weight])).toThrow(new RangeError('weights must be positive'));
 });
 
 test('a peaked fit rises to its peak, falls beyond, and leaves what does so already', () => {
@@ -50,6 +52,11 @@ test('a peaked fit rises to its peak, falls beyond, and leaves what does so alre
   const { values, peak } = peakedFit([1, 4, 3, 5, 2], [1, 1, 1, 1, 1]);
   expect(values).toEqual([1, 3.5, 3.5, 5, 2]);
   expect(peak).toBe(3);
+});
+
+test('of several peaks that do as well, the first is taken', () => {
+  expect(peakedFit([2, 1, 2], [1, 1, 1])).toEqual({ values: [2, 1.5, 1.5], peak: 0 });
+  expect(positionOfHighest(Float64Array.of(1, 3, 3, 2))).toBe(1);
 });
 
 test('a peaked fit is the best over all places of the peak', () => {

@@ -62,6 +62,13 @@ describe('a QR decomposition', () => {
       expect(Math.abs(upper[0]![0]!)).toBeCloseTo(1, 12);
       // What is left of (1, 1, 1) without its part along (1, 1e-9, 0).
       expect(Math.abs(upper[1]![1]!)).toBeCloseTo(Math.SQRT2, 8);
+      // A column reaches along the first by their scalar product, here 1.
+      const steep = householderQr([
+        [sign, 0],
+        [1e-9, 1e9],
+        [0, 0],
+      ]);
+      expect(Math.abs(steep.upper[0]![1]!)).toBeCloseTo(1, 9);
     }
   });
 
@@ -105,6 +112,11 @@ describe('a QR decomposition', () => {
   ])('tells how independent columns are: %s', (_, matrix, independence) => {
     expect(householderQr(matrix).independence).toBeCloseTo(independence, 12);
   });
+});
+
+test('of no columns is empty', () => {
+  const { upper, applyTranspose } = householderQr([]);
+  expect([upper, applyTranspose([])]).toEqual([[], []]);
 });
 
 test('back substitution solves a triangle', () => {
