@@ -125,9 +125,10 @@ export function pick<Item>(random: RandomSource, items: readonly Item[]): Item {
   return item;
 }
 
-/** Simulates the ladder that belongs to a seed. */
-export function simulateLadder(seed: string): SimulatedLadder {
+/** Simulates the ladder that belongs to a seed, and another run of it with another noise. */
+export function simulateLadder(seed: string, noise?: RandomSource): SimulatedLadder {
   const random = randomSource(seed);
+  const { normal, studentT } = noise ?? random;
   const onset = pick(random, onsetNames);
   const tolerance = pick(random, [0.03, 0.05, 0.07, 0.1]);
   const repeats = pick(random, [1, 2, 3]);
@@ -147,7 +148,7 @@ export function simulateLadder(seed: string): SimulatedLadder {
   const offset = 1 + 0.02 * random.normal();
   const repeatability = 0.002 + 0.007 * random.uniform();
   const heavyTailed = random.uniform() < 0.25;
-  const deviate = () => (heavyTailed ? Math.sqrt(0.6) * random.studentT(5) : random.normal());
+  const deviate = () => (heavyTailed ? Math.sqrt(0.6) * studentT(5) : normal());
   const density = 1.24e-3;
   const diameter = 1.75;
   const fed = feedLength * density * Math.PI * (diameter / 2) ** 2 * offset;

@@ -8,7 +8,7 @@ import { readTexts } from '../scripts/slips/read-texts.ts';
 import { aimOf, slipKindNames } from '../scripts/slips/slip-kinds.ts';
 import { tallies } from '../scripts/slips/tally.ts';
 import { variedRegistry } from '../scripts/slips/varied-registry.ts';
-import { wilsonInterval } from '../scripts/slips/wilson-interval.ts';
+import { wilsonInterval } from '../scripts/wilson-interval.ts';
 
 const today = '2026-11-25';
 const texts = readTexts(`${projectFolder}/profiles`);

@@ -124,9 +124,10 @@ const habits = {
 export type HardClass = keyof typeof habits;
 export const hardClasses = Object.keys(habits) as readonly HardClass[];
 
-/** The ladder of a class that belongs to a seed; a limit that is not reached is infinite. */
-export function hardLadder(name: HardClass, seed: string): KnownLadder {
+/** The ladder of a class that belongs to a seed, and another run of it with another noise; a limit that is not reached is infinite. */
+export function hardLadder(name: HardClass, seed: string, noise?: RandomSource): KnownLadder {
   const random = randomSource(`${name} ${seed}`);
+  const { normal } = noise ?? random;
   const own: Habits = habits[name];
   const tolerance = pick(random, [0.03, 0.05, 0.07, 0.1]);
   const missing = own.missing(random, tolerance);
@@ -147,8 +148,8 @@ export function hardLadder(name: HardClass, seed: string): KnownLadder {
   const gain = own.gainDrift?.(random) ?? 0;
   const rows = run.map((flow, index): readonly [number, number, number] => {
     const lost = missing(flow / place);
-    const noise = 1 + repeatability * scatter(Math.max(0, lost)) * random.normal();
-    const mass = fed * share(flow) * Math.max(noise, 0.1) * (1 + (gain * index) / (run.length - 1));
+    const scattered = 1 + repeatability * scatter(Math.max(0, lost)) * normal();
+    const mass = fed * share(flow) * Math.max(scattered, 0.1) * (1 + (gain * index) / (run.length - 1));
     const read = Math.max(1, Math.round(mass / scaleResolution)) * scaleResolution;
     return [flow, feedLength, Number(read.toFixed(3))];
   });

@@ -35,8 +35,9 @@ function firstPassing(ripple: Ripple): number {
 }
 
 /** Ripples or grades of an invented tower whose contours are printed ever faster, with and without a resonance. */
-export function simulateContour(index: number): SimulatedBench {
+export function simulateContour(index: number, noise?: RandomSource): SimulatedBench {
   const random = randomSource(`contour ${index}`);
+  const { normal } = noise ?? random;
   const kind = kinds[index % kinds.length] ?? 'steady';
   const graded = Math.floor(index / kinds.length) % 3 === 2;
   const ripple = ripples(kind, between(random, 110, 170), random);
@@ -48,9 +49,9 @@ export function simulateContour(index: number): SimulatedBench {
   const scatter = between(random, 0.04, 0.13);
   const readings = contourSpeed.map((speed) => {
     const size = Math.min(ripple(speed), 50);
-    if (!graded) return Math.round(1000 * accepted * size * Math.exp(scatter * random.normal())) / 1000;
+    if (!graded) return Math.round(1000 * accepted * size * Math.exp(scatter * normal())) / 1000;
     // A grade falls with the logarithm of the ripple, and passes 3.5 at the accepted one.
-    return Math.min(5, Math.max(1, Math.round(3.5 - 1.8 * Math.log(size) + 0.25 * random.normal())));
+    return Math.min(5, Math.max(1, Math.round(3.5 - 1.8 * Math.log(size) + 0.25 * normal())));
   });
   return {
     kind: graded ? `${kind}, graded` : kind,

@@ -1,4 +1,4 @@
-import { randomSource } from '../../src/statistics/random.ts';
+import { type RandomSource, randomSource } from '../../src/statistics/random.ts';
 import type { SimulatedBench } from './simulated-bench.ts';
 
 /** What a strand is like, and how it is read. */
@@ -18,12 +18,13 @@ type Kind = keyof typeof kinds;
 const kindNames = Object.keys(kinds) as Kind[];
 
 /** An invented strand, read across two axes by a gauge that is off by something of its own. */
-export function simulateDiameter(index: number): SimulatedBench {
+export function simulateDiameter(index: number, noise?: RandomSource): SimulatedBench {
   const random = randomSource(`diameter ${index}`);
+  const { normal } = noise ?? random;
   const between = ([low, high]: readonly [number, number]) => low + (high - low) * random.uniform();
   const kind = kindNames[index % kindNames.length] ?? 'oval, micrometer';
   const { resolution, noise: noises, oval: ovals, repeats } = kinds[kind];
-  const [noise, oval, mean, spread] = [
+  const [deviation, oval, mean, spread] = [
     between(noises),
     between(ovals),
     between([1.72, 1.78]),
@@ -35,9 +36,9 @@ export function simulateDiameter(index: number): SimulatedBench {
   const places = 10 + Math.floor(15 * random.uniform());
   const columns = { position: [] as number[], firstDiameter: [] as number[], secondDiameter: [] as number[] };
   const read = (diameter: number) =>
-    Math.round((diameter + error + noise * random.normal()) / resolution) * resolution;
+    Math.round((diameter + error + deviation * normal()) / resolution) * resolution;
   for (let place = 0; place < places; place++) {
-    const middle = mean + spread * random.normal();
+    const middle = mean + spread * normal();
     // The axes of a turning strand lie anywhere against those of the gauge.
     const difference = turns ? oval * Math.cos(2 * Math.PI * random.uniform()) : oval;
     for (let repeat = 0; repeat < repeats; repeat++) {

@@ -70,8 +70,9 @@ const spools = {
 const kinds = Object.keys(spools) as (keyof typeof spools)[];
 
 /** Masses of an invented spool that is weighed now and then, more often at first, until it is about dry. */
-export function simulateDrying(index: number): SimulatedBench {
+export function simulateDrying(index: number, noise?: RandomSource): SimulatedBench {
   const random = randomSource(`drying ${index}`);
+  const { normal } = noise ?? random;
   const kind = kinds[index % kinds.length] ?? 'one stage';
   const { left, slow } = spools[kind](random);
   const last = slow * between(random, 3.5, 7);
@@ -91,7 +92,7 @@ export function simulateDrying(index: number): SimulatedBench {
     columns: {
       elapsedTime: times.map((time) => time * hour),
       mass: times.map((time) => {
-        const exact = reel + dry + water * left(time) + scatter * random.normal();
+        const exact = reel + dry + water * left(time) + scatter * normal();
         return resolution * Math.round(exact / resolution);
       }),
     },

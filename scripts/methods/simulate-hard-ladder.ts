@@ -1,3 +1,4 @@
+import type { RandomSource } from '../../src/statistics/random.ts';
 import { hardClasses, hardLadder, type KnownLadder } from './hard-ladders.ts';
 import type { SimulatedBench } from './simulated-bench.ts';
 
@@ -5,9 +6,9 @@ import type { SimulatedBench } from './simulated-bench.ts';
 const classes = hardClasses.filter((name) => name !== 'rising' && name !== 'allHeld');
 
 /** A flow ladder that goes another way, by what is hard about it. */
-export function simulateHardLadder(index: number): SimulatedBench {
+export function simulateHardLadder(index: number, noise?: RandomSource): SimulatedBench {
   const kind = classes[index % classes.length] ?? 'sharpKnee';
-  return { kind: wordsOfClass(kind), ...benchOf(hardLadder(kind, `hard ladder ${index}`)) };
+  return { kind: wordsOfClass(kind), ...benchOf(hardLadder(kind, `hard ladder ${index}`, noise)) };
 }
 
 /** `sharpKnee` as `sharp knee`. */

@@ -1,4 +1,4 @@
-import { randomSource } from '../../src/statistics/random.ts';
+import { type RandomSource, randomSource } from '../../src/statistics/random.ts';
 import type { SimulatedBench } from './simulated-bench.ts';
 
 /** How steeply the quality passes the accepted one: grades over one e-fold of the layer time. */
@@ -15,11 +15,12 @@ const shares = [0.4, 0.55, 0.7, 0.85, 1, 1.25, 1.6, 2.2, 3];
 const accepted = 3.5;
 
 /** Grades of small specimens at several layer times. */
-export function simulateLayerTime(index: number): SimulatedBench {
+export function simulateLayerTime(index: number, noise?: RandomSource): SimulatedBench {
   const random = randomSource(`layer time ${index}`);
+  const { normal } = noise ?? random;
   const between = ([low, high]: readonly [number, number]) => low + (high - low) * random.uniform();
   const kind = kindNames[index % kindNames.length] ?? 'gradual';
-  const [centre, steepness, noise] = [
+  const [centre, steepness, deviation] = [
     between([3, 15]),
     between(kinds[kind].steepness),
     between(kinds[kind].noise),
@@ -32,7 +33,7 @@ export function simulateLayerTime(index: number): SimulatedBench {
   const grade = layerTime.map((time) => {
     const quality =
       3 + 2.4 * Math.tanh((steepness * Math.log(time / limit)) / 2.4 + Math.atanh((accepted - 3) / 2.4));
-    return Math.min(5, Math.max(1, Math.round(quality + noise * random.normal())));
+    return Math.min(5, Math.max(1, Math.round(quality + deviation * normal())));
   });
   return { kind, columns: { layerTime, grade }, run: {}, truths: { shortestLayerTime: limit } };
 }

@@ -67,8 +67,9 @@ function between(random: RandomSource, low: number, high: number): number {
 }
 
 /** Times of moves of an invented machine by a stop watch in the hand, laid out as a plan does. */
-export function simulateMotion(index: number): SimulatedBench {
+export function simulateMotion(index: number, noise?: RandomSource): SimulatedBench {
   const random = randomSource(`motion ${index}`);
+  const { normal } = noise ?? random;
   const kind = kinds[index % kinds.length] ?? 'steady ramps';
   const asked = Math.round(between(random, 120, 600));
   const most = between(random, 1000, 13000);
@@ -106,8 +107,8 @@ export function simulateMotion(index: number): SimulatedBench {
       columns.moveLength?.push(length);
       columns.commandedSpeed?.push(asked);
       columns.moves?.push(moves);
-      columns.positionShift?.push(Math.round(2 * random.normal()) / 100);
-      columns.duration?.push(Math.round(100 * (moves * each + late + scatter * random.normal())) / 100);
+      columns.positionShift?.push(Math.round(2 * normal()) / 100);
+      columns.duration?.push(Math.round(100 * (moves * each + late + scatter * normal())) / 100);
     }
   }
   return {

@@ -1,4 +1,4 @@
-import { randomSource } from '../../src/statistics/random.ts';
+import { type RandomSource, randomSource } from '../../src/statistics/random.ts';
 import type { SimulatedBench } from './simulated-bench.ts';
 
 /** Relative scatter of time and mass from one print to the next. */
@@ -12,15 +12,16 @@ type Kind = keyof typeof kinds;
 const kindNames = Object.keys(kinds) as Kind[];
 
 /** Two to four prints of an invented job. */
-export function simulatePrints(index: number): SimulatedBench {
+export function simulatePrints(index: number, noise?: RandomSource): SimulatedBench {
   const random = randomSource(`prints ${index}`);
+  const { normal } = noise ?? random;
   const between = ([low, high]: readonly [number, number]) => low + (high - low) * random.uniform();
   const kind = kindNames[index % kindNames.length] ?? 'usual';
   const prints = 2 + (Math.floor(index / kindNames.length) % 3);
   const [time, mass] = [between([900, 20_000]), between([5, 200])];
   const [timeScatter, massScatter] = [between(kinds[kind].time), between(kinds[kind].mass)];
   const drawn = (mean: number, scatter: number, step: number) =>
-    Array.from({ length: prints }, () => Math.round((mean * (1 + scatter * random.normal())) / step) * step);
+    Array.from({ length: prints }, () => Math.round((mean * (1 + scatter * normal())) / step) * step);
   return {
     kind,
     columns: { printTime: drawn(time, timeScatter, 1), mass: drawn(mass, massScatter, 0.1) },

@@ -1,5 +1,5 @@
 import { partOffsets } from '../../src/knowledge/part-offset.ts';
-import { randomSource } from '../../src/statistics/random.ts';
+import { type RandomSource, randomSource } from '../../src/statistics/random.ts';
 import type { SimulatedBench } from './simulated-bench.ts';
 
 const temperature = { from: -30, offsets: [-12, 6], unit: 1, step: 0.1, name: '' } as const;
@@ -18,8 +18,9 @@ const parts = [
 const within = 2;
 
 /** Set temperatures, or humidities, of an invented part, read by an instrument that is off by something of its own. */
-export function simulateSetPoint(index: number): SimulatedBench {
+export function simulateSetPoint(index: number, noise?: RandomSource): SimulatedBench {
   const random = randomSource(`set point ${index}`);
+  const { normal } = noise ?? random;
   const between = (low: number, high: number) => low + (high - low) * random.uniform();
   const simulated = parts[index % parts.length] ?? parts[0];
   const { low, high, constant, from, offsets, unit, step, name } = simulated;
@@ -39,7 +40,7 @@ export function simulateSetPoint(index: number): SimulatedBench {
     Array.from({ length: 14 }, (_, reading) => {
       const time = (reading + 1) * warming * 0.75;
       const end = set + offset + slope * (set - middle);
-      const here = end + from * Math.exp(-time / warming) + error + scatter * random.normal();
+      const here = end + from * Math.exp(-time / warming) + error + scatter * normal();
       return [set * unit, time, step * Math.round(here / step) * unit] as const;
     }),
   );

@@ -47,8 +47,9 @@ function windowed(name: LadderSettingName, sudden: boolean, random: RandomSource
 }
 
 /** A ladder of an invented bench, each setting in turn, graded and measured in turn. */
-export function simulateSetting(index: number): SimulatedBench {
+export function simulateSetting(index: number, noise?: RandomSource): SimulatedBench {
   const random = randomSource(`setting ${index}`);
+  const { normal } = noise ?? random;
   const names = Object.keys(ladderSettings) as LadderSettingName[];
   const name = names[index % names.length] ?? 'retractionLength';
   const graded = Math.floor(index / names.length) % 2 === 0;
@@ -68,9 +69,9 @@ export function simulateSetting(index: number): SimulatedBench {
   const scatter = between(random, 0.05, 0.2);
   const readings = settings.map((setting) => {
     const size = Math.min(ladder.sizeAt(setting), 60);
-    if (!graded) return Math.round(100 * accepted * size * Math.exp(scatter * random.normal())) / 100;
+    if (!graded) return Math.round(100 * accepted * size * Math.exp(scatter * normal())) / 100;
     // A grade falls with the logarithm of the defect, and passes 3.5 at the accepted size.
-    return Math.min(5, Math.max(1, Math.round(3.5 - 1.8 * Math.log(size) + 0.25 * random.normal())));
+    return Math.min(5, Math.max(1, Math.round(3.5 - 1.8 * Math.log(size) + 0.25 * normal())));
   });
   return {
     kind: `${sudden ? 'sudden' : 'gradual'}, ${graded ? 'graded' : 'measured'}`,

@@ -1,4 +1,4 @@
-import { randomSource } from '../../src/statistics/random.ts';
+import { type RandomSource, randomSource } from '../../src/statistics/random.ts';
 import type { SimulatedBench } from './simulated-bench.ts';
 
 /** Level at 1 m that the walls add, in dB, and whether the bench states it. */
@@ -17,8 +17,9 @@ const kindNames = Object.keys(kinds) as Kind[];
 const [betweenBenches, betweenPlaces] = [2.5, 1.2];
 
 /** A machine that radiates evenly over a floor, in a room whose walls send back the same everywhere. */
-export function simulateSound(index: number): SimulatedBench {
+export function simulateSound(index: number, noise?: RandomSource): SimulatedBench {
   const random = randomSource(`sound ${index}`);
+  const { normal } = noise ?? random;
   const between = ([low, high]: readonly [number, number]) => low + (high - low) * random.uniform();
   const kind = kindNames[index % kindNames.length] ?? 'room stated';
   const { room: rooms, stated } = kinds[kind];
@@ -29,7 +30,7 @@ export function simulateSound(index: number): SimulatedBench {
   const walls = energy(truth) * (energy(room) - 1);
   const distances = random.uniform() < 0.5 ? [1, 1, 1, 1, 1] : [1, 1, 1, 1, 1, 2, 2];
   const soundLevel = distances.map((distance) => {
-    const own = off + betweenPlaces * random.normal();
+    const own = off + betweenPlaces * normal();
     const machine = (energy(truth) / distance ** 2 + walls) * energy(own);
     return Math.round(100 * Math.log10(machine + energy(background))) / 10;
   });

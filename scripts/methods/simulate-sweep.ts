@@ -56,8 +56,9 @@ function outward(quality: Quality, from: number, level: number, step: number): n
 }
 
 /** Strengths or grades of specimens of an invented filament, at temperatures on both sides of the best. */
-export function simulateSweep(index: number): SimulatedBench {
+export function simulateSweep(index: number, noise?: RandomSource): SimulatedBench {
   const random = randomSource(`sweep ${index}`);
+  const { normal } = noise ?? random;
   const kind = kinds[index % kinds.length] ?? 'parabola-like';
   const graded = Math.floor(index / kinds.length) % 3 === 2;
   const quality = qualities[kind](random);
@@ -75,8 +76,8 @@ export function simulateSweep(index: number): SimulatedBench {
   const nozzleTemperature = temperatures.flatMap((at) => Array<number>(repeats).fill(at));
   const [scatter, spread] = [between(random, 0.02, 0.08), between(random, 0.2, 0.6)];
   const readings = nozzleTemperature.map((at) => {
-    if (!graded) return Math.round(300 * quality(at) * Math.exp(scatter * random.normal())) / 10;
-    const grade = 3.5 + (15 * (quality(at) - level)) / quality(best) + spread * random.normal();
+    if (!graded) return Math.round(300 * quality(at) * Math.exp(scatter * normal())) / 10;
+    const grade = 3.5 + (15 * (quality(at) - level)) / quality(best) + spread * normal();
     return Math.min(5, Math.max(1, Math.round(grade)));
   });
   return {

@@ -3,6 +3,7 @@ import type { MethodName } from '../../src/bench/method-facts.ts';
 import { methodOf } from '../../src/bench/methods.ts';
 import type { ReducedResult } from '../../src/bench/reduction.ts';
 import { groupedBy } from '../../src/registry/grouped-by.ts';
+import type { RandomSource } from '../../src/statistics/random.ts';
 import type { Dimension } from '../../src/units/dimension.ts';
 
 /** Readings of an invented bench whose truth is known, to test a reduction against. */
@@ -16,8 +17,8 @@ export interface SimulatedBench {
   readonly truths: Readonly<Record<string, number>>;
 }
 
-/** Draws the bench of a number. */
-export type Simulate = (index: number) => SimulatedBench;
+/** Draws the bench of a number; another `noise` is another run at the same bench. */
+export type Simulate = (index: number, noise?: RandomSource) => SimulatedBench;
 
 /** How a reduction does over benches of one kind, for one quantity. */
 export interface Coverage {

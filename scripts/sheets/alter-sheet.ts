@@ -9,7 +9,7 @@ interface AlteredSheet {
 }
 
 /** Makes something wrong in a sheet; null where that changes nothing. */
-type Alter = (sheet: Sheet, random: RandomSource) => AlteredSheet | null;
+export type Alter = (sheet: Sheet, random: RandomSource) => AlteredSheet | null;
 
 const pick = (random: RandomSource, count: number) => Math.floor(random.uniform() * count);
 
@@ -38,6 +38,9 @@ function times(factor: number): (text: string) => string {
     return (Number(text) * factor).toFixed(factor < 0.5 ? decimals + 1 : decimals);
   };
 }
+
+/** Shares by which one reading lies off, by what that is called. */
+export const alteredShares = { '10 % more or less': 0.1, '5 % more or less': 0.05 } as const;
 
 function byShare(share: number): Alter {
   return reading((text, random) => times(random.uniform() < 0.5 ? 1 - share : 1 + share)(text));
@@ -81,8 +84,8 @@ export const alterations = {
   'times 10': reading(times(10)),
   'divided by 10': reading(times(0.1)),
   'digits transposed, moved over 30 %': transposed,
-  '10 % more or less': byShare(0.1),
-  '5 % more or less': byShare(0.05),
+  '10 % more or less': byShare(alteredShares['10 % more or less']),
+  '5 % more or less': byShare(alteredShares['5 % more or less']),
   'a row told twice': told,
   'a block of rows pasted': pasted,
 } as const satisfies Readonly<Record<string, Alter>>;

@@ -1,4 +1,5 @@
 import { largestScaleShare } from '../../src/bench/facts/instrument-facts.ts';
+import { randomSource } from '../../src/statistics/random.ts';
 import type { Simulate, SimulatedBench } from '../methods/simulated-bench.ts';
 import { simulations } from '../methods/simulations.ts';
 import type { SheetCount } from './sheet-arguments.ts';
@@ -9,6 +10,8 @@ export interface HonestSheet {
   readonly kind: string;
   readonly number: number;
   readonly sheet: Sheet;
+  /** The sheet of another run at the same bench, each by its number. */
+  readonly again: (run: number) => Sheet;
 }
 
 /** Benches of one seed have numbers of their own. */
@@ -20,9 +23,11 @@ export function honestSheets({ method, count, seed }: SheetCount): HonestSheet[]
   return simulators.flatMap((simulate) => {
     const sheets: HonestSheet[] = [];
     for (let number = seed * numbersOfSeed; sheets.length < count; number++) {
-      const bench = simulate(number);
+      const at = (run: number) => simulate(number, randomSource(`run ${run} at bench ${number}`));
+      const again = (run: number) => sheetOf(method, asAsked(at(run)));
+      const bench = at(0);
       if (!isAsPlanned(bench)) continue;
-      sheets.push({ kind: bench.kind, number, sheet: sheetOf(method, asAsked(bench)) });
+      sheets.push({ kind: bench.kind, number, sheet: again(0), again });
     }
     return sheets;
   });

@@ -1,11 +1,11 @@
+import { wilsonInterval } from '../wilson-interval.ts';
 import type { AlteredCount } from './count-altered.ts';
 import type { HonestCount } from './count-honest.ts';
-import { wilsonInterval } from './wilson-interval.ts';
 
 const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
 
 function shareText(found: number, all: number): string {
-  const { low, high } = wilsonInterval(found, all);
+  const [low, high] = wilsonInterval(found, all);
   return `${percent(all === 0 ? 0 : found / all)} (${percent(low)} to ${percent(high)})`;
 }
 
@@ -25,8 +25,8 @@ export function honestTable(counted: HonestCount, lists: boolean): string {
 export function alteredTable({ method, kinds }: AlteredCount, lists: boolean): string {
   return [
     method,
-    ...[...kinds].flatMap(([kind, { planted, found, byRule, missed }]) => [
-      `  ${kind.padEnd(38)}${String(found).padStart(4)} of ${String(planted).padEnd(5)}${shareText(found, planted).padEnd(28)}${[...byRule].map(([rule, count]) => `${rule} ${count}`).join(', ')}`,
+    ...[...kinds].flatMap(([kind, { planted, found, atBest, byRule, missed }]) => [
+      `  ${kind.padEnd(38)}${String(found).padStart(4)} of ${String(planted).padEnd(5)}${shareText(found, planted).padEnd(28)}${atBest === null ? '' : `at best ${percent(atBest / planted)}  `}${[...byRule].map(([rule, count]) => `${rule} ${count}`).join(', ')}`,
       ...(lists ? missed.map((line) => `    missed: ${line}`) : []),
     ]),
   ].join('\n');

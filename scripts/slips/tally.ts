@@ -1,6 +1,6 @@
+import { wilsonInterval } from '../wilson-interval.ts';
 import type { Outcome } from './planted-registry.ts';
 import { aimOf, type SlipKind, slipKindNames } from './slip-kinds.ts';
-import { wilsonInterval } from './wilson-interval.ts';
 
 /** What became of the slips of a kind. */
 export interface Tally {

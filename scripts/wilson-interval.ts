@@ -1,5 +1,4 @@
-/** 97.5 % point of the standard normal distribution. */
-const z = 1.959964;
+import { normalFactor as z } from '../src/statistics/scatter.ts';
 
 /**
  * 95 % interval of a share that was seen in some of so many cases, as fractions.
