@@ -16,6 +16,11 @@ group('describe', () => {
     expect(describe([3]).standardDeviation).toBeNaN();
   });
 
+  test('a mean that no number stands for leaves the deviation right', () => {
+    // Half-way between these two there is no number, and neighbours of it are as far away as the readings are.
+    expect(describe([1e16, 1e16 + 2]).standardDeviation).toBeCloseTo(Math.SQRT2, 14);
+  });
+
   test('a shift by a power of two far above the readings costs no digit of the deviation', () => {
     const readings = fc.array(fc.integer({ min: 0, max: 1000 }), { minLength: 2, maxLength: 50 });
     fc.assert(

@@ -45,6 +45,16 @@ describe('a walk to both sides', () => {
     expect(places).toEqual([-6, -5, -4, -3, -2, -1, 0, 1, 2, 3, 4, 5, 6]);
   });
 
+  test('goes up a second summit from the valley between two', () => {
+    const { places, lost } = walked((x) => Math.max(-((x - 5) ** 2), -((x + 5) ** 2)), {
+      center: -0.2,
+      distance: 1.5,
+    });
+    expect(lost).toBe(false);
+    for (const summit of [-5, 5])
+      expect(Math.min(...places.map((at) => Math.abs(at - summit)))).toBeLessThan(1.5);
+  });
+
   test('leaves out a node that would be negligible by the parabola through the last three', () => {
     expect(walked((x) => -(x ** 2) / 2).places).toEqual([-3, -2, -1, 0, 1, 2, 3]);
   });

@@ -15,6 +15,16 @@ test('has the percentage points of published tables', () => {
   }
 });
 
+// Solved by bisection of the complementary error function, in double precision.
+test.each([
+  [1e-12, 7.03448383],
+  [1e-15, 7.94134533],
+  [1e-20, 9.26234009],
+  [1e-50, 14.93333753],
+])('has seven digits far out too: %d', (probability, size) => {
+  expect(-normalQuantile(probability) / size).toBeCloseTo(1, 6);
+});
+
 test('is odd about one half, and rises', () => {
   const probabilities = Array.from({ length: 999 }, (_, index) => (index + 1) / 1000);
   const quantiles = probabilities.map(normalQuantile);

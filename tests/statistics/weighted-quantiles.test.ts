@@ -61,6 +61,11 @@ test('weights count against their sum, whatever it is', () => {
   expect(quantile(1)).toBe(3);
 });
 
+test('values without weight are no ends', () => {
+  expect(weightedQuantiles([0, 1, 2], [0, 1, 1])(0)).toBeCloseTo(1, 2);
+  expect(weightedQuantiles([0, 1, 2], [1, 1, 0])(1)).toBeCloseTo(1, 2);
+});
+
 test('values below zero and in any order have their own ends', () => {
   const quantile = weightedQuantiles([-1, -5, -3], [1, 1, 1]);
   expect(quantile(0)).toBeCloseTo(-5, 2);
