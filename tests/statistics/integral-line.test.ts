@@ -80,6 +80,14 @@ describe('guesses', () => {
     }
   });
 
+  test.each([1000, -1000])('a factor of e^%f makes no other difference', (factor) => {
+    const { line } = integrated(normal, { center: 0.47 });
+    const { line: scaled } = integrated((x) => normal(x) + factor, { center: 0.47 });
+    expect(scaled!.logIntegral - line!.logIntegral).toBeCloseTo(factor, 9);
+    expect(scaled!.mean).toBeCloseTo(line!.mean, 9);
+    expect(scaled!.spread).toBeCloseTo(line!.spread, 9);
+  });
+
   test('a density at one place alone is laid a dozen times, and counts as it is then', () => {
     const { line, looks } = integrated((x) => (x === 0 ? 0 : nothing));
     expect(line!.mean).toBe(0);

@@ -202,3 +202,16 @@ test.each([
     expect(off / error).toBeLessThan(3e-9);
   }
 });
+
+test('a parameter that is stuck at a kink keeps the fit from being one, however well the other fits', () => {
+  // A line for the first three observations; the last two rise on either side of 1, though differences show a slope.
+  const kinked = (at: number, [slope = 0, place = 0]: readonly number[]) =>
+    at <= 3 ? slope * at : 1 + Math.abs(place - 1) + 0.5 * (place - 1);
+  const fit = nonlinearLeastSquares({
+    model: kinked,
+    start: [1, 1],
+    x: [1, 2, 3, 4, 5],
+    y: [1, 2, 3, 0, 0.1],
+  });
+  expect(fit).toMatchObject({ ok: false, error: { code: 'notConverged' } });
+});
