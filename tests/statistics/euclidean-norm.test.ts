@@ -12,6 +12,7 @@ test('a vector of nothing, and of noughts, has no length', () => {
 
 test('squares may leave what a number can hold', () => {
   expect(euclideanNorm([3e200, 4e200]) / 5e200).toBeCloseTo(1, 15);
+  expect(euclideanNorm([1e200, 1])).toBe(1e200);
   expect(euclideanNorm([3e-200, 4e-200]) / 5e-200).toBeCloseTo(1, 15);
 });
 

@@ -2,13 +2,13 @@ import { expect, test } from 'vitest';
 import { evenlySpread } from '../../src/statistics/evenly-spread.ts';
 
 const count = 1000;
-const points = Array.from({ length: count }, (_, index) =>
-  [0, 1, 2, 3].map((dimension) => evenlySpread(index + 1, dimension)),
-);
+const dimensions = [0, 1, 2, 3];
+const coordinates = (dimension: number) =>
+  Array.from({ length: count }, (_, index) => evenlySpread(index + 1, dimension));
 
 test('fills every dimension more evenly than chance', () => {
-  for (const dimension of [0, 1, 2, 3]) {
-    const sorted = points.map((point) => point[dimension]!).sort((one, other) => one - other);
+  for (const dimension of dimensions) {
+    const sorted = coordinates(dimension).sort((one, other) => one - other);
     const farthest = Math.max(...sorted.map((value, index) => Math.abs(value - (index + 0.5) / count)));
     // Of independent points it would be about 0.027 (Kolmogorov).
     expect(farthest).toBeLessThan(0.005);
@@ -23,7 +23,13 @@ test('averages products of two dimensions', () => {
     [1, 2],
     [2, 3],
   ] as const) {
-    const mean = points.reduce((sum, point) => sum + point[one]! * point[other]!, 0) / count;
+    const others = coordinates(other);
+    const mean = coordinates(one).reduce((sum, value, index) => sum + value * others[index]!, 0) / count;
     expect(mean).toBeCloseTo(0.25, 2);
   }
+});
+
+test('has four dimensions', () => {
+  expect(dimensions.map((dimension) => evenlySpread(1, dimension))).not.toContain(Number.NaN);
+  expect(evenlySpread(1, 4)).toBeNaN();
 });
