@@ -19,7 +19,7 @@ export const rule: ProfileRule<'trial'> = {
   example: {
     kind: 'trial',
     bad: `
-conditions: {nozzleTemperature: 245 Cel, ambientTemperature: 31 Cel, chamberTemperature: 23 Cel}`,
+conditions: {nozzleTemperature: 245 Cel, ambientTemperature: 28 Cel, chamberTemperature: 20 Cel}`,
     good: `
 conditions: {nozzleTemperature: 245 Cel, ambientTemperature: 21 Cel, chamberTemperature: 32 Cel}`,
   },

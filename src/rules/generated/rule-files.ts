@@ -65,6 +65,7 @@ import { rule as evidenceNotAdopted } from '../evidence/not-adopted.ts';
 import { rule as evidenceObservations } from '../evidence/observations.ts';
 import { rule as evidenceOtherConditions } from '../evidence/other-conditions.ts';
 import { rule as evidenceOtherDate } from '../evidence/other-date.ts';
+import { rule as evidenceOtherRoom } from '../evidence/other-room.ts';
 import { rule as evidenceOtherTrial } from '../evidence/other-trial.ts';
 import { rule as evidencePrintMass } from '../evidence/print-mass.ts';
 import { rule as evidenceReadingOffTrend } from '../evidence/reading-off-trend.ts';
@@ -133,6 +134,7 @@ import { rule as plausibilityUnusualFigure } from '../plausibility/unusual-figur
 import { rule as plausibilityUnusualNozzleTemperature } from '../plausibility/unusual-nozzle-temperature.ts';
 import { rule as plausibilityWideRange } from '../plausibility/wide-range.ts';
 import { rule as provenanceMissing } from '../provenance/missing.ts';
+import { rule as provenanceNoCalculation } from '../provenance/no-calculation.ts';
 import { rule as provenanceOtherMaker } from '../provenance/other-maker.ts';
 import { rule as provenanceOtherProduct } from '../provenance/other-product.ts';
 import { rule as provenanceOwnSheet } from '../provenance/own-sheet.ts';
@@ -244,6 +246,7 @@ export const ruleFiles = {
   'evidence/observations': evidenceObservations,
   'evidence/other-conditions': evidenceOtherConditions,
   'evidence/other-date': evidenceOtherDate,
+  'evidence/other-room': evidenceOtherRoom,
   'evidence/other-trial': evidenceOtherTrial,
   'evidence/print-mass': evidencePrintMass,
   'evidence/reading-off-trend': evidenceReadingOffTrend,
@@ -312,6 +315,7 @@ export const ruleFiles = {
   'plausibility/unusual-nozzle-temperature': plausibilityUnusualNozzleTemperature,
   'plausibility/wide-range': plausibilityWideRange,
   'provenance/missing': provenanceMissing,
+  'provenance/no-calculation': provenanceNoCalculation,
   'provenance/other-maker': provenanceOtherMaker,
   'provenance/other-product': provenanceOtherProduct,
   'provenance/own-sheet': provenanceOwnSheet,
