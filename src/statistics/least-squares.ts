@@ -100,7 +100,7 @@ function totalSquares(
 ): number {
   const weight = (row: number) => weights?.[row] ?? 1;
   const first = design[0] ?? [];
-  const hasConstant = first.some((cell, column) => cell !== 0 && design.every((row) => row[column] === cell));
+  const hasConstant = first.some((cell, column) => design.every((row) => row[column] === cell));
   const total = compensatedSum(response.map((_, row) => weight(row)));
   const mean = hasConstant ? compensatedSum(response.map((value, row) => value * weight(row))) / total : 0;
   return compensatedSum(response.map((value, row) => weight(row) * (value - mean) ** 2));

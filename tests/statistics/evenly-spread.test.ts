@@ -29,7 +29,9 @@ test('averages products of two dimensions', () => {
   }
 });
 
-test('has four dimensions', () => {
+test('has four dimensions, of multiples of a root each', () => {
+  expect(evenlySpread(1, 0)).toBeCloseTo(Math.SQRT2 - 1, 15);
+  expect(evenlySpread(3, 1)).toBeCloseTo(Math.sqrt(27) - 5, 14);
   expect(dimensions.map((dimension) => evenlySpread(1, dimension))).not.toContain(Number.NaN);
   expect(evenlySpread(1, 4)).toBeNaN();
 });
