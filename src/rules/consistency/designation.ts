@@ -55,12 +55,11 @@ function mismatch(
   if (named.toSorted().join() !== symbols.toSorted().join())
     return `it names ${listOf(named)}, the profile states ${listOf(symbols)}`;
   const total = stated.reduce((sum, filler) => sum + filler.massFraction, 0);
-  const single = fillers.find(({ symbol, massFraction: share }) => {
+  for (const { symbol, massFraction: share } of fillers) {
     const own = stated.find((filler) => filler.symbol === symbol)?.massFraction;
-    return share !== undefined && own !== undefined && Math.abs(share - own) > rounding;
-  });
-  if (single?.massFraction !== undefined)
-    return `it gives ${shown(single.massFraction, 'ratio')} of ${single.symbol}, the profile a different share`;
+    if (share !== undefined && own !== undefined && Math.abs(share - own) > rounding)
+      return `it gives ${shown(share, 'ratio')} of ${symbol}, the profile ${shown(own, 'ratio')} under \`fillers\``;
+  }
   if (massFraction !== undefined && Math.abs(massFraction - total) > rounding * Math.max(1, stated.length))
     return `it gives ${shown(massFraction, 'ratio')} of fillers, the profile ${shown(total, 'ratio')}`;
   return null;

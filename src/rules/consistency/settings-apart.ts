@@ -1,4 +1,5 @@
 import type { Hit } from '../../registry/hit.ts';
+import type { Profile } from '../../registry/profile.ts';
 import { shown } from '../../units/wording.ts';
 import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
@@ -13,11 +14,11 @@ export const rule: ProfileRule<'trial'> = {
   reach: 'profile',
   kinds: ['trial'],
   severity: 'warning',
-  statement: `The accelerations of a reference print lie within a factor of ${largestRatios.other} of each other, those of gentle features within ${largestRatios.gentle}.`,
+  statement: `The accelerations of a print lie within a factor of ${largestRatios.other}, of gentle features ${largestRatios.gentle}; careful features are no faster than infill.`,
   rationale: 'A setting that lost a digit puts the calculated time off, and the time model gets the blame.',
   source:
     'Common practice, no source: the first layer is set to a third or so of the infill, and on fast machines to a tenth or less.',
-  formula: `max(a) <= ${largestRatios.other} min(a) with min over inner contours, infill and travel; max(a) <= ${largestRatios.gentle} min(a) over all`,
+  formula: `v <= max(v of inner contours and infill); max(a) <= ${largestRatios.other} min(a) with min over inner contours, infill and travel; max(a) <= ${largestRatios.gentle} min(a) over all`,
   example: alike(
     'trial',
     { bad: '200 mm/s2', good: '3000 mm/s2' },
@@ -36,8 +37,31 @@ settings:
     );
     const hits = oddOnes(others, largestRatios.other);
     yield* hits.length > 0 ? hits : oddOnes(settings, largestRatios.gentle);
+    yield* hasty(profile.data.settings ?? {});
   },
 };
+
+/** Bridges are left out: some hang best where they are drawn fast. */
+const careful = ['firstLayer', 'outerContour', 'topSurface', 'overhang'] as const;
+
+function* hasty(settings: NonNullable<Profile<'trial'>['data']['settings']>): Generator<Hit> {
+  const { innerContour, infill } = settings;
+  // Of one alone nothing tells whether it is too low itself.
+  if (innerContour === undefined || infill === undefined) return;
+  const fastest = Math.max(innerContour.speed, infill.speed);
+  for (const feature of careful) {
+    const { speed } = settings[feature] ?? {};
+    if (speed === undefined || speed <= fastest) continue;
+    yield {
+      path: ['settings', feature, 'speed'],
+      part: 'value',
+      message: `${shown(speed, 'speed')} for ${feature} is more than ${shown(fastest, 'speed')} for infill and inner contours`,
+      found: shown(speed, 'speed'),
+      allowed: `up to ${shown(fastest, 'speed')}`,
+      help: 'Check the digits; if the print was set so, acknowledge the finding.',
+    };
+  }
+}
 
 interface Setting {
   readonly feature: string;

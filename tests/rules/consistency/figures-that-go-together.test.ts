@@ -16,8 +16,8 @@ const sheet = 'trials/2026/wren-daisy-pla-230.csv';
 const limit = 'temperatureLimit:\n    - {value: 100 Cel, basis: claimed, source: plumstead-wren-sheet}';
 const bead = 'layerHeight: 0.3 mm, lineWidth: 0.66 mm';
 const infill = `  infill: {pathLength: 30 m, meanSegment: 20 mm, ${bead}}`;
-const settings = (speed: string, acceleration: string) => `settings:
-  outerContour: {speed: 120 mm/s, acceleration: 3000 mm/s2}
+const settings = (speed: string, acceleration: string, more = '') => `settings:
+${more}  outerContour: {speed: 120 mm/s, acceleration: 3000 mm/s2}
   infill: {speed: ${speed} mm/s, acceleration: ${acceleration} mm/s2}`;
 
 const slips: readonly Slip[] = [
@@ -33,6 +33,19 @@ const slips: readonly Slip[] = [
     edits: [{ in: cloverTrial, below: 'filament: oakhollow/clover-petg', add: settings('300', '300') }],
     found: [
       `warning consistency/settings-apart ${cloverTrial} | infill: {speed: 300 mm/s, acceleration: »300 mm/s2}`,
+    ],
+  },
+  {
+    slip: 'an outer contour faster than the infill',
+    edits: [
+      {
+        in: cloverTrial,
+        below: 'filament: oakhollow/clover-petg',
+        add: settings('100', '4000', '  innerContour: {speed: 110 mm/s, acceleration: 3000 mm/s2}\n'),
+      },
+    ],
+    found: [
+      `warning consistency/settings-apart ${cloverTrial} | outerContour: {speed: »120 mm/s, acceleration: 3000 mm/s2}`,
     ],
   },
   {
