@@ -2,7 +2,10 @@ import type { Hit } from '../../registry/hit.ts';
 import type { Profile } from '../../registry/profile.ts';
 import { shown } from '../../units/wording.ts';
 import { alike } from '../engine/examples.ts';
+import { type Feature, fittingText, speedRatios, unfitFeatures } from '../engine/feature-ratios.ts';
 import type { ProfileRule } from '../engine/rule.ts';
+
+type Settings = NonNullable<Profile<'trial'>['data']['settings']>;
 
 /** Between the gentlest and the hardest acceleration of one print. */
 const largestRatios = { gentle: 25, other: 8 };
@@ -14,11 +17,11 @@ export const rule: ProfileRule<'trial'> = {
   reach: 'profile',
   kinds: ['trial'],
   severity: 'warning',
-  statement: `The accelerations of a print lie within a factor of ${largestRatios.other}, of gentle features ${largestRatios.gentle}; careful features are no faster than infill.`,
+  statement: `The accelerations of a print lie within a factor of ${largestRatios.other}, of gentle features ${largestRatios.gentle}; what is seen is no faster than what is hidden.`,
   rationale: 'A setting that lost a digit puts the calculated time off, and the time model gets the blame.',
   source:
-    'Common practice, no source: the first layer is set to a third or so of the infill, and on fast machines to a tenth or less.',
-  formula: `v <= max(v of inner contours and infill); max(a) <= ${largestRatios.other} min(a) with min over inner contours, infill and travel; max(a) <= ${largestRatios.gentle} min(a) over all`,
+    'Common practice, no source: the first layer is set to a third or so of the infill, and on fast machines to a tenth or less; outer contours are at most as fast as inner ones, those at most twice the infill.',
+  formula: `max(a) <= ${largestRatios.other} min(a) with min over inner contours, infill and travel; max(a) <= ${largestRatios.gentle} min(a) over all`,
   example: alike(
     'trial',
     { bad: '200 mm/s2', good: '3000 mm/s2' },
@@ -35,30 +38,30 @@ settings:
     const others = settings.filter(
       ({ feature, acceleration }) => acceleration === hardest || !gentle.includes(feature),
     );
-    const hits = oddOnes(others, largestRatios.other);
-    yield* hits.length > 0 ? hits : oddOnes(settings, largestRatios.gentle);
-    yield* hasty(profile.data.settings ?? {});
+    const odd = oddOnes(others, largestRatios.other);
+    const hits = odd.length > 0 ? odd : oddOnes(settings, largestRatios.gentle);
+    yield* hits.length > 0 ? hits : outOfOrder(profile.data.settings ?? {}, 'acceleration');
+    yield* outOfOrder(profile.data.settings ?? {}, 'speed');
   },
 };
 
-/** Bridges are left out: some hang best where they are drawn fast. */
-const careful = ['firstLayer', 'outerContour', 'topSurface', 'overhang'] as const;
-
-function* hasty(settings: NonNullable<Profile<'trial'>['data']['settings']>): Generator<Hit> {
-  const { innerContour, infill } = settings;
-  // Of one alone nothing tells whether it is too low itself.
-  if (innerContour === undefined || infill === undefined) return;
-  const fastest = Math.max(innerContour.speed, infill.speed);
-  for (const feature of careful) {
-    const { speed } = settings[feature] ?? {};
-    if (speed === undefined || speed <= fastest) continue;
+/** The features whose speed, or acceleration, does not fit that of others. */
+function* outOfOrder(settings: Settings, of: 'speed' | 'acceleration'): Generator<Hit> {
+  const figures: Partial<Record<Feature, number>> = Object.fromEntries(
+    Object.entries(settings).map(([feature, setting]) => [feature, setting[of]]),
+  );
+  const show = (value: number) => shown(value, of);
+  for (const unfit of unfitFeatures(figures, speedRatios)) {
+    const { feature, partner, value, partnerValue } = unfit;
     yield {
-      path: ['settings', feature, 'speed'],
+      path: ['settings', feature, of],
       part: 'value',
-      message: `${shown(speed, 'speed')} for ${feature} is more than ${shown(fastest, 'speed')} for infill and inner contours`,
-      found: shown(speed, 'speed'),
-      allowed: `up to ${shown(fastest, 'speed')}`,
-      help: 'Check the digits; if the print was set so, acknowledge the finding.',
+      // The time of the print tells more of a speed that slipped.
+      blames: [feature, partner].map((each) => ({ path: ['settings', each, of] })),
+      message: `${show(value)} for ${feature} does not match ${show(partnerValue)} for ${partner}`,
+      found: show(value),
+      allowed: fittingText(unfit, show),
+      help: 'Check the digits of both; if the print was set so, acknowledge the finding.',
     };
   }
 }

@@ -12,7 +12,7 @@ import type { ProfileRule } from '../engine/rule.ts';
  * far off a reading is that is none of it, in K and as a fraction (common practice, no source).
  */
 const rooms = {
-  ambientTemperature: { dimension: 'temperature', alike: 4, off: 8 },
+  ambientTemperature: { dimension: 'temperature', alike: 4, off: 7 },
   relativeHumidity: { dimension: 'ratio', alike: 0.15, off: 0.25 },
 } as const;
 const daysAbout = 7;

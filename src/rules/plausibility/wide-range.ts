@@ -1,9 +1,11 @@
 import { endsOf, figuresOutside } from '../../knowledge/figure-outside.ts';
+import { softensAtGlass } from '../../knowledge/softening.ts';
 import { factAt } from '../../registry/facts-of-key.ts';
 import { spans } from '../../registry/generated/key-facts.ts';
 import { shapes } from '../../registry/generated/shapes.ts';
 import type { RangeSpan } from '../../registry/key-facts.ts';
-import { shapeAt, toPointer } from '../../registry/shape.ts';
+import type { AnyProfile } from '../../registry/profile.ts';
+import { type Path, shapeAt, toPointer } from '../../registry/shape.ts';
 import { statementsOf } from '../../registry/statement.ts';
 import type { Range } from '../../units/canonical.ts';
 import { shownNumber, shownRange } from '../../units/wording.ts';
@@ -24,7 +26,7 @@ export const rule: ProfileRule<'polymer' | 'filament'> = {
     const found = new Set(figuresOutside(profile).map(({ path }) => toPointer(path)));
     for (const { path: at, statement } of statementsOf(profile)) {
       const path = [...at, 'value'];
-      const span = factAt<RangeSpan>(spans, profile.kind, path);
+      const span = spanOf(profile, path);
       const shape = shapeAt(shapes[profile.kind], path);
       const [low, high] = endsOf(statement.value);
       if (span === undefined || shape?.type !== 'quantity' || low === undefined || high === undefined)
@@ -42,6 +44,15 @@ export const rule: ProfileRule<'polymer' | 'filament'> = {
     }
   },
 };
+
+/** K; how wide the glass transition of a hard amorphous family is at most (common practice, no source; an elastomer's is wider). */
+const widestAmorphous = 44;
+
+function spanOf(profile: AnyProfile, path: Path): RangeSpan | undefined {
+  const isAmorphous =
+    profile.kind === 'polymer' && path[0] === 'glassTransition' && softensAtGlass(profile.data);
+  return isAmorphous ? { kelvin: widestAmorphous } : factAt<RangeSpan>(spans, profile.kind, path);
+}
 
 function isWider({ low, high }: Range, span: RangeSpan): boolean {
   if ('kelvin' in span) return high - low > span.kelvin;

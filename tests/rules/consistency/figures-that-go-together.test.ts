@@ -234,8 +234,8 @@ const nearMisses: readonly NearMiss[] = [
     ],
   },
   {
-    nearMiss: 'inner contours with segments four times as long',
-    edits: [{ in: house, from: 'innerContour: 20 mm', to: 'innerContour: 80 mm' }],
+    nearMiss: 'inner contours with segments two and a half times as long',
+    edits: [{ in: house, from: 'innerContour: 20 mm', to: 'innerContour: 50 mm' }],
   },
   {
     nearMiss: 'eight contours',

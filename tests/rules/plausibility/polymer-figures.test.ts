@@ -23,6 +23,11 @@ const slips: readonly Slip[] = [
     found: [`warning plausibility/wide-range ${pp} | ${rows('- {value: »-95..-5 Cel, %}')}`],
   },
   {
+    slip: 'a glass transition of a hard amorphous family with two digits exchanged',
+    edits: [{ in: petg, from: '75..85 Cel', to: '75..125 Cel' }],
+    found: [`warning plausibility/wide-range ${petg} | ${rows('- {value: »75..125 Cel, %}')}`],
+  },
+  {
     slip: 'a density with two digits exchanged',
     edits: [{ in: petg, from: '1.25..1.30 g/cm3', to: '1.25..1.80 g/cm3' }],
     found: [`warning plausibility/wide-range ${petg} | ${rows('- {value: »1.25..1.80 g/cm3, %}')}`],
