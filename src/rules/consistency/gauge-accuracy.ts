@@ -3,7 +3,7 @@ import { shown, shownRange } from '../../units/wording.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Accuracy in steps of the display. */
-const usual: Range = { low: 0.5, high: 20 };
+const usual: Range = { low: 0.5, high: 12 };
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
