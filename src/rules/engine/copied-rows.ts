@@ -8,8 +8,10 @@ import { countsOf, type ToldRow, tellingOf, toldRows } from './told-rows.ts';
 export const leastCopied = {
   /** Telling figures of equal rows, wherever they stand, less those of the many ways to choose them. */
   rows: 4,
-  /** Of two whole sheets of different pairings, which give the same only where all else agrees, too. */
+  /** Of two whole sheets of different pairings but for one row, which give the same only where all else agrees, too. */
   ofOtherPairing: 2,
+  /** What flow ladders of two pairings tell besides: levels differ by 1 %, not by 0.2 %, and masses past the limit by 3 %. */
+  ofOtherLadder: Math.log10(0.01 / 0.002) + Math.log10(0.03 / 0.002),
   /** Of readings one after the other, at whatever settings. */
   run: 6,
   /** Of readings that are those of another sheet by one factor. */
@@ -42,8 +44,9 @@ export function copiedRows(trial: Profile<'trial'>, registry: Registry): CopiedR
   return copied.toSorted((one, other) => other.count - one.count)[0] ?? null;
 }
 
+/** Telling figures of equal rows below which two trials are not looked at more closely. */
 function leastOf(trial: Profile<'trial'>, other: Profile<'trial'>): number {
-  return isOtherPairing(trial, other) ? leastCopied.ofOtherPairing : leastCopied.rows;
+  return isOtherPairing(trial, other) ? leastCopied.ofOtherPairing / 2 : leastCopied.rows;
 }
 
 function isOtherPairing({ data: one }: Profile<'trial'>, { data: other }: Profile<'trial'>): boolean {
@@ -116,14 +119,19 @@ function compared(trial: Profile<'trial'>, other: Profile<'trial'>): CopiedRows 
   );
   const isOfOther =
     isOtherPairing(trial, other) &&
-    inPlace.length === smaller &&
-    tellingOf(inPlace) >= leastCopied.ofOtherPairing;
+    inPlace.length >= Math.max(leastRows, smaller - 1) &&
+    tellingOf(inPlace) - waysToChoose(smaller, inPlace.length) + tellingOfPairings(trial) >=
+      leastCopied.ofOtherPairing;
   if ((same.length >= leastRows && telling >= leastCopied.rows) || isWhole || isOfOther)
     return { other, count: same.length, factor: 1 };
   const run = longestRun(rows, others);
   if (tellingOf(run) >= leastCopied.run) return { other, count: run.length, factor: 1 };
   const factor = factorBetween(rows, others);
   return factor === null ? null : { other, count: rows.length, factor };
+}
+
+function tellingOfPairings({ data }: Profile<'trial'>): number {
+  return data.method === 'flowLadder' ? leastCopied.ofOtherLadder : 0;
 }
 
 /** Rows that are few enough to be a coincidence of some other kind (common practice, no source). */
