@@ -96,7 +96,7 @@ function summaryRows(
         ]),
     row(
       'weakest number',
-      ({ weakest }) => `${basisWords(weakest.basis, weakest.isSimulated)}: ${weakest.of}`,
+      ({ weakest }) => `${basisWords(weakest.basis, weakest.isSimulated)}: ${wordsOf(weakest.of)}`,
     ),
     row('time model checked', ({ modelCheck }) =>
       modelCheck === null
