@@ -38,7 +38,7 @@ export function simulateDiameter(index: number, noise?: RandomSource): Simulated
   const read = (diameter: number) =>
     Math.round((diameter + error + deviation * normal()) / resolution) * resolution;
   for (let place = 0; place < places; place++) {
-    const middle = mean + spread * normal();
+    const middle = mean + spread * random.normal();
     // The axes of a turning strand lie anywhere against those of the gauge.
     const difference = turns ? oval * Math.cos(2 * Math.PI * random.uniform()) : oval;
     for (let repeat = 0; repeat < repeats; repeat++) {

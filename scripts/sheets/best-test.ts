@@ -15,9 +15,9 @@ interface Known {
 
 /**
  * Whether an altered sheet is found by a test that knows the truth of every bench, how each reading spreads and by which
- * share one of them was altered: no test that raises a false alarm in as few honest sheets finds more, so that it bounds
- * what a rule can find. Source: J. Neyman and E. S. Pearson, Philosophical Transactions of the Royal Society A 231 (1933)
- * 289-337, with readings that spread normally.
+ * share one of them was altered: about what can be found at best with false alarms in as few honest sheets, if readings scatter
+ * normally, each by itself. Mean and spread come from further runs at the bench. Source: J. Neyman and E. S. Pearson, Philosophical Transactions of the Royal Society A 231 (1933)
+ * 289-337.
  */
 export function bestTest(
   sheets: readonly HonestSheet[],
@@ -57,7 +57,9 @@ const leastSpread = 1e-6;
 /** How much likelier the readings are where one of them, nobody knows which, lies off by the share, up or down. */
 function logLikelihoodRatio(readings: readonly number[], known: readonly Known[], share: number): number {
   const logs = known.flatMap(({ expected, deviation }, place) => {
-    const spread = Math.max(deviation, leastSpread * Math.abs(expected), Number.MIN_VALUE);
+    // What reads 0 each time is not altered by a share of it.
+    if (expected === 0) return [];
+    const spread = Math.max(deviation, leastSpread * Math.abs(expected));
     const [off, shift] = [((readings[place] ?? expected) - expected) / spread, (share * expected) / spread];
     return [shift * off - shift ** 2 / 2, -shift * off - shift ** 2 / 2];
   });

@@ -27,7 +27,7 @@ export function honestSheets({ method, count, seed }: SheetCount): HonestSheet[]
       const again = (run: number) => sheetOf(method, asAsked(at(run)));
       const bench = at(0);
       if (!isAsPlanned(bench)) continue;
-      sheets.push({ kind: bench.kind, number, sheet: again(0), again });
+      sheets.push({ kind: bench.kind, number, sheet: sheetOf(method, asAsked(bench)), again });
     }
     return sheets;
   });

@@ -4,38 +4,50 @@ import type { HonestSheet } from '../../scripts/sheets/honest-sheets.ts';
 import type { Sheet } from '../../scripts/sheets/sheet-text.ts';
 import { randomSource } from '../../src/statistics/random.ts';
 
-/** One reading of 100 units that scatters by one. */
-function bench(number: number): HonestSheet {
-  const again = (run: number) => sheetOf(100 + randomSource(`bench ${number}, run ${run}`).normal());
-  return { kind: 'one reading', number, sheet: again(0), again };
+/** Readings of 100 units that scatter by one, each by itself. */
+function bench(number: number, count: number): HonestSheet {
+  const again = (run: number) => {
+    const { normal } = randomSource(`bench ${number}, run ${run}`);
+    return sheetOf(Array.from({ length: count }, () => 100 + normal()));
+  };
+  return { kind: 'even', number, sheet: again(0), again };
 }
 
-const sheetOf = (level: number): Sheet => ({
+const sheetOf = (levels: readonly number[]): Sheet => ({
   method: 'soundLevel',
   columns: ['distance', 'soundLevel'],
-  rows: [['1000', String(level)]],
+  rows: levels.map((level) => ['1000', String(level)]),
   run: {},
 });
 
-const benches = Array.from({ length: 400 }, (_, number) => bench(number));
-const levelOf = ({ rows }: Sheet) => Number(rows[0]?.[1]);
+const levelsOf = ({ rows }: Sheet) => rows.map(([, level]) => Number(level));
 
-function foundOf(share: number, shift: number): number {
-  const isFound = bestTest(benches, share);
-  return (
-    benches.filter((each) => isFound(each, sheetOf(levelOf(each.sheet) + shift))).length / benches.length
-  );
+/** The share of benches of so many readings in which one is found that is off by some standard deviations. */
+function foundOf(count: number, off: number): number {
+  const benches = Array.from({ length: 400 }, (_, number) => bench(number, count));
+  const isFound = bestTest(benches, Math.max(off, 2) / 100);
+  const found = benches.filter((each) => {
+    const [first = 0, ...others] = levelsOf(each.sheet);
+    return isFound(each, sheetOf([first + off, ...others]));
+  });
+  return found.length / benches.length;
 }
 
-// The power of the two-sided normal test at 2 %, whose points are -2.326 and 2.326: Phi(d - 2.326) + Phi(-d - 2.326).
+// The power of the two-sided normal test at 2 %, for n readings at 2 %/n each: Phi(d - z) + Phi(-d - z), z 2.326 for one, 2.713 for three.
 test.each([
-  [0, 0.02],
-  [2, 0.372],
-  [3, 0.75],
-  [5, 0.996],
+  [1, 2, 0.372],
+  [1, 3, 0.75],
+  [1, 5, 0.996],
+  [3, 3, 0.613],
 ])(
-  'one reading that is off by %d standard deviations is found as often as the normal test finds it',
-  (off, power) => {
-    expect(Math.abs(foundOf(Math.max(off, 2) / 100, off) - power)).toBeLessThan(0.08);
+  'of %d readings one that is off by %d standard deviations is found as often as normal tests find it',
+  (count, off, power) => {
+    expect(Math.abs(foundOf(count, off) - power)).toBeLessThan(0.08);
   },
 );
+
+test('of sheets that nobody altered about 2 % are found', () => {
+  const share = foundOf(1, 0);
+  expect(share).toBeGreaterThan(0.002);
+  expect(share).toBeLessThan(0.05);
+});

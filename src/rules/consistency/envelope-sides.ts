@@ -7,7 +7,7 @@ import { alike } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 /** Between width and depth, and between the height and the middle of both; gantries wider than `wide`, in mm, are flatter. */
-const largestRatios = { flat: 2.8, low: 6, wideAndLow: 9, tall: 8 };
+const largestRatios = { flat: 3.2, low: 6, wideAndLow: 9, tall: 8 };
 const wide = 1000;
 /** Height over width of usual parallel arms: tells which of two unlike sides is the odd one. */
 const usualTallness = 2;

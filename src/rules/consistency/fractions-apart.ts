@@ -1,6 +1,17 @@
 import { shown } from '../../units/wording.ts';
-import { type FeatureRatio, fittingText, speedRatios, unfitFeatures } from '../engine/feature-ratios.ts';
+import { type FeatureRatio, fittingText, unfitFeatures } from '../engine/feature-ratios.ts';
 import type { ProfileRule } from '../engine/rule.ts';
+
+/** What is seen is not printed faster than what is hidden, and nothing is slower than a fifth of its neighbour. */
+const ratios: readonly FeatureRatio[] = [
+  { of: 'outerContour', to: 'innerContour', low: 1 / 5, high: 1 },
+  { of: 'innerContour', to: 'infill', low: 1 / 5, high: 2 },
+  { of: 'topSurface', to: 'infill', low: 1 / 8, high: 1.5 },
+  { of: 'firstLayer', to: 'infill', high: 1 },
+  { of: 'infill', to: 'travel', high: 1.5, low: 1 / 5 },
+  { of: 'bridge', to: 'outerContour', low: 1 / 5, high: 3 },
+  { of: 'overhang', to: 'outerContour', low: 1 / 5, high: 3 },
+];
 
 /** What hangs in the air is cooled at least as much as what rests on something; walls and tops are cooled alike, if at all. */
 const fanRatios: readonly FeatureRatio[] = [
@@ -15,8 +26,8 @@ const fanRatios: readonly FeatureRatio[] = [
 ];
 
 const judged = [
-  { key: 'fractions', ratios: speedRatios },
-  { key: 'accelerationFractions', ratios: speedRatios },
+  { key: 'fractions', ratios },
+  { key: 'accelerationFractions', ratios },
   { key: 'fan', ratios: fanRatios },
 ] as const;
 

@@ -5,7 +5,7 @@ import type { ProfileRule } from '../engine/rule.ts';
 
 /** Contours run beside each other, hatches lie above each other, overhangs are stretches of contours. */
 const ratios: readonly FeatureRatio[] = [
-  { of: 'innerContour', to: 'outerContour', low: 1 / 2.5, high: 2.5 },
+  { of: 'innerContour', to: 'outerContour', low: 1 / 4, high: 4 },
   { of: 'overhang', to: 'outerContour', low: 1 / 10, high: 4 },
   { of: 'topSurface', to: 'infill', low: 1 / 5, high: 5 },
   { of: 'firstLayer', to: 'topSurface', low: 1 / 5, high: 5 },
@@ -25,7 +25,7 @@ export const rule: ProfileRule<'job' | 'policy'> = {
   rationale:
     'The segment length decides what speed a move reaches; a lost digit changes the time of a feature tenfold.',
   source:
-    'Common practice, no source: inner and outer contours within a factor of 2.5, as the one lies beside the other, hatches of surface, infill and first layer of 5; contours of short facets are not compared with travel.',
+    'Common practice, no source: inner and outer contours within a factor of 4, hatches of surface, infill and first layer of 5; contours of short facets are not compared with travel.',
   example: {
     kind: 'policy',
     bad: `

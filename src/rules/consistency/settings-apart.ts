@@ -2,7 +2,7 @@ import type { Hit } from '../../registry/hit.ts';
 import type { Profile } from '../../registry/profile.ts';
 import { shown } from '../../units/wording.ts';
 import { alike } from '../engine/examples.ts';
-import { type Feature, fittingText, speedRatios, unfitFeatures } from '../engine/feature-ratios.ts';
+import { type Feature, type FeatureRatio, fittingText, unfitFeatures } from '../engine/feature-ratios.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
 type Settings = NonNullable<Profile<'trial'>['data']['settings']>;
@@ -17,11 +17,11 @@ export const rule: ProfileRule<'trial'> = {
   reach: 'profile',
   kinds: ['trial'],
   severity: 'warning',
-  statement: `The accelerations of a print lie within a factor of ${largestRatios.other}, of gentle features ${largestRatios.gentle}; what is seen is no faster than what is hidden.`,
+  statement: `The accelerations of a print lie within a factor of ${largestRatios.other}, of gentle features ${largestRatios.gentle}; outer contours are no faster than inner ones.`,
   rationale: 'A setting that lost a digit puts the calculated time off, and the time model gets the blame.',
   source:
-    'Common practice, no source: the first layer is set to a third or so of the infill, and on fast machines to a tenth or less; outer contours are at most as fast as inner ones, those at most twice the infill.',
-  formula: `max(a) <= ${largestRatios.other} min(a) with min over inner contours, infill and travel; max(a) <= ${largestRatios.gentle} min(a) over all`,
+    'Common practice, no source: the first layer is set to a third or so of the infill, and on fast machines to a tenth or less; outer contours go at most as fast as inner ones, first layers hardly faster, overhangs hardly faster than their contours.',
+  formula: `v and a of outer contours <= those of inner ones, of first layers <= 1.1 times those, of overhangs <= 1.25 times those of outer contours; max(a) <= ${largestRatios.other} min(a) with min over inner contours, infill and travel; max(a) <= ${largestRatios.gentle} min(a) over all`,
   example: alike(
     'trial',
     { bad: '200 mm/s2', good: '3000 mm/s2' },
@@ -45,13 +45,20 @@ settings:
   },
 };
 
+/** How much faster, or harder, a feature may be than one beside it that needs less care; infill is left out, since flow may hold it back. */
+const order: readonly FeatureRatio[] = [
+  { of: 'outerContour', to: 'innerContour', high: 1 },
+  { of: 'firstLayer', to: 'innerContour', high: 1.1 },
+  { of: 'overhang', to: 'outerContour', high: 1.25 },
+];
+
 /** The features whose speed, or acceleration, does not fit that of others. */
 function* outOfOrder(settings: Settings, of: 'speed' | 'acceleration'): Generator<Hit> {
   const figures: Partial<Record<Feature, number>> = Object.fromEntries(
     Object.entries(settings).map(([feature, setting]) => [feature, setting[of]]),
   );
   const show = (value: number) => shown(value, of);
-  for (const unfit of unfitFeatures(figures, speedRatios)) {
+  for (const unfit of unfitFeatures(figures, order)) {
     const { feature, partner, value, partnerValue } = unfit;
     yield {
       path: ['settings', feature, of],

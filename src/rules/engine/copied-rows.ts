@@ -10,7 +10,9 @@ export const leastCopied = {
   rows: 4,
   /** Of two whole sheets of different pairings but for one row, which give the same only where all else agrees, too. */
   ofOtherPairing: 2,
-  /** What flow ladders of two pairings tell besides: levels differ by 1 %, not by 0.2 %, and masses past the limit by 3 %. */
+  /** Of those, in equal rows: fewer are in many sheets. */
+  ofAny: 1,
+  /** What flow ladders of two machines or filaments tell besides: levels differ by 1 %, not by 0.2 %, and masses past the limit by 3 %. */
   ofOtherLadder: Math.log10(0.01 / 0.002) + Math.log10(0.03 / 0.002),
   /** Of readings one after the other, at whatever settings. */
   run: 6,
@@ -46,7 +48,8 @@ export function copiedRows(trial: Profile<'trial'>, registry: Registry): CopiedR
 
 /** Telling figures of equal rows below which two trials are not looked at more closely. */
 function leastOf(trial: Profile<'trial'>, other: Profile<'trial'>): number {
-  return isOtherPairing(trial, other) ? leastCopied.ofOtherPairing / 2 : leastCopied.rows;
+  if (!isOtherPairing(trial, other)) return leastCopied.rows;
+  return Math.max(leastCopied.ofAny, leastCopied.ofOtherPairing - tellingOfPairings(trial, other));
 }
 
 function isOtherPairing({ data: one }: Profile<'trial'>, { data: other }: Profile<'trial'>): boolean {
@@ -120,7 +123,7 @@ function compared(trial: Profile<'trial'>, other: Profile<'trial'>): CopiedRows 
   const isOfOther =
     isOtherPairing(trial, other) &&
     inPlace.length >= Math.max(leastRows, smaller - 1) &&
-    tellingOf(inPlace) - waysToChoose(smaller, inPlace.length) + tellingOfPairings(trial) >=
+    tellingOf(inPlace) - waysToChoose(smaller, inPlace.length) + tellingOfPairings(trial, other) >=
       leastCopied.ofOtherPairing;
   if ((same.length >= leastRows && telling >= leastCopied.rows) || isWhole || isOfOther)
     return { other, count: same.length, factor: 1 };
@@ -130,8 +133,10 @@ function compared(trial: Profile<'trial'>, other: Profile<'trial'>): CopiedRows 
   return factor === null ? null : { other, count: rows.length, factor };
 }
 
-function tellingOfPairings({ data }: Profile<'trial'>): number {
-  return data.method === 'flowLadder' ? leastCopied.ofOtherLadder : 0;
+/** Another nozzle alone is fed as much below its limit. */
+function tellingOfPairings({ data: one }: Profile<'trial'>, { data: other }: Profile<'trial'>): number {
+  const isOtherFeed = one.machine !== other.machine || one.filament !== other.filament;
+  return one.method === 'flowLadder' && isOtherFeed ? leastCopied.ofOtherLadder : 0;
 }
 
 /** Rows that are few enough to be a coincidence of some other kind (common practice, no source). */

@@ -11,20 +11,6 @@ export interface FeatureRatio {
   readonly high?: number;
 }
 
-/**
- * Speeds and accelerations: what is seen, or hangs, is not printed faster than what is hidden, and nothing is slower than a fifth of
- * its neighbour (common practice, no source). An overhang is a stretch of an outer contour.
- */
-export const speedRatios: readonly FeatureRatio[] = [
-  { of: 'outerContour', to: 'innerContour', low: 1 / 5, high: 1 },
-  { of: 'innerContour', to: 'infill', low: 1 / 5, high: 2 },
-  { of: 'topSurface', to: 'infill', low: 1 / 8, high: 1.5 },
-  { of: 'firstLayer', to: 'infill', high: 1 },
-  { of: 'infill', to: 'travel', high: 1.5, low: 1 / 5 },
-  { of: 'bridge', to: 'outerContour', low: 1 / 5, high: 3 },
-  { of: 'overhang', to: 'outerContour', low: 1 / 5, high: 1.25 },
-];
-
 /** A feature whose figure does not fit that of another one. */
 interface UnfitFeature {
   readonly feature: Feature;

@@ -21,8 +21,8 @@ export const leastRepeated = {
   figuresAmongEquals: Math.log10(200),
   /** Settings that stand equally often beside one that stands once more: that layout tells by itself. */
   equals: 4,
-  /** Of fewer steps a third reading decides between two others that differ, and is one of them: ten steps. */
-  figuresOfThird: 1,
+  /** Of fewer steps a third reading decides between two others that differ, and is one of them: a hundred steps. */
+  figuresOfThird: 2,
   /** Rows that are the same as others one after the other, and telling figures in them. */
   rows: 3,
   block: 2.5,
@@ -39,7 +39,7 @@ export function repeatedRows(trial: Profile<'trial'>): readonly RepeatedRows[] {
 }
 
 function repeatedStretches(rows: readonly ToldRow[]): readonly RepeatedRows[] {
-  const counts = countsOf(rows);
+  const isRepeated = repeatsIn(rows);
   const [lastOf, lastRead] = [new Map<string, number>(), new Map<string, number>()];
   const found: RepeatedRows[] = [];
   let told = 0;
@@ -47,16 +47,24 @@ function repeatedStretches(rows: readonly ToldRow[]): readonly RepeatedRows[] {
     if (at >= told) {
       const block = stretchAt(rows, at, lastOf.get(all), (row) => row.all);
       const readings = stretchAt(rows, at, lastRead.get(read), (row) => row.read);
-      const isRepeated =
-        isNoChance(block, counts) || isOneMore(block, rows, counts) || isOnlyWayBack(block, rows);
-      const repeated = isRepeated ? block : isNoChance(readings, counts) ? readings : null;
-      if (repeated !== null) found.push(repeated);
+      const repeated = [block, readings].find(isRepeated);
+      if (repeated !== undefined) found.push(repeated);
       told = at + (repeated?.rows.length ?? 0);
     }
     lastOf.set(all, at);
     lastRead.set(read, at);
   }
   return found;
+}
+
+/** Tells of a stretch of a sheet whether it is no repeat of a bench. */
+function repeatsIn(rows: readonly ToldRow[]): (stretch: RepeatedRows) => boolean {
+  const counts = countsOf(rows);
+  const goesBack = waysBack(rows) === 1;
+  return (stretch) =>
+    isNoChance(stretch, counts) ||
+    (!stretch.isOfReadings &&
+      (isOneMore(stretch, rows, counts) || (goesBack && isOnlyWayBack(stretch, rows, counts))));
 }
 
 /** Rows after which a stretch is long enough to be found. */
@@ -131,14 +139,27 @@ function isOneMore(
   return isEven && (!mayDecide || all.every((each) => each.set !== row.set || each.all === row.all));
 }
 
-/** Whether rows that stand right below those that they repeat are all that keeps the settings of a sheet from being in order. */
-function isOnlyWayBack({ rows, isBeside }: RepeatedRows, all: readonly ToldRow[]): boolean {
+/**
+ * Whether rows that stand right below those that they repeat are all that keeps the settings of a sheet from being in order, and
+ * begin and end within the repeats of a setting, as no plate that is printed again does.
+ */
+function isOnlyWayBack(
+  { rows, isBeside }: RepeatedRows,
+  all: readonly ToldRow[],
+  counts: ReadonlyMap<string, number>,
+): boolean {
+  const [first, last] = [rows[0], rows.at(-1)];
   // What goes on to the end may be another pass.
-  if (!isBeside || rows.length < 2 || rows.at(-1) === all.at(-1)) return false;
-  return isInOrder(all.filter((row) => !rows.includes(row))) && !isInOrder(all);
+  if (!isBeside || first === undefined || last === undefined || last === all.at(-1)) return false;
+  const most = [...counts.values()].filter((count) => count > 1).length;
+  if (2 * most <= counts.size || first.set === last.set) return false;
+  const [from, to] = [all.indexOf(first), all.indexOf(last)];
+  return waysBack(all.toSpliced(from, to - from + 1)) === 0;
 }
 
-function isInOrder(rows: readonly ToldRow[]): boolean {
+/** How often the settings of a sheet go against the way that they go in most. */
+function waysBack(rows: readonly ToldRow[]): number {
   const turns = rows.slice(1).map(({ level }, index) => Math.sign(level - (rows[index]?.level ?? level)));
-  return turns.every((turn) => turn >= 0) || turns.every((turn) => turn <= 0);
+  const [down, up] = [-1, 1].map((way) => turns.filter((turn) => turn === way).length);
+  return Math.min(down ?? 0, up ?? 0);
 }

@@ -13,7 +13,7 @@ export const rule: ProfileRule<'trial'> = {
   rationale:
     'A row or a block that was pasted once more counts as a repeat that agrees to the last figure, and makes the result surer than it is.',
   source: sourceOfTelling,
-  formula: `Rows equal to others above them, one after the other: F >= ${leastRepeated.block} in ${leastRepeated.rows} rows or more; fewer, of 500 steps of the last digit or more, of settings that stand once more often in the sheet than any other (of ten steps, or like all of its setting, one row beside ${leastRepeated.equals} settings or more that stand equally often, more than once); two or more right below those that they repeat, without which the settings are in order; or F >= ${leastRepeated.readings} in equal readings at other settings. ${formulaOfTelling}`,
+  formula: `Rows equal to others above them, one after the other: F >= ${leastRepeated.block} in ${leastRepeated.rows} rows or more; fewer, of 500 steps of the last digit or more, of settings that stand once more often in the sheet than any other (of a hundred steps, or like all of its setting, one row beside ${leastRepeated.equals} settings or more that stand equally often, more than once); rows from within the repeats of one setting to those of another, right below those that they repeat, without which the settings are in order; or F >= ${leastRepeated.readings} in equal readings at other settings. ${formulaOfTelling}`,
   example: {
     kind: 'trial',
     bad: ladder([8, 12, 12, 14, 16, 18, 20, 22]),

@@ -12,6 +12,9 @@ import { shownNumber, shownRange } from '../../units/wording.ts';
 import { stating } from '../engine/examples.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
+/** K; how wide the glass transition of a hard amorphous family is at most (common practice, no source; an elastomer's is wider). */
+const widestAmorphous = 50;
+
 export const rule: ProfileRule<'polymer' | 'filament'> = {
   judges: 'profile',
   reach: 'profile',
@@ -19,8 +22,7 @@ export const rule: ProfileRule<'polymer' | 'filament'> = {
   severity: 'warning',
   statement: 'A range is not wider than one family or product can be.',
   rationale: 'If one end has lost a digit, the range is so wide that mistakes in filaments are missed.',
-  source:
-    'Common practice, no source: wider than any range of the families in Crawford, Plastics Engineering (1998), Table 1.8.',
+  source: `Common practice, no source: wider than any range of the families in Crawford, Plastics Engineering (1998), Table 1.8; the glass transition of a hard amorphous family up to ${widestAmorphous} K, more than grades of one differ by.`,
   example: stating('polymer', 'specificHeatSolid', { bad: '1.1..2.9 J/g/K', good: '1.1..1.9 J/g/K' }),
   *check(profile) {
     const found = new Set(figuresOutside(profile).map(({ path }) => toPointer(path)));
@@ -44,9 +46,6 @@ export const rule: ProfileRule<'polymer' | 'filament'> = {
     }
   },
 };
-
-/** K; how wide the glass transition of a hard amorphous family is at most (common practice, no source; an elastomer's is wider). */
-const widestAmorphous = 44;
 
 function spanOf(profile: AnyProfile, path: Path): RangeSpan | undefined {
   const isAmorphous =

@@ -1,15 +1,15 @@
 import { statementsOf } from '../../registry/statement.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-/** Words of reasons that say that nothing was calculated. */
+/** How reasons begin that say that nothing was calculated. */
 const ofAssumptions =
-  /\b(?:habits?|guess(?:ed)?|by feel|rule of thumb|(?:shop|rough|our) (?:estimate|setting))\b/i;
+  /^(?:set by feel|(?:a |our )?(?:guess\b|rule of thumb|(?:shop |bench )?habit\b|(?:shop|bench|rough) (?:estimate|guess|setting)))/i;
 
 export const rule: ProfileRule = {
   judges: 'profile',
   reach: 'profile',
   severity: 'warning',
-  statement: 'A derived value is calculated, and its reason does not call it a habit or a guess.',
+  statement: 'A derived value is calculated, and its reason does not begin with a habit or a guess.',
   rationale:
     'Derived values are trusted as far as what they were calculated from; nobody can follow a habit back.',
   source:
@@ -27,7 +27,7 @@ export const rule: ProfileRule = {
       yield {
         path: [...path, 'basis'],
         part: 'value',
-        message: `The basis is "derived", but the reason calls it "${word}", which is no calculation`,
+        message: `The basis is "derived", but the reason begins "${word}", which is no calculation`,
         found: basis,
         allowed: 'assumed, or a reason that says how it was calculated',
         help: 'Write `basis: assumed`, or say in the reason what it was calculated from, and how.',

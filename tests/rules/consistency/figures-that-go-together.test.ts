@@ -36,12 +36,12 @@ const slips: readonly Slip[] = [
     ],
   },
   {
-    slip: 'an outer contour faster than the infill',
+    slip: 'an outer contour faster than the inner one',
     edits: [
       {
         in: cloverTrial,
         below: 'filament: oakhollow/clover-petg',
-        add: settings('100', '4000', '  innerContour: {speed: 110 mm/s, acceleration: 3000 mm/s2}\n'),
+        add: settings('300', '4000', '  innerContour: {speed: 110 mm/s, acceleration: 3000 mm/s2}\n'),
       },
     ],
     found: [
@@ -192,6 +192,20 @@ const slips: readonly Slip[] = [
 
 const nearMisses: readonly NearMiss[] = [
   {
+    nearMiss: 'an infill that the melt holds back, and travel that it does not',
+    edits: [
+      {
+        in: cloverTrial,
+        below: 'filament: oakhollow/clover-petg',
+        add: settings(
+          '35',
+          '4000',
+          '  innerContour: {speed: 120 mm/s, acceleration: 3000 mm/s2}\n  firstLayer: {speed: 50 mm/s, acceleration: 2000 mm/s2}\n  overhang: {speed: 15 mm/s, acceleration: 2000 mm/s2}\n  travel: {speed: 300 mm/s, acceleration: 4000 mm/s2}\n',
+        ),
+      },
+    ],
+  },
+  {
     nearMiss: 'a print set to all that its machine does',
     edits: [{ in: cloverTrial, below: 'filament: oakhollow/clover-petg', add: settings('430', '8200') }],
   },
@@ -234,8 +248,8 @@ const nearMisses: readonly NearMiss[] = [
     ],
   },
   {
-    nearMiss: 'inner contours with segments two and a half times as long',
-    edits: [{ in: house, from: 'innerContour: 20 mm', to: 'innerContour: 50 mm' }],
+    nearMiss: 'inner contours with segments four times as long',
+    edits: [{ in: house, from: 'innerContour: 20 mm', to: 'innerContour: 80 mm' }],
   },
   {
     nearMiss: 'eight contours',

@@ -24,7 +24,7 @@ const slips: readonly Slip[] = [
 const nearMisses: readonly NearMiss[] = [
   {
     nearMiss: 'a cool morning',
-    edits: [{ in: cloverTrial, from: room, to: '  ambientTemperature: 14 Cel\n' }],
+    edits: [{ in: cloverTrial, from: room, to: '  ambientTemperature: 15 Cel\n' }],
   },
   {
     nearMiss: 'the same room more than a week later',
@@ -36,6 +36,20 @@ const nearMisses: readonly NearMiss[] = [
   {
     nearMiss: 'other runs that do not agree on the air',
     edits: [humidityOf(cloverTrial, 84), humidityOf(daisyTrial, 35), humidityOf(colder, 55)],
+  },
+  {
+    nearMiss: 'a run by somebody else',
+    edits: [
+      { in: cloverTrial, from: 'operator: Bench at Plum Lane', to: 'operator: Bench at the Quay' },
+      { in: cloverTrial, from: room, to: '  ambientTemperature: 31 Cel\n' },
+    ],
+  },
+  {
+    nearMiss: 'a run of which nobody says whose it is',
+    edits: [
+      { in: cloverTrial, from: 'operator: Bench at Plum Lane\n', to: '' },
+      { in: cloverTrial, from: room, to: '  ambientTemperature: 31 Cel\n' },
+    ],
   },
   {
     nearMiss: 'only one other run that says',

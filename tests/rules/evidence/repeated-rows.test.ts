@@ -88,6 +88,27 @@ const nearMisses: readonly NearMiss[] = [
     edits: [bridgeLadder(graded.toSpliced(6, 0, '40, 4').toSpliced(9, 0, '50, 4'))],
   },
   {
+    nearMiss: 'two plates that are printed again before the next one',
+    edits: [
+      bridgeLadder([
+        '20, 5',
+        '30, 5',
+        '40, 4',
+        '30, 5',
+        '40, 4',
+        '50, 4',
+        '60, 3',
+        '70, 2',
+        '80, 1',
+        '90, 1',
+      ]),
+    ],
+  },
+  {
+    nearMiss: 'a third grade like two others at a second speed, too',
+    edits: [bridgeLadder(graded.toSpliced(4, 0, '40, 4').toSpliced(9, 0, '60, 3'))],
+  },
+  {
     nearMiss: 'a second pass that differs in one grade',
     edits: [
       bridgeLadder([

@@ -18,7 +18,9 @@ const slips: readonly Slip[] = [
 
 const nearMisses: readonly NearMiss[] = [
   'Estimated from the diffusivity and the height of a layer',
-  'Mass of the layer over the flow, for our settings',
+  'Mass of the layer over the flow, at our setting of 0.2 mm',
+  'First guess 12 s, refined by the heat balance of a layer',
+  'Layer volume over the limit; confirms the rule of thumb of 8 s',
 ].map((reason) => ({
   nearMiss: `a derived value with the calculation "${reason}"`,
   edits: [layerTime(reason)],
