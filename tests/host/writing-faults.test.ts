@@ -251,6 +251,15 @@ describe('what is left behind', () => {
     expect(existsSync(join(cwd, `${own}.part`))).toBe(true);
     expect(readdirSync(cwd).filter(isLeftover)).toEqual([`${own}.part`]);
   });
+
+  it('goes where `new` finds a trial that is there already, from the folder of all years as well', () => {
+    const cwd = workplace(writings['new with a sheet']!);
+    expect(runWith(cwd, writings['new with a sheet']!, 'none', 0).status).toBe(0);
+    const dead = ownMark(workplace(writings['index --out']!)).replace(/-\d+-(\d*)-/, '-999999999-$1-');
+    writeFileSync(join(cwd, 'profiles/trials', `${dead}.lock`), '');
+    expect(runWith(cwd, writings['new with a sheet']!, 'none', 0).status).toBe(2);
+    expect(readdirSync(join(cwd, 'profiles/trials')).filter(isLeftover)).toEqual([]);
+  });
 });
 
 /** The mark of this process, learnt from what a run leaves that is killed, with the number and start of this one. */

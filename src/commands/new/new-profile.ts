@@ -141,7 +141,9 @@ function profileOf(
   const date = typeof given.date === 'string' ? given.date : '';
   const path = expectedPath(kind, id, date.slice(0, 4));
   if (exists(registry, kind, id)) {
-    tidyFolders([dirname(join(folder, path))]);
+    const own = dirname(join(folder, path));
+    // A trial is written under a lock of the folder that holds those of all years.
+    tidyFolders([own, dirname(own)]);
     return refusal(
       'idTaken',
       `There is a ${kind} "${id}" already, and nothing is ever written over`,
