@@ -27,7 +27,7 @@ export default defineConfig(({ mode }) => ({
       {
         name: 'exhaustive',
         description:
-          'Starts thousands of programs, for an hour: `npm run test:exhaustive` runs it, nothing else does',
+          'Starts thousands of programs, for an hour or more: `npm run test:exhaustive` runs it, nothing else does',
         timeout: 1_800_000,
       },
       {
