@@ -6,23 +6,22 @@ import type { Blame, Hit } from '../../registry/hit.ts';
 import { shown } from '../../units/wording.ts';
 import { alike, prints } from '../engine/examples.ts';
 import { meantFigure } from '../engine/meant-figure.ts';
+import { explainedPart, printShares } from '../engine/print-shares.ts';
 import type { ProfileRule, RuleContext } from '../engine/rule.ts';
 
-/** Twice what the model's equal segments and right angles miss on simulated prints (common practice, no source). */
-const acceptedShare = 0.15;
+const acceptedShare = printShares.time;
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   reach: 'neighbours',
   kinds: ['trial'],
   severity: 'warning',
-  statement: 'A reference print takes the time calculated from its job and its settings, within 15 %.',
+  statement: `A reference print takes the time calculated from its job and its settings, within ${100 * acceptedShare} %.`,
   rationale:
     'If not, the machine does not do what it is set to, or the job, the settings or the stopwatch reading are wrong, and `compare` would promise savings that are not there.',
   source:
     'OpenStax, University Physics vol. 1, section 3.4: motion with constant acceleration; the accepted share is common practice, no source.',
-  formula:
-    '|t_model/t_print - 1| <= 0.15, t_model from paths, mean segments, corners, speeds and accelerations, changes of layer and shortest layer time',
+  formula: `|t_model/t_print - 1| <= ${acceptedShare}, t_model from paths, mean segments, corners, speeds and accelerations, changes of layer and shortest layer time`,
   example: alike(
     'trial',
     { bad: '22', good: '16' },
@@ -54,8 +53,7 @@ function jobPaths({ job = '' }: Trial): Blame {
   return { of: { kind: 'job', id: job }, path: ['features'] };
 }
 
-/** What explains a slip must leave half of what is accepted. */
-const explainedShare = acceptedShare / 2;
+const explainedShare = explainedPart * acceptedShare;
 
 /** The one setting that explains all with a digit or a unit put right. */
 function slippedSetting(

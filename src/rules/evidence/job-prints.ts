@@ -8,11 +8,11 @@ import type { Profile } from '../../registry/profile.ts';
 import { metres } from '../../units/wording.ts';
 import { alike, prints } from '../engine/examples.ts';
 import { meantFigure } from '../engine/meant-figure.ts';
+import { explainedPart, printShares } from '../engine/print-shares.ts';
 import type { ProfileRule, RuleContext } from '../engine/rule.ts';
 
-/** What times and masses of prints may differ by from those of their job, and what a slip explains (common practice, no source). */
-const acceptedShare = 0.15;
-const explainedShare = acceptedShare / 2;
+const acceptedShare = Math.max(printShares.time, printShares.mass);
+const explainedShare = explainedPart * acceptedShare;
 /** Times and masses that are off: one alone may be wrong itself, or a setting of its print. */
 const fewestFigures = 2;
 
@@ -26,8 +26,7 @@ export const rule: ProfileRule<'job'> = {
     'Where no print does, and another length of one path would explain them all, that path is wrong, and every comparison by this job with it.',
   source:
     'The time model and the mass balance of `consistency/print-time` and `evidence/print-mass`; the accepted share is common practice, no source.',
-  formula:
-    'for a figure L of one path, with digits exchanged or another power of ten or unit: |t_model/t_print - 1| <= 0.075 and |m_model/m_print - 1| <= 0.075 in every print, where one of both is above 0.15 in every print as the job stands, and two or more are in all',
+  formula: `for a figure L of one path, with digits exchanged or another power of ten or unit: |t_model/t_print - 1| <= ${explainedShare} and |m_model/m_print - 1| <= ${explainedShare} in every print, where one of both is above ${acceptedShare} in every print as the job stands, and two or more are in all`,
   example: alike('trial', { bad: '44.3, 71.1', good: '16.1, 9.6' }, (print) => prints(print), {
     copied: true,
   }),

@@ -2,22 +2,21 @@ import { resultOf } from '../../bench/methods.ts';
 import { modelledPrintMass } from '../../bench/reference-print/modelled-mass.ts';
 import { shown } from '../../units/wording.ts';
 import { alike, prints } from '../engine/examples.ts';
+import { printShares } from '../engine/print-shares.ts';
 import type { ProfileRule } from '../engine/rule.ts';
 
-/** Of the calculated mass: an extruder that is set by eye feeds up to a tenth too much or too little (common practice, no source). */
-const acceptedShare = 0.15;
+const acceptedShare = printShares.mass;
 
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   reach: 'neighbours',
   kinds: ['trial'],
   severity: 'warning',
-  statement: 'A reference print weighs what the paths of its job give, within 15 %.',
+  statement: `A reference print weighs what the paths of its job give, within ${100 * acceptedShare} %.`,
   rationale:
     'If not, the scale, the job or the density of the filament is wrong, or the print is not the one that the job describes.',
   source: 'Mass balance; the accepted share is common practice, no source.',
-  formula:
-    '|rho sum(A L)/m - 1| <= 0.15, rho density of the filament, A cross-section of a bead, L length of its paths, m mass of a print that states its settings; no filament that foams',
+  formula: `|rho sum(A L)/m - 1| <= ${acceptedShare}, rho density of the filament, A cross-section of a bead, L length of its paths, m mass of a print that states its settings; no filament that foams`,
   example: alike(
     'trial',
     { bad: '19', good: '9' },
