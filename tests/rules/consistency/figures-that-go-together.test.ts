@@ -49,6 +49,19 @@ const slips: readonly Slip[] = [
     ],
   },
   {
+    slip: 'a travel that lost a digit',
+    edits: [
+      {
+        in: cloverTrial,
+        below: 'filament: oakhollow/clover-petg',
+        add: settings('180', '4000', '  travel: {speed: 30 mm/s, acceleration: 4000 mm/s2}\n'),
+      },
+    ],
+    found: [
+      `warning consistency/settings-apart ${cloverTrial} | infill: {speed: »180 mm/s, acceleration: 4000 mm/s2}`,
+    ],
+  },
+  {
     slip: 'a gauge far coarser than its display',
     edits: [
       {
