@@ -27,6 +27,13 @@ ${keys}notice: Invented for the tests of this project; belongs to no company.
   return { write, text };
 }
 
+/** A trial of the sample machine and filament with its rows; `head` is what it says of itself, by its method first. */
+export function trialWith(file: string, head: string, rows: readonly string[]): Edit {
+  const id = file.replace(/^.*\/(.*)\.yaml$/, '$1');
+  const text = `kind: trial\nid: ${id}\n${head.replace('\n', "\norigin: simulated\ndate: '2026-02-14'\n")}\n  rows:\n${rows.map((row) => `    - [${row}]\n`).join('')}notice: Invented for the tests of the project.\n`;
+  return { write: file, text };
+}
+
 /** Rows of a ladder whose limit lies at 28 mm³/s, with one of them replaced. */
 export function inlineLadder(from = '', to = ''): string {
   return `  columns: {commandedFlow: mm3/s, feedLength: mm, extrudedMass: g}

@@ -1,18 +1,11 @@
-import { type Edit, type NearMiss, type Slip, testCases } from '../edited-sample.ts';
+import { type NearMiss, type Slip, testCases } from '../edited-sample.ts';
+import { trialWith } from '../second-profiles.ts';
 
 const survey = 'trials/2026/clover-diameter.yaml';
 const check = 'trials/2026/wren-chamber-check.yaml';
 const grades = 'trials/2026/wren-clover-layer-time.yaml';
 const retraction = 'trials/2026/wren-clover-retraction.yaml';
 const sound = 'trials/2026/wren-sound.yaml';
-const notice = 'notice: Invented for the tests of the project.\n';
-
-/** A trial of the sample machine and filament with its rows. */
-function trial(file: string, head: string, rows: readonly string[]): Edit {
-  const id = file.replace(/^.*\/(.*)\.yaml$/, '$1');
-  const text = `kind: trial\nid: ${id}\n${head.replace('\n', "\norigin: simulated\ndate: '2026-02-14'\n")}\n  rows:\n${rows.map((row) => `    - [${row}]\n`).join('')}${notice}`;
-  return { write: file, text };
-}
 
 /** A strand that is thick and thin in waves, along both axes alike. */
 const diameters = [
@@ -21,7 +14,7 @@ const diameters = [
 ];
 
 const diameterSurvey = (rows: readonly string[]) =>
-  trial(
+  trialWith(
     survey,
     `method: diameterSurvey
 filament: oakhollow/clover-petg
@@ -36,7 +29,7 @@ const temperatures = [36.3, 43.3, 47.1, 49.3, 49.5, 50.2, 50.2, 50.4, 50.7, 50.6
 
 /** Readings of a bed every ten minutes, the last of them also as often again as asked. */
 const setPointCheck = (shown: readonly number[], again = 0) =>
-  trial(
+  trialWith(
     check,
     `method: setPointCheck
 machine: plumstead/wren
@@ -52,7 +45,7 @@ observations:
   );
 
 const gradesOf = (rows: readonly string[]) =>
-  trial(
+  trialWith(
     grades,
     `method: layerTime
 machine: plumstead/wren
@@ -82,7 +75,7 @@ const oozes = [
 const nothing = ['1.0, 0.00', '1.0, 0.00', '1.2, 0.00', '1.2, 0.00', '1.4, 0.00', '1.4, 0.00'];
 
 const retractions = (file: string, rows: readonly string[], resolution = '0.01 mm') =>
-  trial(
+  trialWith(
     file,
     `method: settingLadder
 machine: plumstead/wren
@@ -97,7 +90,7 @@ observations:
   );
 
 const levels = (rows: readonly string[], resolution: string) =>
-  trial(
+  trialWith(
     sound,
     `method: soundLevel
 machine: plumstead/wren

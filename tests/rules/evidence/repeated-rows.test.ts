@@ -1,4 +1,5 @@
 import { cloverTrial, type Edit, type NearMiss, type Slip, testCases } from '../edited-sample.ts';
+import { trialWith } from '../second-profiles.ts';
 
 const bridges = 'trials/2026/wren-clover-bridges.yaml';
 
@@ -8,24 +9,19 @@ const graded = [
   ...['60, 3', '60, 3', '70, 2', '70, 1', '80, 1', '80, 1'],
 ];
 
-const bridgeLadder = (rows: readonly string[]): Edit => ({
-  write: bridges,
-  text: `kind: trial
-id: wren-clover-bridges
-method: settingLadder
-origin: simulated
-date: '2026-02-14'
+const bridgeLadder = (rows: readonly string[]): Edit =>
+  trialWith(
+    bridges,
+    `method: settingLadder
 machine: plumstead/wren
 nozzle: hs-0.4
 filament: oakhollow/clover-petg
 conditions: {nozzleTemperature: 245 Cel, bedTemperature: 75 Cel, ambientTemperature: 22 Cel, fan: 40 %}
 acceptedGrade: 4
 observations:
-  columns: {bridgeSpeed: mm/s, grade: '{count}'}
-  rows:
-${rows.map((row) => `    - [${row}]\n`).join('')}notice: Invented for the tests of the project.
-`,
-});
+  columns: {bridgeSpeed: mm/s, grade: '{count}'}`,
+    rows,
+  );
 
 const below = '    - [24, 400, 1.040]';
 
