@@ -15,7 +15,7 @@ test('has the percentage points of published tables', () => {
   }
 });
 
-// Solved by bisection of the complementary error function, in double precision.
+// Solved by bisection of Python's math.erfc, in double precision.
 test.each([
   [1e-12, 7.03448383],
   [1e-15, 7.94134533],

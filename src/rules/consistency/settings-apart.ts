@@ -12,6 +12,19 @@ const largestRatios = { gentle: 25, other: 8 };
 /** What has to stick, to hang or to look even is printed far more gently than the rest. */
 const gentle: readonly string[] = ['firstLayer', 'outerContour', 'topSurface', 'bridge', 'overhang'];
 
+/**
+ * How much faster, or harder, a feature may be than one beside it that needs less care, and how much slower a surface; infill is
+ * compared with travel alone, since flow may hold it back.
+ */
+const order: readonly FeatureRatio[] = [
+  { of: 'outerContour', to: 'innerContour', high: 1 },
+  { of: 'firstLayer', to: 'innerContour', high: 1.1 },
+  { of: 'overhang', to: 'outerContour', high: 1.25 },
+  { of: 'topSurface', to: 'outerContour', low: 1 / 15 },
+  { of: 'innerContour', to: 'travel', high: 1.5 },
+  { of: 'infill', to: 'travel', high: 1.5 },
+];
+
 export const rule: ProfileRule<'trial'> = {
   judges: 'profile',
   reach: 'profile',
@@ -20,7 +33,7 @@ export const rule: ProfileRule<'trial'> = {
   statement: `The accelerations of a print lie within a factor of ${largestRatios.other}, of gentle features ${largestRatios.gentle}; outer contours are no faster than inner ones.`,
   rationale: 'A setting that lost a digit puts the calculated time off, and the time model gets the blame.',
   source:
-    'Common practice, no source: the first layer is set to a third or so of the infill, and on fast machines to a tenth or less; outer contours go at most as fast as inner ones, first layers hardly faster, overhangs hardly faster than their contours, and travel is not slower than what is printed.',
+    'Common practice, no source: the first layer is set to a third or so of the infill, and on fast machines to a tenth or less; outer contours go at most as fast as inner ones, first layers hardly faster, overhangs hardly faster than their contours, and travel is hardly slower than what is printed.',
   formula: `v and a of outer contours <= those of inner ones, of first layers <= 1.1 times those, of overhangs <= 1.25 times those of outer contours, of inner contours and infill <= 1.5 times those of travel, of top surfaces >= 1/15 of those of outer contours; max(a) <= ${largestRatios.other} min(a) with min over inner contours, infill and travel; max(a) <= ${largestRatios.gentle} min(a) over all`,
   example: alike(
     'trial',
@@ -44,19 +57,6 @@ settings:
     yield* outOfOrder(profile.data.settings ?? {}, 'speed');
   },
 };
-
-/**
- * How much faster, or harder, a feature may be than one beside it that needs less care, and how much slower a surface; infill is
- * compared with travel alone, since flow may hold it back.
- */
-const order: readonly FeatureRatio[] = [
-  { of: 'outerContour', to: 'innerContour', high: 1 },
-  { of: 'firstLayer', to: 'innerContour', high: 1.1 },
-  { of: 'overhang', to: 'outerContour', high: 1.25 },
-  { of: 'topSurface', to: 'outerContour', low: 1 / 15 },
-  { of: 'innerContour', to: 'travel', high: 1.5 },
-  { of: 'infill', to: 'travel', high: 1.5 },
-];
 
 /** The features whose speed, or acceleration, does not fit that of others. */
 function* outOfOrder(settings: Settings, of: 'speed' | 'acceleration'): Generator<Hit> {
